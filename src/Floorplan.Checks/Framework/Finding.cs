@@ -1,0 +1,39 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Text;
+using Floorplan.Model.Limits;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Checks.Framework;
+
+/// <summary>One fault on one plan.</summary>
+public sealed record Finding
+{
+    public required string Rule { get; init; }
+
+    public required Severity Severity { get; init; }
+
+    /// <summary>Ids of the things it is about; <c>accept … at</c> names these.</summary>
+    public required IReadOnlyList<string> Things { get; init; }
+
+    /// <summary>What is wrong, in one plain sentence with the measured value; no full stop.</summary>
+    public required string Message { get; init; }
+
+    /// <summary>The limit with its source, as a clause: <c>limit 7.6 m (FDA/CFP Plan Review Guide 2000, Part 4)</c>; empty without a figure.</summary>
+    public string Limit { get; init; } = "";
+
+    /// <summary>What would mend it here, with numbers where known.</summary>
+    public required string Mend { get; init; }
+
+    public required SourceSpan Span { get; init; }
+
+    /// <summary>Where to mark it on the plan (plan mm); null when it has no place.</summary>
+    public Coordinate? At { get; init; }
+
+    /// <summary>Measured value and limit in the rule's unit, for machines; null without a figure.</summary>
+    public double? Measured { get; init; }
+
+    public double? LimitValue { get; init; }
+
+    /// <summary>The statement that accepts it; null when it stands.</summary>
+    public Acceptance? AcceptedBy { get; init; }
+}

@@ -1,0 +1,40 @@
+namespace Floorplan.Checks.Framework;
+
+/// <summary>
+/// One rule of the trade, in one file: what it says, why, where the figure comes from, examples, and the check itself.
+/// The rule page, <c>explain</c>, the catalogue and the example tests all come from here.
+/// </summary>
+public abstract class Rule
+{
+    /// <summary>Kebab-case; states the fault and is permanent.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>The group that <c>rules</c> lists it under.</summary>
+    public abstract RuleGroup Group { get; }
+
+    /// <summary>One sentence: what is found.</summary>
+    public abstract string Says { get; }
+
+    /// <summary>Why it matters on the floor, in a few sentences.</summary>
+    public abstract string Why { get; }
+
+    /// <summary>What usually mends it.</summary>
+    public abstract string Mend { get; }
+
+    /// <summary>Where the rule and its figures come from; at least one.</summary>
+    public abstract IReadOnlyList<Source> Sources { get; }
+
+    /// <summary>The figures, settable with <c>limit</c>; empty when the rule has none. The first is the one that <c>limit</c> sets.</summary>
+    public virtual IReadOnlyList<RuleLimit> Limits => [];
+
+    /// <summary>A whole small plan that has this fault, once.</summary>
+    public abstract string Bad { get; }
+
+    /// <summary>The same plan mended.</summary>
+    public abstract string Good { get; }
+
+    /// <summary>Caution for work that can hurt; null when none applies.</summary>
+    public virtual string? Caution => null;
+
+    public abstract IEnumerable<Finding> Check(CheckContext context);
+}

@@ -1,0 +1,24 @@
+namespace Floorplan.Language.Quantities;
+
+/// <summary>What a unit measures.</summary>
+public enum QuantityKind
+{
+    Length,
+    Area,
+    Volume,
+    Flow,
+    AirFlow,
+    Time,
+    Mass,
+    Temperature,
+    Power,
+    Voltage,
+    Current,
+    Illuminance,
+    Ratio,
+    Rate,
+    Count,
+    Pressure,
+    Money,
+    Speed,
+}

@@ -1,0 +1,67 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
+
+namespace Floorplan.Model.Services;
+
+/// <summary>A point where a service reaches the room.</summary>
+public sealed record ServicePoint
+{
+    public required string Id { get; init; }
+
+    public string Label { get; init; } = "";
+
+    public required ServiceKind Kind { get; init; }
+
+    public Room? Room { get; init; }
+
+    public required PlanPoint At { get; init; }
+
+    /// <summary>The wall it is on; null on the floor or ceiling.</summary>
+    public Side? Wall { get; init; }
+
+    /// <summary>Above the finished floor; null when not said.</summary>
+    public Length? Height { get; init; }
+
+    public bool Cold { get; init; }
+
+    public bool Hot { get; init; }
+
+    /// <summary>Pipe or drain size; null when not said.</summary>
+    public Length? Size { get; init; }
+
+    /// <summary>For drains: <c>floor</c>, <c>trench</c>, <c>sink</c>.</summary>
+    public string Form { get; init; } = "";
+
+    /// <summary>For drains: depth of the outlet below the finished floor; null when not said.</summary>
+    public Length? OutletBelow { get; init; }
+
+    /// <summary>For a hose: its length, and the id of the water point that it hangs on.</summary>
+    public Length? HoseLength { get; init; }
+
+    public string? OnId { get; init; }
+
+    /// <summary>Ratings as written, such as <c>100 A</c>, <c>230 V</c>, <c>540 lux</c>.</summary>
+    public IReadOnlyList<Quantity> Ratings { get; init; } = [];
+
+    /// <summary>Other words as written, such as <c>single-phase</c>, <c>supply</c>.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
+
+    public SourceSpan Span { get; init; }
+}
+
+public enum ServiceKind
+{
+    Water,
+    Drain,
+    Hose,
+    Panel,
+    Outlet,
+    Switch,
+    Light,
+    AirSupply,
+    AirExhaust,
+    Heater,
+}

@@ -1,0 +1,122 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Model.Stations;
+
+/// <summary>A thing that stands on the floor or hangs over it: station, store, bin or sink.</summary>
+public sealed record Station
+{
+    public required string Id { get; init; }
+
+    public required string Label { get; init; }
+
+    public required StationRole Role { get; init; }
+
+    /// <summary>Item number on the sheets, from 1 in the order of the file.</summary>
+    public required int Item { get; init; }
+
+    public required Room Room { get; init; }
+
+    /// <summary>Footprint on plan, turned; a many-sided polygon when round.</summary>
+    public required Polygon Footprint { get; init; }
+
+    /// <summary>Bounding box of the footprint, exact.</summary>
+    public required Box Bounds { get; init; }
+
+    /// <summary>Diameter when round, otherwise null.</summary>
+    public Length? Diameter { get; init; }
+
+    /// <summary>Underside above the finished floor; more than zero when hung or wall-mounted.</summary>
+    public Length Bottom { get; init; }
+
+    public required Length Top { get; init; }
+
+    /// <summary>Height that hands work at; the top unless said.</summary>
+    public Length WorkHeight { get; init; }
+
+    public bool Hung { get; init; }
+
+    /// <summary>On wheels: may be rolled out of the way and is not an obstacle to bringing things in.</summary>
+    public bool Movable { get; init; }
+
+    public IReadOnlyList<WorkerPlace> Workers { get; init; } = [];
+
+    public IReadOnlyList<ClearSpace> Clears { get; init; } = [];
+
+    public IReadOnlyList<Need> Needs { get; init; } = [];
+
+    public IReadOnlyList<Waste> Wastes { get; init; } = [];
+
+    public Work Work { get; init; } = new();
+
+    public Quantity? WeightEmpty { get; init; }
+
+    public Quantity? WeightFull { get; init; }
+
+    /// <summary>What a sink, bin or store is for, as written: <c>hand</c>, <c>60 L</c>, <c>rack</c>.</summary>
+    public string Purpose { get; init; } = "";
+
+    /// <summary>Volume of a bin or tank, when said.</summary>
+    public Quantity? Volume { get; init; }
+
+    public SourceSpan Span { get; init; }
+
+    public bool IsHandSink => Role == StationRole.Sink && Purpose == "hand";
+
+    public bool IsWet => Role == StationRole.Sink || Needs.Any(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater or NeedKind.Drain);
+}
+
+public enum StationRole
+{
+    Station,
+    Store,
+    Bin,
+    Sink,
+}
+
+/// <summary>Where one person stands.</summary>
+/// <param name="Centre">Middle of the standing place.</param>
+/// <param name="Stands">The side of the station that the person stands on; faces the opposite way.</param>
+/// <param name="Floor">The standing place on plan, <see cref="WorkerSize"/> in size.</param>
+public sealed record WorkerPlace(int Number, PlanPoint Centre, Side Stands, Polygon Floor);
+
+/// <summary>Floor that must stay free of fixed things.</summary>
+public sealed record ClearSpace(Side Side, Length Depth, string Purpose, Polygon Floor, SourceSpan Span);
+
+/// <summary>A service that a station needs.</summary>
+public sealed record Need(NeedKind Kind, Quantity? Amount, Quantity? At, SourceSpan Span);
+
+public enum NeedKind
+{
+    ColdWater,
+    HotWater,
+    Drain,
+    Power,
+    CompressedAir,
+    Ice,
+    Steam,
+}
+
+/// <summary>Waste per product unit and the id of the bin that it goes to (null when not said).</summary>
+public sealed record Waste(Quantity? Amount, string? BinId, SourceSpan Span);
+
+/// <summary>What a station does to the product; null where not said.</summary>
+public sealed record Work
+{
+    public Quantity? Each { get; init; }
+
+    public Quantity? Batch { get; init; }
+
+    public Quantity? Cycle { get; init; }
+
+    public Quantity? Stays { get; init; }
+
+    public Quantity? Holds { get; init; }
+}
+
+/// <summary>An overhead rail: its path on plan, height of the hooks' underside, pitch of hooks.</summary>
+public sealed record OverheadRail(string Id, string Label, LineString Path, Length Height, Length? Pitch, IReadOnlyList<string> Through, SourceSpan Span);
