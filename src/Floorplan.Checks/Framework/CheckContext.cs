@@ -1,12 +1,57 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Space;
+using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Framework;
 
-/// <summary>What a rule may look at.</summary>
+/// <summary>What a rule may look at, and how it words what it finds. For one thread.</summary>
 public sealed class CheckContext(Plan plan, IFloorSpace space)
 {
+    private readonly Limits limits = new(plan);
+
     public Plan Plan { get; } = plan;
 
     public IFloorSpace Space { get; } = space;
+
+    /// <summary>What the rules before this one found, for the few rules about the file itself.</summary>
+    public IReadOnlyList<Finding> Found { get; internal set; } = [];
+
+    /// <summary>The figure of a rule that holds for this plan; null when none applies under its code.</summary>
+    public AppliedLimit? Limit(Rule rule, string key) => limits.Find(rule, key);
+
+    /// <summary>The rule's first figure, the one that <c>limit</c> sets.</summary>
+    public AppliedLimit? Limit(Rule rule) => limits.Find(rule, rule.Limits[0].Key);
+
+    /// <summary>In the plan's units: <c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
+    public string Text(Length length) => LengthText.Sentence(length, Plan.Units);
+
+    /// <summary>In the plan's units, rounded to whole millimetres or 1/16 in.</summary>
+    public string Text(double millimetres) => Text(Length.FromMillimetres(Math.Round(millimetres)));
+
+    /// <summary>For walks: <c>7.6 m</c> or <c>24.9 ft</c>.</summary>
+    public string Walk(double millimetres) => LengthText.Distance(millimetres, Plan.Units);
+
+    /// <summary>A finding without a published figure.</summary>
+    public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()
+    {
+        Rule = rule.Name,
+        Severity = severity,
+        Things = things,
+        Message = message,
+        Mend = mend,
+        Span = span,
+        At = at,
+    };
+
+    /// <summary>A finding against a figure; weight and limit text come from the figure.</summary>
+    public static Finding Find(Rule rule, AppliedLimit limit, double measured, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null)
+        => Find(rule, limit.Severity, things, message, mend, span, at) with
+        {
+            Limit = limit.Text,
+            Measured = measured,
+            LimitValue = limit.Value,
+        };
 }

@@ -36,5 +36,8 @@ public abstract class Rule
     /// <summary>Caution for work that can hurt; null when none applies.</summary>
     public virtual string? Caution => null;
 
+    /// <summary>Rules whose finding on the same things already explains this one; then this one stays silent.</summary>
+    public virtual IReadOnlyList<string> GivesWayTo => [];
+
     public abstract IEnumerable<Finding> Check(CheckContext context);
 }

@@ -10,3 +10,15 @@ public enum RuleGroup
     Shell,
     File,
 }
+
+public static class RuleGroups
+{
+    /// <summary>As lists print it.</summary>
+    public static string Title(this RuleGroup group) => group switch
+    {
+        RuleGroup.RoomAndPlace => "Room and place",
+        RuleGroup.WaterAndDrain => "Water and drain",
+        RuleGroup.GettingOut => "Getting out",
+        _ => group.ToString(),
+    };
+}

@@ -1,15 +1,17 @@
 using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Quantities;
 using Floorplan.Model;
 
 namespace Floorplan.Checks.Framework;
 
-/// <summary>One figure of a rule under one choice of code.</summary>
+/// <summary>One figure of a rule under one choice of code. A rule may give the same key several times, for different codes.</summary>
 /// <param name="Key">What the figure is, for sentences: <c>walk from station to hand sink</c>.</param>
-/// <param name="Value">In <paramref name="Unit"/>: millimetres for lengths.</param>
+/// <param name="Value">In <paramref name="Unit"/>: millimetres for lengths, 2 for 2 %.</param>
 /// <param name="Codes">Under which codes it applies; empty means all.</param>
-/// <param name="Severity">Error only for a confirmed binding law with a number, or a thing that cannot be built as drawn.</param>
-public sealed record RuleLimit(string Key, double Value, LimitUnit Unit, Source Source, Severity Severity, params CodeChoice[] Codes);
+/// <param name="Severity">As wished; <see cref="Source.Heaviest"/> bounds it. Error only for a confirmed binding law with a number.</param>
+public sealed record RuleLimit(string Key, double Value, LimitUnit Unit, Source Source, Severity Severity, params CodeChoice[] Codes)
+{
+    public bool AppliesUnder(CodeChoice code) => Codes.Length == 0 || Codes.Contains(code);
+}
 
 public enum LimitUnit
 {

@@ -1,0 +1,33 @@
+using Floorplan.Model;
+using Floorplan.Model.Space;
+
+namespace Floorplan.Checks.Framework;
+
+/// <summary>Runs every rule over one plan.</summary>
+public static class Checker
+{
+    /// <summary>Heaviest first, accepted ones last, then in the order of the file. An exception from a rule is our bug and passes through.</summary>
+    public static IReadOnlyList<Finding> Check(Plan plan, IFloorSpace space) => Check(plan, space, RuleCatalogue.All);
+
+    /// <summary>With rules of the caller's choice.</summary>
+    public static IReadOnlyList<Finding> Check(Plan plan, IFloorSpace space, IReadOnlyList<Rule> rules)
+    {
+        var context = new CheckContext(plan, space);
+        var found = new List<Finding>();
+        context.Found = found;
+        foreach (var rule in rules)
+        {
+            // A rule may look at what stands in Found, so its own findings join only when it is done.
+            found.AddRange(rule.Check(context).ToList());
+        }
+
+        return [.. OncePerMistake.Keep(found, rules)
+            .Select(f => f with { AcceptedBy = Acceptances.Of(plan, f) })
+            .OrderBy(f => f.AcceptedBy is not null)
+            .ThenByDescending(f => f.Severity)
+            .ThenBy(f => f.Span.Source == plan.Source ? "" : f.Span.Source.Path, StringComparer.Ordinal)
+            .ThenBy(f => f.Span.Start)
+            .ThenBy(f => f.Rule, StringComparer.Ordinal)
+            .ThenBy(f => string.Join(' ', f.Things), StringComparer.Ordinal)];
+    }
+}

@@ -1,0 +1,69 @@
+using System.Globalization;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Limits;
+
+namespace Floorplan.Checks.Framework;
+
+/// <summary>Works out which figure holds: the plan's own <c>limit</c>, else the published one under the plan's code.</summary>
+public sealed class Limits(Plan plan)
+{
+    private const double WholeRatioPercent = 100;
+
+    /// <summary>Distances from here on read better in metres or feet than as a dimension. Our own choice.</summary>
+    private const double LongDistanceMm = 3000;
+
+    /// <summary>Null when the figure does not apply under the plan's code and the plan sets none.</summary>
+    /// <exception cref="ArgumentException">The rule has no limit of this key: a slip in the rule.</exception>
+    public AppliedLimit? Find(Rule rule, string key)
+    {
+        var ofKey = rule.Limits.Where(l => l.Key == key).ToList();
+        if (ofKey.Count == 0)
+        {
+            throw new ArgumentException($"rule {rule.Name} has no limit '{key}'", nameof(key));
+        }
+
+        RuleLimit? applies = ofKey.Find(l => l.AppliesUnder(plan.Head.Code));
+        var set = key == rule.Limits[0].Key ? plan.Limits.LastOrDefault(l => l.Rule == rule.Name && Value(l, ofKey[0].Unit) is not null) : null;
+        if (set is null)
+        {
+            return applies is null ? null : new AppliedLimit(applies.Value, Lighter(applies.Severity, applies.Source.Heaviest), Text(applies), applies, null);
+        }
+
+        // A plan may set a figure that no law asks for under its code; then the plan's own word is no more than a warning.
+        var published = applies ?? ofKey[0];
+        var severity = applies is null ? Lighter(published.Severity, Severity.Warning) : published.Severity;
+        double value = Value(set, published.Unit)!.Value;
+        string text = $"limit {Format(value, published.Unit)}, set in this plan: {set.Reason}; published: {Format(published.Value, published.Unit)} ({published.Source.Text})";
+        return new AppliedLimit(value, Lighter(severity, published.Source.Heaviest), text, published, set);
+    }
+
+    /// <summary>A <c>limit</c> statement's figure in a rule's unit; null when it is of another kind.</summary>
+    public static double? Value(LimitOverride set, LimitUnit unit) => unit switch
+    {
+        LimitUnit.Millimetres => set.Length?.Millimetres,
+        LimitUnit.SquareMetres when set.Quantity is { Unit.Kind: QuantityKind.Area } area => area.Base,
+        LimitUnit.Percent when set.Quantity is { Unit.Kind: QuantityKind.Ratio } ratio => ratio.Base * WholeRatioPercent,
+        LimitUnit.Count when set.Quantity is { Unit.Kind: QuantityKind.Count } count => count.Base,
+        _ => null,
+    };
+
+    /// <summary>A value in a limit's unit, in the plan's own units.</summary>
+    public string Format(double value, LimitUnit unit) => unit switch
+    {
+        LimitUnit.Millimetres when Math.Abs(value) >= LongDistanceMm => LengthText.Distance(value, plan.Units),
+        LimitUnit.Millimetres => LengthText.Sentence(Length.FromMillimetres(value), plan.Units),
+        LimitUnit.SquareMetres when plan.Units == UnitSystem.Metric => value.ToString("0.#", CultureInfo.InvariantCulture) + " m2",
+        LimitUnit.SquareMetres => (value / SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft",
+        LimitUnit.Percent => value.ToString("0.##", CultureInfo.InvariantCulture) + " %",
+        _ => value.ToString("0.##", CultureInfo.InvariantCulture),
+    };
+
+    /// <summary>Exact: 0.3048 m squared.</summary>
+    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+
+    private string Text(RuleLimit limit) => $"limit {Format(limit.Value, limit.Unit)} ({limit.Source.Text})";
+
+    private static Severity Lighter(Severity a, Severity b) => a < b ? a : b;
+}

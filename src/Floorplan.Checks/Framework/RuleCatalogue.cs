@@ -1,0 +1,30 @@
+using System.Collections.Frozen;
+using Floorplan.Checks.Rules.File;
+using Floorplan.Checks.Rules.GettingOut;
+using Floorplan.Checks.Rules.Hands;
+using Floorplan.Checks.Rules.Hygiene;
+using Floorplan.Checks.Rules.RoomAndPlace;
+using Floorplan.Checks.Rules.Shell;
+using Floorplan.Checks.Rules.WaterAndDrain;
+
+namespace Floorplan.Checks.Framework;
+
+/// <summary>Every rule, in the order they are listed and run. Written out, so that a cold start does not search the assembly; a test proves that none is left out.</summary>
+public static class RuleCatalogue
+{
+    /// <summary>The file's own rules come last: they look at what the others found.</summary>
+    public static IReadOnlyList<Rule> All { get; } =
+    [
+        .. RoomAndPlaceRules.All,
+        .. HygieneRules.All,
+        .. HandsRules.All,
+        .. WaterAndDrainRules.All,
+        .. GettingOutRules.All,
+        .. ShellRules.All,
+        .. FileRules.All,
+    ];
+
+    private static readonly FrozenDictionary<string, Rule> ByName = All.ToFrozenDictionary(r => r.Name);
+
+    public static Rule? Find(string name) => ByName.GetValueOrDefault(name);
+}

@@ -1,0 +1,11 @@
+using Floorplan.Checks.Framework;
+
+namespace Floorplan.Checks.Rules.Hygiene;
+
+/// <summary>The rules of this folder, in the order they are listed.</summary>
+internal static class HygieneRules
+{
+    public static IReadOnlyList<Rule> All { get; } =
+    [
+    ];
+}

@@ -1,0 +1,11 @@
+using Floorplan.Checks.Framework;
+
+namespace Floorplan.Checks.Rules.Shell;
+
+/// <summary>The rules of this folder, in the order they are listed.</summary>
+internal static class ShellRules
+{
+    public static IReadOnlyList<Rule> All { get; } =
+    [
+    ];
+}
