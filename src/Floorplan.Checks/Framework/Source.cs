@@ -1,5 +1,3 @@
-using Floorplan.Language.Diagnostics;
-
 namespace Floorplan.Checks.Framework;
 
 /// <summary>Where a figure or a rule comes from.</summary>
@@ -8,11 +6,11 @@ namespace Floorplan.Checks.Framework;
 public sealed record Source(string Title, Origin Confirmed, Force Force = Force.Guidance)
 {
     /// <summary>The heaviest finding that a figure of this source may give: an error only for a law read in its own text, a note for a figure still to be verified.</summary>
-    public Severity Heaviest => (Confirmed, Force) switch
+    public Language.Diagnostics.Severity Heaviest => (Confirmed, Force) switch
     {
-        (Origin.FoundInPublicCopy, Force.Law) => Severity.Error,
-        (Origin.FromMemoryToVerify, _) => Severity.Note,
-        _ => Severity.Warning,
+        (Origin.FoundInPublicCopy, Force.Law) => Language.Diagnostics.Severity.Error,
+        (Origin.FromMemoryToVerify, _) => Language.Diagnostics.Severity.Note,
+        _ => Language.Diagnostics.Severity.Warning,
     };
 
     /// <summary>For people: the title, and how we know where that is not a public copy: <c>9 CFR 416.2(b)(4), US CFR; from memory</c>.</summary>
