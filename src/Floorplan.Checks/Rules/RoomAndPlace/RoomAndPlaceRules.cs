@@ -7,5 +7,11 @@ internal static class RoomAndPlaceRules
 {
     public static IReadOnlyList<Rule> All { get; } =
     [
+        new OutsideShell(),
+        new Overlap(),
+        new ClearSpaceBlocked(),
+        new DoorBlocked(),
+        new WillNotGoIn(),
+        new Headroom(),
     ];
 }

@@ -1,0 +1,36 @@
+using Floorplan.Language.Syntax;
+using Floorplan.Model.Openings;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Checks.Framework;
+
+/// <summary>Directions from openings into rooms.</summary>
+public static class Sides
+{
+    public static Side Opposite(Side side) => side switch
+    {
+        Side.North => Side.South,
+        Side.South => Side.North,
+        Side.East => Side.West,
+        _ => Side.East,
+    };
+
+    /// <summary>The way one walks when stepping through an opening into one of its two sides (null is outside).</summary>
+    public static Side Into(Opening opening, Room? room) => room?.Id == opening.RoomA?.Id ? Opposite(opening.Wall) : opening.Wall;
+
+    /// <summary>The floor in front of an opening on one side: as wide as the opening, <paramref name="depthMm"/> deep from the face of the wall.</summary>
+    public static Polygon InFrontOf(Opening opening, Side into, double depthMm)
+    {
+        var reveal = opening.Reveal.EnvelopeInternal;
+        var front = into switch
+        {
+            Side.North => new Envelope(reveal.MinX, reveal.MaxX, reveal.MaxY, reveal.MaxY + depthMm),
+            Side.South => new Envelope(reveal.MinX, reveal.MaxX, reveal.MinY - depthMm, reveal.MinY),
+            Side.East => new Envelope(reveal.MaxX, reveal.MaxX + depthMm, reveal.MinY, reveal.MaxY),
+            _ => new Envelope(reveal.MinX - depthMm, reveal.MinX, reveal.MinY, reveal.MaxY),
+        };
+        return (Polygon)Shape.Factory.ToGeometry(front);
+    }
+}

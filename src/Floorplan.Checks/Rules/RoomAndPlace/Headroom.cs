@@ -1,0 +1,163 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Shells;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
+
+namespace Floorplan.Checks.Rules.RoomAndPlace;
+
+internal sealed class Headroom : Rule
+{
+    private const string Ceiling = "finished ceiling height";
+    private const string Under = "headroom under rails and hung things";
+
+    public override string Name => "headroom";
+
+    public override RuleGroup Group => RuleGroup.RoomAndPlace;
+
+    public override string Says => "The finished ceiling is lower than people's way out needs, or a rail or hung thing is too low over a walk or a worker's place.";
+
+    public override string Why => "Heads meet hooks, lamps and door tracks at the end of a long shift. A standard-height container loses the legal ceiling "
+        + "to its linings; a high-cube keeps it. Hung things lower than a standing person count as obstacles: routes are led round them.";
+
+    public override string Mend => "Use a high-cube shell, thinner linings or less floor build-up, or hang the thing higher or beside the walk.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("29 CFR 1910.36(g)(1), US CFR: ceiling of an exit route at least 7 ft 6 in, projections from it at least 6 ft 8 in above the floor", Origin.FoundInPublicCopy, Force.Law),
+        new("ISO 14122-2, headroom over walkways", Origin.FromMemory),
+        new("29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice", Origin.FromMemory, Force.Law),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        // 7 ft 6 in and 6 ft 8 in.
+        new(Ceiling, 2286, LimitUnit.Millimetres, Sources[0], Severity.Error, CodeChoice.Us),
+        new(Ceiling, 2100, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Under, 2032, LimitUnit.Millimetres, Sources[0], Severity.Error, CodeChoice.Us),
+        new(Under, 2100, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+    ];
+
+    public override string Bad => """
+        plan "Clam box"
+          units metric
+          code us
+        shell container 20 ft standard
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room shuck "Shucking" clean from west to east
+        door d1 shuck to outside, south wall, 1500 from west, 900 x 2000, swings out
+        station bench "Shucking bench" in shuck
+          size 1800 x 600 x 900
+          place against north wall, 2500 from west
+        """;
+
+    public override string Good => """
+        plan "Clam box"
+          units metric
+          code us
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room shuck "Shucking" clean from west to east
+        door d1 shuck to outside, south wall, 1500 from west, 900 x 2000, swings out
+        station bench "Shucking bench" in shuck
+          size 1800 x 600 x 900
+          place against north wall, 2500 from west
+        """;
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var found = new List<Finding>();
+        if (context.Limit(this, Ceiling) is { } ceiling)
+        {
+            found.AddRange(LowCeilings(context, ceiling));
+        }
+
+        if (context.Limit(this, Under) is { } under)
+        {
+            var walks = Walks(context);
+            found.AddRange(LowRails(context, under, walks));
+            found.AddRange(context.Plan.Stations.Where(s => s.Hung).Select(s => LowHung(context, under, s, walks)).OfType<Finding>());
+        }
+
+        bool adviceOnly = context.Plan.Shell.Kind == ShellKind.Trailer && context.Plan.Head.Code == CodeChoice.Us;
+        return adviceOnly ? found.Select(f => f with { Severity = Severity.Note }) : found;
+    }
+
+    // Rooms under one low ceiling are one mistake.
+    private IEnumerable<Finding> LowCeilings(CheckContext context, AppliedLimit limit)
+        => from room in context.Plan.Rooms
+           where limit.Value - room.CeilingHeight.Millimetres > Touch.ToleranceMm
+           group room by room.CeilingHeight into low
+           select LowCeiling(context, limit, [.. low]);
+
+    private Finding LowCeiling(CheckContext context, AppliedLimit limit, IReadOnlyList<Room> rooms)
+    {
+        var shell = context.Plan.Shell;
+        var height = rooms[0].CeilingHeight;
+        double missing = limit.Value - height.Millimetres;
+        var span = height == shell.CeilingHeight ? shell.Span : rooms[0].Span;
+        return CheckContext.Find(this, limit, height.Millimetres, [.. rooms.Select(r => r.Id)],
+            $"the finished ceiling of {Named.List(rooms.Select(Named.Of))} is {context.Text(height)} above the floor, {context.Text(missing)} too low",
+            $"gain {context.Text(missing)}: a higher shell, thinner ceiling lining or less floor build-up",
+            span, rooms[0].Floor.InteriorPoint.Coordinate);
+    }
+
+    private IEnumerable<Finding> LowRails(CheckContext context, AppliedLimit limit, STRtree<LineString> walks)
+    {
+        foreach (var rail in context.Plan.Rails.Where(r => limit.Value - r.Height.Millimetres > Touch.ToleranceMm))
+        {
+            if (FirstWalkUnder(walks, rail.Path) is { } at)
+            {
+                yield return CheckContext.Find(this, limit, rail.Height.Millimetres, [rail.Id],
+                    $"people walk under the hooks of rail {rail.Id}, {context.Text(rail.Height)} above the floor",
+                    $"raise the rail by {context.Text(limit.Value - rail.Height.Millimetres)} where people cross, or lead the walk round its end",
+                    rail.Span, at);
+            }
+        }
+    }
+
+    private Finding? LowHung(CheckContext context, AppliedLimit limit, Station hung, STRtree<LineString> walks)
+    {
+        double bottom = hung.Bottom.Millimetres;
+        if (limit.Value - bottom <= Touch.ToleranceMm)
+        {
+            return null;
+        }
+
+        var near = hung.Footprint.EnvelopeInternal.Copy();
+        near.ExpandBy(WorkerSize.Depth.Millimetres);
+        var standing = context.Space.StationsNear(near).SelectMany(s => s.Workers).FirstOrDefault(w => Touch.Shared(w.Floor, hung.Footprint) is not null);
+        var at = standing?.Centre.Coordinate ?? FirstWalkUnder(walks, hung.Footprint);
+        return at is null
+            ? null
+            : CheckContext.Find(this, limit, bottom, [hung.Id],
+                $"{Named.Of(hung)} hangs {context.Text(hung.Bottom)} above the floor where people {(standing is null ? "walk" : "stand")}",
+                $"hang it {context.Text(limit.Value - bottom)} higher, or over something that stands on the floor",
+                hung.Span, at);
+    }
+
+    private static STRtree<LineString> Walks(CheckContext context)
+    {
+        var walks = new STRtree<LineString>();
+        foreach (var leg in context.Space.LegRoutes)
+        {
+            if (leg.Route is { } route && leg.Leg.Carriage.Kind is CarriageKind.Walk or CarriageKind.Hand or CarriageKind.Trolley)
+            {
+                walks.Insert(route.Path.EnvelopeInternal, route.Path);
+            }
+        }
+
+        return walks;
+    }
+
+    private static Coordinate? FirstWalkUnder(STRtree<LineString> walks, Geometry overhead)
+        => walks.Query(overhead.EnvelopeInternal)
+            .Select(w => w.Intersection(overhead))
+            .FirstOrDefault(s => !s.IsEmpty)?.Coordinate;
+}

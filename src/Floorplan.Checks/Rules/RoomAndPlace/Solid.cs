@@ -1,0 +1,23 @@
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.RoomAndPlace;
+
+/// <summary>A thing on its way in, as a box in mm: it goes narrow side first.</summary>
+/// <param name="Broad">Smaller side on plan.</param>
+/// <param name="Long">Larger side on plan.</param>
+internal readonly record struct Solid(double Broad, double Long, double High)
+{
+    public static Solid Of(Station station)
+    {
+        double width = station.Bounds.Width.Millimetres;
+        double depth = station.Bounds.Depth.Millimetres;
+        return new Solid(Math.Min(width, depth), Math.Max(width, depth), (station.Top - station.Bottom).Millimetres);
+    }
+
+    /// <summary>The same box lying on each of its other sides.</summary>
+    public IEnumerable<Solid> Tipped =>
+    [
+        new(Math.Min(Broad, High), Math.Max(Broad, High), Long),
+        new(Math.Min(Long, High), Math.Max(Long, High), Broad),
+    ];
+}

@@ -1,0 +1,90 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.RoomAndPlace;
+
+internal sealed class WillNotGoIn : Rule
+{
+    public override string Name => "will-not-go-in";
+
+    public override RuleGroup Group => RuleGroup.RoomAndPlace;
+
+    public override string Says => "No way from outside is wide and high enough to bring a thing to its place, turned narrow side first and swung round the corner behind each door.";
+
+    public override string Why => "Tanks, racks and machines are bought to measure and come in one piece. A door a hand too narrow means cutting the wall, "
+        + "or sending the machine back.";
+
+    public override string Mend => "Make one opening on the way larger, order the thing knocked down in parts that pass, or set it in place before the wall is closed and say so on the drawing.";
+
+    public override string Caution => "Heavy things are moved by people who do this for a living: check weights, lifting points and floor strength, and keep out from under a load.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("Geometry of the plan: a box passes an opening that is wider and higher, and turns behind it in the depth that its tilt needs", Origin.OwnAssumption),
+    ];
+
+    public override string Bad => """
+        plan "Smoke house"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room smoke "Smoking" clean from west to east
+        door d1 smoke to outside, south wall, 500 from west, 900 x 2050, swings out
+        station kiln "Smoking kiln" in smoke
+          size 1400 x 1200 x 2000
+          place against north wall, 3000 from west
+        """;
+
+    public override string Good => """
+        plan "Smoke house"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room smoke "Smoking" clean from west to east
+        door d1 smoke to outside, south wall, 500 from west, 1300 x 2050, swings out
+        station kiln "Smoking kiln" in smoke
+          size 1400 x 1200 x 2000
+          place against north wall, 3000 from west
+        """;
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var way = new WayIn(context.Plan);
+        foreach (var station in context.Plan.Stations)
+        {
+            var solid = Solid.Of(station);
+            var at = station.Bounds.Centre.Coordinate;
+            if (!way.Fits(solid, station.Room, at))
+            {
+                bool tipped = solid.Tipped.Any(t => way.Fits(t, station.Room, at));
+                yield return Found(context, station, solid, way, tipped);
+            }
+        }
+    }
+
+    private Finding Found(CheckContext context, Station station, Solid solid, WayIn way, bool tipped)
+    {
+        string size = $"{context.Text(solid.Broad)} x {context.Text(solid.Long)}, {context.Text(solid.High)} high";
+        if (way.Decisive(station.Room) is not { } door)
+        {
+            return CheckContext.Find(this, Severity.Error, [station.Id, station.Room.Id],
+                $"{Named.Of(station)} will not go in: no door leads to {Named.Of(station.Room)}",
+                $"give {Named.Of(station.Room)} a door at least {context.Text(solid.Broad)} wide and {context.Text(solid.High)} high",
+                station.Span, station.Bounds.Centre.Coordinate);
+        }
+
+        bool passes = solid.Broad <= door.Width.Millimetres && solid.High <= door.Height.Millimetres;
+        string why = passes
+            ? $"no way to {Named.Of(station.Room)} leaves room to turn it"
+            : $"the widest way to {Named.Of(station.Room)} is {Named.Of(door)}, {context.Text(door.Width)} wide and {context.Text(door.Height)} high";
+        string message = tipped
+            ? $"{Named.Of(station)}, {size}, goes in only tipped onto its side: {why}"
+            : $"{Named.Of(station)}, {size}, will not go in: {why}";
+        string mend = passes
+            ? "widen the door or the passage, order it knocked down, or set it in place before the walls are closed"
+            : $"make {Named.Of(door)} at least {context.Text(Math.Max(solid.Broad, door.Width.Millimetres))} x {context.Text(Math.Max(solid.High, door.Height.Millimetres))}, order it knocked down, or set it in place before the walls are closed";
+        return CheckContext.Find(this, tipped ? Severity.Warning : Severity.Error, [station.Id, door.Id], message, mend, station.Span, station.Bounds.Centre.Coordinate) with
+        {
+            Measured = solid.Broad,
+        };
+    }
+}
