@@ -1,0 +1,83 @@
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
+
+namespace Floorplan.Model.Space.Free;
+
+/// <summary>The free floor of a whole plan for one width and height, room by room as it is asked for.</summary>
+internal sealed class FloorMap
+{
+    /// <summary>Ground kept round the shell for walking round it, besides the mover's width, in mm. Own assumption.</summary>
+    private const double Apron = 1000;
+
+    /// <summary>How far outside a door somebody counts as outside: one step, in mm. Own assumption.</summary>
+    private const double Step = 300;
+
+    private readonly Plan plan;
+    private readonly Obstacles obstacles;
+    private readonly STRtree<List<Coordinate>> walls = new();
+    private readonly FreeRegion?[] regions;
+    private readonly Dictionary<string, int> numbers = [];
+    private int corners;
+
+    public FloorMap(Plan plan, Obstacles obstacles, IReadOnlyList<Passage> passages, Mover mover, bool cargoDoors)
+    {
+        this.plan = plan;
+        this.obstacles = obstacles;
+        Mover = mover;
+        Open = [.. passages.Where(p => p.Lets(mover, cargoDoors))];
+        foreach (var (a, b) in Walls.Of(plan, Open))
+        {
+            walls.Insert(new Envelope(a, b), a.Equals2D(b) ? [a] : [a, b]);
+        }
+
+        regions = new FreeRegion?[plan.Rooms.Count + 1];
+        for (int i = 0; i < plan.Rooms.Count; i++)
+        {
+            numbers.TryAdd(plan.Rooms[i].Id, i);
+        }
+    }
+
+    public Mover Mover { get; }
+
+    /// <summary>Openings that this mover fits through.</summary>
+    public IReadOnlyList<Passage> Open { get; }
+
+    public int RegionCount => regions.Length;
+
+    /// <summary>Null when the room is not of this plan.</summary>
+    public FreeRegion? Region(Room? room) =>
+        room is null ? Region(plan.Rooms.Count) : numbers.TryGetValue(room.Id, out int number) ? Region(number) : null;
+
+    public FreeRegion Region(int number) => regions[number] ??= Build(number < plan.Rooms.Count ? plan.Rooms[number] : null, number);
+
+    /// <summary>Where one is outside after passing an outer door, or null when the ground there is not free.</summary>
+    public FreePlace? JustOutside(Passage passage) => Region(plan.Rooms.Count).Settle(passage.Before(null, HalfWidth.Of(Mover) + Step));
+
+    private FreeRegion Build(Room? room, int number)
+    {
+        double half = HalfWidth.Of(Mover);
+        var parts = new List<Geometry> { room is null ? Ground() : room.Floor };
+        var passages = Open.Where(p => p.LeadsTo(room)).ToList();
+        parts.AddRange(passages.Select(p => Shape.Factory.ToGeometry(p.HalfAt(room)) is Polygon half ? half : Shape.Factory.CreatePolygon()));
+        var near = new Envelope();
+        parts.ForEach(p => near.ExpandToInclude(p.EnvelopeInternal));
+        near.ExpandBy((half * 1.1) + 1);
+        var solid = walls.Count == 0 || near.IsNull ? [] : walls.Query(near);
+        var things = obstacles.Near(near).Where(o => o.Blocks(Mover.HeightMm)).OrderBy(o => o.Station.Item).Select(o => o.Ring).ToList();
+        var (floors, scale) = FreeRings.Of(parts, [.. solid], things, half);
+        var region = new FreeRegion(room, number, floors, scale, passages, corners);
+        corners += region.Mesh.Points.Length;
+        return region;
+    }
+
+    private Geometry Ground()
+    {
+        var box = plan.Shell.Outside.EnvelopeInternal.Copy();
+        box.ExpandBy(Apron + Mover.WidthMm);
+        return Shape.Factory.ToGeometry(box) is Polygon around && !plan.Shell.Outside.IsEmpty
+            ? Shape.Factory.CreatePolygon((LinearRing)around.ExteriorRing, [(LinearRing)plan.Shell.Outside.ExteriorRing])
+            : Shape.Factory.CreatePolygon();
+    }
+}

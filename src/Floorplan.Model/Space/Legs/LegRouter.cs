@@ -1,0 +1,104 @@
+using Floorplan.Model.Flows;
+using Stream = Floorplan.Model.Flows.Stream;
+using Floorplan.Model.Openings;
+using Floorplan.Model.Space.Free;
+using Floorplan.Model.Space.Search;
+
+namespace Floorplan.Model.Space.Legs;
+
+/// <summary>The real route of every leg: walked round things, handed over, or straight for belts and rails.</summary>
+internal sealed class LegRouter(Plan plan, Maps maps, StandingPlaces standing)
+{
+    private readonly LegEnds ends = new(plan, maps, standing);
+    private readonly StraightLeg straight = new(plan, maps);
+    private readonly BlockedLeg blocked = new(plan, maps);
+
+    public IReadOnlyList<LegRoute> RouteAll()
+    {
+        var routes = new List<LegRoute>();
+        foreach (var flow in plan.Flows)
+        {
+            var named = flow.Legs.GroupBy(l => l.Chain).ToDictionary(
+                g => g.Key,
+                g => g.SelectMany(l => new[] { l.From, l.To }).OfType<OpeningStop>().Select(o => o.Opening.Id).ToHashSet());
+            routes.AddRange(flow.Legs.Select(leg => Find(flow, leg, named[leg.Chain])));
+        }
+
+        return routes;
+    }
+
+    private LegRoute Find(Flow flow, Leg leg, HashSet<string> named)
+    {
+        var mover = LegMover.Of(flow, leg);
+        switch (leg.Carriage.Kind)
+        {
+            case CarriageKind.Rail or CarriageKind.Conveyor or CarriageKind.Chute or CarriageKind.Pump:
+                return new LegRoute(flow, leg, mover, straight.Find(leg), null);
+            case CarriageKind.Hand when flow.Stream != Stream.People && HandOver.Find(leg, maps) is { } handed:
+                return new LegRoute(flow, leg, mover, handed, null);
+        }
+
+        bool MayPass(Opening o) => o.IsWalkable || named.Contains(o.Id);
+        var map = maps.For(mover, MayPass);
+        LegEnd from = ends.Of(leg.From, leg.To, map), to = ends.Of(leg.To, leg.From, map);
+        if ((from.Fault ?? to.Fault) is { } fault)
+        {
+            return new LegRoute(flow, leg, mover, null, blocked.Sentence(leg, mover, fault));
+        }
+
+        // The openings that the chain names come first; any other is used only when they do not lead there.
+        var route = Walk(map, from, to, o => named.Contains(o.Id)) ?? Walk(map, from, to, MayPass);
+        return route is null
+            ? new LegRoute(flow, leg, mover, null, blocked.Sentence(leg, mover, m =>
+            {
+                var narrow = maps.For(m, MayPass);
+                return Walk(narrow, ends.Of(leg.From, leg.To, narrow), ends.Of(leg.To, leg.From, narrow), MayPass);
+            }))
+            : new LegRoute(flow, leg, mover, WithStops(route, from, to), null);
+    }
+
+    private static Route? Walk(FloorMap map, LegEnd from, LegEnd to, Func<Opening, bool> mayPass)
+    {
+        // A search starts from many places at once, but ends at one point.
+        bool turned = to.Places.Count > from.Places.Count;
+        var (starts, goals) = turned ? (to.Places, from.Places) : (from.Places, to.Places);
+        Route? best = null;
+        foreach (var goal in goals.GroupBy(g => (g.Point.X, g.Point.Y)))
+        {
+            if (Routes.Between(map, starts, [.. goal], mayPass) is { } route && (best is null || route.LengthMm < best.LengthMm))
+            {
+                best = route;
+            }
+        }
+
+        return best is not null && turned ? Routes.Reverse(best) : best;
+    }
+
+    /// <summary>Adds the openings that the leg starts and ends at, and the hands' way into a hatch.</summary>
+    private static Route WithStops(Route route, LegEnd from, LegEnd to)
+    {
+        var points = route.Path.Coordinates.ToList();
+        var openings = route.Openings.ToList();
+        if (from.Hands is { } first && !first.Equals2D(points[0]))
+        {
+            points.Insert(0, first);
+        }
+
+        if (to.Hands is { } last && !last.Equals2D(points[^1]))
+        {
+            points.Add(last);
+        }
+
+        if (from.Opening is { } start && (openings.Count == 0 || openings[0].Id != start.Id))
+        {
+            openings.Insert(0, start);
+        }
+
+        if (to.Opening is { } end && (openings.Count == 0 || openings[^1].Id != end.Id))
+        {
+            openings.Add(end);
+        }
+
+        return new Route(Routes.Path(points), route.Rooms, openings);
+    }
+}

@@ -1,0 +1,85 @@
+using Floorplan.Model.Openings;
+using Floorplan.Model.Space.Mesh;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
+
+namespace Floorplan.Model.Space.Meetings;
+
+/// <summary>Finds where routes of different flows cross, run together, or pass the same opening.</summary>
+internal static class MeetingFinder
+{
+    /// <summary>Routes whose middles come nearer than this share floor, in mm. Own assumption: half the width of a person carrying, and play.</summary>
+    private const double Corridor = 300;
+
+    public static IReadOnlyList<Meeting> Find(IReadOnlyList<LegRoute> legs)
+    {
+        var index = new STRtree<Piece>();
+        var pieces = new List<Piece>();
+        for (int leg = 0; leg < legs.Count; leg++)
+        {
+            var points = legs[leg].Route?.Path.Coordinates ?? [];
+            double walked = 0;
+            for (int i = 0; i + 1 < points.Length; i++)
+            {
+                var piece = new Piece(leg, points[i], points[i + 1], walked);
+                walked += points[i].Distance(points[i + 1]);
+                pieces.Add(piece);
+                index.Insert(new Envelope(piece.A, piece.B), piece);
+            }
+        }
+
+        var pairs = new SortedDictionary<(int First, int Second), Shared>();
+        foreach (var piece in pieces)
+        {
+            var near = new Envelope(piece.A, piece.B);
+            near.ExpandBy(Corridor);
+            foreach (var other in index.Query(near))
+            {
+                if (other.Leg > piece.Leg && !ReferenceEquals(legs[other.Leg].Flow, legs[piece.Leg].Flow)
+                    && Nearness.Part(piece.A, piece.B, other.A, other.B, Corridor) is { } part)
+                {
+                    Of(piece.Leg, other.Leg).Add(piece, part, Nearness.Crossing(piece.A, piece.B, other.A, other.B));
+                }
+            }
+        }
+
+        AddOpenings(legs, pairs);
+        return [.. pairs.Select(p => p.Value.ToMeeting(legs[p.Key.First], legs[p.Key.Second]))];
+
+        Shared Of(int first, int second) =>
+            pairs.TryGetValue((first, second), out var shared) ? shared : pairs[(first, second)] = new Shared();
+    }
+
+    private static void AddOpenings(IReadOnlyList<LegRoute> legs, SortedDictionary<(int First, int Second), Shared> pairs)
+    {
+        var users = new Dictionary<string, List<(int Leg, Opening Opening)>>();
+        for (int leg = 0; leg < legs.Count; leg++)
+        {
+            foreach (var opening in (legs[leg].Route?.Openings ?? []).DistinctBy(o => o.Id))
+            {
+                (users.TryGetValue(opening.Id, out var list) ? list : users[opening.Id] = []).Add((leg, opening));
+            }
+        }
+
+        foreach (var list in users.Values)
+        {
+            for (int i = 0; i < list.Count; i++)
+            {
+                for (int j = i + 1; j < list.Count; j++)
+                {
+                    if (!ReferenceEquals(legs[list[i].Leg].Flow, legs[list[j].Leg].Flow))
+                    {
+                        pairs.TryAdd((list[i].Leg, list[j].Leg), new Shared(list[i].Opening.Centre.Coordinate));
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// <summary>One straight piece of a leg's route.</summary>
+/// <param name="Walked">Length of the route before it.</param>
+internal sealed record Piece(int Leg, Coordinate A, Coordinate B, double Walked)
+{
+    public double Length => A.Distance(B);
+}

@@ -1,0 +1,68 @@
+using Floorplan.Model.Openings;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Space.Free;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Model.Space.Search;
+
+/// <summary>Turns ways over a map into routes with their rooms and openings.</summary>
+internal static class Routes
+{
+    public static Route? Between(FloorMap map, IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals, Func<Opening, bool>? mayPass) =>
+        starts.Count == 0 || goals.Count == 0 || new WaySearch(map, mayPass).Find(starts, goals) is not { } way ? null : Of(way);
+
+    /// <summary>The shortest way to any of several places, or null.</summary>
+    public static Route? ToNearest(FloorMap map, FreePlace start, IEnumerable<FreePlace> goals, Func<Opening, bool>? mayPass)
+    {
+        Route? best = null;
+        foreach (var goal in goals.OrderBy(g => g.Point.Distance(start.Point)))
+        {
+            if (best is not null && goal.Point.Distance(start.Point) >= best.LengthMm)
+            {
+                break;
+            }
+
+            if (Between(map, [start], [goal], mayPass) is { } route && (best is null || route.LengthMm < best.LengthMm))
+            {
+                best = route;
+            }
+        }
+
+        return best;
+    }
+
+    public static Route Reverse(Route route) => new((LineString)route.Path.Reverse(), [.. route.Rooms.Reverse()], [.. route.Openings.Reverse()]);
+
+    public static LineString Path(IReadOnlyList<Coordinate> points) =>
+        Shape.Factory.CreateLineString(points.Count == 1 ? [points[0], points[0].Copy()] : [.. points]);
+
+    private static Route Of(Way way)
+    {
+        // A way that only touches a gate line goes in and out of it: it does not pass the opening.
+        var gates = new List<Passage>();
+        foreach (var gate in way.Gates)
+        {
+            if (gates.Count > 0 && gates[^1] == gate)
+            {
+                gates.RemoveAt(gates.Count - 1);
+            }
+            else
+            {
+                gates.Add(gate);
+            }
+        }
+
+        var rooms = new List<Room?> { way.StartRoom };
+        foreach (var gate in gates)
+        {
+            var next = gate.OtherSide(rooms[^1]);
+            if (next?.Id != rooms[^1]?.Id)
+            {
+                rooms.Add(next);
+            }
+        }
+
+        return new Route(Path(way.Points), rooms, [.. gates.Select(g => g.Opening)]);
+    }
+}

@@ -1,0 +1,365 @@
+using Floorplan.Model.Openings;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Space.Free;
+using Floorplan.Model.Space.Mesh;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Model.Space.Search;
+
+/// <summary>
+/// The shortest way over convex cells in any direction. It grows stretches of edges that are seen from the last corner,
+/// the most promising first, and turns only at corners of free floor (interval search after Cui, Harabor and Grastien,
+/// "Compromise-free pathfinding on a navigation mesh", IJCAI 2017). The way found is the true shortest one.
+/// </summary>
+internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
+{
+    private readonly List<SearchNode> nodes = [];
+    private readonly PriorityQueue<int, double> queue = new();
+    private readonly Turns turns = new();
+    private readonly Dictionary<int, bool> allowed = [];
+    private readonly HashSet<(int Region, int Cell)> goalCells = [];
+    private Coordinate? goal;
+
+    /// <summary>The shortest way from any of some places to one point, which may lie on the gate between two regions.</summary>
+    public Way? Find(IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals)
+    {
+        if (goals.Count == 0)
+        {
+            return null;
+        }
+
+        goal = goals[0].Point;
+        foreach (var place in goals)
+        {
+            goalCells.UnionWith(place.Cells.Select(c => (place.Region.Number, c)));
+        }
+
+        Start(starts);
+        while (queue.TryDequeue(out int number, out _))
+        {
+            if (nodes[number].Edge < 0)
+            {
+                return Trace(number);
+            }
+
+            Expand(number);
+        }
+
+        return null;
+    }
+
+    /// <summary>Grows over all floor that can be reached and shows every stretch to <paramref name="visit"/>, nearest first.</summary>
+    public void Flood(IReadOnlyList<FreePlace> starts, Action<SearchNode> visit)
+    {
+        Start(starts);
+        while (queue.TryDequeue(out int number, out _))
+        {
+            if (Expand(number))
+            {
+                visit(nodes[number]);
+            }
+        }
+    }
+
+    private void Start(IReadOnlyList<FreePlace> starts)
+    {
+        foreach (var place in starts)
+        {
+            foreach (int cell in place.Cells)
+            {
+                if (goal is not null && goalCells.Contains((place.Region.Number, cell)))
+                {
+                    var whole = new SearchNode(place.Point, 0, -1, -1, place.Region.Number, -1, goal, -1, goal, -1, null);
+                    Enqueue(whole, place.Point.Distance(goal));
+                }
+
+                Leave(place, cell);
+            }
+        }
+    }
+
+    /// <summary>Everything that can be seen from a start through the edges of its own cell.</summary>
+    private void Leave(FreePlace place, int cell)
+    {
+        var mesh = place.Region.Mesh;
+        var (start, end) = mesh.EdgesOf(cell);
+        for (int e = start; e < end; e++)
+        {
+            Coordinate a = mesh.From(e), b = mesh.To(e);
+            var node = new SearchNode(place.Point, 0, -1, -1, place.Region.Number, e, b, -1, a, -1, null);
+            if (Line.Nearest(a, b, place.Point).Distance(place.Point) > FloorMesh.Same)
+            {
+                Push(node, place.Region, e, b, mesh.Corner[mesh.Next(e)], a, mesh.Corner[e]);
+            }
+            else if (mesh.Opposite[e] < 0)
+            {
+                // On a gate: both halves are seen. The neighbour cell of any other edge holds the start as well.
+                Push(node, place.Region, e, b, mesh.Corner[mesh.Next(e)], place.Point, -1);
+                Push(node, place.Region, e, place.Point, -1, a, mesh.Corner[e]);
+            }
+        }
+    }
+
+    /// <summary>False when a shorter way to the same corner has been found since the node was made.</summary>
+    private bool Expand(int number)
+    {
+        var node = nodes[number];
+        if (turns.IsStale(node.Turn, node.Walked))
+        {
+            return false;
+        }
+
+        var region = map.Region(node.Region);
+        var mesh = region.Mesh;
+        if (goal is not null && goalCells.Contains((node.Region, mesh.Cell[node.Edge])))
+        {
+            Finish(node, number, region);
+        }
+
+        var start = RimPoint.StartOf(mesh, mesh.Next(node.Edge));
+        var end = RimPoint.StartOf(mesh, node.Edge);
+        var straight = node with { Parent = number, Gate = null };
+        if (AtEnd(node))
+        {
+            Show(straight, region, start, end, node.Edge);
+            return true;
+        }
+
+        var right = SightLine.RightExit(mesh, node);
+        var left = SightLine.LeftExit(mesh, node);
+        Show(straight, region, right, left, node.Edge);
+        if (node.RightCorner >= 0 && Around(node, number, region, node.Right, node.RightCorner, false) is { } onRight)
+        {
+            Show(onRight, region, start, right, node.Edge);
+        }
+
+        if (node.LeftCorner >= 0 && Around(node, number, region, node.Left, node.LeftCorner, true) is { } onLeft)
+        {
+            Show(onLeft, region, left, end, node.Edge);
+        }
+
+        return true;
+    }
+
+    private static bool AtEnd(SearchNode node) => node.Root.Equals2D(node.Left) || node.Root.Equals2D(node.Right);
+
+    /// <summary>Pushes the rim of a cell from one point to another, anticlockwise, edge by edge.</summary>
+    private void Show(SearchNode node, FreeRegion region, RimPoint from, RimPoint to, int entry)
+    {
+        var mesh = region.Mesh;
+        if (from.IsPast(to, mesh, entry))
+        {
+            return;
+        }
+
+        var (point, corner) = (from.Point, from.Corner);
+        for (int e = from.Edge; e != entry; e = mesh.Next(e))
+        {
+            bool last = e == to.Edge;
+            int next = mesh.Next(e);
+            var (end, endCorner) = last ? (to.Point, to.Corner) : (mesh.From(next), mesh.Corner[next]);
+            Push(node, region, e, end, endCorner, point, corner);
+            if (last)
+            {
+                return;
+            }
+
+            (point, corner) = (end, endCorner);
+        }
+    }
+
+    private SearchNode? Around(SearchNode node, int number, FreeRegion region, Coordinate corner, int cornerNumber, bool left)
+    {
+        int turn = Turns.Of(region.FirstCorner + cornerNumber, left);
+        double walked = node.Walked + node.Root.Distance(corner);
+        return turns.Improve(turn, walked, node.Turn) ? node with { Root = corner, Walked = walked, Turn = turn, Parent = number, Gate = null } : null;
+    }
+
+    private void Push(SearchNode seen, FreeRegion region, int edge, Coordinate left, int leftCorner, Coordinate right, int rightCorner)
+    {
+        if (left.Distance(right) <= FloorMesh.Same)
+        {
+            return;
+        }
+
+        int opposite = region.Mesh.Opposite[edge];
+        if (opposite >= 0)
+        {
+            Add(seen with { Region = region.Number, Edge = opposite, Left = left, LeftCorner = leftCorner, Right = right, RightCorner = rightCorner });
+            return;
+        }
+
+        foreach (var passage in region.PassagesAt(edge))
+        {
+            if (!Allows(passage) || map.Region(passage.OtherSide(region.Room)) is not { } other)
+            {
+                continue;
+            }
+
+            foreach (int beyond in other.GateEdges(passage))
+            {
+                Cross(seen, passage, other, beyond, left, right);
+            }
+        }
+    }
+
+    /// <summary>Carries a stretch over a gate. Both rims lie on one line, but need not end at the same corners.</summary>
+    private void Cross(SearchNode seen, Passage passage, FreeRegion other, int edge, Coordinate left, Coordinate right)
+    {
+        double a = passage.AlongOf(left), b = passage.AlongOf(right);
+        double low = Math.Min(passage.AlongOf(other.Mesh.From(edge)), passage.AlongOf(other.Mesh.To(edge)));
+        double high = Math.Max(passage.AlongOf(other.Mesh.From(edge)), passage.AlongOf(other.Mesh.To(edge)));
+        low = Math.Max(low, passage.Low);
+        high = Math.Min(high, passage.High);
+        var (leftEnd, leftCorner) = EndAt(Math.Clamp(a, Math.Min(low, high), high), left);
+        var (rightEnd, rightCorner) = EndAt(Math.Clamp(b, Math.Min(low, high), high), right);
+        if (leftEnd.Distance(rightEnd) > FloorMesh.Same)
+        {
+            Add(seen with
+            {
+                Region = other.Number, Edge = edge, Left = leftEnd, LeftCorner = leftCorner, Right = rightEnd, RightCorner = rightCorner, Gate = passage,
+            });
+        }
+
+        (Coordinate, int) EndAt(double along, Coordinate end)
+        {
+            // Two grid steps, in mm: rounding may part the corners of the two rims by so much.
+            const double nearby = 0.02;
+            int next = other.Mesh.Next(edge);
+            foreach (int corner in new[] { other.Mesh.Corner[edge], other.Mesh.Corner[next] })
+            {
+                if (Math.Abs(passage.AlongOf(other.Mesh.Points[corner]) - along) <= nearby)
+                {
+                    return (other.Mesh.Points[corner], corner);
+                }
+            }
+
+            return (Math.Abs(along - passage.AlongOf(end)) == 0 ? end : passage.Point(along, passage.ThroughOf(other.Mesh.From(edge))), -1);
+        }
+    }
+
+    private bool Allows(Passage passage)
+    {
+        if (!allowed.TryGetValue(passage.Number, out bool yes))
+        {
+            allowed[passage.Number] = yes = mayPass is null || mayPass(passage.Opening);
+        }
+
+        return yes;
+    }
+
+    private void Add(SearchNode node)
+    {
+        // Seen end on, an edge hides what lies behind it; the way slides along it to its nearer end and turns there.
+        if (!AtEnd(node) && Math.Abs(Line.Offset(node.Left, node.Right, node.Root)) <= FloorMesh.Same)
+        {
+            bool left = node.Root.Distance(node.Left) < node.Root.Distance(node.Right);
+            int corner = left ? node.LeftCorner : node.RightCorner;
+            if (corner < 0 || Around(node, node.Parent, map.Region(node.Region), left ? node.Left : node.Right, corner, left) is not { } around)
+            {
+                return;
+            }
+
+            node = around with { Gate = node.Gate };
+        }
+
+        Enqueue(node, node.Walked + (goal is null ? Line.Nearest(node.Left, node.Right, node.Root).Distance(node.Root) : Ahead(node, goal)));
+    }
+
+    private void Enqueue(SearchNode node, double length)
+    {
+        nodes.Add(node);
+        queue.Enqueue(nodes.Count - 1, length);
+    }
+
+    /// <summary>The shortest way from the root through the stretch to the goal if nothing else stood between.</summary>
+    private static double Ahead(SearchNode node, Coordinate goal)
+    {
+        double side = Line.Offset(node.Right, node.Left, goal);
+        double rootSide = Line.Offset(node.Right, node.Left, node.Root);
+        if (side * rootSide > 0)
+        {
+            // A goal on the root's own side is reached by turning back at the stretch: as long as going to its mirror image.
+            double dx = node.Left.X - node.Right.X, dy = node.Left.Y - node.Right.Y, length = Math.Sqrt((dx * dx) + (dy * dy));
+            goal = new Coordinate(goal.X + (2 * side * dy / length), goal.Y - (2 * side * dx / length));
+        }
+
+        double offLeft = Line.Offset(node.Root, node.Left, goal), offRight = Line.Offset(node.Root, node.Right, goal);
+        return AtEnd(node) || (offLeft <= 0 && offRight >= 0) ? node.Root.Distance(goal)
+            : offLeft > 0 ? node.Root.Distance(node.Left) + node.Left.Distance(goal)
+            : node.Root.Distance(node.Right) + node.Right.Distance(goal);
+    }
+
+    private void Finish(SearchNode node, int number, FreeRegion region)
+    {
+        if (goal is null)
+        {
+            return;
+        }
+
+        var done = node with { Parent = number, Edge = -1, Gate = null };
+        if (!AtEnd(node) && Line.Offset(node.Root, node.Left, goal) > FloorMesh.Same)
+        {
+            if (node.LeftCorner < 0)
+            {
+                return;
+            }
+
+            done = done with { Root = node.Left, Walked = node.Walked + node.Root.Distance(node.Left) };
+        }
+        else if (!AtEnd(node) && Line.Offset(node.Root, node.Right, goal) < -FloorMesh.Same)
+        {
+            if (node.RightCorner < 0)
+            {
+                return;
+            }
+
+            done = done with { Root = node.Right, Walked = node.Walked + node.Root.Distance(node.Right) };
+        }
+
+        Enqueue(done, done.Walked + done.Root.Distance(goal));
+    }
+
+    private Way Trace(int number)
+    {
+        var points = new List<Coordinate> { goal! };
+        var gates = new List<Passage>();
+        var room = map.Region(nodes[number].Region).Room;
+        for (int n = number; n >= 0; n = nodes[n].Parent)
+        {
+            var node = nodes[n];
+            if (!node.Root.Equals2D(points[^1]))
+            {
+                points.Add(node.Root);
+            }
+
+            if (node.Gate is { } gate)
+            {
+                room = gate.OtherSide(map.Region(node.Region).Room);
+                gates.Add(gate);
+            }
+        }
+
+        points.Reverse();
+        gates.Reverse();
+        return new Way(points, gates, room);
+    }
+}
+
+/// <summary>A shortest way: its corners, the gates that it crosses, and the room that it starts in (null is outside).</summary>
+internal sealed record Way(List<Coordinate> Points, List<Passage> Gates, Room? StartRoom)
+{
+    public double Length
+    {
+        get
+        {
+            double length = 0;
+            for (int i = 1; i < Points.Count; i++)
+            {
+                length += Points[i - 1].Distance(Points[i]);
+            }
+
+            return length;
+        }
+    }
+}
