@@ -1,5 +1,4 @@
 using Floorplan.Model.Openings;
-using Floorplan.Model.Space.Mesh;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 
