@@ -1,0 +1,54 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Text;
+
+namespace Floorplan.Model.Binding;
+
+/// <summary>All names of one plan. Each is given once; <c>outside</c> belongs to the language.</summary>
+internal sealed class NameTable(Reports reports)
+{
+    public const string Outside = "outside";
+
+    private readonly Dictionary<string, Named> names = new(StringComparer.Ordinal);
+
+    public IEnumerable<Named> All => names.Values;
+
+    public Named? Find(string id) => names.GetValueOrDefault(id);
+
+    /// <summary>Null, with a report, when the name is taken.</summary>
+    public Named? Add(string id, string what, SourceSpan span)
+    {
+        if (id == Outside)
+        {
+            reports.Error("name-reserved", "`outside` means everything beyond the shell, so nothing else can be called that", span, "choose another name");
+            return null;
+        }
+
+        if (names.TryGetValue(id, out var before))
+        {
+            reports.Error(
+                "name-taken",
+                $"the name `{id}` is given twice, to a {before.What} and to a {what}",
+                span,
+                "give one of them another name",
+                new RelatedSpan(before.Span, "first given here"));
+            return null;
+        }
+
+        var named = new Named(id, what, span);
+        names[id] = named;
+        return named;
+    }
+
+    /// <summary>Reports a name that nothing has, with near ones among those that would fit.</summary>
+    public void ReportUnknown(string id, string wanted, SourceSpan span, Func<Named, bool> fits)
+    {
+        string? help = NearNames.Hint(id, names.Values.Where(fits).Select(n => n.Id));
+        if (names.TryGetValue(id, out var other))
+        {
+            reports.Error("wrong-kind-of-name", $"`{id}` is a {other.What}, not a {wanted}", span, help, new RelatedSpan(other.Span, "given here"));
+            return;
+        }
+
+        reports.Error("unknown-name", $"there is no {wanted} called `{id}`", span, help ?? $"check the spelling, or add a {wanted} of that name");
+    }
+}

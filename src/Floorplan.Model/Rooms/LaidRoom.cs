@@ -1,0 +1,9 @@
+using Floorplan.Model.Shapes;
+
+namespace Floorplan.Model.Rooms;
+
+/// <summary>A room with its exact floor; <paramref name="CarvedFrom"/> is null for slices and free areas.</summary>
+internal sealed record LaidRoom(RoomDraft Draft, Region Floor, string? CarvedFrom)
+{
+    public string Id => Draft.Id;
+}

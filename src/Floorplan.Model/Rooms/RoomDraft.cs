@@ -1,0 +1,44 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
+using Floorplan.Model.Shapes;
+
+namespace Floorplan.Model.Rooms;
+
+/// <summary>A room before it has a place: what its statement says about its shape. One of slice and area is set.</summary>
+internal sealed record RoomDraft(string Id, SourceSpan Span)
+{
+    public Slice? Slice { get; init; }
+
+    public RoomArea? Area { get; init; }
+}
+
+/// <summary>A slice of the shell between centre lines of partitions; null bounds are the shell's own faces.</summary>
+internal sealed record Slice(Length? West, Length? East, Length? South, Length? North, SourceSpan Span)
+{
+    public Box Of(Box shell) => new(West ?? shell.West, South ?? shell.South, East ?? shell.East, North ?? shell.North);
+}
+
+/// <summary>A rectangle between finished faces, in a room (carved out of it) or free in the shell.</summary>
+/// <param name="In">The room that it is carved from, or null.</param>
+/// <param name="At">Its south-west corner from the finished south-west corner of that room or of the shell.</param>
+/// <param name="Corner">The corner of that room or of the shell that it stands in.</param>
+internal sealed record RoomArea(
+    Length Width, Length Depth, string? In, SourceSpan InSpan, PlanPoint? At, (Side NorthOrSouth, Side EastOrWest)? Corner, SourceSpan Span)
+{
+    public Box Of(Box room)
+    {
+        var (x, y) = (room.West, room.South);
+        if (At is { } at)
+        {
+            (x, y) = (room.West + at.X, room.South + at.Y);
+        }
+        else if (Corner is { } corner)
+        {
+            x = corner.EastOrWest == Side.East ? room.East - Width : room.West;
+            y = corner.NorthOrSouth == Side.North ? room.North - Depth : room.South;
+        }
+
+        return new Box(x, y, x + Width, y + Depth);
+    }
+}

@@ -1,0 +1,200 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Model.Binding;
+using Floorplan.Model.Shapes;
+using NetTopologySuite.Index.Strtree;
+
+namespace Floorplan.Model.Rooms;
+
+/// <summary>
+/// Lays rooms out in the finished shell: slices between centre lines of partitions, then areas, carved out of the
+/// room that they are in. Reports overlaps, floor without a room, and rooms that reach beyond the shell.
+/// </summary>
+internal sealed class RoomLayout(Region shell, Length thickness, Reports reports)
+{
+    private readonly Box bounds = shell.Bounds;
+    private readonly List<LaidRoom> laid = [];
+    private readonly Dictionary<string, int> byId = new(StringComparer.Ordinal);
+
+    /// <summary>Rooms in the order given, less those that cannot be laid.</summary>
+    public IReadOnlyList<LaidRoom> Lay(IReadOnlyList<RoomDraft> drafts)
+    {
+        foreach (var draft in drafts)
+        {
+            if (draft.Slice is { } slice)
+            {
+                LaySlice(draft, slice);
+            }
+        }
+
+        LayAreas([.. drafts.Where(d => d.Slice is null && d.Area is not null)]);
+        ReportOverlaps();
+        ReportGaps();
+        var order = drafts.Select((d, i) => (d.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
+        return [.. laid.OrderBy(r => order[r.Id])];
+    }
+
+    private Length LowHalf => thickness / 2;
+
+    private Length HighHalf => thickness - LowHalf;
+
+    private void LaySlice(RoomDraft draft, Slice slice)
+    {
+        var centres = slice.Of(bounds);
+        if (centres.Width <= Length.Zero || centres.Depth <= Length.Zero)
+        {
+            reports.Error("room-back-to-front", $"room `{draft.Id}` ends where it starts or before", slice.Span, "write the smaller distance first, such as `from 1200 to 3600`");
+            return;
+        }
+
+        if (centres.West < bounds.West || centres.East > bounds.East || centres.South < bounds.South || centres.North > bounds.North)
+        {
+            reports.Error(
+                "room-outside-shell",
+                $"room `{draft.Id}` reaches beyond the shell, which is {reports.Text(bounds.Width)} x {reports.Text(bounds.Depth)} between finished faces",
+                slice.Span,
+                "end it at a smaller distance, or write `to east`");
+            return;
+        }
+
+        // A bound on the shell's own face needs no partition.
+        var faces = new Box(
+            centres.West == bounds.West ? centres.West : centres.West + HighHalf,
+            centres.South == bounds.South ? centres.South : centres.South + HighHalf,
+            centres.East == bounds.East ? centres.East : centres.East - LowHalf,
+            centres.North == bounds.North ? centres.North : centres.North - LowHalf);
+        var floor = shell.Within(faces);
+        if (floor.IsEmpty)
+        {
+            reports.Error("room-too-thin", $"room `{draft.Id}` has no floor left between its partitions, which are {reports.Text(thickness)} thick", slice.Span, "make it wider");
+            return;
+        }
+
+        Keep(new LaidRoom(draft, floor, null));
+    }
+
+    // An area may be in another area, in any order of the file.
+    private void LayAreas(List<RoomDraft> waiting)
+    {
+        bool moved = true;
+        while (moved && waiting.Count > 0)
+        {
+            moved = false;
+            foreach (var draft in waiting.ToList())
+            {
+                var area = draft.Area!;
+                if (area.In is null || byId.ContainsKey(area.In))
+                {
+                    LayArea(draft, area);
+                    waiting.Remove(draft);
+                    moved = true;
+                }
+            }
+        }
+
+        foreach (var draft in waiting)
+        {
+            reports.Error("room-in-no-room", $"room `{draft.Id}` is in `{draft.Area!.In}`, which has no place of its own", draft.Area.InSpan, "put it in a room that is a slice of the shell");
+        }
+    }
+
+    private void LayArea(RoomDraft draft, RoomArea area)
+    {
+        var parent = area.In is null ? null : laid[byId[area.In]];
+        var box = area.Of(ParentBounds(parent));
+        var within = (parent?.Floor ?? shell).Within(box);
+        if (Math.Abs(within.AreaSquareMillimetres - Region.Of(box).AreaSquareMillimetres) > 0)
+        {
+            string holder = parent is null ? "the shell" : $"room `{parent.Id}`";
+            reports.Error("room-does-not-fit", $"room `{draft.Id}` is {reports.Text(area.Width)} x {reports.Text(area.Depth)} and does not fit in {holder} there", area.Span, "make it smaller or move it");
+            return;
+        }
+
+        Keep(new LaidRoom(draft, Region.Of(box), parent?.Id));
+        if (parent is not null)
+        {
+            var grown = new Box(box.West - thickness, box.South - thickness, box.East + thickness, box.North + thickness);
+            var rest = parent.Floor.Less(grown);
+            if (rest.IsEmpty)
+            {
+                reports.Error("room-swallowed", $"room `{draft.Id}` leaves nothing of room `{parent.Id}`", area.Span, "make it smaller");
+                return;
+            }
+
+            laid[byId[parent.Id]] = parent with { Floor = rest };
+        }
+    }
+
+    // Several rooms carved from one are all measured from the faces that it had before.
+    private readonly Dictionary<string, Box> boundsBeforeCarving = new(StringComparer.Ordinal);
+
+    private Box ParentBounds(LaidRoom? parent)
+    {
+        if (parent is null)
+        {
+            return bounds;
+        }
+
+        if (!boundsBeforeCarving.TryGetValue(parent.Id, out var before))
+        {
+            before = parent.Floor.Bounds;
+            boundsBeforeCarving[parent.Id] = before;
+        }
+
+        return before;
+    }
+
+    private void Keep(LaidRoom room)
+    {
+        byId[room.Id] = laid.Count;
+        laid.Add(room);
+    }
+
+    private void ReportOverlaps()
+    {
+        var tree = new STRtree<int>();
+        for (int i = 0; i < laid.Count; i++)
+        {
+            tree.Insert(laid[i].Floor.Bounds.ToPolygon().EnvelopeInternal, i);
+        }
+
+        for (int i = 0; i < laid.Count; i++)
+        {
+            foreach (int k in tree.Query(laid[i].Floor.Bounds.ToPolygon().EnvelopeInternal).Where(k => k < i).Order())
+            {
+                if (laid[i].Floor.Boxes.Any(laid[k].Floor.Touches))
+                {
+                    var (first, second) = laid[i].Draft.Span.Start < laid[k].Draft.Span.Start ? (laid[i], laid[k]) : (laid[k], laid[i]);
+                    reports.Error(
+                        "rooms-overlap",
+                        $"rooms `{first.Id}` and `{second.Id}` overlap",
+                        second.Draft.Span,
+                        second.Draft.Area is { In: null } ? $"to carve it out of `{first.Id}` add `in {first.Id}`" : "let one end where the other starts",
+                        new RelatedSpan(first.Draft.Span, $"`{first.Id}` is here"));
+                }
+            }
+        }
+    }
+
+    private void ReportGaps()
+    {
+        var rest = shell;
+        foreach (var room in laid)
+        {
+            foreach (var box in room.Floor.Boxes)
+            {
+                rest = rest.Less(new Box(box.West - thickness, box.South - thickness, box.East + thickness, box.North + thickness));
+            }
+        }
+
+        if (laid.Count > 0 && !rest.IsEmpty)
+        {
+            var gap = rest.Bounds;
+            reports.Warning(
+                "floor-without-room",
+                $"floor from {reports.Text(gap.West)} to {reports.Text(gap.East)} from the west end belongs to no room",
+                laid[^1].Draft.Span,
+                "let the rooms on both sides meet at one distance, or add a room there");
+        }
+    }
+}
