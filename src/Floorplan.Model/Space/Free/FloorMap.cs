@@ -1,5 +1,6 @@
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space.Search;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 
@@ -41,6 +42,9 @@ internal sealed class FloorMap
 
     public Mover Mover { get; }
 
+    /// <summary>Notes of the search that runs on this map; one at a time.</summary>
+    public Turns Turns { get; } = new();
+
     /// <summary>Openings that this mover fits through.</summary>
     public IReadOnlyList<Passage> Open { get; }
 
@@ -58,21 +62,36 @@ internal sealed class FloorMap
     private FreeRegion Build(Room? room, int number)
     {
         double half = HalfWidth.Of(Mover);
-        var parts = new List<Geometry> { room is null ? Ground() : room.Floor };
+        var parts = new List<Polygon> { room is null ? Ground() : room.Floor };
         var passages = Open.Where(p => p.LeadsTo(room)).ToList();
         parts.AddRange(passages.Select(p => Shape.Factory.ToGeometry(p.HalfAt(room)) is Polygon half ? half : Shape.Factory.CreatePolygon()));
         var near = new Envelope();
         parts.ForEach(p => near.ExpandToInclude(p.EnvelopeInternal));
         near.ExpandBy((half * 1.1) + 1);
         var solid = walls.Count == 0 || near.IsNull ? [] : walls.Query(near);
-        var things = obstacles.Near(near).Where(o => o.Blocks(Mover.HeightMm)).OrderBy(o => o.Station.Item).Select(o => o.Ring).ToList();
-        var (floors, scale) = FreeRings.Of(parts, [.. solid], things, half);
-        var region = new FreeRegion(room, number, floors, scale, passages, corners);
+        var things = (room is null ? NearGround(passages, near) : obstacles.Near(near))
+            .Where(o => o.Blocks(Mover.HeightMm)).OrderBy(o => o.Station.Item).Select(o => o.Ring).ToList();
+        var (mesh, scale) = FreeFloors.Of(parts, [.. solid], things, half);
+        var region = new FreeRegion(room, number, mesh, scale, passages, corners);
         corners += region.Mesh.Points.Length;
         return region;
     }
 
-    private Geometry Ground()
+    /// <summary>What stands outside the shell or in its doorways: the thousands inside cannot be in the way of walking round it.</summary>
+    private IEnumerable<Obstacle> NearGround(List<Passage> passages, Envelope near)
+    {
+        var inside = plan.Shell.Outside.EnvelopeInternal;
+        bool plain = plan.Shell.Outside.IsRectangle;
+        var doorways = passages.Select(p =>
+        {
+            var box = p.Hole;
+            box.ExpandBy(Mover.WidthMm);
+            return box;
+        }).ToList();
+        return obstacles.Near(near).Where(o => !plain || !inside.Contains(o.Box) || doorways.Exists(d => d.Intersects(o.Box)));
+    }
+
+    private Polygon Ground()
     {
         var box = plan.Shell.Outside.EnvelopeInternal.Copy();
         box.ExpandBy(Apron + Mover.WidthMm);

@@ -11,13 +11,14 @@ internal sealed class FreeRegion
     private readonly Dictionary<int, List<int>> edgesByPassage = [];
     private readonly Dictionary<int, List<Passage>> passagesByEdge = [];
 
-    public FreeRegion(Room? room, int number, List<Polygon> floors, double scale, IReadOnlyList<Passage> passages, int firstCorner)
+    private List<Polygon>? floors;
+
+    public FreeRegion(Room? room, int number, FloorMesh mesh, double scale, IReadOnlyList<Passage> passages, int firstCorner)
     {
         Room = room;
         Number = number;
-        Floors = floors;
         FirstCorner = firstCorner;
-        Mesh = FloorMesh.Build(floors.SelectMany(f => Rings(f, scale)), scale) ?? FloorMesh.Empty;
+        Mesh = mesh;
         foreach (var passage in passages)
         {
             FindGate(passage, scale);
@@ -29,12 +30,13 @@ internal sealed class FreeRegion
 
     public int Number { get; }
 
-    public IReadOnlyList<Polygon> Floors { get; }
-
     public FloorMesh Mesh { get; }
 
     /// <summary>Added to this mesh's corner numbers, they are unlike those of every other region of the map.</summary>
     public int FirstCorner { get; }
+
+    /// <summary>Outlines of the parts that hang together.</summary>
+    public IReadOnlyList<Polygon> Floors => floors ??= FloorOutline.Polygons(Mesh);
 
     public Geometry Geometry => Floors.Count == 1 ? Floors[0] : Shape.Factory.CreateMultiPolygon([.. Floors]);
 
@@ -83,35 +85,14 @@ internal sealed class FreeRegion
         return new FreePlace(this, p, cells);
     }
 
-    private static IEnumerable<IReadOnlyList<GridPoint>> Rings(Polygon floor, double scale)
-    {
-        yield return Ring(floor.ExteriorRing);
-        foreach (var hole in floor.InteriorRings)
-        {
-            yield return Ring(hole);
-        }
-
-        List<GridPoint> Ring(LineString ring)
-        {
-            var corners = ring.Coordinates;
-            var points = new List<GridPoint>(corners.Length);
-            for (int i = 0; i + 1 < corners.Length; i++)
-            {
-                points.Add(GridPoint.Round(corners[i], scale));
-            }
-
-            return points;
-        }
-    }
-
     private void FindGate(Passage passage, double scale)
     {
-        // Rims on the gate line lie on its own grid point: both rooms round it alike.
-        double line = Math.Round(passage.Gate * scale) / scale;
+        // Both rooms round the gate line alike; cutting edges may have moved a rim by one step more.
+        double line = Math.Round(passage.Gate * scale) / scale, step = 1.01 / scale;
         foreach (int edge in Mesh.RimEdges(new Envelope(passage.Point(passage.Low, line), passage.Point(passage.High, line))))
         {
             Coordinate a = Mesh.From(edge), b = Mesh.To(edge);
-            if (Math.Abs(passage.ThroughOf(a) - line) > FloorMesh.Same || Math.Abs(passage.ThroughOf(b) - line) > FloorMesh.Same
+            if (Math.Abs(passage.ThroughOf(a) - line) > step || Math.Abs(passage.ThroughOf(b) - line) > step
                 || Math.Max(passage.AlongOf(a), passage.AlongOf(b)) <= passage.Low
                 || Math.Min(passage.AlongOf(a), passage.AlongOf(b)) >= passage.High)
             {

@@ -18,7 +18,7 @@ internal sealed class Obstacles
             {
                 var box = new Envelope();
                 ring.ForEach(box.ExpandToInclude);
-                index.Insert(box, new Obstacle(station, ring));
+                index.Insert(box, new Obstacle(station, ring, box));
             }
         }
 
@@ -28,7 +28,7 @@ internal sealed class Obstacles
     public IEnumerable<Obstacle> Near(Envelope box) => index.Count == 0 ? [] : index.Query(box);
 }
 
-internal sealed record Obstacle(Station Station, List<Coordinate> Ring)
+internal sealed record Obstacle(Station Station, List<Coordinate> Ring, Envelope Box)
 {
     /// <summary>In the way of something that tall: it starts below its top.</summary>
     public bool Blocks(double heightMm) => Station.Bottom.Millimetres < heightMm;

@@ -42,10 +42,10 @@ internal sealed class FloorMesh
 
     public bool IsEmpty => CellCount == 0;
 
-    /// <summary>Null when the rings cross each other.</summary>
-    public static FloorMesh? Build(IEnumerable<IReadOnlyList<GridPoint>> rings, double scale)
+    /// <summary>Null when the edges cross each other.</summary>
+    public static FloorMesh? Build(BoundaryEdges boundary, double scale)
     {
-        if (SweepTriangulator.Cut(rings) is not { } cut)
+        if (SweepTriangulator.Cut(boundary) is not { } cut)
         {
             return null;
         }

@@ -17,7 +17,7 @@ internal sealed class HalfEdges
         origin = [.. triangles];
         next = new int[origin.Length];
         twin = new int[origin.Length];
-        var byEnds = new Dictionary<long, int>(origin.Length);
+        var byEnds = new Dictionary<(int From, int To), int>(origin.Length);
         for (int h = 0; h < origin.Length; h++)
         {
             next[h] = h % 3 == 2 ? h - 2 : h + 1;
@@ -26,18 +26,16 @@ internal sealed class HalfEdges
 
         for (int h = 0; h < origin.Length; h++)
         {
-            if (byEnds.Remove(Key(origin[next[h]], origin[h]), out int other))
+            if (byEnds.Remove((origin[next[h]], origin[h]), out int other))
             {
                 twin[h] = other;
                 twin[other] = h;
             }
             else
             {
-                byEnds[Key(origin[h], origin[next[h]])] = h;
+                byEnds[(origin[h], origin[next[h]])] = h;
             }
         }
-
-        static long Key(int from, int to) => ((long)from << 32) | (uint)to;
     }
 
     /// <summary>Turns diagonals until no corner lies in the circle of a neighbour triangle: compact triangles make short searches.</summary>

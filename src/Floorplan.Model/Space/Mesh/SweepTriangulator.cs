@@ -1,64 +1,43 @@
 namespace Floorplan.Model.Space.Mesh;
 
 /// <summary>
-/// Cuts the floor between closed rings into triangles that use only the rings' own corners. One sweep from west to east
-/// (after Hertel and Mehlhorn 1983): each open stretch of floor keeps the chain of corners that still see east. Cost is
-/// n log n, also with thousands of holes. Inside is where an odd number of edges lies below.
+/// Cuts free floor into triangles that use only the corners of its edges. One sweep from west to east (after Hertel and
+/// Mehlhorn 1983): each free stretch keeps the chain of corners that still see east. Cost is n log n, also with thousands of
+/// holes. Free is where at least one floor and no solid lies, so that nothing needs to be united or taken away beforehand.
 /// </summary>
 internal sealed class SweepTriangulator
 {
     private readonly List<GridPoint> points = [];
-    private readonly List<(int Left, int Right)> edges = [];
+    private readonly List<(int Left, int Right, int Floors, int Solids)> edges = [];
     private readonly List<int> active = [];
     private readonly List<int> triangles = [];
     private readonly ChainStore chains = new();
     private int[] above = [];
+    private (int Floors, int Solids)[] layers = [];
 
     private SweepTriangulator()
     {
     }
 
-    /// <summary>Corners and triangles (three corner numbers each, anticlockwise), or null when the rings cross each other.</summary>
-    public static (List<GridPoint> Points, List<int> Triangles)? Cut(IEnumerable<IReadOnlyList<GridPoint>> rings)
+    /// <summary>Corners and triangles (three corner numbers each, anticlockwise), or null when the edges cross each other.</summary>
+    public static (List<GridPoint> Points, List<int> Triangles)? Cut(BoundaryEdges boundary)
     {
         var cut = new SweepTriangulator();
-        cut.Read(rings);
-        return cut.Sweep() ? (cut.points, cut.triangles) : null;
-    }
-
-    private void Read(IEnumerable<IReadOnlyList<GridPoint>> rings)
-    {
         var numbers = new Dictionary<GridPoint, int>();
-        var seen = new HashSet<(int, int)>();
-        foreach (var ring in rings)
+        foreach (var (from, to, floors, solids) in boundary.All)
         {
-            for (int i = 0; i < ring.Count; i++)
-            {
-                int a = Number(ring[i]), b = Number(ring[(i + 1) % ring.Count]);
-                if (a == b)
-                {
-                    continue;
-                }
-
-                var edge = points[a].CompareTo(points[b]) < 0 ? (a, b) : (b, a);
-
-                // An edge walked twice has floor on both sides or on neither: it bounds nothing.
-                if (!seen.Add(edge))
-                {
-                    seen.Remove(edge);
-                }
-            }
+            cut.edges.Add((Number(from), Number(to), floors, solids));
         }
 
-        edges.AddRange(seen);
+        return cut.Sweep() ? (cut.points, cut.triangles) : null;
 
         int Number(GridPoint p)
         {
             if (!numbers.TryGetValue(p, out int n))
             {
-                n = points.Count;
+                n = cut.points.Count;
                 numbers.Add(p, n);
-                points.Add(p);
+                cut.points.Add(p);
             }
 
             return n;
@@ -68,6 +47,7 @@ internal sealed class SweepTriangulator
     private bool Sweep()
     {
         above = new int[edges.Count];
+        layers = new (int, int)[edges.Count];
         var leaving = new List<int>[points.Count];
         for (int e = 0; e < edges.Count; e++)
         {
@@ -116,11 +96,6 @@ internal sealed class SweepTriangulator
             AddTop(bottom, v);
             AddBottom(top, v);
         }
-        else if (outgoing.Count == 0)
-        {
-            // A corner whose edges were all walked twice.
-            return true;
-        }
         else
         {
             (bottom, top) = Split(bottom, v);
@@ -131,18 +106,23 @@ internal sealed class SweepTriangulator
 
     private bool Replace(int low, int high, List<int> outgoing, int bottom, int top, int v)
     {
-        bool inside = bottom != ChainStore.None;
-        if ((top != ChainStore.None) != (inside ^ (outgoing.Count % 2 == 1)))
-        {
-            return false;
-        }
-
+        var (floors, solids) = low > 0 ? layers[active[low - 1]] : default;
         active.RemoveRange(low, high - low);
         active.InsertRange(low, outgoing);
-        for (int i = 0; i < outgoing.Count - 1; i++)
+        for (int i = 0; i < outgoing.Count; i++)
         {
-            inside = !inside;
-            above[outgoing[i]] = inside ? chains.New(v) : ChainStore.None;
+            int e = outgoing[i];
+            (floors, solids) = layers[e] = (floors + edges[e].Floors, solids + edges[e].Solids);
+            if (i < outgoing.Count - 1)
+            {
+                above[e] = floors > 0 && solids <= 0 ? chains.New(v) : ChainStore.None;
+            }
+        }
+
+        // What lies above all edges of a corner does not change there; otherwise some edge has crossed another.
+        if ((top != ChainStore.None) != (floors > 0 && solids <= 0))
+        {
+            return false;
         }
 
         if (outgoing.Count > 0)

@@ -15,7 +15,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
 {
     private readonly List<SearchNode> nodes = [];
     private readonly PriorityQueue<int, double> queue = new();
-    private readonly Turns turns = new();
+    private readonly Turns turns = map.Turns;
     private readonly Dictionary<int, bool> allowed = [];
     private readonly HashSet<(int Region, int Cell)> goalCells = [];
     private Coordinate? goal;
@@ -63,6 +63,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
 
     private void Start(IReadOnlyList<FreePlace> starts)
     {
+        turns.Clear();
         foreach (var place in starts)
         {
             foreach (int cell in place.Cells)
@@ -104,13 +105,13 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
     private bool Expand(int number)
     {
         var node = nodes[number];
-        if (turns.IsStale(node.Turn, node.Walked))
+        var region = map.Region(node.Region);
+        var mesh = region.Mesh;
+        if ((node.Turn >= 0 && node.Walked > turns.Distance(node.Turn / 2) + Turns.Equal) || IsBeaten(node, region))
         {
             return false;
         }
 
-        var region = map.Region(node.Region);
-        var mesh = region.Mesh;
         if (goal is not null && goalCells.Contains((node.Region, mesh.Cell[node.Edge])))
         {
             Finish(node, number, region);
@@ -263,7 +264,40 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
             node = around with { Gate = node.Gate };
         }
 
+        var region = map.Region(node.Region);
+        if (node.LeftCorner >= 0)
+        {
+            turns.Note(region.FirstCorner + node.LeftCorner, node.Walked + node.Root.Distance(node.Left));
+        }
+
+        if (node.RightCorner >= 0)
+        {
+            turns.Note(region.FirstCorner + node.RightCorner, node.Walked + node.Root.Distance(node.Right));
+        }
+
+        if (IsBeaten(node, region))
+        {
+            return;
+        }
+
         Enqueue(node, node.Walked + (goal is null ? Line.Nearest(node.Left, node.Right, node.Root).Distance(node.Root) : Ahead(node, goal)));
+    }
+
+    /// <summary>
+    /// Whether every point of the stretch is reached sooner along its own edge, from the corner at either end of that edge.
+    /// It is so for all of them when it is so for the far end (the filter of Xin and Wang, ACM Trans. Graph. 28(4), 2009).
+    /// </summary>
+    private bool IsBeaten(SearchNode node, FreeRegion region)
+    {
+        var mesh = region.Mesh;
+        int left = mesh.Corner[node.Edge], right = mesh.Corner[mesh.Next(node.Edge)];
+        return Beats(left, node.Right) || Beats(right, node.Left);
+
+        bool Beats(int corner, Coordinate end)
+        {
+            double known = turns.Distance(region.FirstCorner + corner);
+            return !double.IsInfinity(known) && node.Walked + node.Root.Distance(end) > known + mesh.Points[corner].Distance(end) + Turns.Equal;
+        }
     }
 
     private void Enqueue(SearchNode node, double length)
