@@ -27,7 +27,7 @@ internal static class PartitionLayout
             {
                 foreach (var (other, from, to) in Beyond(faces, shell, room, face, thickness))
                 {
-                    var key = (room.Id, other);
+                    var key = found.ContainsKey((other, room.Id)) ? (other, room.Id) : (room.Id, other);
                     if (!found.TryGetValue(key, out var boxes))
                     {
                         found[key] = boxes = [];

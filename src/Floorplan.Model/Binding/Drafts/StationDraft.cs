@@ -1,0 +1,12 @@
+using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Placing;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Model.Binding.Drafts;
+
+/// <summary>What the text says about a station, store, bin or sink, kinds folded in.</summary>
+internal sealed record StationDraft(string Id, StationRole Role, NameRef? Room, StationFacts Facts, IReadOnlyList<Relation> Relations, SourceSpan Span)
+{
+    /// <summary>Bins named by its waste lines.</summary>
+    public IReadOnlyList<NameRef> WasteBins { get; init; } = [];
+}
