@@ -37,7 +37,7 @@ public sealed class FloorSpace : IFloorSpace
     public Geometry FreeFloor(Room room, Mover mover) => maps.For(mover).Region(room)?.Geometry ?? Shape.Factory.CreateMultiPolygon();
 
     /// <summary>Where the middle of a mover can be on the ground round the shell, which is how ways lead from one outer door to another.</summary>
-    public Geometry FreeGround(Mover mover) => maps.For(mover).Region(null)?.Geometry ?? Shape.Factory.CreateMultiPolygon();
+    internal Geometry FreeGround(Mover mover) => maps.For(mover).Region(null)?.Geometry ?? Shape.Factory.CreateMultiPolygon();
 
     public Route? Find(Room? fromRoom, Coordinate from, Room? toRoom, Coordinate to, Mover mover, Func<Opening, bool>? mayPass = null)
     {

@@ -14,15 +14,16 @@ internal sealed class BlockedLeg(Plan plan, Maps maps)
 
     private readonly Lazy<NarrowGap> gaps = new(() => new NarrowGap(plan, maps));
 
-    public string Sentence(Leg leg, Mover mover, string why) => $"{Start(leg, mover)}: {why}";
-
-    public string Sentence(Leg leg, Mover mover, Func<Mover, Route?> find)
+    /// <param name="fault">What is known to be wrong at an end of the leg; null when the way between is to be looked at.</param>
+    /// <param name="find">The way of another mover, or null.</param>
+    public string Sentence(Leg leg, Mover mover, string? fault, Func<Mover, Route?> find)
     {
         string start = Start(leg, mover);
         int low = (int)(Least / Step), high = (int)Math.Ceiling(mover.WidthMm / Step) - 1;
         if (high < low || find(Narrow(mover, low)) is not { } route)
         {
-            return find(mover with { WidthMm = Least, HeightMm = 1 }) is { } flat && TooLow(flat, mover) is { } what
+            return fault is not null ? $"{start}: {fault}"
+                : find(mover with { WidthMm = Least, HeightMm = 1 }) is { } flat && TooLow(flat, mover) is { } what
                 ? $"{start}: {what}"
                 : $"{start}: no opening and no gap leads there";
         }
@@ -42,7 +43,7 @@ internal sealed class BlockedLeg(Plan plan, Maps maps)
         }
 
         string passes = LengthText.Sentence(Length.FromMillimetres(low * Step), plan.Units);
-        return $"{start}: {Tight(route, mover)}; up to {passes} wide could pass";
+        return $"{start}: {fault ?? Tight(route, mover)}; up to {passes} wide could pass";
     }
 
     private static Mover Narrow(Mover mover, int steps) => mover with { WidthMm = steps * Step };

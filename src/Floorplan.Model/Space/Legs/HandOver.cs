@@ -28,7 +28,7 @@ internal static class HandOver
 
         if (from is not null && to is not null)
         {
-            return from.Station.Room.Id == to.Station.Room.Id && !ReferenceEquals(from.Station, to.Station) ? Between(from.Station, to.Station) : null;
+            return from.Station.Room.Id == to.Station.Room.Id && !ReferenceEquals(from.Station, to.Station) ? Between(from.Station, to.Station, maps) : null;
         }
 
         var station = (from ?? to!).Station;
@@ -39,11 +39,11 @@ internal static class HandOver
             return null;
         }
 
-        Coordinate[] line = from is null ? [passage.Middle, hands] : [hands, passage.Middle];
-        return new Route(Routes.Path(line), [station.Room], [opening]);
+        var path = Routes.Path(from is null ? [passage.Middle, hands] : [hands, passage.Middle]);
+        return IsOpen(path, maps, station) ? new Route(path, [station.Room], [opening]) : null;
     }
 
-    private static Route? Between(Station a, Station b)
+    private static Route? Between(Station a, Station b, Maps maps)
     {
         var first = Hands(a, b.Footprint, b.Footprint.Centroid.Coordinate);
         var second = Hands(b, a.Footprint, a.Footprint.Centroid.Coordinate);
@@ -55,8 +55,13 @@ internal static class HandOver
         var from = first ?? Nearest(a.Footprint, second!);
         var to = second ?? Nearest(b.Footprint, first!);
         var path = Routes.Path([from, to]);
-        return a.Room.Floor.Covers(path) ? new Route(path, [(Room?)a.Room], []) : null;
+        return a.Room.Floor.Covers(path) && IsOpen(path, maps, a, b) ? new Route(path, [(Room?)a.Room], []) : null;
     }
+
+    /// <summary>Whether no other thing that is taller than the work stands between.</summary>
+    private static bool IsOpen(LineString path, Maps maps, params Station[] between) =>
+        !maps.Obstacles.Near(path.EnvelopeInternal).Any(o => o.Station.Top > between[0].WorkHeight && o.Blocks(Mover.Person.HeightMm)
+            && !between.Any(s => s.Id == o.Station.Id) && o.Station.Footprint.Crosses(path));
 
     /// <summary>Where the hands at a station start: the nearest worker within reach of the other thing, or the station's middle when the two touch.</summary>
     private static Coordinate? Hands(Station station, Geometry other, Coordinate toward)

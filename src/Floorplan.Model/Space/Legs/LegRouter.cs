@@ -41,20 +41,17 @@ internal sealed class LegRouter(Plan plan, Maps maps, StandingPlaces standing)
         bool MayPass(Opening o) => o.IsWalkable || named.Contains(o.Id);
         var map = maps.For(mover, MayPass);
         LegEnd from = ends.Of(leg.From, leg.To, map), to = ends.Of(leg.To, leg.From, map);
-        if ((from.Fault ?? to.Fault) is { } fault)
-        {
-            return new LegRoute(flow, leg, mover, null, blocked.Sentence(leg, mover, fault));
-        }
 
         // The openings that the chain names come first; any other is used only when they do not lead there.
-        var route = Walk(map, from, to, o => named.Contains(o.Id)) ?? Walk(map, from, to, MayPass);
-        return route is null
-            ? new LegRoute(flow, leg, mover, null, blocked.Sentence(leg, mover, m =>
-            {
-                var narrow = maps.For(m, MayPass);
-                return Walk(narrow, ends.Of(leg.From, leg.To, narrow), ends.Of(leg.To, leg.From, narrow), MayPass);
-            }))
-            : new LegRoute(flow, leg, mover, WithStops(route, from, to), null);
+        return (Walk(map, from, to, o => named.Contains(o.Id)) ?? Walk(map, from, to, MayPass)) is { } route
+            ? new LegRoute(flow, leg, mover, WithStops(route, from, to), null)
+            : new LegRoute(flow, leg, mover, null, blocked.Sentence(leg, mover, from.Fault ?? to.Fault, Other));
+
+        Route? Other(Mover other)
+        {
+            var its = maps.For(other, MayPass);
+            return Walk(its, ends.Of(leg.From, leg.To, its), ends.Of(leg.To, leg.From, its), MayPass);
+        }
     }
 
     private static Route? Walk(FloorMap map, LegEnd from, LegEnd to, Func<Opening, bool> mayPass)
@@ -89,16 +86,32 @@ internal sealed class LegRouter(Plan plan, Maps maps, StandingPlaces standing)
             points.Add(last);
         }
 
-        if (from.Opening is { } start && (openings.Count == 0 || openings[0].Id != start.Id))
+        // A way that starts or ends in the middle of a door touches both rooms there, but goes through one of them only.
+        var rooms = route.Rooms.ToList();
+        if (from.Opening is { } start)
         {
-            openings.Insert(0, start);
+            if (openings.Count == 0 || openings[0].Id != start.Id)
+            {
+                openings.Insert(0, start);
+            }
+            else if (rooms.Count > 1)
+            {
+                rooms.RemoveAt(0);
+            }
         }
 
-        if (to.Opening is { } end && (openings.Count == 0 || openings[^1].Id != end.Id))
+        if (to.Opening is { } end)
         {
-            openings.Add(end);
+            if (openings.Count == 0 || openings[^1].Id != end.Id)
+            {
+                openings.Add(end);
+            }
+            else if (rooms.Count > 1)
+            {
+                rooms.RemoveAt(rooms.Count - 1);
+            }
         }
 
-        return new Route(Routes.Path(points), route.Rooms, openings);
+        return new Route(Routes.Path(points), rooms, openings);
     }
 }

@@ -78,21 +78,24 @@ internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, 
         }
     }
 
-    /// <summary>The shortest of the ways that see a point of their cell.</summary>
+    /// <summary>The shortest way to a point of a cell through any of the stretches that it is entered by.</summary>
     private static double Distance(List<SearchNode> nodes, Coordinate p)
     {
         double best = double.PositiveInfinity;
         foreach (var node in nodes)
         {
-            bool sees = node.Root.Equals2D(node.Left) || node.Root.Equals2D(node.Right)
-                || (Line.Offset(node.Root, node.Left, p) <= FloorMesh.Same && Line.Offset(node.Root, node.Right, p) >= -FloorMesh.Same);
-            if (sees)
+            bool atEnd = node.Root.Equals2D(node.Left) || node.Root.Equals2D(node.Right);
+            bool left = !atEnd && Line.Offset(node.Root, node.Left, p) > FloorMesh.Same;
+            bool right = !atEnd && Line.Offset(node.Root, node.Right, p) < -FloorMesh.Same;
+            if (!left && !right)
             {
                 best = Math.Min(best, node.Walked + node.Root.Distance(p));
             }
-            else if (node.LeftCorner >= 0 && node.Left.Equals2D(p))
+            else if ((left ? node.LeftCorner : node.RightCorner) >= 0)
             {
-                best = Math.Min(best, node.Walked + node.Root.Distance(p));
+                // Out of sight behind the end of the stretch: the way turns there, still within this cell.
+                var end = left ? node.Left : node.Right;
+                best = Math.Min(best, node.Walked + node.Root.Distance(end) + end.Distance(p));
             }
         }
 

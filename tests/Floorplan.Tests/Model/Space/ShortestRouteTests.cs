@@ -71,17 +71,17 @@ public class ShortestRouteTests
     }
 
     [Fact]
-    public void Same_length_through_doors_and_round_the_outside_in_400_random_plans()
+    public void Same_length_through_doors_and_round_the_outside_in_250_random_plans()
     {
         int found = 0;
-        for (int seed = 10000; seed < 10400; seed++)
+        for (int seed = 10000; seed < 10250; seed++)
         {
             var random = new Random(seed);
             var (plan, mover) = RandomRooms.Two(random);
             var space = new FloorSpace(plan);
             var floors = plan.Rooms.Select(r => space.FreeFloor(r, mover)).Append(space.FreeGround(mover)).ToList();
             var graph = new VisibilityGraph(NetTopologySuite.Operation.OverlayNG.UnaryUnionNG.Union(floors, new PrecisionModel(100)));
-            for (int k = 0; k < 3; k++)
+            for (int k = 0; k < 2; k++)
             {
                 var from = plan.Rooms[random.Next(2)];
                 var to = random.Next(3) switch { 0 => null, 1 => plan.Rooms[0], _ => plan.Rooms[1] };
@@ -98,7 +98,7 @@ public class ShortestRouteTests
             Coordinate Spot(Room? room) => RandomRooms.Spot(random, (room?.Floor ?? plan.Shell.Outside).EnvelopeInternal);
         }
 
-        Assert.True(found > 600, $"{found} routes");
+        Assert.True(found > 250, $"{found} routes");
     }
 
     [Fact]
