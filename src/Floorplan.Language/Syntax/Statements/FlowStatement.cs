@@ -1,0 +1,18 @@
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Text;
+
+namespace Floorplan.Language.Syntax.Statements;
+
+/// <summary>One stream; each detail line is a chain of stops.</summary>
+public sealed class FlowStatement : Statement
+{
+    /// <summary><c>product</c>, <c>waste</c>, <c>people</c>, <c>supplies</c> or <c>returns</c>.</summary>
+    public WordSyntax? Stream { get; internal set; }
+
+    public List<ChainSyntax> Chains { get; } = [];
+}
+
+/// <summary><c>gutting -> h1 -> chill  by trolley 600 wide, after work</c></summary>
+/// <param name="Carriage"><c>hand</c>, <c>trolley</c>, <c>rail</c>, <c>conveyor</c>, <c>chute</c> or <c>pump</c>; null when not said.</param>
+/// <param name="Period"><c>before</c>, <c>during</c> or <c>after</c>; null when not said.</param>
+public sealed record ChainSyntax(IReadOnlyList<NameSyntax> Stops, WordSyntax? Carriage, LengthSyntax? Width, WordSyntax? Period, SourceSpan Span);

@@ -1,0 +1,36 @@
+using Floorplan.Language.Syntax.Values;
+
+namespace Floorplan.Language.Syntax.Statements;
+
+/// <summary><c>door</c>, <c>hatch</c>, <c>window</c>, <c>opening</c>, <c>chute</c> or <c>vent</c>: the keyword says which.</summary>
+public sealed class OpeningStatement : Statement
+{
+    /// <summary>A room, or <c>outside</c>.</summary>
+    public NameSyntax? First { get; internal set; }
+
+    public NameSyntax? Second { get; internal set; }
+
+    public SideSyntax? Wall { get; internal set; }
+
+    public List<PlaceTerm> Place { get; } = [];
+
+    /// <summary>Clear width and height of the hole.</summary>
+    public SizeSyntax? Size { get; internal set; }
+
+    public LengthSyntax? Sill { get; internal set; }
+
+    /// <summary><c>swings</c>, <c>double</c>, <c>slides</c>, <c>strip</c> or <c>rolls</c>; null when not said.</summary>
+    public WordSyntax? Leaf { get; internal set; }
+
+    /// <summary><c>out</c>, <c>in</c> or a room.</summary>
+    public NameSyntax? SwingsTo { get; internal set; }
+
+    /// <summary>The end of the hole that the hinge is at.</summary>
+    public SideSyntax? Hinge { get; internal set; }
+
+    public bool ClosesItself { get; internal set; }
+
+    public bool OpensFromInside { get; internal set; }
+
+    public TextSyntax? Frame { get; internal set; }
+}

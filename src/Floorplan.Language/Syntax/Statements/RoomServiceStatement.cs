@@ -1,0 +1,13 @@
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Text;
+
+namespace Floorplan.Language.Syntax.Statements;
+
+/// <summary><c>light filleting 540 lux</c> or <c>air supply filleting, exhaust receiving</c>: the keyword says which.</summary>
+public sealed class RoomServiceStatement : Statement
+{
+    public List<RoomServiceSyntax> Rooms { get; } = [];
+}
+
+/// <param name="Direction"><c>supply</c> or <c>exhaust</c> for air; null for light.</param>
+public sealed record RoomServiceSyntax(WordSyntax? Direction, NameSyntax Room, QuantitySyntax? Amount, SourceSpan Span);

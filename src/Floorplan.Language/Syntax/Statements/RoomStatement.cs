@@ -1,0 +1,38 @@
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Text;
+
+namespace Floorplan.Language.Syntax.Statements;
+
+/// <summary>A room: a slice <c>from … to …</c>, or a rectangle <c>area W x D</c> placed in the shell or carved from another room.</summary>
+public sealed class RoomStatement : Statement
+{
+    /// <summary>Hygiene class, such as <c>dirty</c>.</summary>
+    public WordSyntax? Class { get; internal set; }
+
+    public SliceBoundSyntax? From { get; internal set; }
+
+    public SliceBoundSyntax? To { get; internal set; }
+
+    /// <summary>Width (west to east) and depth of a rectangle; null for a slice.</summary>
+    public SizeSyntax? Area { get; internal set; }
+
+    /// <summary>The room that the rectangle is carved from; null for the shell itself.</summary>
+    public NameSyntax? In { get; internal set; }
+
+    public List<PlaceTerm> Place { get; } = [];
+
+    public QuantitySyntax? Keep { get; internal set; }
+
+    public QuantitySyntax? Light { get; internal set; }
+
+    /// <summary>True for <c>washed down</c>, false for <c>kept dry</c>, null when not said.</summary>
+    public bool? WashedDown { get; internal set; }
+
+    public List<FinishSyntax> Finishes { get; } = [];
+}
+
+/// <summary>A slice's bound: a side of the shell, or a distance from the west (or south) finished face. Exactly one is set.</summary>
+public sealed record SliceBoundSyntax(SideSyntax? Side, LengthSyntax? Distance, SourceSpan Span);
+
+/// <summary><c>finish floor "resin"</c>; the surface is floor, walls, ceiling or base.</summary>
+public sealed record FinishSyntax(WordSyntax Surface, TextSyntax Text);
