@@ -35,7 +35,7 @@ public static class UnitTable
         new("F", QuantityKind.Temperature, x => UnitsNet.Temperature.FromDegreesFahrenheit(x).DegreesCelsius),
         new("W", QuantityKind.Power, x => x),
         new("kW", QuantityKind.Power, x => x * 1000),
-        new("hp", QuantityKind.Power, x => UnitsNet.Power.FromMechanicalHorsepower(x).Watts),
+        new("hp", QuantityKind.Power, x => (double)UnitsNet.Power.FromMechanicalHorsepower((decimal)x).Watts),
         new("Btu/h", QuantityKind.Power, x => x * BtuPerHourInWatts),
         new("V", QuantityKind.Voltage, x => x),
         new("A", QuantityKind.Current, x => x),

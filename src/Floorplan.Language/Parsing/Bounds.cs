@@ -1,0 +1,22 @@
+namespace Floorplan.Language.Parsing;
+
+/// <summary>How much a file may hold. All are the project's own choice, far above any real unit.</summary>
+public static class Bounds
+{
+    public const int MostCharacters = 4_000_000;
+
+    public const int MostLines = 200_000;
+
+    public const int LongestName = 60;
+
+    public const int LongestText = 200;
+
+    /// <summary>Digits of one number; more would not fit the exact arithmetic.</summary>
+    public const int MostDigits = 15;
+
+    /// <summary>1 km, in nanometres.</summary>
+    public const long LongestLength = 1_000_000_000_000;
+
+    /// <summary>More mistakes than this are not listed one by one.</summary>
+    public const int MostMistakes = 500;
+}

@@ -1,0 +1,179 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Tokens;
+
+namespace Floorplan.Language.Parsing;
+
+/// <content>Numbers, quantities, sides and sizes.</content>
+internal sealed partial class Cursor
+{
+    public NumberSyntax? Number(string what)
+    {
+        if (Kind != TokenKind.Number)
+        {
+            Wrong(what);
+            return null;
+        }
+
+        var span = Here;
+        return Decimal() is { } value ? new NumberSyntax(value, span) : null;
+    }
+
+    /// <summary>A number with a unit of one of these kinds. With <see cref="QuantityKind.Count"/> any word may be what is counted.</summary>
+    public QuantitySyntax? Quantity(string what, params IReadOnlyList<QuantityKind> kinds)
+    {
+        string example = string.Join("; ", kinds.Select(UnitTable.Examples));
+        if (!AtNumber)
+        {
+            Wrong(what, $"write a number and a unit: {example}");
+            return null;
+        }
+
+        var start = Here;
+        bool negative = Kind == TokenKind.Dash;
+        at += negative ? 1 : 0;
+        if (MixedNumber() is not { } value)
+        {
+            return null;
+        }
+
+        value = negative ? -value : value;
+        if (TakeUnit(kinds) is not { } unit)
+        {
+            Error("missing-unit", $"{what} needs a unit behind `{source.Content[start.Start..Before.End]}`", start.To(Before), $"units that fit: {example}");
+            return null;
+        }
+
+        var span = start.To(Before);
+        if (!kinds.Contains(unit.Kind))
+        {
+            Error("wrong-unit", $"expected {string.Join(" or ", kinds.Select(KindNames.Of))}, found {KindNames.Of(unit.Kind)} (`{span.Value}`)", span, $"units that fit: {example}");
+            return null;
+        }
+
+        return new QuantitySyntax(new Quantity(value, unit), span);
+    }
+
+    public SideSyntax? Side(string what)
+    {
+        var span = Here;
+        if (TrySide() is { } side)
+        {
+            return new SideSyntax(side, span);
+        }
+
+        Wrong($"{what}: north, south, east or west", Kind == TokenKind.Word ? Diagnostics.NearNames.Hint(Current, ["north", "south", "east", "west"]) : null);
+        return null;
+    }
+
+    public bool AtSide(int ahead = 0) => SideOf(ahead) is not null;
+
+    /// <summary><c>1200 x 600 x 900</c>, at most <paramref name="most"/> lengths and at least <paramref name="least"/>.</summary>
+    public SizeSyntax? Size(string what, int least, int most)
+    {
+        var start = Here;
+        var lengths = new List<LengthSyntax>();
+        do
+        {
+            if (Length(lengths.Count == 0 ? what : "a length behind `x`") is not { } length)
+            {
+                return null;
+            }
+
+            if (length.Value == Quantities.Length.Zero)
+            {
+                Error("no-size", "a size is more than 0", length.Span);
+                return null;
+            }
+
+            lengths.Add(length);
+        }
+        while (lengths.Count < most && TryCross());
+
+        if (lengths.Count < least)
+        {
+            Wrong($"`x` and {(least - lengths.Count == 1 ? "one more length" : "more lengths")} of {what}", $"write {(least == 2 ? "`900 x 2050`" : "`1200 x 600 x 900`: along, across, height")}");
+            return null;
+        }
+
+        return new SizeSyntax(lengths[0], lengths.ElementAtOrDefault(1), lengths.ElementAtOrDefault(2), false, start.To(Before));
+    }
+
+    /// <summary>Behind <c>round</c>: diameter and height.</summary>
+    public SizeSyntax? RoundSize()
+    {
+        var start = Before;
+        if (Size("a diameter", 1, 2) is not { } size)
+        {
+            return null;
+        }
+
+        return new SizeSyntax(size.Width, null, size.Depth, true, start.To(Before));
+    }
+
+    private bool TryCross()
+    {
+        if (IsWord("x") || (Kind == TokenKind.Word && Current == "×") || IsWord("by") && KindAt(1) == TokenKind.Number)
+        {
+            at++;
+            return true;
+        }
+
+        return false;
+    }
+
+    private Side? TrySide()
+    {
+        var side = SideOf(0);
+        at += side is null ? 0 : 1;
+        return side;
+    }
+
+    private Side? SideOf(int ahead) => KindAt(ahead) != TokenKind.Word ? null : TextAt(ahead).ToLowerInvariant() switch
+    {
+        "north" => Syntax.Side.North,
+        "south" => Syntax.Side.South,
+        "east" => Syntax.Side.East,
+        "west" => Syntax.Side.West,
+        _ => null,
+    };
+
+    private Unit? TakeUnit(IReadOnlyList<QuantityKind> kinds)
+    {
+        if (Kind == TokenKind.Percent)
+        {
+            at++;
+            return UnitTable.Find("%");
+        }
+
+        if (Kind == TokenKind.Word && Current is "per" or "each" or "for" or "to" or "at" or "in")
+        {
+            return kinds.Contains(QuantityKind.Count) ? UnitTable.Count("") : null;
+        }
+
+        if (Kind == TokenKind.Word)
+        {
+            string word = Current;
+            var known = UnitTable.Find(word) ?? UnitTable.Rate(word) ?? (LengthUnit(word) ? new Unit(word, QuantityKind.Length, x => x) : null);
+            if (known is not null || kinds.Contains(QuantityKind.Count))
+            {
+                at++;
+                return known ?? UnitTable.Count(word);
+            }
+
+            if (kinds.Contains(QuantityKind.Rate) && TextAt(1) == "per" && KindAt(2) == TokenKind.Word)
+            {
+                var rate = UnitTable.Rate(word + "/" + TextAt(2));
+                at += rate is null ? 0 : 3;
+                return rate;
+            }
+
+            return null;
+        }
+
+        return kinds.Contains(QuantityKind.Count) ? UnitTable.Count("") : null;
+    }
+
+    private static bool LengthUnit(string word) => word is "mm" or "cm" or "m" or "in" or "ft";
+}

@@ -1,0 +1,100 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Text;
+using Floorplan.Language.Tokens;
+
+namespace Floorplan.Language.Parsing;
+
+/// <summary>Sorts the lines of a file into statements with their details, and has each read by its own parser.</summary>
+internal static class FileParser
+{
+    public static SyntaxTree Parse(SourceText source, UnitSystem bareUnits)
+    {
+        var mistakes = new Mistakes();
+        if (source.Content.Length > Bounds.MostCharacters || source.LineCount > Bounds.MostLines)
+        {
+            mistakes.Add("file-too-large", $"a plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters", new SourceSpan(source, 0, 0), "split kinds off into a file of their own and `use` it");
+            return new SyntaxTree(source, [new Token(TokenKind.Unknown, 0, source.Content.Length)], [], mistakes.All, bareUnits);
+        }
+
+        var tokens = Tokenizer.Cut(source);
+        var lines = Line.Of(source.Content, tokens).ToList();
+        var units = UnitsOf(source, lines) ?? bareUnits;
+        var statements = new List<Statement>();
+        for (int first = 0; first < lines.Count;)
+        {
+            int next = first + 1;
+            while (next < lines.Count && lines[next].Indent > lines[first].Indent && !IsStatement(source, lines[first], lines[next]))
+            {
+                next++;
+            }
+
+            if (Read(source, lines[first], lines[(first + 1)..next], mistakes, units) is { } statement)
+            {
+                statements.Add(statement);
+            }
+
+            first = next;
+        }
+
+        return new SyntaxTree(source, tokens, statements, mistakes.All, units);
+    }
+
+    private static Statement? Read(SourceText source, Line head, List<Line> details, Mistakes mistakes, UnitSystem units)
+    {
+        var c = new Cursor(source, head.Tokens, mistakes, units);
+        string word = c.Current.ToLowerInvariant();
+        if (c.Kind != TokenKind.Word || StatementParsers.Find(word) is not { } parser)
+        {
+            string? help = NearNames.Hint(word, StatementParsers.Words)
+                ?? (StatementParsers.OwnerOf(word) is { } owner ? $"`{word}` is a detail of `{owner}`: indent it below one" : $"a line starts with {NearNames.Quoted([.. StatementParsers.Words])}");
+            c.Error("unknown-statement", $"{c.Found()} does not start a statement", c.Here, help);
+            return null;
+        }
+
+        var keyword = new WordSyntax(word, c.Here);
+        c.Skip();
+        return parser.Parse(keyword, c, [.. details.Select(d => new Cursor(source, d.Tokens, mistakes, units))]);
+    }
+
+    /// <summary>An indented line that is a whole statement by its first word, and no detail of the statement above, starts a new one.</summary>
+    private static bool IsStatement(SourceText source, Line head, Line line)
+    {
+        if (line.Tokens[0].Kind != TokenKind.Word || head.Tokens[0].Kind != TokenKind.Word)
+        {
+            return false;
+        }
+
+        string word = WordOf(source, line.Tokens[0]);
+        string owner = WordOf(source, head.Tokens[0]);
+        return StatementParsers.Find(word) is not null && owner != "flow" && StatementParsers.Find(owner) is { } parser && !parser.DetailWords.Contains(word);
+    }
+
+    /// <summary>The plan's units, which all its bare numbers are read in, wherever they stand.</summary>
+    private static UnitSystem? UnitsOf(SourceText source, List<Line> lines)
+    {
+        foreach (var line in lines)
+        {
+            for (int i = 0; i + 1 < line.Tokens.Length; i++)
+            {
+                bool first = i == 0 || line.Tokens[i - 1].Kind == TokenKind.Comma;
+                if (first && line.Tokens[i].Kind == TokenKind.Word && WordOf(source, line.Tokens[i]) == "units")
+                {
+                    return WordOf(source, line.Tokens[i + 1]) switch
+                    {
+                        "metric" => UnitSystem.Metric,
+                        "feet" => UnitSystem.Feet,
+                        _ => null,
+                    };
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static string WordOf(SourceText source, Token token) => source.Content.Substring(token.Start, token.Length).ToLowerInvariant();
+}

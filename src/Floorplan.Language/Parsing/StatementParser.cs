@@ -1,0 +1,113 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Text;
+
+namespace Floorplan.Language.Parsing;
+
+/// <summary>Reads one kind of statement.</summary>
+internal interface IStatementParser
+{
+    /// <summary>Detail words of this statement.</summary>
+    IReadOnlyCollection<string> DetailWords { get; }
+
+    Statement Parse(WordSyntax keyword, Cursor head, IReadOnlyList<Cursor> details);
+}
+
+/// <summary>The shape that all statements share: a head, then details behind commas or on deeper lines.</summary>
+internal abstract class StatementParser<T> : IStatementParser
+    where T : Statement
+{
+    public virtual IReadOnlyCollection<string> DetailWords => Handlers.Keys.ToList();
+
+    /// <summary>What each detail word reads; the word itself is already taken.</summary>
+    protected abstract IReadOnlyDictionary<string, Action<T, Cursor>> Handlers { get; }
+
+    /// <summary>Details that may be said more than once.</summary>
+    protected virtual IReadOnlySet<string> Repeatable => new HashSet<string>();
+
+    public Statement Parse(WordSyntax keyword, Cursor head, IReadOnlyList<Cursor> details)
+    {
+        var statement = Make(keyword);
+        var said = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
+        var found = new List<DetailSyntax>();
+        Head(statement, head);
+        AfterPhrase(head);
+        while (head.NextPhrase())
+        {
+            Phrase(statement, head, said, found);
+        }
+
+        statement.HeadSpan = keyword.Span.To(head.Before);
+        statement.Span = statement.HeadSpan;
+        foreach (var line in details)
+        {
+            DetailLine(statement, line, said, found);
+            statement.Span = keyword.Span.To(line.Before);
+        }
+
+        statement.Details = found;
+        return statement;
+    }
+
+    protected abstract T Make(WordSyntax keyword);
+
+    /// <summary>Reads what stands between the keyword and the first comma.</summary>
+    protected abstract void Head(T statement, Cursor c);
+
+    /// <summary>Reads a phrase that starts with no detail word; false when it is none of this statement's.</summary>
+    protected virtual bool Headless(T statement, Cursor c) => false;
+
+    protected virtual void DetailLine(T statement, Cursor line, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
+    {
+        do
+        {
+            Phrase(statement, line, said, found);
+        }
+        while (line.NextPhrase());
+    }
+
+    private void Phrase(T statement, Cursor c, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
+    {
+        var start = c.Here;
+        if (c.AtPhraseEnd)
+        {
+            c.Wrong("a detail", "take out the comma that has nothing behind it");
+            return;
+        }
+
+        string word = c.Current.ToLowerInvariant();
+        if (Handlers.TryGetValue(word, out var handler))
+        {
+            if (!Repeatable.Contains(word) && !said.TryAdd(word, start))
+            {
+                c.Error("said-twice", $"`{word}` is said twice in this `{statement.Keyword.Text}`", start, "keep one of them", new RelatedSpan(said[word], "first said here"));
+            }
+
+            c.Skip();
+            handler(statement, c);
+            found.Add(new DetailSyntax(word, start.To(c.Before)));
+        }
+        else if (Headless(statement, c))
+        {
+            found.Add(new DetailSyntax("", start.To(c.Before)));
+        }
+        else if (!c.Failed)
+        {
+            string shown = c.Found();
+            c.Error("unknown-detail", $"{shown} is not a detail of `{statement.Keyword.Text}`", start, NearNames.Hint(word, DetailWords) ?? Known());
+        }
+
+        AfterPhrase(c);
+    }
+
+    private string? Known() => DetailWords.Count == 0 ? null : $"its details are {NearNames.Quoted([.. DetailWords.Order(StringComparer.Ordinal)])}";
+
+    private static void AfterPhrase(Cursor c)
+    {
+        if (!c.AtPhraseEnd && !c.Failed)
+        {
+            c.Error("left-over", $"expected a comma or the end of the line, found {c.Found()}", c.Here, "details on one line are separated by commas");
+        }
+    }
+}

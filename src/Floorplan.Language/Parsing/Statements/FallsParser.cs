@@ -1,0 +1,19 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+
+namespace Floorplan.Language.Parsing.Statements;
+
+internal sealed class FallsParser : StatementParser<FallsStatement>
+{
+    protected override IReadOnlyDictionary<string, Action<FallsStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<FallsStatement, Cursor>>();
+
+    protected override FallsStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
+
+    protected override void Head(FallsStatement s, Cursor c)
+    {
+        s.Name = c.Name("the name of a room");
+        s.Slope = s.Name is null ? null : c.Quantity("a slope", QuantityKind.Ratio);
+        s.To = s.Slope is not null && c.Expect("to") ? c.Name("the name of a drain") : null;
+    }
+}

@@ -1,0 +1,91 @@
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Text;
+using Floorplan.Language.Tokens;
+
+namespace Floorplan.Language.Parsing.Statements;
+
+internal sealed class FlowParser : StatementParser<FlowStatement>
+{
+    private static readonly string[] Streams = ["product", "waste", "people", "supplies", "returns"];
+    private static readonly string[] Carriages = ["hand", "trolley", "rail", "conveyor", "chute", "pump"];
+
+    protected override IReadOnlyDictionary<string, Action<FlowStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<FlowStatement, Cursor>>();
+
+    protected override FlowStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
+
+    protected override void Head(FlowStatement s, Cursor c)
+    {
+        s.Stream = c.Word("a stream", Streams);
+        s.Label = c.TryText();
+    }
+
+    protected override void DetailLine(FlowStatement s, Cursor c, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
+    {
+        var start = c.Here;
+        var stops = new List<NameSyntax>();
+        do
+        {
+            if (c.Name("the name of a station, an opening, or `outside`") is not { } stop)
+            {
+                break;
+            }
+
+            stops.Add(stop);
+        }
+        while (TakeArrow(c));
+
+        if (stops.Count == 1 && !c.Failed)
+        {
+            c.Wrong("`->` and the next stop", "write `tipping -> gutting  by hand`");
+        }
+
+        WordSyntax? carriage = null;
+        WordSyntax? period = null;
+        LengthSyntax? width = null;
+        if (!c.Failed && c.Try("by") && (carriage = c.Word("a carriage", Carriages)) is not null && c.AtNumber)
+        {
+            width = c.Length("a width");
+            c.Expect("wide");
+        }
+
+        while (!c.AtEnd)
+        {
+            if (!c.AtPhraseEnd && !c.Failed)
+            {
+                period ??= Period(c);
+            }
+
+            if (!c.AtPhraseEnd && !c.Failed)
+            {
+                c.Error("left-over", $"expected `by`, a comma or the end of the line, found {c.Found()}", c.Here, "stops are joined by `->`, and how it goes stands behind `by`");
+            }
+
+            c.NextPhrase();
+        }
+
+        if (stops.Count > 1)
+        {
+            s.Chains.Add(new ChainSyntax(stops, carriage, width, period, start.To(c.Before)));
+        }
+
+        found.Add(new DetailSyntax("", start.To(c.Before)));
+    }
+
+    private static bool TakeArrow(Cursor c)
+    {
+        if (c.Kind != TokenKind.Arrow)
+        {
+            return false;
+        }
+
+        c.Skip();
+        return true;
+    }
+
+    private static WordSyntax? Period(Cursor c)
+    {
+        var word = c.Word("a time of day", "before", "during", "after");
+        return word is not null && c.Expect("work") ? word : null;
+    }
+}

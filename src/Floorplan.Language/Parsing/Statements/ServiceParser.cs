@@ -1,0 +1,122 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Tokens;
+
+namespace Floorplan.Language.Parsing.Statements;
+
+/// <summary>Water, drains, hoses, panels, outlets, switches and heaters.</summary>
+internal sealed class ServiceParser : StatementParser<ServiceStatement>
+{
+    private static readonly string[] Words = ["cold", "hot", "floor", "trench", "sink", "single-phase", "three-phase", "one-way", "two-way", "gfci", "rcd", "sealed", "instant", "tank"];
+
+    private static readonly QuantityKind[] RatingKinds = [QuantityKind.Current, QuantityKind.Voltage, QuantityKind.Power, QuantityKind.Flow, QuantityKind.Volume, QuantityKind.Temperature, QuantityKind.Pressure];
+
+    protected override IReadOnlyDictionary<string, Action<ServiceStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<ServiceStatement, Cursor>>
+    {
+        ["height"] = (s, c) => s.Height = c.Length("a height above the floor"),
+        ["outlet"] = (s, c) =>
+        {
+            if ((s.OutletBelow = c.Length("how far the outlet lies below the floor")) is not null && c.Expect("below"))
+            {
+                c.Expect("floor");
+            }
+        },
+        ["place"] = (s, c) => PlaceParser.List(c, s.Place),
+        ["size"] = (s, c) => s.Size = c.Length("a pipe size"),
+    };
+
+    protected override ServiceStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
+
+    protected override void Head(ServiceStatement s, Cursor c)
+    {
+        s.Name = c.Name($"the {s.Keyword.Text}'s name");
+        s.Label = c.TryText();
+        while (!c.Failed && !c.AtPhraseEnd)
+        {
+            if (c.Try("in"))
+            {
+                s.Room = c.Name("the name of a room");
+                return;
+            }
+
+            if (c.Try("on"))
+            {
+                s.On = c.Name("the name of a water point");
+                return;
+            }
+
+            if (c.Word($"a word of a {s.Keyword.Text}", Words) is { } word)
+            {
+                s.Words.Add(word);
+            }
+        }
+    }
+
+    protected override bool Headless(ServiceStatement s, Cursor c)
+    {
+        if (c.AtSide() && c.IsWord("wall", 1))
+        {
+            s.Wall = c.Side("a wall");
+            c.Skip();
+            return true;
+        }
+
+        if (c.AtNumber)
+        {
+            Figure(s, c);
+            return true;
+        }
+
+        if (PlaceParser.Starts(c))
+        {
+            PlaceParser.List(c, s.Place);
+            return true;
+        }
+
+        if (c.Kind == TokenKind.Word && Words.Contains(c.Current.ToLowerInvariant()))
+        {
+            s.Words.Add(new WordSyntax(c.Current.ToLowerInvariant(), c.Here));
+            c.Skip();
+            return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>A distance from a side, ratings, or a length that stands alone.</summary>
+    private static void Figure(ServiceStatement s, Cursor c)
+    {
+        bool from = false;
+        bool rating = false;
+        for (int ahead = 0; c.KindAt(ahead) is { } kind && kind != TokenKind.Comma; ahead++)
+        {
+            from |= c.IsWord("from", ahead);
+            rating |= kind == TokenKind.Word && UnitTable.Find(c.TextAt(ahead)) is { } unit && RatingKinds.Contains(unit.Kind);
+        }
+
+        if (from)
+        {
+            PlaceParser.List(c, s.Place);
+        }
+        else if (rating)
+        {
+            while (!c.Failed && !c.AtPhraseEnd)
+            {
+                if (c.Kind == TokenKind.Word && Words.Contains(c.Current.ToLowerInvariant()))
+                {
+                    s.Words.Add(new WordSyntax(c.Current.ToLowerInvariant(), c.Here));
+                    c.Skip();
+                }
+                else if (c.Quantity("a rating", RatingKinds) is { } amount)
+                {
+                    s.Ratings.Add(amount);
+                }
+            }
+        }
+        else
+        {
+            s.Size = c.Length(s.Keyword.Text == "hose" ? "the length of the hose" : "a size");
+        }
+    }
+}

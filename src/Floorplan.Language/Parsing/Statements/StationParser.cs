@@ -1,0 +1,107 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+
+namespace Floorplan.Language.Parsing.Statements;
+
+/// <summary>Stations, stores, bins, sinks, and kinds of them.</summary>
+internal sealed class StationParser : StatementParser<StationStatement>
+{
+    protected override IReadOnlyDictionary<string, Action<StationStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<StationStatement, Cursor>>
+    {
+        ["size"] = (s, c) => s.Size = c.Size("a length along the station", 2, 3),
+        ["round"] = (s, c) => s.Size = c.RoundSize(),
+        ["place"] = (s, c) => PlaceParser.List(c, s.Place),
+        ["turned"] = (s, c) => s.Turned = Turned(c),
+        ["worker"] = StationDetails.Worker,
+        ["workers"] = StationDetails.Workers,
+        ["work"] = StationDetails.Work,
+        ["batch"] = (s, c) => s.Batch = c.Quantity("how many make a batch", QuantityKind.Count, QuantityKind.Mass, QuantityKind.Volume),
+        ["cycle"] = (s, c) => s.Cycle = c.Quantity("how long a batch takes", QuantityKind.Time),
+        ["stays"] = (s, c) => s.Stays = c.Quantity("how long the product stays", QuantityKind.Time),
+        ["holds"] = StationDetails.Holds,
+        ["needs"] = StationDetails.Needs,
+        ["clear"] = StationDetails.Clear,
+        ["weight"] = StationDetails.Weight,
+        ["waste"] = StationDetails.Waste,
+        ["cost"] = (s, c) => s.Cost = c.Words("a cost"),
+        ["hung"] = StationDetails.Hung,
+        ["underside"] = (s, c) => s.Underside = c.Length("the height of the underside"),
+        ["on"] = (s, c) => s.OnWheels = c.Expect("wheels"),
+        ["volume"] = (s, c) => s.Volume = c.Quantity("a volume", QuantityKind.Volume),
+    };
+
+    protected override IReadOnlySet<string> Repeatable { get; } = new HashSet<string> { "worker", "workers", "work", "clear", "waste", "needs" };
+
+    protected override StationStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
+
+    protected override void Head(StationStatement s, Cursor c)
+    {
+        s.Name = c.Name($"the {s.Keyword.Text}'s name");
+        s.Label = c.TryText();
+        if (c.Kind == Tokens.TokenKind.Colon)
+        {
+            c.Skip();
+            s.Kind = c.Name("the name of a kind");
+        }
+
+        s.Label ??= c.TryText();
+        while (!c.Failed && !c.AtPhraseEnd)
+        {
+            if (c.Try("in"))
+            {
+                s.Room = c.Name("the name of a room");
+                return;
+            }
+
+            HeadWord(s, c);
+        }
+    }
+
+    protected override bool Headless(StationStatement s, Cursor c)
+    {
+        if (c.IsWord("in") && !c.IsWord("line", 1))
+        {
+            c.Skip();
+            s.Room = c.Name("the name of a room");
+            return true;
+        }
+
+        if (c.AtNumber && OpeningParser.SizeStandsHere(c))
+        {
+            s.Size = c.Size("a length along the station", 2, 3);
+            return true;
+        }
+
+        if (!PlaceParser.Starts(c))
+        {
+            return false;
+        }
+
+        PlaceParser.List(c, s.Place);
+        return true;
+    }
+
+    private static void HeadWord(StationStatement s, Cursor c)
+    {
+        if (c.AtNumber)
+        {
+            s.Volume = c.Quantity("a volume", QuantityKind.Volume);
+        }
+        else if (s.Keyword.Text is "station" or "kind" && s.Purpose.Count == 0)
+        {
+            c.Wrong(s.Keyword.Text == "kind" ? "the end of the line" : "`in` and a room", s.Keyword.Text == "kind" ? "details go on indented lines below" : $"write `station {s.Name?.Text} \"Label\" in ROOM`");
+        }
+        else if (c.Word("what it is for") is { } word)
+        {
+            s.Purpose.Add(word);
+        }
+    }
+
+    private static NumberSyntax? Turned(Cursor c)
+    {
+        var degrees = c.Number("degrees: 90, 180 or 270");
+        c.Try("degrees");
+        return degrees;
+    }
+}
