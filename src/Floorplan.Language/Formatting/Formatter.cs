@@ -12,7 +12,7 @@ namespace Floorplan.Language.Formatting;
 public static class Formatter
 {
     private const int DetailIndent = 2;
-    private const int DetailWordWidth = 9;
+    private const int DetailWordWidth = 8;
     private const int MostBlankLines = 2;
 
     public static string Format(SyntaxTree tree)

@@ -16,12 +16,18 @@ internal static class PlaceParser
     {
         do
         {
-            if (Term(c) is { } term)
-            {
-                terms.Add(term);
-            }
+            One(c, terms);
         }
         while (c.NextInList(Starts));
+    }
+
+    /// <summary>One term, kept when it can be read.</summary>
+    public static void One(Cursor c, List<PlaceTerm> terms)
+    {
+        if (Term(c) is { } term)
+        {
+            terms.Add(term);
+        }
     }
 
     public static PlaceTerm? Term(Cursor c)

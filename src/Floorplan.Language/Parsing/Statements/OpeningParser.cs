@@ -57,11 +57,7 @@ internal sealed class OpeningParser : StatementParser<OpeningStatement>
             return false;
         }
 
-        if (PlaceParser.Term(c) is { } term)
-        {
-            s.Place.Add(term);
-        }
-
+        PlaceParser.One(c, s.Place);
         return true;
     }
 

@@ -64,7 +64,7 @@ internal sealed class RoomParser : StatementParser<RoomStatement>
             return false;
         }
 
-        PlaceParser.List(c, s.Place);
+        PlaceParser.One(c, s.Place);
         return true;
     }
 

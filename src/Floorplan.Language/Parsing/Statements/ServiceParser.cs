@@ -70,7 +70,7 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
 
         if (PlaceParser.Starts(c))
         {
-            PlaceParser.List(c, s.Place);
+            PlaceParser.One(c, s.Place);
             return true;
         }
 
@@ -97,7 +97,7 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
 
         if (from)
         {
-            PlaceParser.List(c, s.Place);
+            PlaceParser.One(c, s.Place);
         }
         else if (rating)
         {

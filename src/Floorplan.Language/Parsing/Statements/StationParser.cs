@@ -78,7 +78,7 @@ internal sealed class StationParser : StatementParser<StationStatement>
             return false;
         }
 
-        PlaceParser.List(c, s.Place);
+        PlaceParser.One(c, s.Place);
         return true;
     }
 
