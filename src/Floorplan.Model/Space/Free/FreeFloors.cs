@@ -44,10 +44,14 @@ internal static class FreeFloors
         var all = new BoundaryEdges();
         foreach (var group in Groups(rings, rims, rims + walls.Count))
         {
-            var edges = new BoundaryEdges();
-            foreach (int i in group)
+            if (SolidHeap.Of([.. group.Where(i => rings[i].Solid).Select(i => rings[i].Ring)]) is not { } edges)
             {
-                edges.AddRing(rings[i].Ring, rings[i].Solid);
+                return null;
+            }
+
+            foreach (int i in group.Where(i => !rings[i].Solid))
+            {
+                edges.AddRing(rings[i].Ring, false);
             }
 
             if ((group.Count > 1 ? EdgeNoder.Node(edges) : edges) is not { } noded)

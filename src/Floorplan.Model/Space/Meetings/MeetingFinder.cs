@@ -10,6 +10,9 @@ internal static class MeetingFinder
     /// <summary>Routes whose middles come nearer than this share floor, in mm. Own assumption: half the width of a person carrying, and play.</summary>
     private const double Corridor = 300;
 
+    /// <summary>More meetings than this nobody reads; a plan of nothing but legs would fill the memory. Own assumption.</summary>
+    private const int Most = 100_000;
+
     public static IReadOnlyList<Meeting> Find(IReadOnlyList<LegRoute> legs)
     {
         var index = new STRtree<Piece>();
@@ -30,6 +33,11 @@ internal static class MeetingFinder
         var pairs = new SortedDictionary<(int First, int Second), Shared>();
         foreach (var piece in pieces)
         {
+            if (pairs.Count >= Most)
+            {
+                break;
+            }
+
             var near = new Envelope(piece.A, piece.B);
             near.ExpandBy(Corridor);
             foreach (var other in index.Query(near))
@@ -62,7 +70,7 @@ internal static class MeetingFinder
 
         foreach (var list in users.Values)
         {
-            for (int i = 0; i < list.Count; i++)
+            for (int i = 0; i < list.Count && pairs.Count < Most; i++)
             {
                 for (int j = i + 1; j < list.Count; j++)
                 {

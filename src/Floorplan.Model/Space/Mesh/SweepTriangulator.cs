@@ -22,6 +22,35 @@ internal sealed class SweepTriangulator
     /// <summary>Corners and triangles (three corner numbers each, anticlockwise), or null when the edges cross each other.</summary>
     public static (List<GridPoint> Points, List<int> Triangles)? Cut(BoundaryEdges boundary)
     {
+        var cut = Read(boundary);
+        return cut.Sweep() ? (cut.points, cut.triangles) : null;
+    }
+
+    /// <summary>The edges between solid and not solid, or null when the edges cross each other; those inside a heap of solids are gone.</summary>
+    public static BoundaryEdges? Outline(BoundaryEdges solids)
+    {
+        var cut = Read(solids);
+        if (!cut.Sweep())
+        {
+            return null;
+        }
+
+        var outline = new BoundaryEdges();
+        for (int e = 0; e < cut.edges.Count; e++)
+        {
+            var (left, right, _, change) = cut.edges[e];
+            int over = cut.layers[e].Solids > 0 ? 1 : 0, under = cut.layers[e].Solids - change > 0 ? 1 : 0;
+            if (over != under)
+            {
+                outline.Add(cut.points[left], cut.points[right], 0, over - under);
+            }
+        }
+
+        return outline;
+    }
+
+    private static SweepTriangulator Read(BoundaryEdges boundary)
+    {
         var cut = new SweepTriangulator();
         var numbers = new Dictionary<GridPoint, int>();
         foreach (var (from, to, floors, solids) in boundary.All)
@@ -29,7 +58,7 @@ internal sealed class SweepTriangulator
             cut.edges.Add((Number(from), Number(to), floors, solids));
         }
 
-        return cut.Sweep() ? (cut.points, cut.triangles) : null;
+        return cut;
 
         int Number(GridPoint p)
         {

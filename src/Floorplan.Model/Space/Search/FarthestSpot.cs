@@ -84,9 +84,8 @@ internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, 
         double best = double.PositiveInfinity;
         foreach (var node in nodes)
         {
-            bool atEnd = node.Root.Equals2D(node.Left) || node.Root.Equals2D(node.Right);
-            bool left = !atEnd && Line.Offset(node.Root, node.Left, p) > FloorMesh.Same;
-            bool right = !atEnd && Line.Offset(node.Root, node.Right, p) < -FloorMesh.Same;
+            bool left = !node.AtEnd && Line.Offset(node.Root, node.Left, p) > FloorMesh.Same;
+            bool right = !node.AtEnd && Line.Offset(node.Root, node.Right, p) < -FloorMesh.Same;
             if (!left && !right)
             {
                 best = Math.Min(best, node.Walked + node.Root.Distance(p));

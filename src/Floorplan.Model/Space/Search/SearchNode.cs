@@ -1,4 +1,5 @@
 using Floorplan.Model.Space.Free;
+using Floorplan.Model.Space.Mesh;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Model.Space.Search;
@@ -15,4 +16,26 @@ namespace Floorplan.Model.Space.Search;
 /// <param name="Gate">Passage whose gate is crossed here, or null.</param>
 internal readonly record struct SearchNode(
     Coordinate Root, double Walked, int Turn, int Parent, int Region, int Edge,
-    Coordinate Left, int LeftCorner, Coordinate Right, int RightCorner, Passage? Gate);
+    Coordinate Left, int LeftCorner, Coordinate Right, int RightCorner, Passage? Gate)
+{
+    /// <summary>The root is an end of the stretch itself, so that the whole cell behind it is seen.</summary>
+    public bool AtEnd => Root.Equals2D(Left) || Root.Equals2D(Right);
+
+    /// <summary>The shortest way from the root through the stretch to the goal if nothing else stood between.</summary>
+    public double Ahead(Coordinate goal)
+    {
+        double side = Line.Offset(Right, Left, goal);
+        double rootSide = Line.Offset(Right, Left, Root);
+        if (side * rootSide > 0)
+        {
+            // A goal on the root's own side is reached by turning back at the stretch: as long as going to its mirror image.
+            double dx = Left.X - Right.X, dy = Left.Y - Right.Y, length = Math.Sqrt((dx * dx) + (dy * dy));
+            goal = new Coordinate(goal.X + (2 * side * dy / length), goal.Y - (2 * side * dx / length));
+        }
+
+        double offLeft = Line.Offset(Root, Left, goal), offRight = Line.Offset(Root, Right, goal);
+        return AtEnd || (offLeft <= 0 && offRight >= 0) ? Root.Distance(goal)
+            : offLeft > 0 ? Root.Distance(Left) + Left.Distance(goal)
+            : Root.Distance(Right) + Right.Distance(goal);
+    }
+}

@@ -1,5 +1,4 @@
 using Floorplan.Model.Openings;
-using Floorplan.Model.Rooms;
 using Floorplan.Model.Space.Free;
 using Floorplan.Model.Space.Mesh;
 using NetTopologySuite.Geometries;
@@ -120,7 +119,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         var start = RimPoint.StartOf(mesh, mesh.Next(node.Edge));
         var end = RimPoint.StartOf(mesh, node.Edge);
         var straight = node with { Parent = number, Gate = null };
-        if (AtEnd(node))
+        if (node.AtEnd)
         {
             Show(straight, region, start, end, node.Edge);
             return true;
@@ -141,8 +140,6 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
 
         return true;
     }
-
-    private static bool AtEnd(SearchNode node) => node.Root.Equals2D(node.Left) || node.Root.Equals2D(node.Right);
 
     /// <summary>Pushes the rim of a cell from one point to another, anticlockwise, edge by edge.</summary>
     private void Show(SearchNode node, FreeRegion region, RimPoint from, RimPoint to, int entry)
@@ -199,43 +196,11 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
 
             foreach (int beyond in other.GateEdges(passage))
             {
-                Cross(seen, passage, other, beyond, left, right);
-            }
-        }
-    }
-
-    /// <summary>Carries a stretch over a gate. Both rims lie on one line, but need not end at the same corners.</summary>
-    private void Cross(SearchNode seen, Passage passage, FreeRegion other, int edge, Coordinate left, Coordinate right)
-    {
-        double a = passage.AlongOf(left), b = passage.AlongOf(right);
-        double low = Math.Min(passage.AlongOf(other.Mesh.From(edge)), passage.AlongOf(other.Mesh.To(edge)));
-        double high = Math.Max(passage.AlongOf(other.Mesh.From(edge)), passage.AlongOf(other.Mesh.To(edge)));
-        low = Math.Max(low, passage.Low);
-        high = Math.Min(high, passage.High);
-        var (leftEnd, leftCorner) = EndAt(Math.Clamp(a, Math.Min(low, high), high), left);
-        var (rightEnd, rightCorner) = EndAt(Math.Clamp(b, Math.Min(low, high), high), right);
-        if (leftEnd.Distance(rightEnd) > FloorMesh.Same)
-        {
-            Add(seen with
-            {
-                Region = other.Number, Edge = edge, Left = leftEnd, LeftCorner = leftCorner, Right = rightEnd, RightCorner = rightCorner, Gate = passage,
-            });
-        }
-
-        (Coordinate, int) EndAt(double along, Coordinate end)
-        {
-            // Two grid steps, in mm: rounding may part the corners of the two rims by so much.
-            const double nearby = 0.02;
-            int next = other.Mesh.Next(edge);
-            foreach (int corner in new[] { other.Mesh.Corner[edge], other.Mesh.Corner[next] })
-            {
-                if (Math.Abs(passage.AlongOf(other.Mesh.Points[corner]) - along) <= nearby)
+                if (GateCrossing.Of(seen, passage, other, beyond, left, right) is { } beyondGate)
                 {
-                    return (other.Mesh.Points[corner], corner);
+                    Add(beyondGate);
                 }
             }
-
-            return (Math.Abs(along - passage.AlongOf(end)) == 0 ? end : passage.Point(along, passage.ThroughOf(other.Mesh.From(edge))), -1);
         }
     }
 
@@ -252,7 +217,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
     private void Add(SearchNode node)
     {
         // Seen end on, an edge hides what lies behind it; the way slides along it to its nearer end and turns there.
-        if (!AtEnd(node) && Math.Abs(Line.Offset(node.Left, node.Right, node.Root)) <= FloorMesh.Same)
+        if (!node.AtEnd && Math.Abs(Line.Offset(node.Left, node.Right, node.Root)) <= FloorMesh.Same)
         {
             bool left = node.Root.Distance(node.Left) < node.Root.Distance(node.Right);
             int corner = left ? node.LeftCorner : node.RightCorner;
@@ -280,7 +245,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
             return;
         }
 
-        Enqueue(node, node.Walked + (goal is null ? Line.Nearest(node.Left, node.Right, node.Root).Distance(node.Root) : Ahead(node, goal)));
+        Enqueue(node, node.Walked + (goal is null ? Line.Nearest(node.Left, node.Right, node.Root).Distance(node.Root) : node.Ahead(goal)));
     }
 
     /// <summary>
@@ -306,24 +271,6 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         queue.Enqueue(nodes.Count - 1, length);
     }
 
-    /// <summary>The shortest way from the root through the stretch to the goal if nothing else stood between.</summary>
-    private static double Ahead(SearchNode node, Coordinate goal)
-    {
-        double side = Line.Offset(node.Right, node.Left, goal);
-        double rootSide = Line.Offset(node.Right, node.Left, node.Root);
-        if (side * rootSide > 0)
-        {
-            // A goal on the root's own side is reached by turning back at the stretch: as long as going to its mirror image.
-            double dx = node.Left.X - node.Right.X, dy = node.Left.Y - node.Right.Y, length = Math.Sqrt((dx * dx) + (dy * dy));
-            goal = new Coordinate(goal.X + (2 * side * dy / length), goal.Y - (2 * side * dx / length));
-        }
-
-        double offLeft = Line.Offset(node.Root, node.Left, goal), offRight = Line.Offset(node.Root, node.Right, goal);
-        return AtEnd(node) || (offLeft <= 0 && offRight >= 0) ? node.Root.Distance(goal)
-            : offLeft > 0 ? node.Root.Distance(node.Left) + node.Left.Distance(goal)
-            : node.Root.Distance(node.Right) + node.Right.Distance(goal);
-    }
-
     private void Finish(SearchNode node, int number, FreeRegion region)
     {
         if (goal is null)
@@ -332,7 +279,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         }
 
         var done = node with { Parent = number, Edge = -1, Gate = null };
-        if (!AtEnd(node) && Line.Offset(node.Root, node.Left, goal) > FloorMesh.Same)
+        if (!node.AtEnd && Line.Offset(node.Root, node.Left, goal) > FloorMesh.Same)
         {
             if (node.LeftCorner < 0)
             {
@@ -341,7 +288,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
 
             done = done with { Root = node.Left, Walked = node.Walked + node.Root.Distance(node.Left) };
         }
-        else if (!AtEnd(node) && Line.Offset(node.Root, node.Right, goal) < -FloorMesh.Same)
+        else if (!node.AtEnd && Line.Offset(node.Root, node.Right, goal) < -FloorMesh.Same)
         {
             if (node.RightCorner < 0)
             {
@@ -377,23 +324,5 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         points.Reverse();
         gates.Reverse();
         return new Way(points, gates, room);
-    }
-}
-
-/// <summary>A shortest way: its corners, the gates that it crosses, and the room that it starts in (null is outside).</summary>
-internal sealed record Way(List<Coordinate> Points, List<Passage> Gates, Room? StartRoom)
-{
-    public double Length
-    {
-        get
-        {
-            double length = 0;
-            for (int i = 1; i < Points.Count; i++)
-            {
-                length += Points[i - 1].Distance(Points[i]);
-            }
-
-            return length;
-        }
     }
 }
