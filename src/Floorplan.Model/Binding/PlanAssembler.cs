@@ -20,11 +20,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
     public Plan Assemble()
     {
         new NameGiving(names).Give(draft);
-        var laid = new RoomLayout(draft.Shell.Finished, draft.PartitionThickness, reports).Lay([.. Given(draft.Rooms, r => r.Shape.Id, r => r.Shape.Span).Select(r => r.Shape)]);
-        foreach (var room in laid)
-        {
-            names.Find(room.Id)!.Room = room;
-        }
+        var laid = new RoomLayout(draft.Shell.Finished, draft.PartitionThickness, names, reports).Lay([.. Given(draft.Rooms, r => r.Shape.Id, r => r.Shape.Span).Select(r => r.Shape)]);
 
         var height = draft.PartitionHeight ?? draft.Shell.Shell.CeilingHeight;
         var walls = new WallFinder(draft.Shell, laid, draft.PartitionThickness);
@@ -72,7 +68,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
         {
             if (opening.Find(item) is { } found)
             {
-                var placed = new Placeable { Id = item.Id, Room = found.Room, Relations = item.Relations, Span = item.Span, Wall = found.Wall };
+                var placed = new Placeable { Id = item.Id, Room = found.Room, Place = item.Place, Span = item.Span, Wall = found.Wall };
                 names.Find(item.Id)!.Placeable = placed;
                 openings.Add((found, placed));
             }
@@ -88,7 +84,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
                     Room = room,
                     Width = item.Facts.StandingWidth,
                     Depth = item.Facts.StandingDepth,
-                    Relations = item.Relations,
+                    Place = item.Place,
                     Span = item.Span,
                 };
                 names.Find(item.Id)!.Placeable = placed;
@@ -98,18 +94,22 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
 
         foreach (var item in Given(draft.Services, s => s.Point.Id, s => s.Point.Span))
         {
-            if (item.On is not null || item.Relations.Count == 0)
+            if (item.On is not null || HasNoPlace(item))
             {
                 services.Add((item, null));
             }
             else if (RoomOf(item.Room, item.Point.Id, item.Point.Span) is { } room)
             {
-                var placed = new Placeable { Id = item.Point.Id, Room = room, Relations = item.Relations, Span = item.Point.Span };
+                var placed = new Placeable { Id = item.Point.Id, Room = room, Place = item.Place, Span = item.Point.Span };
                 names.Find(item.Point.Id)!.Placeable = placed;
                 services.Add((item, placed));
             }
         }
     }
+
+    // Light and air belong to a whole room.
+    private static bool HasNoPlace(ServiceDraft service)
+        => service.Place.Count == 0 && service.Point.Kind is ServiceKind.Light or ServiceKind.AirSupply or ServiceKind.AirExhaust;
 
     private LaidRoom? RoomOf(NameRef? room, string id, Language.Text.SourceSpan span)
     {
@@ -170,7 +170,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
             }
         }
 
-        new Solver(names, reports).Solve(things);
+        new Solver(names, draft.PartitionThickness, reports).Solve(things);
     }
 
     private List<Opening> MakeOpenings(IReadOnlyDictionary<string, Room> rooms, IReadOnlyList<LaidRoom> laid, WallFinder walls)

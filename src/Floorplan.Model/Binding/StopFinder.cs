@@ -1,3 +1,4 @@
+using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;

@@ -1,5 +1,5 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Shapes;
 
@@ -21,24 +21,5 @@ internal sealed record Slice(Length? West, Length? East, Length? South, Length? 
 
 /// <summary>A rectangle between finished faces, in a room (carved out of it) or free in the shell.</summary>
 /// <param name="In">The room that it is carved from, or null.</param>
-/// <param name="At">Its south-west corner from the finished south-west corner of that room or of the shell.</param>
-/// <param name="Corner">The corner of that room or of the shell that it stands in.</param>
-internal sealed record RoomArea(
-    Length Width, Length Depth, string? In, SourceSpan InSpan, PlanPoint? At, (Side NorthOrSouth, Side EastOrWest)? Corner, SourceSpan Span)
-{
-    public Box Of(Box room)
-    {
-        var (x, y) = (room.West, room.South);
-        if (At is { } at)
-        {
-            (x, y) = (room.West + at.X, room.South + at.Y);
-        }
-        else if (Corner is { } corner)
-        {
-            x = corner.EastOrWest == Side.East ? room.East - Width : room.West;
-            y = corner.NorthOrSouth == Side.North ? room.North - Depth : room.South;
-        }
-
-        return new Box(x, y, x + Width, y + Depth);
-    }
-}
+/// <param name="Place">From the faces of that room or of the shell, or from other rooms.</param>
+internal sealed record RoomArea(Length Width, Length Depth, NameSyntax? In, IReadOnlyList<PlaceTerm> Place, SourceSpan Span);

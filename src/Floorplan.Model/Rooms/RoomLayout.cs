@@ -10,11 +10,15 @@ namespace Floorplan.Model.Rooms;
 /// Lays rooms out in the finished shell: slices between centre lines of partitions, then areas, carved out of the
 /// room that they are in. Reports overlaps, floor without a room, and rooms that reach beyond the shell.
 /// </summary>
-internal sealed class RoomLayout(Region shell, Length thickness, Reports reports)
+internal sealed class RoomLayout(Region shell, Length thickness, NameTable names, Reports reports)
 {
     private readonly Box bounds = shell.Bounds;
     private readonly List<LaidRoom> laid = [];
     private readonly Dictionary<string, int> byId = new(StringComparer.Ordinal);
+    private readonly AreaPlacing areas = new(names, thickness, reports);
+
+    // Several rooms carved from one are all measured from the faces that it had before.
+    private readonly Dictionary<string, LaidRoom> beforeCarving = new(StringComparer.Ordinal);
 
     /// <summary>Rooms in the order given, less those that cannot be laid.</summary>
     public IReadOnlyList<LaidRoom> Lay(IReadOnlyList<RoomDraft> drafts)
@@ -83,7 +87,7 @@ internal sealed class RoomLayout(Region shell, Length thickness, Reports reports
             foreach (var draft in waiting.ToList())
             {
                 var area = draft.Area!;
-                if (area.In is null || byId.ContainsKey(area.In))
+                if (area.In is null || byId.ContainsKey(area.In.Text))
                 {
                     LayArea(draft, area);
                     waiting.Remove(draft);
@@ -94,23 +98,33 @@ internal sealed class RoomLayout(Region shell, Length thickness, Reports reports
 
         foreach (var draft in waiting)
         {
-            reports.Error("room-in-no-room", $"room `{draft.Id}` is in `{draft.Area!.In}`, which has no place of its own", draft.Area.InSpan, "put it in a room that is a slice of the shell");
+            var holder = draft.Area!.In!;
+            if (names.Find(holder.Text)?.What != "room")
+            {
+                names.ReportUnknown(holder.Text, "room", holder.Span, n => n.What == "room");
+            }
+            else if (waiting.Any(w => w.Id == holder.Text))
+            {
+                reports.Error("room-in-no-room", $"room `{draft.Id}` is in `{holder.Text}`, which has no place of its own", holder.Span, "put it in a room that is a slice of the shell");
+            }
         }
     }
 
     private void LayArea(RoomDraft draft, RoomArea area)
     {
-        var parent = area.In is null ? null : laid[byId[area.In]];
-        var box = area.Of(ParentBounds(parent));
-        var within = (parent?.Floor ?? shell).Within(box);
-        if (Math.Abs(within.AreaSquareMillimetres - Region.Of(box).AreaSquareMillimetres) > 0)
+        var parent = area.In is null ? null : laid[byId[area.In.Text]];
+        if (areas.Find(draft, area, HolderOf(draft, parent)) is not { } box)
+        {
+            return;
+        }
+
+        if ((parent?.Floor ?? shell).Within(box).AreaSquareMillimetres != Region.Of(box).AreaSquareMillimetres)
         {
             string holder = parent is null ? "the shell" : $"room `{parent.Id}`";
             reports.Error("room-does-not-fit", $"room `{draft.Id}` is {reports.Text(area.Width)} x {reports.Text(area.Depth)} and does not fit in {holder} there", area.Span, "make it smaller or move it");
             return;
         }
 
-        Keep(new LaidRoom(draft, Region.Of(box), parent?.Id));
         if (parent is not null)
         {
             var grown = new Box(box.West - thickness, box.South - thickness, box.East + thickness, box.North + thickness);
@@ -121,33 +135,38 @@ internal sealed class RoomLayout(Region shell, Length thickness, Reports reports
                 return;
             }
 
-            laid[byId[parent.Id]] = parent with { Floor = rest };
+            Keep(parent with { Floor = rest });
         }
+
+        Keep(new LaidRoom(draft, Region.Of(box), parent?.Id));
     }
 
-    // Several rooms carved from one are all measured from the faces that it had before.
-    private readonly Dictionary<string, Box> boundsBeforeCarving = new(StringComparer.Ordinal);
-
-    private Box ParentBounds(LaidRoom? parent)
+    private LaidRoom HolderOf(RoomDraft draft, LaidRoom? parent)
     {
         if (parent is null)
         {
-            return bounds;
+            return new LaidRoom(draft, shell, null);
         }
 
-        if (!boundsBeforeCarving.TryGetValue(parent.Id, out var before))
-        {
-            before = parent.Floor.Bounds;
-            boundsBeforeCarving[parent.Id] = before;
-        }
-
-        return before;
+        beforeCarving.TryAdd(parent.Id, parent);
+        return beforeCarving[parent.Id];
     }
 
     private void Keep(LaidRoom room)
     {
-        byId[room.Id] = laid.Count;
-        laid.Add(room);
+        if (names.Find(room.Id) is { } named)
+        {
+            named.Room = room;
+        }
+
+        if (byId.TryAdd(room.Id, laid.Count))
+        {
+            laid.Add(room);
+        }
+        else
+        {
+            laid[byId[room.Id]] = room;
+        }
     }
 
     private void ReportOverlaps()

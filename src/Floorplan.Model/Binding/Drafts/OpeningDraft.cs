@@ -1,7 +1,7 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
-using Floorplan.Model.Binding.Placing;
 using Floorplan.Model.Openings;
 
 namespace Floorplan.Model.Binding.Drafts;
@@ -15,7 +15,7 @@ internal sealed record OpeningDraft(string Id, OpeningKind Kind, NameRef First, 
 
     public SourceSpan WallSpan { get; init; }
 
-    public IReadOnlyList<Relation> Relations { get; init; } = [];
+    public IReadOnlyList<PlaceTerm> Place { get; init; } = [];
 
     public Length Width { get; init; }
 

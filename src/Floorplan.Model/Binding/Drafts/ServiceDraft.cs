@@ -1,4 +1,4 @@
-using Floorplan.Model.Binding.Placing;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Model.Services;
 
 namespace Floorplan.Model.Binding.Drafts;
@@ -6,4 +6,4 @@ namespace Floorplan.Model.Binding.Drafts;
 /// <summary>What the text says about a service point. Its place is still to be found.</summary>
 /// <param name="Point">All but room and place.</param>
 /// <param name="On">The water point that a hose hangs on.</param>
-internal sealed record ServiceDraft(ServicePoint Point, NameRef? Room, NameRef? On, IReadOnlyList<Relation> Relations);
+internal sealed record ServiceDraft(ServicePoint Point, NameRef? Room, NameRef? On, IReadOnlyList<PlaceTerm> Place);

@@ -1,3 +1,4 @@
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 
 namespace Floorplan.Model.Binding.Files;

@@ -1,3 +1,4 @@
+using Floorplan.Language.Diagnostics;
 using System.Reflection;
 using Floorplan.Language.Text;
 

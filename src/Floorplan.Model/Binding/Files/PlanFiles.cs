@@ -1,3 +1,4 @@
+using Floorplan.Language.Diagnostics;
 using System.Security;
 using System.Text;
 using Floorplan.Language.Text;

@@ -1,26 +1,27 @@
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Model.Binding.Placing;
 
 /// <summary>
-/// Decides which relation fixes which axis of a thing, before anything is computed: each axis once.
+/// Decides which place term fixes which axis of a thing, before anything is computed: each axis once.
 /// <c>centred</c> and <c>in line with</c> take the axis that is still free; so they may be written in any order.
 /// </summary>
 internal sealed class AxisChoice(NameTable names, Reports reports)
 {
     public void Choose(Placeable thing)
     {
-        foreach (var relation in thing.Relations.Where(r => r is not ToOther other || names.Find(other.Other) is not null))
+        foreach (var term in thing.Place.Where(IsKnown))
         {
-            foreach (var axis in Fixed(relation))
+            foreach (var axis in Fixed(term))
             {
-                Set(thing, axis, relation);
+                Set(thing, axis, term);
             }
         }
 
-        foreach (var relation in thing.Relations.Where(r => IsFree(r)))
+        foreach (var term in thing.Place.Where(IsFree))
         {
-            SetFree(thing, relation);
+            SetFree(thing, term);
         }
 
         foreach (var axis in new[] { Axis.WestEast, Axis.SouthNorth })
@@ -32,65 +33,67 @@ internal sealed class AxisChoice(NameTable names, Reports reports)
         }
     }
 
-    private IEnumerable<Axis> Fixed(Relation relation) => relation switch
+    private IEnumerable<Axis> Fixed(PlaceTerm term) => term switch
     {
-        Against a => [AxisWords.Of(a.Wall)],
-        FromFace f => [AxisWords.Of(f.Face)],
-        Beyond b => [AxisWords.Of(b.Direction)],
-        Flush f => [AxisWords.Of(f.Edge)],
-        AtPoint or InCorner => [Axis.WestEast, Axis.SouthNorth],
-        CentredOn or InLineWith when OpeningOf((ToOther)relation) is { } wall => [wall.Along],
+        AgainstTerm a => [AxisWords.Of(a.Wall.Side)],
+        FromTerm f => [AxisWords.Of(f.Face.Side)],
+        BesideTerm b => [AxisWords.Of(b.Direction.Side)],
+        FlushTerm f => [AxisWords.Of(f.Edge.Side)],
+        AtTerm or CornerTerm => [Axis.WestEast, Axis.SouthNorth],
+        CentredOnTerm or InLineTerm when OpeningOf(term) is { } wall => [wall.Along],
         _ => [],
     };
 
-    private bool IsFree(Relation relation)
-        => relation is Centred || (relation is CentredOn or InLineWith && names.Find(((ToOther)relation).Other) is { } && OpeningOf((ToOther)relation) is null);
+    private bool IsKnown(PlaceTerm term) => term.Other() is not { } other || names.Find(other.Text) is not null;
 
-    private OpeningWall? OpeningOf(ToOther relation) => names.Find(relation.Other)?.Placeable?.Wall;
+    private bool IsFree(PlaceTerm term)
+        => term is CentredTerm || (term is CentredOnTerm or InLineTerm && IsKnown(term) && OpeningOf(term) is null);
 
-    private void SetFree(Placeable thing, Relation relation)
+    private OpeningWall? OpeningOf(PlaceTerm term) => names.Find(term.Other()!.Text)?.Placeable?.Wall;
+
+    private void SetFree(Placeable thing, PlaceTerm term)
     {
         bool x = thing.FixesX is null;
         bool y = thing.FixesY is null;
         if (!x && !y)
         {
-            ReportTwice(thing, Axis.WestEast, thing.FixesX!, relation);
+            ReportTwice(thing, Axis.WestEast, thing.FixesX!, term);
             return;
         }
 
-        if (x && y && relation is InLineWith)
+        if (x && y && term is InLineTerm)
         {
             return;
         }
 
         if (x)
         {
-            Set(thing, Axis.WestEast, relation);
+            Set(thing, Axis.WestEast, term);
         }
 
         if (y)
         {
-            Set(thing, Axis.SouthNorth, relation);
+            Set(thing, Axis.SouthNorth, term);
         }
     }
 
-    private void Set(Placeable thing, Axis axis, Relation relation)
+    private void Set(Placeable thing, Axis axis, PlaceTerm term)
     {
         if (thing.Fixes(axis) is { } before)
         {
-            ReportTwice(thing, axis, before, relation);
+            ReportTwice(thing, axis, before, term);
         }
         else if (axis == Axis.WestEast)
         {
-            thing.FixesX = relation;
+            thing.FixesX = term;
         }
         else
         {
-            thing.FixesY = relation;
+            thing.FixesY = term;
         }
     }
 
-    private void ReportTwice(Placeable thing, Axis axis, Relation before, Relation again)
+    private void ReportTwice(Placeable thing, Axis axis, PlaceTerm before, PlaceTerm again)
     {
         if (thing.Failed)
         {
@@ -100,7 +103,7 @@ internal sealed class AxisChoice(NameTable names, Reports reports)
         thing.Failed = true;
         reports.Error(
             "place-fixed-twice",
-            $"the place of `{thing.Id}` {axis.Phrase()} is fixed twice, by `{Words(before)}` and by `{Words(again)}`",
+            $"the place of `{thing.Id}` {axis.Phrase()} is fixed twice, by `{before.Words()}` and by `{again.Words()}`",
             again.Span,
             "take one of them out",
             new RelatedSpan(before.Span, "first fixed here"));
@@ -109,22 +112,9 @@ internal sealed class AxisChoice(NameTable names, Reports reports)
     private void ReportMissing(Placeable thing, Axis axis)
     {
         thing.Failed = true;
-        if (thing.Relations.Any(r => r is ToOther other && names.Find(other.Other) is null))
-        {
-            return;
-        }
-
         string ways = axis == Axis.WestEast
             ? "add `against west wall`, `300 from west`, `east of` another thing, `centred` or `in line with` another thing"
             : "add `against south wall`, `300 from south`, `north of` another thing, `centred` or `in line with` another thing";
         reports.Error("place-missing", $"the place of `{thing.Id}` {axis.Phrase()} is not said", thing.Span, ways);
-    }
-
-    /// <summary>The relation as written, on one line and of bounded length.</summary>
-    internal static string Words(Relation relation)
-    {
-        const int Longest = 60;
-        string text = string.Join(' ', relation.Span.Value.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        return text.Length <= Longest ? text : text[..Longest] + "...";
     }
 }

@@ -1,5 +1,7 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Binding.Placing;
 
@@ -9,19 +11,19 @@ internal sealed class OpeningAxis(Reports reports)
     public void Choose(Placeable opening)
     {
         var along = opening.Wall!.Along;
-        Relation? fixing = null;
-        foreach (var relation in opening.Relations)
+        PlaceTerm? fixing = null;
+        foreach (var term in opening.Place)
         {
-            if (AxisOf(relation) is { } axis && axis != along)
+            if (AxisOf(term) is { } axis && axis != along)
             {
                 opening.Failed = true;
-                string low = along.Low().ToString().ToLowerInvariant();
-                string high = along.High().ToString().ToLowerInvariant();
+                string low = along.Low().Word();
+                string high = along.High().Word();
                 reports.Error(
                     "place-across-wall",
-                    $"`{opening.Id}` is in a wall that runs {along.Phrase()}, so `{AxisChoice.Words(relation)}` does not place it",
-                    relation.Span,
-                    relation is FromFace f
+                    $"`{opening.Id}` is in a wall that runs {along.Phrase()}, so `{term.Words()}` does not place it",
+                    term.Span,
+                    term is FromTerm f
                         ? $"write `{Distance(f)} from {low}` or `{Distance(f)} from {high}`"
                         : $"write how far it is `from {low}` or `from {high}`");
                 return;
@@ -32,20 +34,20 @@ internal sealed class OpeningAxis(Reports reports)
                 opening.Failed = true;
                 reports.Error(
                     "place-fixed-twice",
-                    $"the place of `{opening.Id}` along its wall is fixed twice, by `{AxisChoice.Words(fixing)}` and by `{AxisChoice.Words(relation)}`",
-                    relation.Span,
+                    $"the place of `{opening.Id}` along its wall is fixed twice, by `{fixing.Words()}` and by `{term.Words()}`",
+                    term.Span,
                     "take one of them out",
                     new RelatedSpan(fixing.Span, "first fixed here"));
                 return;
             }
 
-            fixing = relation;
+            fixing = term;
         }
 
         if (fixing is null)
         {
             opening.Failed = true;
-            string low = along.Low().ToString().ToLowerInvariant();
+            string low = along.Low().Word();
             reports.Error("place-missing", $"the place of `{opening.Id}` along its wall is not said", opening.Span, $"add `500 from {low}`, `centred` or `centred on` another thing");
             return;
         }
@@ -60,14 +62,14 @@ internal sealed class OpeningAxis(Reports reports)
         }
     }
 
-    private string Distance(FromFace relation) => LengthText.Dimension(relation.Distance, reports.Units);
+    private string Distance(FromTerm term) => LengthText.Dimension(term.Distance.Value, reports.Units);
 
-    private static Axis? AxisOf(Relation relation) => relation switch
+    private static Axis? AxisOf(PlaceTerm term) => term switch
     {
-        Against a => AxisWords.Of(a.Wall),
-        FromFace f => AxisWords.Of(f.Face),
-        Beyond b => AxisWords.Of(b.Direction),
-        Flush f => AxisWords.Of(f.Edge),
+        AgainstTerm a => AxisWords.Of(a.Wall.Side),
+        FromTerm f => AxisWords.Of(f.Face.Side),
+        BesideTerm b => AxisWords.Of(b.Direction.Side),
+        FlushTerm f => AxisWords.Of(f.Edge.Side),
         _ => null,
     };
 }

@@ -1,4 +1,5 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
@@ -19,7 +20,7 @@ internal sealed class Placeable
     /// <summary>Size from south to north, as it stands.</summary>
     public Length Depth { get; init; }
 
-    public required IReadOnlyList<Relation> Relations { get; init; }
+    public required IReadOnlyList<PlaceTerm> Place { get; init; }
 
     /// <summary>Its name in the text; mistakes that have no better place are shown here.</summary>
     public required SourceSpan Span { get; init; }
@@ -27,9 +28,9 @@ internal sealed class Placeable
     /// <summary>For an opening: the walls that it may be in and how wide it is; null for things in rooms.</summary>
     public OpeningWall? Wall { get; init; }
 
-    public Relation? FixesX { get; set; }
+    public PlaceTerm? FixesX { get; set; }
 
-    public Relation? FixesY { get; set; }
+    public PlaceTerm? FixesY { get; set; }
 
     public Length? X { get; set; }
 
@@ -38,7 +39,7 @@ internal sealed class Placeable
     /// <summary>Set once a mistake is reported, so that what depends on it is left out without further reports.</summary>
     public bool Failed { get; set; }
 
-    public Relation? Fixes(Axis axis) => axis == Axis.WestEast ? FixesX : FixesY;
+    public PlaceTerm? Fixes(Axis axis) => axis == Axis.WestEast ? FixesX : FixesY;
 
     public Length Size(Axis axis) => axis == Axis.WestEast ? Width : Depth;
 

@@ -1,6 +1,7 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Binding.Placing;
@@ -9,7 +10,8 @@ namespace Floorplan.Model.Binding.Placing;
 /// Works out every place, each after those that it hangs on. A node is one axis of one thing. The walk keeps its own
 /// stack, so that a row of thousands of things, each east of the last, is no deeper than any other.
 /// </summary>
-internal sealed class Solver(NameTable names, Reports reports)
+/// <param name="thickness">Of partitions: beside a room means beside its wall.</param>
+internal sealed class Solver(NameTable names, Length thickness, Reports reports)
 {
     private readonly record struct Node(Placeable Thing, Axis Axis);
 
@@ -72,12 +74,12 @@ internal sealed class Solver(NameTable names, Reports reports)
 
     private IEnumerable<Node> Needs(Node node)
     {
-        if (node.Thing.Failed || node.Thing.Fixes(node.Axis) is not { } relation)
+        if (node.Thing.Failed || node.Thing.Fixes(node.Axis) is not { } term)
         {
             yield break;
         }
 
-        if (relation is ToOther toOther && names.Find(toOther.Other)?.Placeable is { } other && (other.Wall is null || other.Wall.Along == node.Axis))
+        if (term.Other() is { } name && names.Find(name.Text)?.Placeable is { } other && (other.Wall is null || other.Wall.Along == node.Axis))
         {
             yield return new Node(other, node.Axis);
         }
@@ -96,17 +98,17 @@ internal sealed class Solver(NameTable names, Reports reports)
             && IsAtFace(node.Thing.Fixes(node.Axis))
             && (node.Axis == Axis.SouthNorth || !IsAtFace(node.Thing.Fixes(Axis.SouthNorth)));
 
-    private static bool IsAtFace(Relation? relation) => relation is Against or InCorner;
+    private static bool IsAtFace(PlaceTerm? term) => term is AgainstTerm or CornerTerm;
 
     private void Evaluate(Node node)
     {
         var thing = node.Thing;
-        if (thing.Failed || thing.Fixes(node.Axis) is not { } relation)
+        if (thing.Failed || thing.Fixes(node.Axis) is not { } term)
         {
             return;
         }
 
-        var start = thing.Wall is null ? InRoom(node, relation) : AlongWall(thing, thing.Wall, relation);
+        var start = thing.Wall is null ? InRoom(node, term) : AlongWall(thing, thing.Wall, term);
         if (start is { } found)
         {
             thing.SetStart(node.Axis, found);
@@ -117,19 +119,18 @@ internal sealed class Solver(NameTable names, Reports reports)
         }
     }
 
-    private Length? InRoom(Node node, Relation relation)
+    private Length? InRoom(Node node, PlaceTerm term)
     {
         var size = node.Thing.Size(node.Axis);
         var room = node.Thing.Room.Floor.Bounds.On(node.Axis);
-        return relation switch
+        return term switch
         {
-            Against a => At(node, a.Wall, size),
-            InCorner c => At(node, node.Axis == Axis.WestEast ? c.EastOrWest : c.NorthOrSouth, size),
-            FromFace f => f.Face == node.Axis.Low() ? room.Low + f.Distance : room.High - f.Distance - size,
-            AtPoint p => room.Low + (node.Axis == Axis.WestEast ? p.X : p.Y),
-            Centred => room.CentredStart(size),
-            ToOther o => FromOther(o, node.Axis, size),
-            _ => null,
+            AgainstTerm a => At(node, a.Wall.Side, size),
+            CornerTerm c => At(node, node.Axis == Axis.WestEast ? c.EastOrWest : c.NorthOrSouth, size),
+            FromTerm f => f.Face.Side == node.Axis.Low() ? room.Low + f.Distance.Value : room.High - f.Distance.Value - size,
+            AtTerm p => room.Low + (node.Axis == Axis.WestEast ? p.X : p.Y).Value,
+            CentredTerm => room.CentredStart(size),
+            _ => FromOther(term, node.Axis, size),
         };
     }
 
@@ -145,20 +146,27 @@ internal sealed class Solver(NameTable names, Reports reports)
         return wall == node.Axis.Low() ? face : face - size;
     }
 
-    private Length? FromOther(ToOther relation, Axis axis, Length size)
+    private Length? FromOther(PlaceTerm term, Axis axis, Length size)
     {
-        if (SpanOf(relation.Other, axis) is not { } other)
+        if (term.Other() is not { } name || SpanOf(name.Text, axis) is not { } other)
         {
             return null;
         }
 
-        return relation switch
+        if (term is BesideTerm && names.Find(name.Text)?.Room is not null)
         {
-            Beyond b => b.Direction == axis.High() ? other.High + b.Gap : other.Low - b.Gap - size,
-            Flush f => f.Edge == axis.High() ? other.High - size : other.Low,
+            other = new Span(other.Low - thickness, other.High + thickness);
+        }
+
+        return term switch
+        {
+            BesideTerm b => b.Direction.Side == axis.High() ? other.High + GapOf(b) : other.Low - GapOf(b) - size,
+            FlushTerm f => f.Edge.Side == axis.High() ? other.High - size : other.Low,
             _ => other.CentredStart(size),
         };
     }
+
+    private static Length GapOf(BesideTerm term) => term.Gap?.Value ?? Length.Zero;
 
     private Span? SpanOf(string name, Axis axis)
     {
@@ -183,22 +191,22 @@ internal sealed class Solver(NameTable names, Reports reports)
         return thing.Start(axis) is { } start ? new Span(start, start + size) : null;
     }
 
-    private Length? AlongWall(Placeable opening, OpeningWall wall, Relation relation)
+    private Length? AlongWall(Placeable opening, OpeningWall wall, PlaceTerm term)
     {
-        if (relation is ToOther other)
+        if (term.Other() is not null)
         {
-            return FromOther(other, wall.Along, wall.Width);
+            return FromOther(term, wall.Along, wall.Width);
         }
 
         // Measured on the stretch nearest to the end that is measured from, among those long enough.
         var fitting = wall.Stretches.Where(s => s.Run >= wall.Width).DefaultIfEmpty(wall.Stretches[0]).ToList();
-        return relation switch
+        return term switch
         {
-            FromFace f when f.Face == wall.Along.Low() => fitting.MinBy(s => s.From.Nanometres).From + f.Distance,
-            FromFace f => fitting.MaxBy(s => s.To.Nanometres).To - f.Distance - wall.Width,
-            InCorner c when (wall.Along == Axis.WestEast ? c.EastOrWest : c.NorthOrSouth) == wall.Along.Low() => fitting.MinBy(s => s.From.Nanometres).From,
-            InCorner => fitting.MaxBy(s => s.To.Nanometres).To - wall.Width,
-            Centred => new Span(fitting[0].From, fitting[0].To).CentredStart(wall.Width),
+            FromTerm f when f.Face.Side == wall.Along.Low() => fitting.MinBy(s => s.From.Nanometres).From + f.Distance.Value,
+            FromTerm f => fitting.MaxBy(s => s.To.Nanometres).To - f.Distance.Value - wall.Width,
+            CornerTerm c when (wall.Along == Axis.WestEast ? c.EastOrWest : c.NorthOrSouth) == wall.Along.Low() => fitting.MinBy(s => s.From.Nanometres).From,
+            CornerTerm => fitting.MaxBy(s => s.To.Nanometres).To - wall.Width,
+            CentredTerm => new Span(fitting[0].From, fitting[0].To).CentredStart(wall.Width),
             _ => opening.Room.Floor.Bounds.On(wall.Along).CentredStart(wall.Width),
         };
     }
@@ -219,7 +227,7 @@ internal sealed class Solver(NameTable names, Reports reports)
             circle.Count == 1
                 ? $"the place of `{first.Id}` hangs on itself"
                 : $"places go round in a circle: {string.Join(", ", shown)}{more}, and back to `{first.Id}`",
-            (first.Fixes(backwards[^1].Axis) ?? first.Relations[0]).Span,
+            (first.Fixes(backwards[^1].Axis) ?? first.Place[0]).Span,
             "give one of them a place of its own, such as `300 from west`",
             [.. circle.Skip(1).Take(LongestShown).Select(t => new RelatedSpan(t.Span, $"`{t.Id}` is here"))]);
     }

@@ -1,0 +1,30 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax;
+using Floorplan.Model.Binding.Files;
+using Floorplan.Model.Binding.Reading;
+
+namespace Floorplan.Model.Binding;
+
+/// <summary>Turns a parsed file into a plan: resolves names, finds every place, works out rooms, walls and openings.</summary>
+public static class PlanBinder
+{
+    /// <summary>Never throws for what the text says. The plan holds all that is whole, even beside errors; it is null only without a usable shell.</summary>
+    /// <param name="tree">The parsed file.</param>
+    /// <param name="files">Where <c>use</c> statements read from.</param>
+    public static BoundPlan Bind(SyntaxTree tree, IPlanFiles files)
+    {
+        var reports = new Reports(tree.Units);
+        foreach (var diagnostic in tree.Diagnostics)
+        {
+            reports.Add(diagnostic);
+        }
+
+        var draft = new PlanReader(tree, files, reports).Read();
+        var plan = draft is null ? null : new PlanAssembler(draft, reports).Assemble();
+        return new BoundPlan(plan, Ordered(reports.All, tree));
+    }
+
+    // Those of the plan's own text in its order, then those of used files.
+    private static IReadOnlyList<Diagnostic> Ordered(IEnumerable<Diagnostic> diagnostics, SyntaxTree tree)
+        => [.. diagnostics.OrderBy(d => ReferenceEquals(d.Span.Source, tree.Source) ? 0 : 1).ThenBy(d => d.Span.Start)];
+}

@@ -1,0 +1,40 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+
+namespace Floorplan.Model.Binding.Reading;
+
+/// <summary>Reads the <c>plan</c> statement.</summary>
+internal static class HeadReader
+{
+    public static PlanHead Read(PlanStatement? statement, UnitSystem units)
+    {
+        if (statement is null)
+        {
+            return new PlanHead { Title = "", Units = units };
+        }
+
+        return new PlanHead
+        {
+            Title = Text(statement.Label),
+            Number = Text(statement.Number),
+            Units = units,
+            Code = statement.Code?.Text switch
+            {
+                "us" => CodeChoice.Us,
+                "eu" => CodeChoice.Eu,
+                _ => CodeChoice.None,
+            },
+            Revisions = [.. statement.Revisions.Select(r => new Revision(r.Mark.Text, Text(r.Date), Text(r.Text)))],
+            Products = [.. statement.Products.Select(p => new Product(p.Unit.Text, p.WeightEach?.Value))],
+            Owner = Text(statement.Owner),
+            Site = Text(statement.Site),
+            DrawnBy = Text(statement.DrawnBy),
+            CheckedBy = Text(statement.CheckedBy),
+            Notes = [.. statement.Notes.Select(n => n.Text)],
+            Span = statement.HeadSpan,
+        };
+    }
+
+    private static string Text(TextSyntax? text) => text?.Text ?? "";
+}

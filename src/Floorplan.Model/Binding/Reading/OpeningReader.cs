@@ -1,0 +1,77 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Openings;
+
+namespace Floorplan.Model.Binding.Reading;
+
+/// <summary>Reads a door, hatch, window, opening, chute or vent. Null when a part that it cannot be without is missing.</summary>
+internal sealed class OpeningReader(Reports reports)
+{
+    public OpeningDraft? Read(OpeningStatement statement)
+    {
+        if (statement.Name is not { } name || statement.First is not { } first || statement.Second is not { } second)
+        {
+            return null;
+        }
+
+        var kind = KindOf(statement.Keyword.Text);
+        if (statement.Size is not { Height: { } height } && statement.Size is not { Depth: { } _ })
+        {
+            if (statement.Size is null)
+            {
+                reports.Error("size-missing", $"the size of `{name.Text}` is not said", statement.HeadSpan, "add its clear width and height, such as `900 x 2050`");
+            }
+
+            return null;
+        }
+
+        // An opening is told as width x height, which reads like the first two of three sizes.
+        var size = statement.Size!;
+        var tall = (size.Depth ?? size.Height)!.Value;
+        if (size.Width.Value <= Length.Zero || tall <= Length.Zero)
+        {
+            reports.Error("size-not-positive", $"`{name.Text}` has a side of no length", size.Span, "give it a size above zero");
+            return null;
+        }
+
+        return new OpeningDraft(name.Text, kind, Ref(first), Ref(second), statement.HeadSpan)
+        {
+            Label = statement.Label?.Text ?? "",
+            Wall = statement.Wall?.Side,
+            WallSpan = statement.Wall?.Span ?? statement.HeadSpan,
+            Place = statement.Place,
+            Width = size.Width.Value,
+            Height = tall,
+            Sill = statement.Sill?.Value,
+            Swing = SwingOf(statement.Leaf),
+            SwingsTo = statement.SwingsTo is { } to ? Ref(to) : null,
+            Hinge = statement.Hinge?.Side,
+            ClosesItself = statement.ClosesItself,
+            OpensFromInside = statement.OpensFromInside,
+        };
+    }
+
+    private static NameRef Ref(NameSyntax name) => new(name.Text, name.Span);
+
+    private static OpeningKind KindOf(string keyword) => keyword switch
+    {
+        "door" => OpeningKind.Door,
+        "hatch" => OpeningKind.Hatch,
+        "window" => OpeningKind.Window,
+        "chute" => OpeningKind.Chute,
+        "vent" => OpeningKind.Vent,
+        _ => OpeningKind.Opening,
+    };
+
+    private static SwingKind? SwingOf(WordSyntax? leaf) => leaf?.Text switch
+    {
+        "swings" => SwingKind.Hinged,
+        "double" => SwingKind.Double,
+        "slides" => SwingKind.Sliding,
+        "strip" => SwingKind.Strip,
+        "rolls" => SwingKind.RollUp,
+        _ => null,
+    };
+}

@@ -1,0 +1,109 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Files;
+
+namespace Floorplan.Model.Binding.Reading;
+
+/// <summary>Reads all statements of a plan into a draft. Null when there is no usable shell.</summary>
+internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports reports)
+{
+    /// <summary>Sandwich panel, common practice; used where the plan does not say.</summary>
+    private static readonly Length UsualPartition = Length.FromMillimetres(80);
+
+    /// <summary>Partitions thicker than this are a slip; own bound.</summary>
+    private static readonly Length ThickestPartition = Length.FromMillimetres(1000);
+
+    private readonly KindTable kinds = new(reports);
+
+    public PlanDraft? Read()
+    {
+        var shell = Only<ShellStatement>();
+        var head = Only<PlanStatement>();
+        var partitions = Only<PartitionsStatement>();
+        var day = Only<DayStatement>();
+        foreach (var kind in tree.Statements.OfType<StationStatement>().Where(s => s.Keyword.Text == "kind"))
+        {
+            kinds.Add(kind);
+        }
+
+        new UsedFiles(files, kinds, tree.Units, reports).Follow(tree);
+        if (shell is null)
+        {
+            reports.Error("no-shell", "there is no `shell`, so there is nothing to build in", new(tree.Source, 0, 0), "add a line such as `shell container 20 ft standard` or `shell shed 8000 x 5000 x 2700`");
+            return null;
+        }
+
+        if (new ShellReader(reports).Read(shell) is not { } built)
+        {
+            return null;
+        }
+
+        var draft = new PlanDraft(tree.Source, HeadReader.Read(head, tree.Units), built)
+        {
+            PartitionThickness = ThicknessOf(partitions),
+            PartitionHeight = partitions?.Height?.Value,
+        };
+        ReadDay(draft, day);
+        var reader = new StatementReader(draft, kinds, reports);
+        foreach (var statement in tree.Statements)
+        {
+            reader.Read(statement);
+        }
+
+        return draft;
+    }
+
+    // Of statements that a plan has once the first counts.
+    private T? Only<T>()
+        where T : Statement
+    {
+        T? first = null;
+        foreach (var statement in tree.Statements.OfType<T>())
+        {
+            if (first is null)
+            {
+                first = statement;
+                continue;
+            }
+
+            reports.Error(
+                "given-twice",
+                $"`{statement.Keyword.Text}` is given twice",
+                statement.HeadSpan,
+                "put all of it into one statement",
+                new RelatedSpan(first.HeadSpan, "first given here"));
+        }
+
+        return first;
+    }
+
+    private Length ThicknessOf(PartitionsStatement? partitions)
+    {
+        if (partitions?.Thickness is not { } thickness)
+        {
+            return UsualPartition;
+        }
+
+        if (thickness.Value <= Length.Zero || thickness.Value > ThickestPartition)
+        {
+            reports.Error("partition-thickness", $"partitions are between 1 mm and {reports.Text(ThickestPartition)} thick", thickness.Span, "write such as `partitions thickness 80 mm`");
+            return UsualPartition;
+        }
+
+        return thickness.Value;
+    }
+
+    private static void ReadDay(PlanDraft draft, DayStatement? day)
+    {
+        if (day is null)
+        {
+            return;
+        }
+
+        draft.Day = new Day(day.Target?.Value, day.Hours?.Value, new Dictionary<string, int>(), day.HeadSpan);
+        draft.Crew.AddRange(day.Crew.Select(c => (new NameRef(c.Where.Text, c.Where.Span), (int)Math.Clamp(c.Count.Value, 0, ushort.MaxValue))));
+    }
+}

@@ -1,0 +1,145 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Text;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Shells;
+using Floorplan.Model.Shells.Containers;
+using Floorplan.Model.Shells.Trailers;
+
+namespace Floorplan.Model.Binding.Reading;
+
+/// <summary>Reads the <c>shell</c> statement. Null, with a report, when there is no usable one.</summary>
+internal sealed class ShellReader(Reports reports)
+{
+    /// <summary>More axles than this is a slip; own bound.</summary>
+    private const int MostAxles = 6;
+
+    /// <summary>A finished room smaller than this cannot be stood in; own bound.</summary>
+    private static readonly Length LeastInside = Length.FromMillimetres(300);
+
+    private static readonly Length Largest = Length.FromMillimetres(1_000_000);
+
+    public BuiltShell? Read(ShellStatement statement)
+    {
+        var notes = NotesOf(statement);
+        var built = statement.Kind?.Text switch
+        {
+            "container" => Container(statement, notes),
+            "trailer" => Trailer(statement, notes),
+            "shed" => new ShedReader(reports).Read(statement, notes),
+            _ => null,
+        };
+        if (built is null)
+        {
+            return null;
+        }
+
+        if (built.Finished.IsEmpty || built.Finished.Bounds.Width < LeastInside || built.Finished.Bounds.Depth < LeastInside || built.Shell.CeilingHeight < LeastInside)
+        {
+            reports.Error("shell-too-small", "walls and linings leave no room inside this shell", statement.HeadSpan, "make the shell larger or the linings thinner");
+            return null;
+        }
+
+        return built;
+    }
+
+    /// <summary>Outside sizes that a shell can have.</summary>
+    internal static bool IsSensible(Length length) => length > Length.Zero && length <= Largest;
+
+    private static ShellNotes NotesOf(ShellStatement s) => new()
+    {
+        Linings = new Linings(NotBelowZero(s.LiningWalls?.Value), NotBelowZero(s.LiningCeiling?.Value), NotBelowZero(s.LiningFloor?.Value)),
+        GroundBelowFloor = s.GroundBelowFloor?.Value,
+        DoorEnd = s.Doors?.Side,
+        TrueNorth = s.TrueNorth is { } north ? (double)north.Value : null,
+        WallThickness = s.WallThickness is { } wall ? NotBelowZero(wall.Value) : null,
+        PostSpacing = s.PostsEvery?.Value,
+        Span = s.HeadSpan,
+    };
+
+    private static Length NotBelowZero(Length? length) => Length.Max(length ?? Length.Zero, Length.Zero);
+
+    private BuiltShell? Container(ShellStatement statement, ShellNotes notes)
+    {
+        if (statement.ContainerFeet is not { } feet)
+        {
+            return null;
+        }
+
+        var size = feet.Value is >= 0 and <= 100 ? ContainerSizes.Find((int)feet.Value, statement.HighCube) : null;
+        if (size is null || size.Feet != feet.Value)
+        {
+            string known = string.Join(", ", ContainerSizes.All.Select(s => FormattableString.Invariant($"{s.Feet} ft {(s.HighCube ? "high-cube" : "standard")}")));
+            reports.Error(
+                "no-such-container",
+                FormattableString.Invariant($"there is no {(statement.HighCube ? "high-cube" : "standard")} container of {feet.Value:0.##} ft"),
+                feet.Span,
+                $"the sizes are {known}");
+            return null;
+        }
+
+        return ContainerShell.Build(size, notes with { DoorEnd = EndOf(statement.Doors?.Side, statement.Doors?.Span) });
+    }
+
+    private BuiltShell? Trailer(ShellStatement statement, ShellNotes notes)
+    {
+        if (statement.Size is not { Depth: { } width, Height: { } height } size)
+        {
+            return null;
+        }
+
+        if (!IsSensible(size.Width.Value) || !IsSensible(width.Value) || !IsSensible(height.Value))
+        {
+            reports.Error("shell-size", "a trailer needs a length, a width and a height above zero and below 1 km", size.Span);
+            return null;
+        }
+
+        if (width.Value > TrailerBuild.RoadWidth)
+        {
+            reports.Note(
+                "wide-for-road",
+                $"this trailer is {reports.Text(width.Value)} wide; the widest on the road without a permit in the United States is {reports.Text(TrailerBuild.RoadWidth)} (23 CFR 658.15)",
+                width.Span,
+                "check with the road authority, and build narrower if it must travel often");
+        }
+
+        var hitch = EndOf(statement.Hitch?.Side, statement.Hitch?.Span);
+        var doors = EndOf(statement.Doors?.Side, statement.Doors?.Span);
+        if (hitch is { } h && hitch == doors)
+        {
+            reports.Error("doors-at-hitch", $"the doors and the hitch are both at the {h.Word()} end", statement.Hitch!.Span, $"write `hitch {h.Opposite().Word()}`");
+            hitch = null;
+        }
+
+        return TrailerShell.Build(size.Width.Value, width.Value, height.Value, AxlesOf(statement), hitch, notes with { DoorEnd = doors });
+    }
+
+    private int AxlesOf(ShellStatement statement)
+    {
+        if (statement.Axles is not { } axles)
+        {
+            return 0;
+        }
+
+        if (axles.Value is < 1 or > MostAxles || axles.Value != decimal.Truncate(axles.Value))
+        {
+            reports.Error("axle-count", $"a trailer has 1 to {MostAxles} axles", axles.Span, "write a whole number, such as `axles 2`");
+            return 0;
+        }
+
+        return (int)axles.Value;
+    }
+
+    // Containers and trailers lie west to east.
+    private Side? EndOf(Side? side, SourceSpan? span)
+    {
+        if (side is { } given && given.RunsEastWest())
+        {
+            reports.Error("not-an-end", $"a container or trailer lies west to east, so it has no {given.Word()} end", span!.Value, "write `west` or `east`");
+            return null;
+        }
+
+        return side;
+    }
+}

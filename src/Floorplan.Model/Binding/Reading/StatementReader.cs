@@ -1,0 +1,106 @@
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Limits;
+using Floorplan.Model.Shapes;
+
+namespace Floorplan.Model.Binding.Reading;
+
+/// <summary>Adds one statement after another to a draft, up to a bound.</summary>
+internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports reports)
+{
+    /// <summary>Far above any real unit; own bound that keeps time and memory in check.</summary>
+    private const int MostThings = 20_000;
+
+    /// <summary>Rooms are cut from one another, which costs more; own bound.</summary>
+    private const int MostRooms = 400;
+
+    private readonly RoomReader rooms = new(reports);
+    private readonly OpeningReader openings = new(reports);
+    private readonly StationReader stations = new(kinds);
+    private int things;
+
+    public void Read(Statement statement)
+    {
+        if (statement is UseStatement or PlanStatement or ShellStatement or PartitionsStatement or DayStatement or StationStatement { Keyword.Text: "kind" } || !IsWithinBounds(statement))
+        {
+            return;
+        }
+
+        switch (statement)
+        {
+            case RoomStatement s:
+                Add(draft.Rooms, rooms.Read(s));
+                break;
+            case OpeningStatement s:
+                Add(draft.Openings, openings.Read(s));
+                break;
+            case StationStatement s:
+                Add(draft.Stations, stations.Read(s));
+                break;
+            case ServiceStatement s:
+                Add(draft.Services, ServiceReader.Read(s));
+                break;
+            case RoomServiceStatement s:
+                draft.Services.AddRange(ServiceReader.Read(s));
+                break;
+            case FlowStatement s:
+                Add(draft.Flows, FlowReader.Read(s));
+                break;
+            case RailStatement { Name: not null, Height: not null } s:
+                draft.Rails.Add(RailOf(s));
+                break;
+            case FallsStatement { Name: { } room, Slope: { } slope } s:
+                draft.Falls.Add(new FallsDraft(new NameRef(room.Text, room.Span), slope.Value.Base, s.To is { } to ? new NameRef(to.Text, to.Span) : null, s.HeadSpan));
+                break;
+            case LimitStatement { Name: { } rule } s:
+                draft.Limits.Add(new LimitOverride(rule.Text, s.Length?.Value, s.Quantity?.Value, s.Reason?.Text ?? "", s.HeadSpan));
+                break;
+            case AcceptStatement { Name: { } rule } s:
+                draft.Acceptances.Add(new Acceptance(rule.Text, [.. s.At.Select(a => a.Text)], s.Reason?.Text ?? "", s.By?.Text ?? "", s.HeadSpan));
+                break;
+            case SheetStatement s:
+                draft.SheetWishes.Add(new SheetWish((int)Math.Clamp(s.Number?.Value ?? 0, 0, ushort.MaxValue), s.Paper?.Text, s.Scale is { } scale ? (double)scale.Value : null, s.HeadSpan));
+                break;
+        }
+    }
+
+    private bool IsWithinBounds(Statement statement)
+    {
+        things++;
+        bool tooManyRooms = statement is RoomStatement && draft.Rooms.Count >= MostRooms;
+        if (things <= MostThings && !tooManyRooms)
+        {
+            return true;
+        }
+
+        if (things == MostThings + 1 || (tooManyRooms && draft.Rooms.Count == MostRooms && !reports.All.Any(d => d.Code == "too-many-rooms")))
+        {
+            reports.Error(
+                tooManyRooms ? "too-many-rooms" : "too-many-things",
+                tooManyRooms ? $"a plan has at most {MostRooms} rooms" : $"a plan has at most {MostThings} statements",
+                statement.HeadSpan,
+                "split the plan into several files");
+        }
+
+        return false;
+    }
+
+    private static RailDraft RailOf(RailStatement s) => new(
+        s.Name!.Text,
+        s.Label?.Text ?? "",
+        s.Room is { } room ? new NameRef(room.Text, room.Span) : null,
+        [.. s.Path.Select(p => new PlanPoint(p.X.Value, p.Y.Value))],
+        s.Height!.Value,
+        s.Pitch?.Value,
+        [.. s.Through.Select(t => new NameRef(t.Text, t.Span))],
+        s.HeadSpan);
+
+    private static void Add<T>(List<T> list, T? item)
+        where T : class
+    {
+        if (item is not null)
+        {
+            list.Add(item);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Files;
+
+namespace Floorplan.Model.Binding.Reading;
+
+/// <summary>Follows <c>use</c> statements and gathers the kinds of the files that they name. Each file is read once.</summary>
+internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem units, Reports reports)
+{
+    /// <summary>Files that use files that use files; own bound.</summary>
+    private const int Deepest = 8;
+
+    /// <summary>Files of one plan; own bound.</summary>
+    private const int MostFiles = 64;
+
+    private readonly HashSet<string> read = new(StringComparer.Ordinal);
+
+    public void Follow(SyntaxTree tree) => Follow(tree, [tree.Source.Path]);
+
+    private void Follow(SyntaxTree tree, IReadOnlyList<string> path)
+    {
+        foreach (var use in tree.Statements.OfType<UseStatement>())
+        {
+            if (use.Path is { } name)
+            {
+                Open(tree.Source, name.Text, name.Span, path);
+            }
+        }
+    }
+
+    private void Open(SourceText from, string name, SourceSpan span, IReadOnlyList<string> path)
+    {
+        var file = PartsShelf.Holds(name) ? PartsShelf.Read(name) : files.Read(from, name);
+        if (file.Source is not { } source)
+        {
+            reports.Error("cannot-use", file.Problem, span, file.Help);
+            return;
+        }
+
+        if (path.Contains(source.Path))
+        {
+            reports.Error("use-circle", $"`{source.Path}` uses itself: {string.Join(", ", path.SkipWhile(p => p != source.Path))}, and back to `{source.Path}`", span, "take one of the `use` lines out");
+            return;
+        }
+
+        if (path.Count > Deepest)
+        {
+            reports.Error("use-too-deep", $"files use files more than {Deepest} deep here", span, "use the last file from the plan itself");
+            return;
+        }
+
+        if (!read.Add(source.Path))
+        {
+            return;
+        }
+
+        if (read.Count > MostFiles)
+        {
+            if (read.Count == MostFiles + 1)
+            {
+                reports.Error("use-too-many", $"a plan uses at most {MostFiles} files", span, "put several kinds into one file");
+            }
+
+            return;
+        }
+
+        var tree = SyntaxTree.Parse(source, units);
+        foreach (var diagnostic in tree.Diagnostics)
+        {
+            reports.Add(diagnostic);
+        }
+
+        TakeKinds(tree);
+        Follow(tree, [.. path, source.Path]);
+    }
+
+    private void TakeKinds(SyntaxTree tree)
+    {
+        foreach (var statement in tree.Statements)
+        {
+            if (statement is StationStatement { Keyword.Text: "kind" } kind)
+            {
+                kinds.Add(kind);
+            }
+            else if (statement is not (UseStatement or PlanStatement))
+            {
+                reports.Add(new Diagnostic(
+                    Severity.Warning,
+                    "only-kinds-are-used",
+                    $"`{statement.Keyword.Text}` in a used file has no effect; only its kinds are taken",
+                    statement.HeadSpan,
+                    "move it to the plan, or make it a `kind`"));
+            }
+        }
+    }
+}
