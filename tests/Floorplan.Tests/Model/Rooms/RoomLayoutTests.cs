@@ -1,6 +1,7 @@
 using CsCheck;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Rooms;
@@ -57,7 +58,7 @@ public class RoomLayoutTests
             int?[] all = [null, .. bounds, null];
             var drafts = Enumerable.Range(0, all.Length - 1).Select(i => Slice($"r{i}", all[i], all[i + 1])).ToArray();
             var reports = new Reports(UnitSystem.Metric);
-            var rooms = new RoomLayout(Shell, Mm(t.thickness), reports).Lay(drafts);
+            var rooms = new RoomLayout(Shell, Mm(t.thickness), Names(reports, "a", "b"), reports).Lay(drafts);
             if (reports.All.Count > 0)
             {
                 return;
@@ -75,7 +76,7 @@ public class RoomLayoutTests
     public void Rooms_that_do_not_meet_are_reported(int firstEnds, int secondStarts, string message)
     {
         var reports = new Reports(UnitSystem.Metric);
-        new RoomLayout(Shell, Mm(80), reports).Lay([Slice("a", null, firstEnds), Slice("b", secondStarts, null)]);
+        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports).Lay([Slice("a", null, firstEnds), Slice("b", secondStarts, null)]);
         Assert.Contains(reports.All, d => d.Message == message);
     }
 
@@ -83,7 +84,7 @@ public class RoomLayoutTests
     public void A_room_beyond_the_shell_is_reported_with_the_size_of_the_shell()
     {
         var reports = new Reports(UnitSystem.Metric);
-        new RoomLayout(Shell, Mm(80), reports).Lay([Slice("a", null, 12500)]);
+        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports).Lay([Slice("a", null, 12500)]);
         var report = Assert.Single(reports.All);
         Assert.Equal("room `a` reaches beyond the shell, which is 12000 mm x 2200 mm between finished faces", report.Message);
         Assert.Equal("end it at a smaller distance, or write `to east`", report.Help);
@@ -93,8 +94,8 @@ public class RoomLayoutTests
     public void A_carved_room_that_does_not_fit_is_reported()
     {
         var reports = new Reports(UnitSystem.Metric);
-        var area = new RoomArea(Mm(1300), Mm(2500), "a", Nowhere, null, (Side.North, Side.West), Nowhere);
-        new RoomLayout(Shell, Mm(80), reports).Lay([Slice("a", null, null), new RoomDraft("b", Nowhere) { Area = area }]);
+        var area = new RoomArea(Mm(1300), Mm(2500), new NameSyntax("a", Nowhere), [new CornerTerm(Side.North, Side.West, Nowhere)], Nowhere);
+        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports).Lay([Slice("a", null, null), new RoomDraft("b", Nowhere) { Area = area }]);
         Assert.Equal("room `b` is 1300 mm x 2500 mm and does not fit in room `a` there", Assert.Single(reports.All).Message);
     }
 
@@ -102,16 +103,27 @@ public class RoomLayoutTests
     public void Rooms_carved_from_each_other_are_reported()
     {
         var reports = new Reports(UnitSystem.Metric);
-        new RoomLayout(Shell, Mm(80), reports).Lay([InCorner("a", "b", Side.North, Side.West), InCorner("b", "a", Side.North, Side.West)]);
+        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports).Lay([InCorner("a", "b", Side.North, Side.West), InCorner("b", "a", Side.North, Side.West)]);
         Assert.Equal(2, reports.All.Count(d => d.Code == "room-in-no-room"));
     }
 
     private static IReadOnlyList<LaidRoom> Lay(Region shell, params RoomDraft[] drafts)
     {
         var reports = new Reports(UnitSystem.Metric);
-        var rooms = new RoomLayout(shell, Mm(80), reports).Lay(drafts);
+        var rooms = new RoomLayout(shell, Mm(80), Names(reports, "a", "b"), reports).Lay(drafts);
         Assert.Empty(reports.All);
         return rooms;
+    }
+
+    private static NameTable Names(Reports reports, params string[] rooms)
+    {
+        var names = new NameTable(reports);
+        foreach (string room in rooms)
+        {
+            names.Add(room, "room", Nowhere);
+        }
+
+        return names;
     }
 
     private static RoomDraft Slice(string id, int? from, int? to) => new(id, Nowhere)
@@ -121,7 +133,7 @@ public class RoomLayoutTests
 
     private static RoomDraft InCorner(string id, string parent, Side northOrSouth, Side eastOrWest) => new(id, Nowhere)
     {
-        Area = new RoomArea(Mm(1300), Mm(1100), parent, Nowhere, null, (northOrSouth, eastOrWest), Nowhere),
+        Area = new RoomArea(Mm(1300), Mm(1100), new NameSyntax(parent, Nowhere), [new CornerTerm(northOrSouth, eastOrWest, Nowhere)], Nowhere),
     };
 
     private static Length Mm(double mm) => Length.FromMillimetres(mm);

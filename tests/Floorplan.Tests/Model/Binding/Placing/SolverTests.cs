@@ -2,6 +2,7 @@ using CsCheck;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Placing;
@@ -24,8 +25,8 @@ public class SolverTests
         var things = Enumerable.Range(0, Count).Reverse().Select(i => Thing(
             $"t{i}",
             Length.FromInches(3),
-            i == 0 ? new FromFace(Length.Zero, Side.West, Nowhere) : new Beyond(Side.East, gap, $"t{i - 1}", Nowhere, Nowhere),
-            new Against(Side.South, Nowhere))).ToList();
+            i == 0 ? new FromTerm(Of(0), West, Nowhere) : new BesideTerm(East, Named($"t{i - 1}"), new LengthSyntax(gap, Nowhere), Nowhere),
+            new AgainstTerm(new SideSyntax(Side.South, Nowhere), Nowhere))).ToList();
         Assert.Empty(Solve(things));
         var last = things.Single(t => t.Id == $"t{Count - 1}");
         Assert.Equal((Count - 1) * (3 * 64L + 1) * 396_875, last.X!.Value.Nanometres);
@@ -36,7 +37,7 @@ public class SolverTests
     {
         const int Count = 5_000;
         var things = Enumerable.Range(0, Count).Select(i => Thing(
-            $"t{i}", Length.FromInches(3), new Beyond(Side.East, Length.Zero, $"t{(i + 1) % Count}", Nowhere, Nowhere), new Against(Side.South, Nowhere))).ToList();
+            $"t{i}", Length.FromInches(3), new BesideTerm(East, Named($"t{(i + 1) % Count}"), null, Nowhere), new AgainstTerm(new SideSyntax(Side.South, Nowhere), Nowhere))).ToList();
         var report = Assert.Single(Solve(things));
         Assert.Equal("place-circle", report.Code);
         Assert.True(report.Message.Length < 300);
@@ -49,11 +50,19 @@ public class SolverTests
             var made = Enumerable.Range(0, 8).Select(i => Thing(
                 $"t{i}",
                 Length.FromMillimetres(100 + i),
-                i == 0 ? new FromFace(Length.FromMillimetres(7), Side.West, Nowhere) : new InLineWith($"t{i - 1}", Nowhere, Nowhere),
-                new Against(Side.North, Nowhere))).ToList();
+                i == 0 ? new FromTerm(Of(7), West, Nowhere) : new InLineTerm(Named($"t{i - 1}"), Nowhere),
+                new AgainstTerm(new SideSyntax(Side.North, Nowhere), Nowhere))).ToList();
             Assert.Empty(Solve([.. order.Select(i => made[i])]));
             Assert.All(made, t => Assert.Equal(57, (t.X!.Value + (t.Width / 2)).Millimetres, 6));
         });
+
+    private static SideSyntax East { get; } = new(Side.East, Nowhere);
+
+    private static SideSyntax West { get; } = new(Side.West, Nowhere);
+
+    private static NameSyntax Named(string name) => new(name, Nowhere);
+
+    private static LengthSyntax Of(double mm) => new(Length.FromMillimetres(mm), Nowhere);
 
     private static IReadOnlyList<Diagnostic> Solve(IReadOnlyList<Placeable> things)
     {
@@ -70,11 +79,11 @@ public class SolverTests
             axes.Choose(thing);
         }
 
-        new Solver(names, reports).Solve(things);
+        new Solver(names, Length.Zero, reports).Solve(things);
         return reports.All;
     }
 
-    private static Placeable Thing(string id, Length width, params Relation[] relations) => new()
+    private static Placeable Thing(string id, Length width, params PlaceTerm[] place) => new()
     {
         Id = id,
         Room = new LaidRoom(
@@ -83,7 +92,7 @@ public class SolverTests
             null),
         Width = width,
         Depth = Length.FromMillimetres(600),
-        Relations = relations,
+        Place = place,
         Span = Nowhere,
     };
 }
