@@ -1,0 +1,25 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Scene;
+
+namespace Floorplan.Drawing.Frames;
+
+/// <summary>A picture on a sheet: a plan, an unrolled wall. It is measured at candidate scales first, then drawn once.</summary>
+public interface ISheetView
+{
+    /// <summary>Printed over the view; the scale is added.</summary>
+    string Title { get; }
+
+    /// <summary>The paper that it needs at 1:<paramref name="denominator"/>, with its dimension rows, without its title.</summary>
+    PaperSpace Measure(double denominator);
+
+    void Draw(ViewCanvas canvas);
+}
+
+/// <summary>Width and height on paper, mm.</summary>
+public readonly record struct PaperSpace(double Width, double Height);
+
+/// <summary>What a view draws with and where.</summary>
+/// <param name="Labels">For every text that may move; the sheet places them when all views are drawn.</param>
+/// <param name="Box">Exactly the size that the view asked for.</param>
+public sealed record ViewCanvas(SceneBuilder Scene, LabelPlacer Labels, PaperBox Box, double Denominator, DrawingStandard Standard);

@@ -1,0 +1,82 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Scene;
+
+namespace Floorplan.Drawing.Labels;
+
+/// <summary>A text that wants a place near something. Sizes in paper millimetres.</summary>
+public sealed record LabelRequest
+{
+    /// <summary>Names it in results; must be unique on the sheet.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>One or more lines, already cleaned; the placer shortens none of them.</summary>
+    public required IReadOnlyList<string> Lines { get; init; }
+
+    /// <summary>What is labelled: a box, or a point as an empty box.</summary>
+    public required PaperBox Target { get; init; }
+
+    /// <summary>Where it may stand, best first.</summary>
+    public IReadOnlyList<LabelPosition> Positions { get; init; } = [LabelPosition.Inside];
+
+    /// <summary>Higher is placed first.</summary>
+    public int Priority { get; init; }
+
+    public double CapHeight { get; init; } = 2.5;
+
+    /// <summary>May be drawn this small when it does not fit.</summary>
+    public double SmallestCapHeight { get; init; } = 2.5;
+
+    public bool Bold { get; init; }
+
+    /// <summary>May be turned to read from the right.</summary>
+    public bool MayTurn { get; init; }
+
+    /// <summary>May stand further away, joined by a thin line.</summary>
+    public bool MayLead { get; init; } = true;
+
+    /// <summary>Where a leader points to; the middle of the target when null.</summary>
+    public PaperPoint? LeadTo { get; init; }
+
+    /// <summary>Must stay within this box; null for anywhere on the view.</summary>
+    public PaperBox? Within { get; init; }
+
+    public TagShape Tag { get; init; } = TagShape.None;
+
+    /// <summary>A longer text for the key table when only a number fits; null when <see cref="Lines"/> says all.</summary>
+    public string? KeyText { get; init; }
+
+    public string Layer { get; init; } = Layers.Text;
+
+    public string? Group { get; init; }
+
+    public string Colour { get; init; } = Palette.Black;
+}
+
+/// <summary>Where a label stands to its target.</summary>
+public enum LabelPosition
+{
+    Inside,
+    InsideTopLeft,
+    InsideTopRight,
+    InsideBottomLeft,
+    InsideBottomRight,
+    Right,
+    Left,
+    Above,
+    Below,
+    AboveRight,
+    AboveLeft,
+    BelowRight,
+    BelowLeft,
+}
+
+/// <summary>An outline drawn round the text, one shape for each class of thing.</summary>
+public enum TagShape
+{
+    None,
+    Box,
+    Circle,
+    Hexagon,
+    Diamond,
+    Capsule,
+}
