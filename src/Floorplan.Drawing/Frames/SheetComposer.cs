@@ -1,9 +1,141 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Hatching;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
+using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Frames;
 
 /// <summary>Chooses paper and scale, lays out frame, views and text space, and places all labels.</summary>
 public static class SheetComposer
 {
-    public static SheetScene Compose(SheetContent content) => throw new NotImplementedException();
+    /// <summary>Height of the strip under a view: its title, bar scale and north arrow.</summary>
+    private const double Strip = 15;
+
+    private const double Pad = 3;
+
+    public static SheetScene Compose(SheetContent content)
+    {
+        var standard = DrawingStandard.For(content.Units);
+        SheetScene? fullest = null;
+        foreach (var layout in Layouts(content, standard))
+        {
+            var (scene, complete) = Draw(content, layout, standard);
+            fullest = scene;
+            if (complete)
+            {
+                return scene;
+            }
+        }
+
+        return fullest!;
+    }
+
+    /// <summary>Papers from small to large, each with the largest scale that leaves room for the text; the last one is taken as it is.</summary>
+    private static IEnumerable<Layout> Layouts(SheetContent content, DrawingStandard standard)
+    {
+        var papers = content.Wish?.Paper is { } name && PaperSize.Find(name) is { } wished ? [wished] : PaperSize.For(content.Units);
+        var scales = content.Wish?.Scale is { } denominator and > 0 ? [denominator] : ScaleSeries.For(content.Units);
+        double smallest = ScaleSeries.SmallestWanted(content.Units);
+        Layout? fallback = null;
+        foreach (var paper in papers)
+        {
+            foreach (double scale in scales)
+            {
+                bool largest = paper == papers[^1];
+                if (scale > smallest && !largest && scales.Count > 1)
+                {
+                    break;
+                }
+
+                var layout = Layout.Of(content, paper, scale);
+                if (!layout.ViewsFit)
+                {
+                    continue;
+                }
+
+                fallback = layout;
+                if (new TextColumns(layout.Columns, standard).Fill(TextBlocks.Of(content, layout.Columns[0].Width, standard), null))
+                {
+                    yield return layout;
+                }
+            }
+        }
+
+        yield return fallback ?? Layout.Of(content, papers[^1], scales[^1]);
+    }
+
+    private static (SheetScene Scene, bool Complete) Draw(SheetContent content, Layout layout, DrawingStandard standard)
+    {
+        var scene = new SceneBuilder();
+        var labels = new LabelPlacer(scene);
+        SheetFrame.Draw(scene, layout.Paper, layout.Inside, standard);
+        TitleBlock.Draw(scene, layout.Inside, content.TitleBlock, ScaleSeries.Text(layout.Denominator, content.Units), layout.Paper.Name, content.Units == UnitSystem.Metric ? "millimetres" : "feet and inches", standard);
+        for (int i = 0; i < content.Views.Count; i++)
+        {
+            content.Views[i].Draw(new ViewCanvas(scene, labels, layout.Views[i], layout.Denominator, standard));
+            DrawStrip(scene, content, content.Views[i].Title, layout.Views[i], layout, standard);
+        }
+
+        var placed = labels.Place(layout.ViewArea);
+        var keyed = placed.Where(p => p.Outcome is LabelOutcome.Keyed or LabelOutcome.Unplaced && !p.Request.Optional)
+            .Select(p => (IReadOnlyList<string>)[p.KeyNumber ?? "-", p.Request.KeyText ?? string.Join(' ', p.Request.Lines)])
+            .ToList();
+        IEnumerable<TextBlock> blocks = TextBlocks.Of(content, layout.Columns[0].Width, standard);
+        if (keyed.Count > 0)
+        {
+            blocks = [TableBlock.Of(new KeyTable("Key to marks", ["Mark", "Text"], keyed), layout.Columns[0].Width, standard), .. blocks];
+        }
+
+        bool complete = new TextColumns(layout.Columns, standard).Fill(blocks, scene);
+        PaperBox[] texts = [.. scene.Items.OfType<TextItem>().Select(TextMeasure.Box)];
+        foreach (var hatch in scene.Hatches)
+        {
+            foreach (var line in Hatcher.Lines(hatch, texts))
+            {
+                scene.Add(line, Band.Hatch);
+            }
+        }
+
+        return (new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items]), complete);
+    }
+
+    private static void DrawStrip(SceneBuilder scene, SheetContent content, string title, PaperBox view, Layout layout, DrawingStandard standard)
+    {
+        double y = view.Bottom + 8;
+        double x = view.Left + 2;
+        NorthArrow.Draw(scene, new(x + 5, y), content.TrueNorth, standard);
+        string text = $"{title}  {ScaleSeries.Text(layout.Denominator, content.Units)}";
+        double width = TextMeasure.Width(text, standard.SubtitleHeight, true);
+        scene.Text(new TextItem(text, new(x + NorthArrow.Width, y + (standard.SubtitleHeight / 2)), standard.SubtitleHeight, TextAnchor.Start, Layers.Text, Bold: true));
+        BarScale.Draw(scene, new(x + NorthArrow.Width + width + 6, y - 2), layout.Denominator, content.Units, standard);
+    }
+
+    /// <summary>Where everything goes on one paper at one scale.</summary>
+    private sealed record Layout(PaperSize Paper, double Denominator, PaperBox Inside, IReadOnlyList<PaperBox> Views, PaperBox ViewArea, IReadOnlyList<PaperBox> Columns, bool ViewsFit)
+    {
+        public static Layout Of(SheetContent content, PaperSize paper, double denominator)
+        {
+            var inside = SheetFrame.Inside(paper, content.Units);
+            var sizes = content.Views.Select(v => v.Measure(denominator)).ToList();
+            double width = sizes.Max(s => s.Width);
+            double height = sizes.Sum(s => s.Height + Strip);
+            bool fits = width <= inside.Width - (2 * Pad) && height <= inside.Height - (2 * Pad) - TitleBlock.Height;
+            bool beside = inside.Width - width > 100;
+            double left = beside ? inside.Left + Pad : inside.Left + ((inside.Width - width) / 2);
+            double top = inside.Top + Pad;
+            var views = new List<PaperBox>();
+            foreach (var size in sizes)
+            {
+                views.Add(PaperBox.At(new(left + ((width - size.Width) / 2), top), size.Width, size.Height));
+                top += size.Height + Strip;
+            }
+
+            // Under a narrow view the strip's title and bar scale still need their width.
+            var space = new PaperBox(left, inside.Top, Math.Max(left + width, Math.Min(inside.Right, left + 170)), top);
+            var area = new PaperBox(views[0].Left, inside.Top + 1, views[0].Right, top - Strip);
+            return new Layout(paper, denominator, inside, views, area, TextColumns.Around(inside, space), fits);
+        }
+    }
 }

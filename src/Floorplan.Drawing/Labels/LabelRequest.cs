@@ -34,6 +34,9 @@ public sealed record LabelRequest
     /// <summary>May stand further away, joined by a thin line.</summary>
     public bool MayLead { get; init; } = true;
 
+    /// <summary>Left out without a key number when it finds no place, because another part of the sheet says it too.</summary>
+    public bool Optional { get; init; }
+
     /// <summary>Where a leader points to; the middle of the target when null.</summary>
     public PaperPoint? LeadTo { get; init; }
 

@@ -48,13 +48,16 @@ public readonly record struct PaperBox(double Left, double Top, double Right, do
     public bool Holds(PaperPoint point) => point.X >= Left && point.X <= Right && point.Y >= Top && point.Y <= Bottom;
 
     /// <summary>True when a straight line runs through the inside.</summary>
-    public bool IsCutBy(PaperPoint from, PaperPoint to)
+    public bool IsCutBy(PaperPoint from, PaperPoint to) => Cut(from, to) is not null;
+
+    /// <summary>The shares of a straight line between which it runs through the inside, from 0 to 1; null when it misses.</summary>
+    public (double Enter, double Leave)? Cut(PaperPoint from, PaperPoint to)
     {
         double enter = 0;
         double leave = 1;
         return Clip(to.X - from.X, Left - from.X, Right - from.X, ref enter, ref leave)
             && Clip(to.Y - from.Y, Top - from.Y, Bottom - from.Y, ref enter, ref leave)
-            && leave > enter;
+            && leave > enter ? (enter, leave) : null;
     }
 
     private static bool Clip(double direction, double low, double high, ref double enter, ref double leave)

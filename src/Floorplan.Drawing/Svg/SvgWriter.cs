@@ -1,9 +1,176 @@
+using System.Text;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Svg;
 
-/// <summary>Writes a sheet as SVG, 1 user unit = 1 paper mm.</summary>
+/// <summary>
+/// Writes a sheet as SVG, 1 user unit = 1 paper mm. Only plain shapes with presentation attributes, so that browsers,
+/// librsvg and Skia show the same picture. Same scene, same bytes.
+/// </summary>
 public static class SvgWriter
 {
-    public static string Write(SheetScene sheet) => throw new NotImplementedException();
+    private const string Fonts = "Inter, 'Helvetica Neue', Helvetica, Arial, sans-serif";
+
+    public static string Write(SheetScene sheet)
+    {
+        var svg = new StringBuilder(sheet.Items.Count * 96);
+        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").Append(SvgNumber.Text(sheet.WidthMm)).Append("mm\" height=\"")
+            .Append(SvgNumber.Text(sheet.HeightMm)).Append("mm\" viewBox=\"0 0 ").Append(SvgNumber.Text(sheet.WidthMm)).Append(' ')
+            .Append(SvgNumber.Text(sheet.HeightMm)).Append("\" role=\"img\" aria-labelledby=\"sheet-title sheet-description\">\n");
+        svg.Append("<title id=\"sheet-title\">").Append(XmlText.Escape(sheet.Title)).Append("</title>\n");
+        svg.Append("<desc id=\"sheet-description\">").Append(XmlText.Escape(sheet.Description)).Append("</desc>\n");
+        svg.Append("<rect width=\"").Append(SvgNumber.Text(sheet.WidthMm)).Append("\" height=\"").Append(SvgNumber.Text(sheet.HeightMm)).Append("\" fill=\"#FFFFFF\"/>\n");
+        svg.Append("<g font-family=\"").Append(Fonts).Append("\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\">\n");
+        for (int i = 0; i < sheet.Items.Count;)
+        {
+            int end = i + 1;
+            while (end < sheet.Items.Count && sheet.Items[end].Layer == sheet.Items[i].Layer && sheet.Items[end].Group == sheet.Items[i].Group)
+            {
+                end++;
+            }
+
+            Group(svg, sheet.Items, i, end);
+            i = end;
+        }
+
+        return svg.Append("</g>\n</svg>\n").ToString();
+    }
+
+    /// <summary>Neighbours of one layer and one group share a <c>g</c>.</summary>
+    private static void Group(StringBuilder svg, IReadOnlyList<SceneItem> items, int start, int end)
+    {
+        svg.Append("<g class=\"").Append(items[start].Layer).Append("\">");
+        if (items[start].Group is { } group)
+        {
+            svg.Append("<title>").Append(XmlText.Escape(group)).Append("</title>");
+        }
+
+        svg.Append('\n');
+        for (int i = start; i < end;)
+        {
+            i = items[i] is LineItem line ? Lines(svg, items, line.Pen, i, end) : Item(svg, items[i], i);
+        }
+
+        svg.Append("</g>\n");
+    }
+
+    /// <summary>A run of lines of one pen, such as a hatch, becomes one path.</summary>
+    private static int Lines(StringBuilder svg, IReadOnlyList<SceneItem> items, Pen pen, int start, int end)
+    {
+        svg.Append("<path d=\"");
+        int i = start;
+        for (; i < end && items[i] is LineItem line && SamePen(line.Pen, pen); i++)
+        {
+            svg.Append('M');
+            Point(svg, line.From);
+            svg.Append('L');
+            Point(svg, line.To);
+        }
+
+        svg.Append('"');
+        Stroke(svg, pen);
+        svg.Append("/>\n");
+        return i;
+    }
+
+    private static int Item(StringBuilder svg, SceneItem item, int index)
+    {
+        switch (item)
+        {
+            case PolylineItem line:
+                svg.Append("<path d=\"");
+                Ring(svg, line.Points, line.Closed);
+                svg.Append('"');
+                Stroke(svg, line.Pen);
+                svg.Append("/>\n");
+                break;
+            case ArcItem arc:
+                Arc(svg, arc);
+                break;
+            case AreaItem area:
+                svg.Append("<path d=\"");
+                foreach (var ring in area.Rings)
+                {
+                    Ring(svg, ring, true);
+                }
+
+                svg.Append("\" fill=\"").Append(area.Fill).Append("\" fill-rule=\"evenodd\"/>\n");
+                break;
+            case TextItem text:
+                Text(svg, text);
+                break;
+        }
+
+        return index + 1;
+    }
+
+    private static void Arc(StringBuilder svg, ArcItem arc)
+    {
+        if (arc.EndDegrees - arc.StartDegrees >= 360)
+        {
+            svg.Append("<circle cx=\"").Append(SvgNumber.Text(arc.Centre.X)).Append("\" cy=\"").Append(SvgNumber.Text(arc.Centre.Y))
+                .Append("\" r=\"").Append(SvgNumber.Text(arc.Radius)).Append('"');
+        }
+        else
+        {
+            // On paper y points down, so a counter-clockwise arc runs against the sweep flag.
+            bool large = arc.EndDegrees - arc.StartDegrees > 180;
+            string radius = SvgNumber.Text(arc.Radius);
+            svg.Append("<path d=\"M");
+            Point(svg, OnArc(arc, arc.StartDegrees));
+            svg.Append('A').Append(radius).Append(' ').Append(radius).Append(" 0 ").Append(large ? '1' : '0').Append(" 0 ");
+            Point(svg, OnArc(arc, arc.EndDegrees));
+            svg.Append('"');
+        }
+
+        Stroke(svg, arc.Pen);
+        svg.Append("/>\n");
+    }
+
+    private static PaperPoint OnArc(ArcItem arc, double degrees)
+    {
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
+        return new PaperPoint(arc.Centre.X + (arc.Radius * cos), arc.Centre.Y - (arc.Radius * sin));
+    }
+
+    private static void Text(StringBuilder svg, TextItem text)
+    {
+        string x = SvgNumber.Text(text.At.X);
+        string y = SvgNumber.Text(text.At.Y);
+        svg.Append("<text x=\"").Append(x).Append("\" y=\"").Append(y).Append("\" font-size=\"").Append(SvgNumber.Text(TextMeasure.FontSize(text.CapHeight))).Append('"');
+        svg.Append(text.Anchor switch { TextAnchor.Middle => " text-anchor=\"middle\"", TextAnchor.End => " text-anchor=\"end\"", _ => "" });
+        svg.Append(text.Bold ? " font-weight=\"700\"" : "");
+        svg.Append(" fill=\"").Append(text.Colour).Append('"');
+        if (text.Degrees != 0)
+        {
+            svg.Append(" transform=\"rotate(").Append(SvgNumber.Text(-text.Degrees)).Append(' ').Append(x).Append(' ').Append(y).Append(")\"");
+        }
+
+        svg.Append('>').Append(XmlText.Escape(text.Text)).Append("</text>\n");
+    }
+
+    private static void Ring(StringBuilder svg, IReadOnlyList<PaperPoint> points, bool closed)
+    {
+        for (int i = 0; i < points.Count; i++)
+        {
+            svg.Append(i == 0 ? 'M' : 'L');
+            Point(svg, points[i]);
+        }
+
+        svg.Append(closed ? "Z" : "");
+    }
+
+    private static void Point(StringBuilder svg, PaperPoint point) => svg.Append(SvgNumber.Text(point.X)).Append(' ').Append(SvgNumber.Text(point.Y));
+
+    private static void Stroke(StringBuilder svg, Pen pen)
+    {
+        svg.Append(" fill=\"none\" stroke=\"").Append(pen.Colour).Append("\" stroke-width=\"").Append(SvgNumber.Text(pen.Width)).Append('"');
+        if (pen.Dash is { } dash)
+        {
+            svg.Append(" stroke-dasharray=\"").AppendJoin(' ', dash.Select(SvgNumber.Text)).Append('"');
+        }
+    }
+
+    private static bool SamePen(Pen a, Pen b) => a.Width.Equals(b.Width) && a.Colour == b.Colour && (ReferenceEquals(a.Dash, b.Dash) || (a.Dash is not null && b.Dash is not null && a.Dash.SequenceEqual(b.Dash)));
 }

@@ -1,0 +1,102 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Scene;
+using Floorplan.Language.Syntax;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Drawing.Dimensions;
+
+/// <summary>Draws one laid row on its side of the view.</summary>
+internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelope extent, Side side, DrawingStandard standard)
+{
+    private readonly bool upright = side is Side.East or Side.West;
+    private readonly Pen narrow = new(standard.Narrow);
+
+    /// <summary>Text stands on the side that it is read from: above a level line, left of an upright one.</summary>
+    private readonly double textSign = side is Side.North or Side.West ? 1 : -1;
+
+    public void Draw(LaidRow row)
+    {
+        double[] stops = [.. row.Row.Stops.Select(s => s.Along.Millimetres).Distinct().Order()];
+        double[] drawn = row.Row.Form == DimensionForm.Overall ? [stops[0], stops[^1]] : stops;
+        scene.Line(At(drawn[0], row.Line), At(drawn[^1], row.Line), narrow, Layers.Dimensions, row.Row.Group, Band.Annotation);
+        for (int i = 0; i < drawn.Length; i++)
+        {
+            var from = row.Row.Stops.First(s => s.Along.Millimetres.Equals(drawn[i]));
+            scene.Line(At(drawn[i], Start(from)), At(drawn[i], row.Line + standard.ExtensionOvershoot), narrow, Layers.Dimensions, row.Row.Group, Band.Annotation);
+            End(row.Row, drawn, i, row.Line);
+        }
+
+        foreach (var text in row.Texts)
+        {
+            Text(row, text);
+        }
+    }
+
+    public static void Tick(SceneBuilder scene, PaperPoint at, DrawingStandard standard, string? group)
+    {
+        double half = standard.Tick / 2 / Math.Sqrt(2);
+        scene.Line(at + new PaperPoint(-half, half), at + new PaperPoint(half, -half), new Pen(standard.Text), Layers.Dimensions, group, Band.Annotation);
+    }
+
+    private void End(DimensionRow row, double[] stops, int index, double line)
+    {
+        var at = At(stops[index], line);
+        if (row.Form == DimensionForm.Running && index == 0)
+        {
+            scene.Circle(at, standard.OriginDiameter / 2, narrow, Layers.Dimensions, row.Group, Band.Annotation);
+            return;
+        }
+
+        double before = index == 0 ? double.PositiveInfinity : transform.Size(stops[index] - stops[index - 1]);
+        double after = index == stops.Length - 1 ? double.PositiveInfinity : transform.Size(stops[index + 1] - stops[index]);
+        if (index > 0 && index < stops.Length - 1 && Math.Min(before, after) < standard.Tick)
+        {
+            scene.Circle(at, standard.DotDiameter / 4, new Pen(standard.DotDiameter / 2), Layers.Dimensions, row.Group, Band.Annotation);
+            return;
+        }
+
+        Tick(scene, at, standard, row.Group);
+    }
+
+    private void Text(LaidRow row, RowText text)
+    {
+        bool running = row.Row.Form == DimensionForm.Running;
+        double middle = running ? text.To : (text.From + text.To) / 2;
+        double above = standard.DimensionTextGap + (text.Level * RowLayout.LevelHeight(standard));
+        var at = At(middle, row.Line + (textSign * above)) + (upright ? new PaperPoint(0, -text.Shift) : new PaperPoint(text.Shift, 0));
+        if (text.Level > 0)
+        {
+            var end = At(middle, row.Line + (textSign * (above - (standard.DimensionTextGap / 2))));
+            scene.Line(At(middle, row.Line), end, new Pen(standard.Fine), Layers.Dimensions, row.Row.Group, Band.Annotation);
+        }
+
+        scene.Text(new TextItem(text.Text, at, standard.NoteHeight, TextAnchor.Middle, Layers.Dimensions, row.Row.Group, upright ? 90 : 0));
+    }
+
+    /// <summary>Where an extension line begins: at the edge of the view, or nearer when the stop says so, with the gap.</summary>
+    private double Start(DimensionStop stop)
+    {
+        if (stop.From is not { } from)
+        {
+            return standard.ExtensionGap;
+        }
+
+        double inward = side switch
+        {
+            Side.North => extent.MaxY - from.Millimetres,
+            Side.South => from.Millimetres - extent.MinY,
+            Side.East => extent.MaxX - from.Millimetres,
+            _ => from.Millimetres - extent.MinX,
+        };
+        return standard.ExtensionGap - transform.Size(inward);
+    }
+
+    /// <summary>A place along the row, and paper mm outwards from the edge of the view.</summary>
+    private PaperPoint At(double along, double outward) => side switch
+    {
+        Side.North => transform.ToPaper(along, extent.MaxY) - new PaperPoint(0, outward),
+        Side.South => transform.ToPaper(along, extent.MinY) + new PaperPoint(0, outward),
+        Side.East => transform.ToPaper(extent.MaxX, along) + new PaperPoint(outward, 0),
+        _ => transform.ToPaper(extent.MinX, along) - new PaperPoint(outward, 0),
+    };
+}

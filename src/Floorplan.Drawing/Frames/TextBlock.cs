@@ -1,0 +1,114 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Lettering;
+using Floorplan.Drawing.Scene;
+
+namespace Floorplan.Drawing.Frames;
+
+/// <summary>A titled part of the text space, in rows that stay whole; between rows it may go on in the next column.</summary>
+internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null);
+
+/// <param name="Height">Paper mm.</param>
+/// <param name="Draw">Draws with the top left corner given.</param>
+internal sealed record BlockRow(double Height, Action<SceneBuilder, PaperPoint> Draw);
+
+/// <summary>Makes blocks of what a sheet says, for columns of one width.</summary>
+internal static class TextBlocks
+{
+    private const double RowGap = 1.4;
+    private const double SampleWidth = 14;
+    private const double SampleHeight = 5;
+    private const int MostLines = 5;
+
+    public static IEnumerable<TextBlock> Of(SheetContent content, double width, DrawingStandard s)
+    {
+        if (content.Findings.Count > 0)
+        {
+            yield return new TextBlock("Findings marked on this sheet", [.. content.Findings.Select(f => Finding(f, width, s))]);
+        }
+
+        foreach (var table in content.Tables.Where(t => t.Rows.Count > 0))
+        {
+            yield return TableBlock.Of(table, width, s);
+        }
+
+        if (content.Legend.Count > 0)
+        {
+            yield return new TextBlock("Legend", [.. content.Legend.Select(l => Legend(l, width, s))]);
+        }
+
+        if (content.Notes.Count > 0)
+        {
+            yield return new TextBlock("Notes", [.. content.Notes.Select((n, i) => Numbered(FormattableString.Invariant($"{i + 1}"), n, width, s))]);
+        }
+
+        if (content.Cautions.Count > 0)
+        {
+            yield return new TextBlock("Caution", [.. content.Cautions.Select(c => Caution(c, width, s))]);
+        }
+
+        var revisions = new KeyTable("Revisions", ["Rev", "Date", "What changed"], [.. content.Revisions.Select(r => (IReadOnlyList<string>)[r.Mark, r.Date, r.Text])]);
+        if (revisions.Rows.Count > 0)
+        {
+            yield return TableBlock.Of(revisions, width, s);
+        }
+    }
+
+    private static BlockRow Finding(FindingLine finding, double width, DrawingStandard s)
+    {
+        const double mark = 7;
+        var lines = TextWrap.Lines(SafeText.Clean($"{finding.Severity}: {finding.Text}", 400), width - mark, s.NoteHeight, most: MostLines);
+        return new BlockRow(Height(lines.Count, s), (scene, at) =>
+        {
+            string number = FormattableString.Invariant($"{finding.Number}");
+            scene.Text(new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true));
+            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Finding);
+        });
+    }
+
+    private static BlockRow Legend(LegendEntry entry, double width, DrawingStandard s)
+    {
+        var lines = TextWrap.Lines(SafeText.Clean(entry.Text), width - SampleWidth - 3, s.NoteHeight, most: 3);
+        double height = Math.Max(SampleHeight + RowGap, Height(lines.Count, s));
+        return new BlockRow(height, (scene, at) =>
+        {
+            entry.Draw(scene, PaperBox.At(at, SampleWidth, SampleHeight));
+            double down = Math.Max(0, (SampleHeight - TextMeasure.BlockHeight(lines.Count, s.NoteHeight)) / 2);
+            Lines(scene, lines, at + new PaperPoint(SampleWidth + 3, down), s, Layers.Legend);
+        });
+    }
+
+    private static BlockRow Numbered(string number, string text, double width, DrawingStandard s)
+    {
+        const double mark = 6;
+        var lines = TextWrap.Lines(SafeText.Clean(text, 400), width - mark, s.NoteHeight, most: MostLines);
+        return new BlockRow(Height(lines.Count, s), (scene, at) =>
+        {
+            scene.Text(new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Legend));
+            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Legend);
+        });
+    }
+
+    private static BlockRow Caution(string text, double width, DrawingStandard s)
+    {
+        const double mark = 7;
+        var lines = TextWrap.Lines(SafeText.Clean(text, 600), width - mark, s.NoteHeight, most: 8);
+        return new BlockRow(Math.Max(6, Height(lines.Count, s)), (scene, at) =>
+        {
+            PaperPoint[] triangle = [at + new PaperPoint(0, 4.5), at + new PaperPoint(2.6, 0), at + new PaperPoint(5.2, 4.5)];
+            scene.Fill([triangle], SafetyColours.Yellow, Layers.SafetySign, "caution", Band.Annotation);
+            scene.Polyline(triangle, true, new Pen(s.Narrow), Layers.SafetySign, "caution", Band.Annotation);
+            scene.Text(new TextItem("!", at + new PaperPoint(2.6, 4.1), s.NoteHeight, TextAnchor.Middle, Layers.SafetySign, "caution", Bold: true));
+            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Legend);
+        });
+    }
+
+    public static void Lines(SceneBuilder scene, IReadOnlyList<string> lines, PaperPoint at, DrawingStandard s, string layer)
+    {
+        for (int i = 0; i < lines.Count; i++)
+        {
+            scene.Text(new TextItem(lines[i], at + new PaperPoint(0, s.NoteHeight * (1 + (i * TextMeasure.LinePitch))), s.NoteHeight, TextAnchor.Start, layer));
+        }
+    }
+
+    public static double Height(int lines, DrawingStandard s) => TextMeasure.BlockHeight(Math.Max(1, lines), s.NoteHeight) + RowGap;
+}

@@ -1,0 +1,111 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Lettering;
+using Floorplan.Drawing.Scene;
+
+namespace Floorplan.Drawing.Frames;
+
+/// <summary>Fills the text space column by column. Nothing is ever drawn outside a column; what finds no room is counted.</summary>
+internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStandard standard)
+{
+    public const double Gap = 8;
+
+    private const double BlockGap = 4;
+    private const double TitleGap = 2;
+
+    private int column;
+    private double down;
+
+    private double TitleHeight => standard.SubtitleHeight + TitleGap + 1;
+
+    /// <summary>Columns of equal width over a drawing space, above the title block and outside the view.</summary>
+    public static IReadOnlyList<PaperBox> Around(PaperBox inside, PaperBox view)
+    {
+        const double pad = 4;
+        const double wanted = 88;
+        int count = Math.Max(2, (int)((inside.Width - (2 * pad) + Gap) / (wanted + Gap)));
+        double width = (inside.Width - (2 * pad) - ((count - 1) * Gap)) / count;
+        var all = new List<PaperBox>();
+        for (int i = 0; i < count; i++)
+        {
+            double left = inside.Left + pad + (i * (width + Gap));
+            bool underView = left < view.Right + Gap && view.Left - Gap < left + width;
+            bool overTitle = left + width > inside.Right - TitleBlock.Width - Gap;
+            all.Add(new PaperBox(left, (underView ? view.Bottom : inside.Top) + pad, left + width, inside.Bottom - (overTitle ? TitleBlock.Height : 0) - pad));
+        }
+
+        return all;
+    }
+
+    /// <summary>Draws the blocks in order, or only measures when there is no scene; true when everything fits.</summary>
+    public bool Fill(IEnumerable<TextBlock> blocks, SceneBuilder? scene)
+    {
+        bool all = true;
+        foreach (var block in blocks)
+        {
+            all &= Fill(block, scene);
+        }
+
+        return all;
+    }
+
+    private bool Fill(TextBlock block, SceneBuilder? scene)
+    {
+        bool titled = false;
+        for (int i = 0; i < block.Rows.Count; i++)
+        {
+            double head = titled ? 0 : TitleHeight + (block.Head?.Height ?? 0);
+            bool last = i == block.Rows.Count - 1;
+            while (column < columns.Count && down + head + block.Rows[i].Height > columns[column].Height)
+            {
+                column++;
+                down = 0;
+                titled = false;
+                head = TitleHeight + (block.Head?.Height ?? 0);
+            }
+
+            if (column >= columns.Count)
+            {
+                return false;
+            }
+
+            if (!titled)
+            {
+                Title(block, i > 0, scene);
+                titled = true;
+            }
+
+            if (scene is not null)
+            {
+                block.Rows[i].Draw(scene, Here);
+            }
+
+            down += block.Rows[i].Height + (last ? BlockGap : 0);
+        }
+
+        return true;
+    }
+
+    private PaperPoint Here => new(columns[column].Left, columns[column].Top + down);
+
+    private void Title(TextBlock block, bool again, SceneBuilder? scene)
+    {
+        if (scene is not null)
+        {
+            string title = SafeText.Fit(block.Title + (again ? " (continued)" : ""), columns[column].Width, standard.SubtitleHeight, true);
+            scene.Text(new TextItem(title, Here + new PaperPoint(0, standard.SubtitleHeight), standard.SubtitleHeight, TextAnchor.Start, Layers.Legend, Bold: true));
+            double y = Here.Y + standard.SubtitleHeight + 1.3;
+            scene.Line(new(columns[column].Left, y), new(columns[column].Right, y), new Pen(standard.Narrow), Layers.Legend, null, Band.Annotation);
+        }
+
+        down += TitleHeight;
+        if (block.Head is { } head)
+        {
+            if (scene is not null)
+            {
+                head.Draw(scene, Here);
+            }
+
+            down += head.Height;
+        }
+    }
+}
