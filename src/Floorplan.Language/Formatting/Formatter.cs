@@ -7,25 +7,33 @@ namespace Floorplan.Language.Formatting;
 
 /// <summary>
 /// Sets a file in one way: details indented by two spaces with their words in a column, two blank lines at most, no
-/// spaces at line ends. Columns that the writer made on head lines stay. Words, comments and meaning stay as they are.
+/// spaces at line ends, LF. Columns that the writer made on head lines and in flows stay. Words, comments and meaning stay
+/// as they are. A file with so many mistakes that it was not read to its end comes back unchanged.
 /// </summary>
 public static class Formatter
 {
     private const int DetailIndent = 2;
-    private const int DetailWordWidth = 8;
+
+    /// <summary>The column of words is at least this wide, so that usual statements line up with each other.</summary>
+    private const int LeastColumn = 9;
+
     private const int MostBlankLines = 2;
 
     public static string Format(SyntaxTree tree)
     {
-        var heads = tree.Statements.Select(s => s.Keyword.Span.Position.Line).ToHashSet();
-        var flows = tree.Statements.Where(s => s.Keyword.Text == "flow").Select(s => s.Keyword.Span.Position.Line).ToHashSet();
+        if (tree.HeadStarts is not { } heads)
+        {
+            return tree.ToText();
+        }
+
+        var lines = Lines(tree, [.. heads]).ToList();
         var result = new StringBuilder();
         int blank = 0;
-        bool inStatement = false;
-        bool inFlow = false;
-        foreach (var line in Lines(tree))
+        int column = 0;
+        for (int i = 0; i < lines.Count; i++)
         {
-            if (line.Count == 0)
+            var line = lines[i];
+            if (line.Tokens.Count == 0)
             {
                 blank++;
                 continue;
@@ -33,63 +41,88 @@ public static class Formatter
 
             result.Append('\n', result.Length == 0 ? 0 : Math.Min(blank, MostBlankLines));
             blank = 0;
-            int number = tree.Source.PositionOf(line[0].Start).Line;
-            bool isHead = heads.Contains(number);
-            inFlow = isHead ? flows.Contains(number) : inFlow;
-            inStatement |= isHead;
-            bool indentedComment = line[0].Kind == TokenKind.Comment && tree.Source.PositionOf(line[0].Start).Column > 1 && inStatement;
-            bool detail = !isHead && (line[0].Kind == TokenKind.Comment ? indentedComment : inStatement);
-            Write(result, tree.Source, line, detail, align: detail && !inFlow && line[0].Kind == TokenKind.Word);
+            column = line.IsHead ? Column(tree.Source, lines, i) : column;
+            Write(result, tree.Source, line, column);
         }
 
         return result.ToString();
     }
 
-    /// <summary>The tokens of each line without line ends and without spaces at its ends.</summary>
-    private static IEnumerable<List<Token>> Lines(SyntaxTree tree)
+    /// <summary>The lines without line ends and without spaces at their ends.</summary>
+    private static IEnumerable<FormatLine> Lines(SyntaxTree tree, HashSet<int> heads)
     {
         var line = new List<Token>();
-        foreach (var token in tree.Tokens)
+        bool below = false;
+        foreach (var token in tree.Tokens.Append(new Token(TokenKind.NewLine, 0, 0)))
         {
-            if (token.Kind == TokenKind.NewLine)
+            if (token.Kind != TokenKind.NewLine)
             {
-                yield return Trimmed(line);
-                line = [];
+                line.Add(token);
+                continue;
+            }
+
+            int first = line.FindIndex(t => t.Kind != TokenKind.Space);
+            int last = line.FindLastIndex(t => t.Kind != TokenKind.Space);
+            bool isHead = first >= 0 && heads.Contains(line[first].Start);
+            below |= isHead;
+
+            // A comment belongs to the statement above when it is indented, and to the one below when it is not.
+            bool isDetail = !isHead && below && first >= 0 && (line[first].Kind != TokenKind.Comment || first > 0);
+            yield return new FormatLine(first < 0 ? [] : line[first..(last + 1)], isHead, isDetail);
+            line = [];
+        }
+    }
+
+    /// <summary>Two spaces behind the longest detail word of the statement; 0 for a flow, whose chains have no such word.</summary>
+    private static int Column(SourceText source, List<FormatLine> lines, int head)
+    {
+        var first = lines[head].Tokens[0];
+        if (source.Content.AsSpan(first.Start, first.Length).Equals("flow", StringComparison.OrdinalIgnoreCase))
+        {
+            return 0;
+        }
+
+        int longest = 0;
+        for (int i = head + 1; i < lines.Count && !lines[i].IsHead; i++)
+        {
+            longest = lines[i].HasWord ? Math.Max(longest, lines[i].Tokens[0].Length) : longest;
+        }
+
+        return Math.Max(LeastColumn, longest + 2);
+    }
+
+    private static void Write(StringBuilder result, SourceText source, FormatLine line, int column)
+    {
+        result.Append(' ', line.IsDetail ? DetailIndent : 0);
+        bool align = line.IsDetail && column > 0;
+        var tokens = line.Tokens;
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            var text = source.Content.AsSpan(tokens[i].Start, tokens[i].Length);
+            if (tokens[i].Kind != TokenKind.Space)
+            {
+                result.Append(tokens[i].Kind is TokenKind.Comment or TokenKind.OpenText ? text.TrimEnd() : text);
+            }
+            else if (i + 1 < tokens.Count && tokens[i + 1].Kind == TokenKind.Comment)
+            {
+                result.Append(' ', Math.Max(2, text.Length));
+            }
+            else if (align)
+            {
+                result.Append(' ', i == 1 && line.HasWord ? Math.Max(1, column - tokens[0].Length) : 1);
             }
             else
             {
-                line.Add(token);
+                result.Append(' ', text.Length);
             }
         }
 
-        yield return Trimmed(line);
-    }
-
-    private static List<Token> Trimmed(List<Token> line)
-    {
-        int first = line.FindIndex(t => t.Kind != TokenKind.Space);
-        int last = line.FindLastIndex(t => t.Kind != TokenKind.Space);
-        return first < 0 ? [] : line[first..(last + 1)];
-    }
-
-    private static void Write(StringBuilder result, SourceText source, List<Token> line, bool detail, bool align)
-    {
-        result.Append(' ', detail ? DetailIndent : 0);
-        int from = 0;
-        if (align && line.Count > 2 && line[1].Kind == TokenKind.Space)
-        {
-            string word = source.Content.Substring(line[0].Start, line[0].Length);
-            result.Append(word.PadRight(DetailWordWidth)).Append(" ");
-            from = 2;
-        }
-
-        for (int i = from; i < line.Count; i++)
-        {
-            string text = source.Content.Substring(line[i].Start, line[i].Length);
-            bool beforeComment = i + 1 < line.Count && line[i + 1].Kind == TokenKind.Comment;
-            result.Append(line[i].Kind != TokenKind.Space ? text.TrimEnd() : beforeComment ? text.PadRight(2).Replace('\t', ' ') : detail && align ? " " : text.Replace('\t', ' '));
-        }
-
         result.Append('\n');
+    }
+
+    private sealed record FormatLine(List<Token> Tokens, bool IsHead, bool IsDetail)
+    {
+        /// <summary>A detail that starts with a word and goes on.</summary>
+        public bool HasWord => IsDetail && Tokens.Count > 2 && Tokens[0].Kind == TokenKind.Word && Tokens[1].Kind == TokenKind.Space;
     }
 }

@@ -14,6 +14,8 @@ public static class Bounds
     /// <summary>Digits of one number; more would not fit the exact arithmetic.</summary>
     public const int MostDigits = 15;
 
+    public const decimal LargestNumber = 999_999_999_999_999;
+
     /// <summary>1 km, in nanometres.</summary>
     public const long LongestLength = 1_000_000_000_000;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Text;
 using Floorplan.Language.Tokens;
 
 namespace Floorplan.Language.Parsing;
@@ -35,9 +37,8 @@ internal sealed partial class Cursor
         }
 
         var span = start.To(Before);
-        if (Kind is TokenKind.Word && !IsJoiningWord(Current) && OtherKind(Current) is { } kind)
+        if (IsWrongUnit(start))
         {
-            Error("wrong-unit", $"expected a length, found {KindNames.Of(kind)} (`{source.Content[start.Start..Here.End]}`)", start.To(Here), "lengths are written in mm, cm, m, in or ft");
             return null;
         }
 
@@ -83,7 +84,7 @@ internal sealed partial class Cursor
             return first * NmPerInch;
         }
 
-        decimal? metric = Current switch
+        decimal? metric = Current.ToLowerInvariant() switch
         {
             "mm" => NmPerMillimetre,
             "cm" => NmPerMillimetre * 10,
@@ -99,12 +100,37 @@ internal sealed partial class Cursor
         return first * metric;
     }
 
-    /// <summary>A bare number is in the plan's units: millimetres, or feet.</summary>
-    private decimal Bare(decimal number) => number * (bareUnits == UnitSystem.Metric ? NmPerMillimetre : 12 * NmPerInch);
+    /// <summary>A bare number is in the plan's units: millimetres, or inches in a feet plan, where whole feet carry their mark.</summary>
+    private decimal Bare(decimal number) => number * (bareUnits == UnitSystem.Metric ? NmPerMillimetre : NmPerInch);
+
+    /// <summary>A word right behind a length that is another kind's unit, or a slip of a length's unit.</summary>
+    private bool IsWrongUnit(SourceSpan start)
+    {
+        if (Kind is not TokenKind.Word || IsJoiningWord(Current))
+        {
+            return false;
+        }
+
+        if (OtherKind(Current) is { } kind)
+        {
+            Error("wrong-unit", $"expected a length, found {KindNames.Of(kind)} (`{Shown(start.To(Here).Value)}`)", start.To(Here), "lengths are written in mm, cm, m, in or ft");
+            return true;
+        }
+
+        if ((LetterForDigit() ?? NearNames.Hint(Current, LengthUnits)) is { } hint)
+        {
+            Error("unknown-unit", $"`{Shown(Current)}` is not a unit of length", Here, hint);
+            return true;
+        }
+
+        return false;
+    }
 
     private decimal? AddInches(decimal feet)
     {
         int back = at;
+        bool joined = Kind == TokenKind.Dash && KindAt(1) == TokenKind.Number
+            && tokens[at - 1].End == tokens[at].Start && tokens[at].End == tokens[at + 1].Start;
         if (Kind == TokenKind.Dash)
         {
             at++;
@@ -128,12 +154,36 @@ internal sealed partial class Cursor
             return feet + (inches * NmPerInch);
         }
 
+        // `8'-6` without a mark can only be inches; `8' 6` may be two lengths, such as a corner's.
+        if (joined)
+        {
+            return feet + (inches * NmPerInch);
+        }
+
         at = back;
         return feet;
     }
 
     /// <summary><c>6</c>, <c>6.5</c>, <c>1/2</c>, <c>6 1/2</c>, <c>6½</c>, <c>6 ½</c>.</summary>
     private decimal? MixedNumber()
+    {
+        var span = Here;
+        if (Parts() is not { } value)
+        {
+            return null;
+        }
+
+        // A tiny bottom number makes a huge fraction, which would not fit the arithmetic that follows.
+        if (value > Bounds.LargestNumber)
+        {
+            Error("number-too-large", $"a number has at most {Bounds.MostDigits} digits", span.To(Before));
+            return null;
+        }
+
+        return value;
+    }
+
+    private decimal? Parts()
     {
         if (Kind == TokenKind.Fraction)
         {
@@ -226,7 +276,14 @@ internal sealed partial class Cursor
     }
 
     /// <summary>Words that may follow a length and are no unit.</summary>
-    private static bool IsJoiningWord(string word) => word.ToLowerInvariant() is "x" or "×" or "from" or "to" or "wide" or "apart" or "below" or "above" or "high" or "deep" or "gap" or "at" or "by" or "in" or "and" or "long" or "on";
+    private static bool IsJoiningWord(string word) => word.ToLowerInvariant() is "x" or "×" or "from" or "to" or "wide" or "apart" or "below" or "above" or "high" or "deep" or "gap" or "at" or "by" or "in" or "and" or "long" or "on" or "each" or "per" or "for";
+
+    /// <summary><c>95O</c> for 950.</summary>
+    private string? LetterForDigit() => Current is "O" or "o" or "l" or "I" && at > 0 && tokens[at - 1].End == tokens[at].Start
+        ? $"the letter `{Current}` stands where a digit is meant: write `{source.Content.Substring(tokens[at - 1].Start, tokens[at - 1].Length)}{(Current is "O" or "o" ? "0" : "1")}`"
+        : null;
+
+    private static readonly string[] LengthUnits = ["mm", "cm", "m", "in", "ft", "inch", "inches", "feet", "foot", "metre", "metres"];
 
     private static QuantityKind? OtherKind(string word) => (UnitTable.Find(word) ?? UnitTable.Rate(word))?.Kind;
 }

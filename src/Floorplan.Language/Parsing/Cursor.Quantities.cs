@@ -1,3 +1,4 @@
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Values;
@@ -41,6 +42,12 @@ internal sealed partial class Cursor
         value = negative ? -value : value;
         if (TakeUnit(kinds) is not { } unit)
         {
+            if (Kind == TokenKind.Word && !IsJoiningWord(Current))
+            {
+                Error("unknown-unit", $"`{Shown(Current)}` is not a unit of {string.Join(" or ", kinds.Select(k => KindNames.Of(k).Split(' ', 2)[1]))}", Here, LetterForDigit() ?? NearNames.Hint(Current, kinds.SelectMany(UnitTable.SymbolsOf)) ?? $"units that fit: {example}");
+                return null;
+            }
+
             Error("missing-unit", $"{what} needs a unit behind `{source.Content[start.Start..Before.End]}`", start.To(Before), $"units that fit: {example}");
             return null;
         }
@@ -48,7 +55,13 @@ internal sealed partial class Cursor
         var span = start.To(Before);
         if (!kinds.Contains(unit.Kind))
         {
-            Error("wrong-unit", $"expected {string.Join(" or ", kinds.Select(KindNames.Of))}, found {KindNames.Of(unit.Kind)} (`{span.Value}`)", span, $"units that fit: {example}");
+            Error("wrong-unit", $"expected {string.Join(" or ", kinds.Select(KindNames.Of))}, found {KindNames.Of(unit.Kind)} (`{Shown(span.Value)}`)", span, $"units that fit: {example}");
+            return null;
+        }
+
+        if (negative && unit.Kind != QuantityKind.Temperature)
+        {
+            Error("negative-quantity", $"{what} cannot be negative", span);
             return null;
         }
 
@@ -63,7 +76,7 @@ internal sealed partial class Cursor
             return new SideSyntax(side, span);
         }
 
-        Wrong($"{what}: north, south, east or west", Kind == TokenKind.Word ? Diagnostics.NearNames.Hint(Current, ["north", "south", "east", "west"]) : null);
+        Wrong($"{what}: north, south, east or west", Kind == TokenKind.Word ? NearNames.Hint(Current, ["north", "south", "east", "west"]) : null);
         return null;
     }
 
@@ -93,7 +106,7 @@ internal sealed partial class Cursor
 
         if (lengths.Count < least)
         {
-            Wrong($"`x` and {(least - lengths.Count == 1 ? "one more length" : "more lengths")} of {what}", $"write {(least == 2 ? "`900 x 2050`" : "`1200 x 600 x 900`: along, across, height")}");
+            Wrong($"`x` and {(least - lengths.Count == 1 ? "one more length" : "more lengths")}", most == 2 ? "write both, such as `900 x 2050`" : "write along, across and height, such as `1200 x 600 x 900`");
             return null;
         }
 
@@ -147,26 +160,31 @@ internal sealed partial class Cursor
             return UnitTable.Find("%");
         }
 
-        if (Kind == TokenKind.Word && Current is "per" or "each" or "for" or "to" or "at" or "in")
+        if (Kind == TokenKind.Word && Current is "per" or "each" or "for" or "to" or "at" or "in" or "x")
         {
             return kinds.Contains(QuantityKind.Count) ? UnitTable.Count("") : null;
+        }
+
+        if (kinds.Contains(QuantityKind.Temperature))
+        {
+            // `60 °C` and `60 degrees C` are read as `60 C`.
+            at += Current is "°" or "degrees" && KindAt(1) == TokenKind.Word ? 1 : 0;
         }
 
         if (Kind == TokenKind.Word)
         {
             string word = Current;
+            if (kinds.Contains(QuantityKind.Rate) && IsWord("per", 1) && KindAt(2) == TokenKind.Word && UnitTable.Rate(word + "/" + TextAt(2)) is { } rate)
+            {
+                at += 3;
+                return rate;
+            }
+
             var known = UnitTable.Find(word) ?? UnitTable.Rate(word) ?? (LengthUnit(word) ? new Unit(word, QuantityKind.Length, x => x) : null);
             if (known is not null || kinds.Contains(QuantityKind.Count))
             {
                 at++;
                 return known ?? UnitTable.Count(word);
-            }
-
-            if (kinds.Contains(QuantityKind.Rate) && TextAt(1) == "per" && KindAt(2) == TokenKind.Word)
-            {
-                var rate = UnitTable.Rate(word + "/" + TextAt(2));
-                at += rate is null ? 0 : 3;
-                return rate;
             }
 
             return null;

@@ -19,6 +19,9 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
     /// <summary>A mistake was found in this phrase.</summary>
     public bool Failed { get; private set; }
 
+    /// <summary>Nothing more is told, so that there is no point in reading on.</summary>
+    public bool IsFull => mistakes.Full;
+
     public bool AtEnd => at >= tokens.Length;
 
     public bool AtPhraseEnd => AtEnd || tokens[at].Kind == TokenKind.Comma;
@@ -117,7 +120,7 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         var word = new WordSyntax(Current.ToLowerInvariant(), Here);
         if (choices.Count > 0 && !choices.Contains(word.Text))
         {
-            Error("unknown-word", $"`{Current}` is not {what}", Here, NearNames.Hint(word.Text, choices) ?? $"use {NearNames.Quoted(choices)}");
+            Error("unknown-word", $"{Found()} is not {what}", Here, NearNames.Hint(word.Text, choices) ?? $"use {NearNames.Quoted(choices)}");
             return null;
         }
 
@@ -129,7 +132,8 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
     {
         if (Kind is TokenKind.Number && KindAt(1) is TokenKind.Word && tokens[at].End == tokens[at + 1].Start)
         {
-            Error("bad-name", $"a name starts with a letter, and `{Current}{TextAt(1)}` starts with a number", Here, $"write `n{Current}{TextAt(1)}`, for example");
+            string name = Shown(Current + TextAt(1));
+            Error("bad-name", $"a name starts with a letter, and `{name}` starts with a number", Here.To(SpanOf(tokens[at + 1])), $"write `n{name}`, for example");
             return null;
         }
 
@@ -145,9 +149,9 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
             return null;
         }
 
-        var name = new NameSyntax(Current, Here);
+        var taken = new NameSyntax(Current, Here);
         at++;
-        return name;
+        return taken;
     }
 
     /// <summary>A quoted text if one stands here.</summary>
@@ -171,9 +175,9 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         {
             Error("text-too-long", $"a text has at most {Bounds.LongestText} characters, and this one has {text.Length}", span, "shorten it, or use a `note` of its own");
         }
-        else if (HiddenCharacters.FirstOf(text) is { } hidden)
+        else
         {
-            Error("hidden-character", $"this text holds a character that does not show ({hidden})", span, "type the text again without it");
+            RefuseHidden(text, span);
         }
 
         return new TextSyntax(text, span);
@@ -215,6 +219,10 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         {
             Error("text-too-long", $"a text has at most {Bounds.LongestText} characters, and this one has {span.Length}", span, "shorten it");
         }
+        else
+        {
+            RefuseHidden(span.Value, span);
+        }
 
         return new TextSyntax(span.Value, span);
     }
@@ -232,21 +240,34 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         Failed = true;
     }
 
+    /// <summary>A stretch of the file, cut short for a sentence.</summary>
+    private static string Shown(string text)
+    {
+        const int mostShown = 40;
+        return text.Length > mostShown ? text[..mostShown] + "…" : text;
+    }
+
+    private void RefuseHidden(string text, SourceSpan span)
+    {
+        if (HiddenCharacters.FirstOf(text) is { } hidden)
+        {
+            Error("hidden-character", $"this text holds a character that does not show ({hidden})", span, "type the text again without it");
+        }
+    }
+
     /// <summary>What stands here, for a sentence.</summary>
     public string Found()
     {
-        const int mostShown = 40;
         if (AtEnd)
         {
             return "the end of the line";
         }
 
-        string text = Current;
         return tokens[at].Kind switch
         {
             TokenKind.Comma => "a comma",
             TokenKind.Text or TokenKind.OpenText => "a text in quotes",
-            _ => "`" + (text.Length > mostShown ? text[..mostShown] + "…" : text) + "`",
+            _ => "`" + Shown(Current) + "`",
         };
     }
 

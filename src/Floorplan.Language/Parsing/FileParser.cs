@@ -17,14 +17,16 @@ internal static class FileParser
         if (source.Content.Length > Bounds.MostCharacters || source.LineCount > Bounds.MostLines)
         {
             mistakes.Add("file-too-large", $"a plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters", new SourceSpan(source, 0, 0), "split kinds off into a file of their own and `use` it");
-            return new SyntaxTree(source, [new Token(TokenKind.Unknown, 0, source.Content.Length)], [], mistakes.All, bareUnits);
+            return new SyntaxTree(source, [new Token(TokenKind.Unknown, 0, source.Content.Length)], [], mistakes.All, bareUnits, null);
         }
 
         var tokens = Tokenizer.Cut(source);
         var lines = Line.Of(source.Content, tokens).ToList();
         var units = UnitsOf(source, lines) ?? bareUnits;
         var statements = new List<Statement>();
-        for (int first = 0; first < lines.Count;)
+        var heads = new List<int>();
+        WarnOfHiddenCharacters(source, tokens, mistakes);
+        for (int first = 0; first < lines.Count && !mistakes.Full;)
         {
             int next = first + 1;
             while (next < lines.Count && lines[next].Indent > lines[first].Indent && !IsStatement(source, lines[first], lines[next]))
@@ -32,6 +34,7 @@ internal static class FileParser
                 next++;
             }
 
+            heads.Add(lines[first].Tokens[0].Start);
             if (Read(source, lines[first], lines[(first + 1)..next], mistakes, units) is { } statement)
             {
                 statements.Add(statement);
@@ -40,7 +43,20 @@ internal static class FileParser
             first = next;
         }
 
-        return new SyntaxTree(source, tokens, statements, mistakes.All, units);
+        ProductUnits.Compare(statements, mistakes);
+        return new SyntaxTree(source, tokens, statements, mistakes.All, units, mistakes.Full ? null : heads);
+    }
+
+    /// <summary>A comment can show otherwise than it is read; it says nothing to the plan, so a warning is enough.</summary>
+    private static void WarnOfHiddenCharacters(SourceText source, List<Token> tokens, Mistakes mistakes)
+    {
+        foreach (var token in tokens)
+        {
+            if (token.Kind == TokenKind.Comment && HiddenCharacters.FirstOf(source.Content.Substring(token.Start, token.Length).Replace('\t', ' ')) is { } hidden)
+            {
+                mistakes.Warn("hidden-character", $"this comment holds a character that does not show ({hidden})", new SourceSpan(source, token.Start, token.Length), "type the comment again without it");
+            }
+        }
     }
 
     private static Statement? Read(SourceText source, Line head, List<Line> details, Mistakes mistakes, UnitSystem units)
@@ -50,7 +66,7 @@ internal static class FileParser
         if (c.Kind != TokenKind.Word || StatementParsers.Find(word) is not { } parser)
         {
             string? help = NearNames.Hint(word, StatementParsers.Words)
-                ?? (StatementParsers.OwnerOf(word) is { } owner ? $"`{word}` is a detail of `{owner}`: indent it below one" : $"a line starts with {NearNames.Quoted([.. StatementParsers.Words])}");
+                ?? (StatementParsers.OwnerOf(word) is { } owner ? $"`{word}` is a detail of `{owner}`: indent it below one" : "a line starts with a word such as `room`, `door`, `station` or `flow`");
             c.Error("unknown-statement", $"{c.Found()} does not start a statement", c.Here, help);
             return null;
         }

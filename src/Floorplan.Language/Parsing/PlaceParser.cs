@@ -86,7 +86,7 @@ internal static class PlaceParser
             return true;
         }
 
-        c.Wrong("`from` and a side", "write `300 from west`");
+        c.Wrong("`from` and a side", "write a place such as `300 from west`, or a size such as `900 x 2050`");
         return false;
     }
 

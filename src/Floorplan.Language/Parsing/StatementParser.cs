@@ -2,6 +2,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
+using Floorplan.Language.Tokens;
 
 namespace Floorplan.Language.Parsing;
 
@@ -11,6 +12,12 @@ internal interface IStatementParser
     /// <summary>Detail words of this statement.</summary>
     IReadOnlyCollection<string> DetailWords { get; }
 
+    /// <summary>Detail words that are read and kept, but that no place, check or sheet uses yet.</summary>
+    IReadOnlySet<string> NotYetUsed { get; }
+
+    /// <summary>Detail words of which some forms are used and others not yet.</summary>
+    IReadOnlySet<string> PartlyUsed { get; }
+
     Statement Parse(WordSyntax keyword, Cursor head, IReadOnlyList<Cursor> details);
 }
 
@@ -18,13 +25,23 @@ internal interface IStatementParser
 internal abstract class StatementParser<T> : IStatementParser
     where T : Statement
 {
-    public virtual IReadOnlyCollection<string> DetailWords => Handlers.Keys.ToList();
+    private static readonly string[] JoiningWords = ["from", "below", "each", "wide", "apart"];
+
+    private string[]? words;
+
+    public virtual IReadOnlyCollection<string> DetailWords => words ??= [.. Handlers.Keys];
+
+    public virtual IReadOnlySet<string> NotYetUsed => NoWords;
+
+    public virtual IReadOnlySet<string> PartlyUsed => NoWords;
 
     /// <summary>What each detail word reads; the word itself is already taken.</summary>
     protected abstract IReadOnlyDictionary<string, Action<T, Cursor>> Handlers { get; }
 
     /// <summary>Details that may be said more than once.</summary>
-    protected virtual IReadOnlySet<string> Repeatable => new HashSet<string>();
+    protected virtual IReadOnlySet<string> Repeatable => NoWords;
+
+    private static HashSet<string> NoWords { get; } = [];
 
     public Statement Parse(WordSyntax keyword, Cursor head, IReadOnlyList<Cursor> details)
     {
@@ -33,7 +50,7 @@ internal abstract class StatementParser<T> : IStatementParser
         var found = new List<DetailSyntax>();
         Head(statement, head);
         AfterPhrase(head);
-        while (head.NextPhrase())
+        while (head.NextPhrase() && !head.IsFull)
         {
             Phrase(statement, head, said, found);
         }
@@ -44,6 +61,10 @@ internal abstract class StatementParser<T> : IStatementParser
         {
             DetailLine(statement, line, said, found);
             statement.Span = keyword.Span.To(line.Before);
+            if (line.IsFull)
+            {
+                break;
+            }
         }
 
         statement.Details = found;
@@ -64,7 +85,7 @@ internal abstract class StatementParser<T> : IStatementParser
         {
             Phrase(statement, line, said, found);
         }
-        while (line.NextPhrase());
+        while (line.NextPhrase() && !line.IsFull);
     }
 
     private void Phrase(T statement, Cursor c, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
@@ -107,7 +128,8 @@ internal abstract class StatementParser<T> : IStatementParser
     {
         if (!c.AtPhraseEnd && !c.Failed)
         {
-            c.Error("left-over", $"expected a comma or the end of the line, found {c.Found()}", c.Here, "details on one line are separated by commas");
+            string? slip = c.Kind == TokenKind.Word ? NearNames.Hint(c.Current, JoiningWords) : null;
+            c.Error("left-over", $"expected a comma or the end of the line, found {c.Found()}", c.Here, slip ?? "details on one line are separated by commas");
         }
     }
 }

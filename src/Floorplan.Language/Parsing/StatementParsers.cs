@@ -1,9 +1,9 @@
-using System.Collections.Frozen;
 using Floorplan.Language.Parsing.Statements;
+using Floorplan.Language.Words;
 
 namespace Floorplan.Language.Parsing;
 
-/// <summary>Every statement's first word and who reads it.</summary>
+/// <summary>Every statement's first word, what it says, and who reads it, in the order that a plan is usually written.</summary>
 internal static class StatementParsers
 {
     private static readonly StationParser Station = new();
@@ -11,51 +11,50 @@ internal static class StatementParsers
     private static readonly ServiceParser Service = new();
     private static readonly RoomServiceParser RoomService = new();
 
-    private static readonly FrozenDictionary<string, IStatementParser> ByWord = new Dictionary<string, IStatementParser>
-    {
-        ["plan"] = new PlanParser(),
-        ["shell"] = new ShellParser(),
-        ["room"] = new RoomParser(),
-        ["partitions"] = new PartitionsParser(),
-        ["door"] = Opening,
-        ["hatch"] = Opening,
-        ["window"] = Opening,
-        ["opening"] = Opening,
-        ["chute"] = Opening,
-        ["vent"] = Opening,
-        ["kind"] = Station,
-        ["use"] = new UseParser(),
-        ["station"] = Station,
-        ["store"] = Station,
-        ["bin"] = Station,
-        ["sink"] = Station,
-        ["rail"] = new RailParser(),
-        ["water"] = Service,
-        ["drain"] = Service,
-        ["hose"] = Service,
-        ["panel"] = Service,
-        ["outlet"] = Service,
-        ["switch"] = Service,
-        ["heater"] = Service,
-        ["light"] = RoomService,
-        ["air"] = RoomService,
-        ["falls"] = new FallsParser(),
-        ["flow"] = new FlowParser(),
-        ["day"] = new DayParser(),
-        ["limit"] = new LimitParser(),
-        ["accept"] = new AcceptParser(),
-        ["sheet"] = new SheetParser(),
-    }.ToFrozenDictionary();
-
-    /// <summary>In the order that a plan is usually written.</summary>
-    public static IReadOnlyList<string> Words { get; } =
+    public static IReadOnlyList<Entry> All { get; } =
     [
-        "plan", "shell", "room", "partitions", "door", "hatch", "window", "opening", "chute", "vent", "kind", "use", "station", "store", "bin", "sink",
-        "rail", "water", "drain", "hose", "panel", "outlet", "switch", "heater", "light", "air", "falls", "flow", "day", "limit", "accept", "sheet",
+        new("plan", "title, number, revisions, units, code, product and people", new PlanParser()),
+        new("shell", "the container, trailer or shed that is built into", new ShellParser()),
+        new("room", "a slice of the shell, or a rectangle in it, with its hygiene class", new RoomParser()),
+        new("partitions", "the walls between rooms", new PartitionsParser()),
+        new("door", "a door between two rooms, or to outside", Opening),
+        new("hatch", "an opening for goods, above the floor", Opening),
+        new("window", "a window", Opening),
+        new("opening", "a plain hole in a wall", Opening),
+        new("chute", "a hole that goods slide through", Opening),
+        new("vent", "a hole for air", Opening),
+        new("kind", "a station described once, for several to take", Station),
+        new("use", "reads kinds from another file or from the parts shelf", new UseParser()),
+        new("station", "a bench, tank or machine", Station),
+        new("store", "racks and shelves", Station),
+        new("bin", "a bin for waste", Station),
+        new("sink", "a sink for hands, washing up or mops", Station),
+        new("rail", "an overhead rail", new RailParser()),
+        new("water", "a water point", Service),
+        new("drain", "a floor drain, trench or sink waste", Service),
+        new("hose", "a hose on a water point", Service),
+        new("panel", "the electric panel", Service, Use.NotYet),
+        new("outlet", "an electric outlet", Service, Use.NotYet),
+        new("switch", "a light switch", Service, Use.NotYet),
+        new("heater", "a water or room heater", Service, Use.NotYet),
+        new("light", "the light level of rooms", RoomService, Use.NotYet),
+        new("air", "where air comes in and goes out", RoomService, Use.NotYet),
+        new("falls", "the slope of a room's floor and the drain that it runs to", new FallsParser()),
+        new("flow", "the way of product, waste, people, supplies or returns", new FlowParser()),
+        new("day", "the day's target, crew, breaks, rates and prices", new DayParser(), Use.NotYet),
+        new("limit", "sets one published limit for this plan, with the reason", new LimitParser()),
+        new("accept", "accepts a finding at named things, with the reason", new AcceptParser()),
+        new("sheet", "paper and scale of a sheet, where the default is not wanted", new SheetParser()),
     ];
+
+    public static IReadOnlyList<string> Words { get; } = [.. All.Select(e => e.Word)];
+
+    private static readonly Dictionary<string, IStatementParser> ByWord = All.ToDictionary(e => e.Word, e => e.Parser);
 
     public static IStatementParser? Find(string word) => ByWord.GetValueOrDefault(word);
 
-    /// <summary>The first statement that has this detail, or null.</summary>
-    public static string? OwnerOf(string detail) => Words.FirstOrDefault(w => ByWord[w].DetailWords.Contains(detail));
+    /// <summary>A statement that has this detail, a station before all others; null when none has.</summary>
+    public static string? OwnerOf(string detail) => All.Where(e => e.Parser.DetailWords.Contains(detail)).OrderByDescending(e => e.Word == "station").FirstOrDefault()?.Word;
+
+    internal sealed record Entry(string Word, string Says, IStatementParser Parser, Use Use = Use.Used);
 }

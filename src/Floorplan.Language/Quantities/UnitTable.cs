@@ -1,71 +1,68 @@
-using System.Collections.Frozen;
-
 namespace Floorplan.Language.Quantities;
 
-/// <summary>The units that the language knows, besides those of length. Factors come from UnitsNet, on first use of each unit.</summary>
+/// <summary>
+/// The units that the language knows, besides those of length. Plain factors, because a conversion library costs a cold
+/// command a fifth of a second; the tests hold each factor against one.
+/// </summary>
 public static class UnitTable
 {
-    private const double BtuPerHourInWatts = 1055.05585262 / 3600;
+    // Exact by definition: NIST Special Publication 811 (2008), appendix B, unless said otherwise.
+    private const double Litre = 0.001;
+    private const double UsGallon = 3.785411784e-3;
+    private const double Foot = 0.3048;
+    private const double Pound = 0.45359237;
+    private const double Ounce = Pound / 16;
+    private const double StandardGravity = 9.80665;
+    private const double Inch = 0.0254;
+    private const double PoundPerSquareInch = Pound * StandardGravity / (Inch * Inch);
+    private const double MechanicalHorsepower = 550 * Foot * Pound * StandardGravity;
+    private const double InternationalBtu = 1055.05585262;
+    private const double Minute = 60;
+    private const double Hour = 3600;
+    private const double Day = 24 * Hour;
 
-    private static readonly FrozenDictionary<string, Unit> Known = new Unit[]
-    {
-        new("L", QuantityKind.Volume, x => UnitsNet.Volume.FromLiters(x).CubicMeters),
-        new("l", QuantityKind.Volume, x => UnitsNet.Volume.FromLiters(x).CubicMeters),
-        new("mL", QuantityKind.Volume, x => UnitsNet.Volume.FromMilliliters(x).CubicMeters),
-        new("m3", QuantityKind.Volume, x => x),
-        new("gal", QuantityKind.Volume, x => UnitsNet.Volume.FromUsGallons(x).CubicMeters),
-        new("L/min", QuantityKind.Flow, x => UnitsNet.VolumeFlow.FromLitersPerMinute(x).CubicMetersPerSecond),
-        new("L/h", QuantityKind.Flow, x => UnitsNet.VolumeFlow.FromLitersPerHour(x).CubicMetersPerSecond),
-        new("L/s", QuantityKind.Flow, x => UnitsNet.VolumeFlow.FromLitersPerSecond(x).CubicMetersPerSecond),
-        new("m3/h", QuantityKind.Flow, x => UnitsNet.VolumeFlow.FromCubicMetersPerHour(x).CubicMetersPerSecond),
-        new("gpm", QuantityKind.Flow, x => UnitsNet.VolumeFlow.FromUsGallonsPerMinute(x).CubicMetersPerSecond),
-        new("gal/min", QuantityKind.Flow, x => UnitsNet.VolumeFlow.FromUsGallonsPerMinute(x).CubicMetersPerSecond),
-        new("gal/h", QuantityKind.Flow, x => UnitsNet.VolumeFlow.FromUsGallonsPerHour(x).CubicMetersPerSecond),
-        new("cfm", QuantityKind.AirFlow, x => UnitsNet.VolumeFlow.FromCubicFeetPerMinute(x).CubicMetersPerSecond),
-        new("s", QuantityKind.Time, x => x),
-        new("sec", QuantityKind.Time, x => x),
-        new("min", QuantityKind.Time, x => x * 60),
-        new("h", QuantityKind.Time, x => x * 3600),
-        new("kg", QuantityKind.Mass, x => x),
-        new("g", QuantityKind.Mass, x => x / 1000),
-        new("lb", QuantityKind.Mass, x => UnitsNet.Mass.FromPounds(x).Kilograms),
-        new("oz", QuantityKind.Mass, x => UnitsNet.Mass.FromOunces(x).Kilograms),
-        new("t", QuantityKind.Mass, x => x * 1000),
+    /// <summary>A Julian year of 365.25 days.</summary>
+    private const double Year = 365.25 * Day;
+
+    private static readonly Unit[] All =
+    [
+        .. Scaled(QuantityKind.Volume, ("L", Litre), ("l", Litre), ("mL", Litre / 1000), ("m3", 1), ("gal", UsGallon)),
+        .. Scaled(QuantityKind.Flow, ("L/min", Litre / Minute), ("L/h", Litre / Hour), ("L/s", Litre), ("m3/h", 1 / Hour)),
+        .. Scaled(QuantityKind.Flow, ("gpm", UsGallon / Minute), ("gal/min", UsGallon / Minute), ("gal/h", UsGallon / Hour)),
+        .. Scaled(QuantityKind.AirFlow, ("cfm", Foot * Foot * Foot / Minute)),
+        .. Scaled(QuantityKind.Time, ("s", 1), ("sec", 1), ("min", Minute), ("h", Hour)),
+        .. Scaled(QuantityKind.Mass, ("kg", 1), ("g", 0.001), ("lb", Pound), ("oz", Ounce), ("t", 1000)),
         new("C", QuantityKind.Temperature, x => x),
-        new("F", QuantityKind.Temperature, x => UnitsNet.Temperature.FromDegreesFahrenheit(x).DegreesCelsius),
-        new("W", QuantityKind.Power, x => x),
-        new("kW", QuantityKind.Power, x => x * 1000),
-        new("hp", QuantityKind.Power, x => (double)UnitsNet.Power.FromMechanicalHorsepower((decimal)x).Watts),
-        new("Btu/h", QuantityKind.Power, x => x * BtuPerHourInWatts),
-        new("V", QuantityKind.Voltage, x => x),
-        new("A", QuantityKind.Current, x => x),
-        new("lux", QuantityKind.Illuminance, x => x),
-        new("lx", QuantityKind.Illuminance, x => x),
-        new("fc", QuantityKind.Illuminance, x => x * LuxPerFootCandle),
-        new("%", QuantityKind.Ratio, x => x / 100),
-        new("m2", QuantityKind.Area, x => x),
-        new("ft2", QuantityKind.Area, x => UnitsNet.Area.FromSquareFeet(x).SquareMeters),
-        new("bar", QuantityKind.Pressure, x => UnitsNet.Pressure.FromBars(x).Pascals),
-        new("kPa", QuantityKind.Pressure, x => x * 1000),
-        new("psi", QuantityKind.Pressure, x => UnitsNet.Pressure.FromPoundsForcePerSquareInch(x).Pascals),
-        new("m/s", QuantityKind.Speed, x => x),
-    }.ToFrozenDictionary(u => u.Symbol);
+        new("F", QuantityKind.Temperature, x => (x - 32) / 1.8),
+        .. Scaled(QuantityKind.Power, ("W", 1), ("kW", 1000), ("hp", MechanicalHorsepower), ("Btu/h", InternationalBtu / Hour)),
+        .. Scaled(QuantityKind.Voltage, ("V", 1)),
+        .. Scaled(QuantityKind.Current, ("A", 1)),
+        .. Scaled(QuantityKind.Illuminance, ("lux", 1), ("lx", 1), ("fc", 1 / (Foot * Foot))),
+        .. Scaled(QuantityKind.Ratio, ("%", 0.01)),
+        .. Scaled(QuantityKind.Area, ("m2", 1), ("ft2", Foot * Foot)),
+        .. Scaled(QuantityKind.Pressure, ("bar", 100_000), ("kPa", 1000), ("psi", PoundPerSquareInch)),
+        .. Scaled(QuantityKind.Speed, ("m/s", 1)),
+    ];
 
-    /// <summary>1 lm/ft2 in lux: 1 / 0.3048 squared.</summary>
-    private const double LuxPerFootCandle = 1 / (0.3048 * 0.3048);
+    private static readonly Dictionary<string, Unit> Known = All.ToDictionary(u => u.Symbol);
 
-    private static readonly FrozenDictionary<string, string> OtherNames = new Dictionary<string, string>
+    private static readonly Dictionary<string, string> OtherNames = new()
     {
-        ["litre"] = "L", ["litres"] = "L", ["liter"] = "L", ["liters"] = "L", ["gallon"] = "gal", ["gallons"] = "gal", ["lpm"] = "L/min",
-        ["hour"] = "h", ["hours"] = "h", ["hr"] = "h", ["minute"] = "min", ["minutes"] = "min", ["mins"] = "min", ["second"] = "s",
-        ["seconds"] = "s", ["secs"] = "s", ["lbs"] = "lb", ["pounds"] = "lb", ["KW"] = "kW", ["kw"] = "kW", ["HP"] = "hp", ["amp"] = "A", ["amps"] = "A",
-        ["volt"] = "V", ["volts"] = "V", ["watts"] = "W", ["percent"] = "%", ["Lux"] = "lux", ["GPM"] = "gpm", ["CFM"] = "cfm", ["PSI"] = "psi",
-        ["degrees"] = "degrees",
-    }.ToFrozenDictionary();
+        ["m³"] = "m3", ["m²"] = "m2", ["ft²"] = "ft2", ["m³/h"] = "m3/h",
+        ["litre"] = "L", ["litres"] = "L", ["liter"] = "L", ["liters"] = "L", ["gallon"] = "gal", ["gallons"] = "gal",
+        ["lpm"] = "L/min", ["l/min"] = "L/min", ["l/h"] = "L/h", ["l/s"] = "L/s", ["GPM"] = "gpm", ["CFM"] = "cfm",
+        ["hour"] = "h", ["hours"] = "h", ["hr"] = "h", ["minute"] = "min", ["minutes"] = "min", ["mins"] = "min",
+        ["second"] = "s", ["seconds"] = "s", ["secs"] = "s",
+        ["lbs"] = "lb", ["pounds"] = "lb", ["KW"] = "kW", ["kw"] = "kW", ["HP"] = "hp",
+        ["amp"] = "A", ["amps"] = "A", ["volt"] = "V", ["volts"] = "V", ["watts"] = "W",
+        ["percent"] = "%", ["Lux"] = "lux", ["PSI"] = "psi",
+    };
 
-    private static readonly FrozenSet<string> Times = new[] { "h", "min", "s", "day", "d", "hour", "week", "year" }.ToFrozenSet();
+    /// <summary>Every unit that is not of length and not counted in things.</summary>
+    public static IReadOnlyList<Unit> Units => All;
 
-    public static IEnumerable<string> Symbols => Known.Keys;
+    /// <summary>The units of one kind; none for counts and rates, whose units the plan's product names.</summary>
+    public static IEnumerable<string> SymbolsOf(QuantityKind kind) => All.Where(u => u.Kind == kind).Select(u => u.Symbol);
 
     /// <summary>A unit by its symbol or a usual other name; null when unknown.</summary>
     public static Unit? Find(string symbol) => Known.GetValueOrDefault(OtherNames.GetValueOrDefault(symbol, symbol));
@@ -74,21 +71,7 @@ public static class UnitTable
     public static Unit? Rate(string symbol)
     {
         int slash = symbol.LastIndexOf('/');
-        if (slash <= 0 || !Times.Contains(symbol[(slash + 1)..]))
-        {
-            return null;
-        }
-
-        double seconds = symbol[(slash + 1)..] switch
-        {
-            "s" => 1,
-            "min" => 60,
-            "h" or "hour" => 3600,
-            "day" or "d" => 86_400,
-            "week" => 604_800,
-            _ => 31_557_600,
-        };
-        return new Unit(symbol, QuantityKind.Rate, x => x / seconds);
+        return slash > 0 && Seconds(symbol.AsSpan(slash + 1)) is { } seconds ? new Unit(symbol, QuantityKind.Rate, x => x / seconds) : null;
     }
 
     /// <summary>Things counted, such as <c>fish</c> or <c>shelves</c>; the empty symbol is a bare number.</summary>
@@ -100,6 +83,20 @@ public static class UnitTable
         QuantityKind.Length => "mm, cm, m, in, ft",
         QuantityKind.Rate => "fish/h, birds/min",
         QuantityKind.Count => "fish, crates",
-        _ => string.Join(", ", Known.Values.Where(u => u.Kind == kind && u.Symbol is not ("l" or "lx" or "sec")).Select(u => u.Symbol).Order(StringComparer.Ordinal)),
+        _ => string.Join(", ", SymbolsOf(kind).Where(s => s is not ("l" or "lx" or "sec")).Order(StringComparer.Ordinal)),
+    };
+
+    private static Unit[] Scaled(QuantityKind kind, params (string Symbol, double Factor)[] units) =>
+        Array.ConvertAll(units, u => new Unit(u.Symbol, kind, x => x * u.Factor));
+
+    private static double? Seconds(ReadOnlySpan<char> time) => time switch
+    {
+        "s" => 1,
+        "min" => Minute,
+        "h" or "hour" => Hour,
+        "day" or "d" => Day,
+        "week" => 7 * Day,
+        "year" => Year,
+        _ => null,
     };
 }

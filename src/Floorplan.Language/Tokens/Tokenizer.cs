@@ -168,7 +168,7 @@ internal sealed class Tokenizer(SourceText source)
         {
             char c = text[end];
             bool inside = c is '-' or '.' or '/' && end + 1 < text.Length && (char.IsLetterOrDigit(text[end + 1]) || text[end + 1] == '_');
-            if (!char.IsLetterOrDigit(c) && c != '_' && !inside)
+            if (!char.IsLetterOrDigit(c) && c is not ('_' or '\u00B2' or '\u00B3') && !inside)
             {
                 break;
             }

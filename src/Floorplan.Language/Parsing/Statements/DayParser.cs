@@ -7,6 +7,8 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class DayParser : StatementParser<DayStatement>
 {
+    public override IReadOnlySet<string> NotYetUsed => Handlers.Keys.ToHashSet();
+
     protected override IReadOnlyDictionary<string, Action<DayStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<DayStatement, Cursor>>
     {
         ["target"] = Target,

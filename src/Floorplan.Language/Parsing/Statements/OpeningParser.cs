@@ -6,6 +6,8 @@ namespace Floorplan.Language.Parsing.Statements;
 /// <summary>Doors, hatches, windows, openings, chutes and vents.</summary>
 internal sealed class OpeningParser : StatementParser<OpeningStatement>
 {
+    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "frame" };
+
     protected override IReadOnlyDictionary<string, Action<OpeningStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<OpeningStatement, Cursor>>
     {
         ["size"] = (s, c) => s.Size = c.Size("a clear width", 2, 2),

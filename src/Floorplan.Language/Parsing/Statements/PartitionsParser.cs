@@ -5,6 +5,8 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class PartitionsParser : StatementParser<PartitionsStatement>
 {
+    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "build" };
+
     protected override IReadOnlyDictionary<string, Action<PartitionsStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<PartitionsStatement, Cursor>>
     {
         ["thickness"] = (s, c) => s.Thickness = c.Length("a thickness"),

@@ -7,11 +7,13 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class PlanParser : StatementParser<PlanStatement>
 {
+    public override IReadOnlySet<string> PartlyUsed { get; } = new HashSet<string> { "product" };
+
     protected override IReadOnlyDictionary<string, Action<PlanStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<PlanStatement, Cursor>>
     {
         ["number"] = (s, c) => s.Number = c.Words("a number or code of the plan"),
         ["revision"] = Revision,
-        ["units"] = (s, c) => s.Units = c.Word("units", "metric", "feet") is { } word ? word.Text == "feet" ? UnitSystem.Feet : UnitSystem.Metric : null,
+        ["units"] = (s, c) => s.Units = c.Word("a choice of units", "metric", "feet") is { } word ? word.Text == "feet" ? UnitSystem.Feet : UnitSystem.Metric : null,
         ["code"] = (s, c) => s.Code = c.Word("a code", "us", "eu", "none"),
         ["product"] = Product,
         ["owner"] = (s, c) => s.Owner = c.Words("the owner's name"),

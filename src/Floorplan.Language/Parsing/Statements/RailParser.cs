@@ -6,6 +6,8 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class RailParser : StatementParser<RailStatement>
 {
+    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "pitch" };
+
     protected override IReadOnlyDictionary<string, Action<RailStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<RailStatement, Cursor>>
     {
         ["path"] = Path,

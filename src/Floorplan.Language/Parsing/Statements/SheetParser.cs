@@ -6,6 +6,8 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class SheetParser : StatementParser<SheetStatement>
 {
+    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "shows" };
+
     protected override IReadOnlyDictionary<string, Action<SheetStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<SheetStatement, Cursor>>
     {
         ["paper"] = (s, c) => s.Paper = c.Words("a paper size such as A3 or 11 x 17 in"),

@@ -55,7 +55,7 @@ internal sealed class ShellParser : StatementParser<ShellStatement>
         }
         else if (!c.AtPhraseEnd)
         {
-            s.Size = c.Size("the shed's outside length", 3, 3);
+            s.Size = c.Size("the shed's outside length", 2, 3);
         }
     }
 

@@ -11,7 +11,10 @@ internal static class StationDetails
 
     private static readonly string[] NeedWords = ["cold", "hot", "drain", "power", "air", "ice", "steam"];
 
-    private static readonly QuantityKind[] NeedKinds = [QuantityKind.Flow, QuantityKind.AirFlow, QuantityKind.Power, QuantityKind.Voltage, QuantityKind.Current, QuantityKind.Mass, QuantityKind.Pressure, QuantityKind.Volume];
+    private static readonly QuantityKind[] WaterKinds = [QuantityKind.Flow, QuantityKind.Volume];
+    private static readonly QuantityKind[] PowerKinds = [QuantityKind.Power, QuantityKind.Voltage, QuantityKind.Current];
+    private static readonly QuantityKind[] AirKinds = [QuantityKind.AirFlow, QuantityKind.Flow, QuantityKind.Pressure];
+    private static readonly QuantityKind[] SolidKinds = [QuantityKind.Mass, QuantityKind.Rate, QuantityKind.Pressure];
 
     public static void Worker(StationStatement s, Cursor c)
     {
@@ -87,7 +90,8 @@ internal static class StationDetails
             }
 
             var amounts = new List<QuantitySyntax>();
-            while (c.AtNumber && c.Quantity("an amount", NeedKinds) is { } amount)
+            var kinds = kind.Text switch { "cold" or "hot" or "drain" => WaterKinds, "power" => PowerKinds, "air" => AirKinds, _ => SolidKinds };
+            while (c.AtNumber && c.Quantity("an amount", kinds) is { } amount)
             {
                 amounts.Add(amount);
             }

@@ -7,6 +7,10 @@ namespace Floorplan.Language.Parsing.Statements;
 /// <summary>Stations, stores, bins, sinks, and kinds of them.</summary>
 internal sealed class StationParser : StatementParser<StationStatement>
 {
+    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "cycle", "weight", "cost", "volume" };
+
+    public override IReadOnlySet<string> PartlyUsed { get; } = new HashSet<string> { "work", "batch", "stays", "holds" };
+
     protected override IReadOnlyDictionary<string, Action<StationStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<StationStatement, Cursor>>
     {
         ["size"] = (s, c) => s.Size = c.Size("a length along the station", 2, 3),
@@ -48,6 +52,12 @@ internal sealed class StationParser : StatementParser<StationStatement>
         s.Label ??= c.TryText();
         while (!c.Failed && !c.AtPhraseEnd)
         {
+            if (s.Keyword.Text == "kind" && c.IsWord("in"))
+            {
+                c.Error("kind-in-room", "a kind is in no room: the stations that take it are", c.Here, "end the line here");
+                return;
+            }
+
             if (c.Try("in"))
             {
                 s.Room = c.Name("the name of a room");
