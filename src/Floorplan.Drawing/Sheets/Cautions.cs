@@ -1,0 +1,23 @@
+using Floorplan.Model.Shells;
+
+namespace Floorplan.Drawing.Sheets;
+
+/// <summary>The cautions that go with what a sheet shows.</summary>
+internal static class Cautions
+{
+    public const string LocalCode = "Local codes and licensed practice prevail over this sheet. Confirm every requirement with the authority that inspects the unit.";
+
+    public const string Water = "Runs are diagrams: which point serves which use, not a route to build from. Pipe sizes, hot water and outfall come with a later "
+        + "calculation and a licensed plumber. Water over 50 °C scalds; fit backflow protection where the code asks for it.";
+
+    public const string Flow = "The routes are the shortest ways that fit on the drawn floor. They do not replace a written hazard plan.";
+
+    public const string ClosedBox = "A closed steel box is a confined space while it is being welded, lined or coated: ventilate it and never work in it alone.";
+
+    public static string Cutting(ShellKind kind) => kind switch
+    {
+        ShellKind.Container => "Cutting a container wall, post or rail weakens it: have each opening and its frame checked by a structural engineer before cutting, and again before lifting.",
+        ShellKind.Trailer => "Cutting a trailer wall or moving its load changes how it carries and tows: have the frame, the axle loads and each opening checked before cutting and before towing.",
+        _ => "Openings and hung loads change how the frame carries: have them checked by a structural engineer before cutting or hanging.",
+    };
+}

@@ -1,0 +1,32 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model.Flows;
+
+namespace Floorplan.Drawing.Sheets.FlowAndHygiene;
+
+/// <summary>Every leg: from, to, how, when, and how far it really is.</summary>
+internal static class LegTable
+{
+    public static KeyTable Of(IReadOnlyList<FlowLeg> legs, UnitSystem units) => new(
+        "Streams, leg by leg",
+        ["Mark", "Flow", "From", "To", "How", "Way"],
+        [.. legs.Select(l => Row(l, units))]);
+
+    private static IReadOnlyList<string> Row(FlowLeg leg, UnitSystem units) =>
+    [
+        leg.Mark,
+        leg.Route.Flow.Label,
+        Name(leg.Route.Leg.From),
+        Name(leg.Route.Leg.To),
+        string.Join(", ", new[] { FlowLeg.How(leg.Route.Leg.Carriage, units), FlowLeg.When(leg.Route.Leg.Period) }.Where(t => t.Length > 0)),
+        leg.Route.Route is { } route ? LengthText.Distance(route.LengthMm, units) : leg.Route.Blocked ?? "no way",
+    ];
+
+    private static string Name(Stop stop) => stop switch
+    {
+        StationStop station => FormattableString.Invariant($"{station.Station.Item} {station.Station.Label}"),
+        RoomStop room => room.Room.Label,
+        _ => stop.Name,
+    };
+}

@@ -1,0 +1,59 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+
+namespace Floorplan.Drawing.Sheets.GeneralArrangement;
+
+/// <summary>Sheet 1: rooms, stations, doors and their setting-out.</summary>
+public sealed class GeneralArrangementSheet : Sheet
+{
+    public override int Number => 1;
+
+    public override string Name => "general-arrangement";
+
+    public override string Title => "General arrangement";
+
+    public override SheetContent Content(SheetRequest request, SheetContent head)
+    {
+        var plan = request.Plan;
+        var view = new PlanView(
+            "Plan",
+            plan,
+            [
+                new ZoneLayer(plan, edgeOnly: true),
+                new ClearSpaceLayer(plan),
+                new StationLayer(plan, StationLook.Full),
+                new WorkerLayer(plan),
+                new RailLayer(plan),
+                new WallLayer(plan),
+                new OpeningLayer(plan),
+                new EndMarkLayer(plan),
+                new RoomNameLayer(plan),
+            ],
+            set => OuterDimensions.Add(plan, set),
+            (canvas, set) => InnerDimensions.Draw(plan, canvas, set));
+        return head with
+        {
+            Description = Describe(plan, SheetHead.Checks(request)),
+            Views = [view],
+            Legend = [.. view.Legend],
+            Tables = [StationTable.Of(plan), OpeningTable.Of(plan)],
+            Notes = [.. Notes(plan), .. plan.Head.Notes],
+            Cautions = [Cautions.Cutting(plan.Shell.Kind), Cautions.ClosedBox, Cautions.LocalCode],
+        };
+    }
+
+    private static string Describe(Plan plan, string checks) =>
+        $"General arrangement plan of a {plan.Shell.Name}: {SheetHead.Count(plan.Rooms.Count, "room")}, {SheetHead.Count(plan.Stations.Count, "item")}, "
+        + $"{SheetHead.Count(plan.Openings.Count, "opening")}, with setting-out dimensions. Checks: {checks}.";
+
+    private static IEnumerable<string> Notes(Plan plan)
+    {
+        yield return plan.Units == UnitSystem.Metric
+            ? "Dimensions in millimetres, to finished faces and clear openings. Measure on site before cutting."
+            : "Dimensions in feet and inches, to finished faces and clear openings. Measure on site before cutting.";
+        yield return $"{plan.Shell.Name}. Inside height {LengthText.Sentence(plan.Shell.CeilingHeight, plan.Units)} finished. "
+            + $"The plan is cut {LengthText.Sentence(PlanCut.Height, plan.Units)} above the floor; what is above is dashed.";
+    }
+}

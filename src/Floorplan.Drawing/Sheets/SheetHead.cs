@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using Floorplan.Drawing.Frames;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+
+namespace Floorplan.Drawing.Sheets;
+
+/// <summary>What all sheets of one plan share: title block, revisions, marks, cautions.</summary>
+internal static class SheetHead
+{
+    private const int HashLength = 12;
+
+    public static SheetContent For(SheetRequest request, Sheet sheet, int sheets)
+    {
+        var plan = request.Plan;
+        return new SheetContent
+        {
+            Name = string.Create(CultureInfo.InvariantCulture, $"{sheet.Number}-{sheet.Name}"),
+            Description = "",
+            TitleBlock = TitleBlock(request, sheet, sheets),
+            Units = plan.Units,
+            Views = [],
+            Revisions = plan.Head.Revisions,
+            TrueNorth = plan.Shell.TrueNorth,
+            DoorEnd = plan.Shell.DoorEnd,
+            HitchEnd = plan.Shell.HitchEnd,
+            Wish = plan.SheetWishes.LastOrDefault(w => w.Sheet == sheet.Number) ?? plan.SheetWishes.LastOrDefault(w => w.Sheet == 0),
+        };
+    }
+
+    /// <summary><c>0 errors, 2 warnings, 1 note, 1 accepted</c>.</summary>
+    public static string Checks(SheetRequest request)
+    {
+        int Standing(Severity severity) => request.Findings.Count(f => f.AcceptedBy is null && f.Severity == severity);
+        string text = $"{Count(Standing(Severity.Error), "error")}, {Count(Standing(Severity.Warning), "warning")}";
+        int notes = Standing(Severity.Note);
+        int accepted = request.Findings.Count(f => f.AcceptedBy is not null);
+        return text + (notes > 0 ? ", " + Count(notes, "note") : "") + (accepted > 0 ? string.Create(CultureInfo.InvariantCulture, $", {accepted} accepted") : "");
+    }
+
+    /// <summary><c>1 room</c>, <c>3 rooms</c>.</summary>
+    public static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+
+    private static TitleBlockFields TitleBlock(SheetRequest request, Sheet sheet, int sheets)
+    {
+        var head = request.Plan.Head;
+        var last = head.Revisions.Count > 0 ? head.Revisions[^1] : new Revision("", "", "");
+        return new TitleBlockFields
+        {
+            Owner = head.Owner,
+            Site = head.Site,
+            Number = head.Number,
+            Title = head.Title,
+            SheetTitle = sheet.Title,
+            Sheet = sheet.Number,
+            Sheets = sheets,
+            Date = last.Date,
+            DrawnBy = head.DrawnBy,
+            CheckedBy = head.CheckedBy,
+            Revision = last.Mark,
+            DocumentType = "Plan",
+            SourceName = Path.GetFileName(request.Plan.Source.Path),
+            SourceHash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(request.Plan.Source.Content)))[..HashLength],
+            Tool = "Floorplan " + typeof(SheetHead).Assembly.GetName().Version!.ToString(3),
+            Checks = Checks(request),
+        };
+    }
+}

@@ -1,0 +1,21 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets.FlowAndHygiene;
+using Floorplan.Drawing.Sheets.GeneralArrangement;
+using Floorplan.Drawing.Sheets.WaterAndDrainage;
+
+namespace Floorplan.Drawing.Sheets;
+
+/// <summary>All sheets, and the drawing of them.</summary>
+public static class SheetSet
+{
+    public static IReadOnlyList<Sheet> All { get; } = [new GeneralArrangementSheet(), new FlowAndHygieneSheet(), new WaterAndDrainageSheet()];
+
+    /// <summary>Draws sheets in order of number. A plan with findings is drawn with them marked.</summary>
+    /// <param name="numbers">Which sheets; null draws all. Numbers without a sheet are passed over.</param>
+    public static IReadOnlyList<SheetScene> Draw(SheetRequest request, IReadOnlyCollection<int>? numbers = null)
+    {
+        List<Sheet> chosen = [.. All.Where(s => numbers is null || numbers.Contains(s.Number))];
+        return [.. chosen.Select(s => SheetComposer.Compose(s.Content(request, SheetHead.For(request, s, All.Count))))];
+    }
+}

@@ -1,0 +1,66 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Symbols;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
+
+/// <summary>How far a hose reaches, straight from its point, within its room; nothing is drawn where it reaches all of it.</summary>
+public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
+{
+    private const int SegmentsPerQuarter = 24;
+
+    private IEnumerable<ServicePoint> Hoses => Plan.Services.Where(s => s is { Kind: ServiceKind.Hose, HoseLength: not null, Room: not null });
+
+    public override IEnumerable<LegendEntry> Legend => Hoses.Any()
+        ? [new LegendEntry("hose reach, straight", (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), Pen, Layers.Legend))]
+        : [];
+
+    private Pen Pen => new(Standard.Narrow, Palette.Blue, Dashes.LongDashDoubleDot(Standard.Narrow));
+
+    public override void Draw(PlanCanvas canvas)
+    {
+        foreach (var hose in Hoses)
+        {
+            string group = "hose-reach:" + hose.Id;
+            var circle = ((Polygon)new Point(hose.At.Coordinate).Buffer(hose.HoseLength!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
+            var inside = Overlays.Common(circle, hose.Room!.Floor);
+            string says = $"hose {LengthText.Distance(hose.HoseLength.Value.Millimetres, Plan.Units)}";
+            var labelAt = canvas.Transform.ToPaper(hose.At);
+            if (inside.IsEmpty)
+            {
+                says += " reaches all the room";
+            }
+
+            for (int i = 0; i < inside.NumGeometries; i++)
+            {
+                if (inside.GetGeometryN(i) is LineString { IsEmpty: false } arc)
+                {
+                    var path = canvas.Transform.ToPaper(arc);
+                    canvas.Scene.Polyline(path, false, Pen, Layers.Water, group, Band.Flow);
+                    labelAt = path[path.Count / 2];
+                }
+            }
+
+            canvas.Labels.Add(new LabelRequest
+            {
+                Id = group,
+                Lines = [says],
+                Target = PaperBox.Around(labelAt, 3, 3),
+                Positions = Sides.AllRound,
+                Priority = LabelPriority.Level,
+                CapHeight = Standard.NoteHeight,
+                SmallestCapHeight = Standard.SmallestHeight,
+                LeadTo = labelAt,
+                Layer = Layers.Water,
+                Group = group,
+            });
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Symbols;
+using Floorplan.Drawing.Views;
+using Floorplan.Model;
+
+namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
+
+/// <summary>Spot levels at the corners of rooms with a fall, and at their drains.</summary>
+public sealed class LevelLayer(Plan plan) : PlanLayer(plan)
+{
+    /// <summary>Marks stand this far in from their corner, towards the middle of the room, so that walls do not hide them.</summary>
+    private const double FromCorner = 2.2;
+
+    private readonly IReadOnlyList<SpotLevel> levels = SpotLevel.Of(plan);
+
+    public override IEnumerable<LegendEntry> Legend => levels.Count > 0
+        ? [new LegendEntry("level of the finished floor", (scene, box) => LevelMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
+        : [];
+
+    public override void Draw(PlanCanvas canvas)
+    {
+        for (int i = 0; i < levels.Count; i++)
+        {
+            var level = levels[i];
+            string group = FormattableString.Invariant($"level:{level.Room.Id}:{i}");
+            var at = canvas.Transform.ToPaper(level.At);
+            if (!level.IsDrain)
+            {
+                at += PaperShapes.Times(PaperShapes.Towards(at, canvas.Transform.ToPaper(level.Room.Floor.InteriorPoint.Coordinate)), FromCorner);
+                LevelMarkSymbol.Draw(canvas.Brush(Layers.Drainage, group, Band.Annotation), at);
+            }
+
+            canvas.Labels.Add(new LabelRequest
+            {
+                Id = group,
+                Lines = [level.Text(Plan.Units)],
+                Target = PaperBox.Around(at, 3, 3),
+                Positions = Sides.AllRound,
+                Priority = LabelPriority.Level,
+                CapHeight = Standard.NoteHeight,
+                SmallestCapHeight = Standard.SmallestHeight,
+                LeadTo = at,
+                Layer = Layers.Drainage,
+                Group = group,
+            });
+        }
+    }
+}

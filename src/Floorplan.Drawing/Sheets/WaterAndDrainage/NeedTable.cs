@@ -1,0 +1,33 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Model;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
+
+/// <summary>What every wet station needs and which points serve it.</summary>
+internal static class NeedTable
+{
+    public static KeyTable Of(Plan plan, IReadOnlyList<PipeRun> runs)
+    {
+        var served = runs.SelectMany(r => r.Uses.Select(u => (Key: (u.Id, r.Kind), Mark: ServiceLayer.Mark(r.Point)))).ToDictionary(p => p.Key, p => p.Mark);
+        return new KeyTable(
+            "Wet stations: what they need, and the point that serves it",
+            ["No", "Item", "Cold", "Hot", "Drain"],
+            [.. plan.Stations.Where(s => s.IsWet).Select(s => (IReadOnlyList<string>)
+            [
+                FormattableString.Invariant($"{s.Item}"),
+                s.Label,
+                Cell(s, PipeKind.Cold, served),
+                Cell(s, PipeKind.Hot, served),
+                Cell(s, PipeKind.Waste, served),
+            ])]);
+    }
+
+    private static string Cell(Station station, PipeKind kind, Dictionary<(string, PipeKind), string> served)
+    {
+        string amount = NeedText.Of(station, kind);
+        string point = served.GetValueOrDefault((station.Id, kind), "no point");
+        return amount.Length == 0 ? "" : amount == "yes" ? point : $"{amount}, {point}";
+    }
+}

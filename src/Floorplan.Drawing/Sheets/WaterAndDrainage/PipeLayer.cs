@@ -1,0 +1,119 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Symbols;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Syntax;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
+
+/// <summary>Runs as diagrams, lettered along their length: cold, hot, waste, and which way each drain leaves.</summary>
+public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLayer(plan)
+{
+    /// <summary>A run is lettered at least this often on paper, mm.</summary>
+    private const double LetterEvery = 60;
+
+    /// <summary>Shorter pieces are not lettered.</summary>
+    private const double ShortestLettered = 6;
+
+    private const double EndDot = 0.5;
+    private const double OutletPast = 5;
+    private const double HeadLength = 2.5;
+
+    public override IEnumerable<LegendEntry> Legend
+    {
+        get
+        {
+            var kinds = runs.Select(r => r.Kind).ToHashSet();
+            if (Plan.Services.Any(s => s.Kind == ServiceKind.Drain))
+            {
+                kinds.Add(PipeKind.Waste);
+            }
+
+            return kinds.Order().Select(kind =>
+            {
+                var look = PipeLook.Of(kind);
+                return new LegendEntry($"{look.Letters}  {look.Name}", (scene, box) =>
+                    scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), look.Pen, Layers.Legend));
+            });
+        }
+    }
+
+    public override void Draw(PlanCanvas canvas)
+    {
+        foreach (var run in runs)
+        {
+            var look = PipeLook.Of(run.Kind);
+            string group = $"pipe:{look.Letters}:{run.Point.Id}";
+            var brush = canvas.Brush(run.Kind == PipeKind.Waste ? Layers.Drainage : Layers.Water, group, Band.Flow) with { Colour = look.Pen.Colour };
+            var lines = PipePaths.Of(run, canvas.Transform);
+            for (int i = 0; i < lines.Count; i++)
+            {
+                var (from, to, trunk) = lines[i];
+                brush.Line(from, to, look.Pen);
+                if (!trunk)
+                {
+                    // A dot joins a branch to its trunk and ends it in its station.
+                    brush.Disc(to, EndDot);
+                }
+
+                Letter(canvas, look, from, to, FormattableString.Invariant($"{group}:{i}"), group);
+            }
+        }
+
+        foreach (var drain in Plan.Services.Where(s => s.Kind == ServiceKind.Drain))
+        {
+            DrawOutlet(canvas, drain);
+        }
+    }
+
+    /// <summary>The shortest way out under the floor, square to a wall.</summary>
+    private void DrawOutlet(PlanCanvas canvas, ServicePoint drain)
+    {
+        var look = PipeLook.Of(PipeKind.Waste);
+        string group = "pipe:outlet:" + drain.Id;
+        var from = canvas.Transform.ToPaper(drain.At);
+        var shell = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal);
+        var (side, distance) = new (Side Side, double Distance)[]
+        {
+            (Side.South, shell.Bottom - from.Y),
+            (Side.North, from.Y - shell.Top),
+            (Side.West, from.X - shell.Left),
+            (Side.East, shell.Right - from.X),
+        }.MinBy(s => s.Distance);
+        var direction = side.Direction();
+        var tip = from + PaperShapes.Times(direction, Math.Max(distance, 0) + OutletPast);
+        var brush = canvas.Brush(Layers.Drainage, group, Band.Flow);
+        brush.Line(from, tip - PaperShapes.Times(direction, HeadLength * 0.8), look.Pen);
+        ArrowheadSymbol.Filled(brush, tip, direction, HeadLength);
+        Letter(canvas, look, from, tip, group, group);
+    }
+
+    private static void Letter(PlanCanvas canvas, PipeLook look, PaperPoint from, PaperPoint to, string id, string group)
+    {
+        double length = PaperShapes.Length(to - from);
+        int letters = length < ShortestLettered ? 0 : (int)Math.Ceiling(length / LetterEvery);
+        for (int i = 0; i < letters; i++)
+        {
+            var at = PaperShapes.Between(from, to, (i + 0.5) / letters);
+            canvas.Labels.Add(new LabelRequest
+            {
+                Id = FormattableString.Invariant($"{id}:{i}"),
+                Lines = [look.Letters],
+                Target = PaperBox.Around(at, 1, 1),
+                Positions = from.X == to.X ? [.. Side.East.LabelsOn()] : Sides.AllRound,
+                Priority = LabelPriority.Pipe,
+                CapHeight = canvas.Standard.SmallestHeight,
+                SmallestCapHeight = canvas.Standard.SmallestHeight,
+                Bold = true,
+                LeadTo = at,
+                Optional = true,
+                Layer = look.Letters == "W" ? Layers.Drainage : Layers.Water,
+                Group = group,
+            });
+        }
+    }
+}

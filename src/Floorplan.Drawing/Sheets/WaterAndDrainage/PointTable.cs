@@ -1,0 +1,45 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
+
+/// <summary>Every point with its place from the steel datum.</summary>
+internal static class PointTable
+{
+    public static KeyTable Of(Plan plan, IReadOnlyList<ServicePoint> points) => new(
+        "Points, from the steel datum: X east, Y north, height over the finished floor",
+        ["Mark", "What", "X", "Y", "Height", "Size"],
+        [.. points.Select(p => Row(plan, p))]);
+
+    private static IReadOnlyList<string> Row(Plan plan, ServicePoint point)
+    {
+        var at = point.At - plan.Shell.Datum;
+        return
+        [
+            ServiceLayer.Mark(point),
+            ServiceSymbols.NameOf(point),
+            LengthText.Dimension(at.X, plan.Units),
+            LengthText.Dimension(at.Y, plan.Units),
+            Height(plan, point),
+            Size(plan, point),
+        ];
+    }
+
+    private static string Height(Plan plan, ServicePoint point) => point switch
+    {
+        { Height: { } height } => LengthText.Dimension(height, plan.Units),
+        { Kind: ServiceKind.Drain, OutletBelow: { } below } => "outlet " + LengthText.Dimension(-below, plan.Units),
+        { Kind: ServiceKind.Drain } => "floor",
+        _ => "",
+    };
+
+    private static string Size(Plan plan, ServicePoint point) => point switch
+    {
+        { HoseLength: { } length } => LengthText.Distance(length.Millimetres, plan.Units) + (point.OnId is null ? "" : " on " + point.OnId),
+        { Size: { } size } => LengthText.Dimension(size, plan.Units),
+        _ => string.Join(", ", point.Ratings),
+    };
+}

@@ -1,0 +1,79 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
+
+/// <summary>Sheet 4: water points, hoses, runs, drains, falls and levels.</summary>
+public sealed class WaterAndDrainageSheet : Sheet
+{
+    private static readonly ServiceKind[] Kinds = [ServiceKind.Water, ServiceKind.Hose, ServiceKind.Heater, ServiceKind.Drain];
+
+    public override int Number => 4;
+
+    public override string Name => "water-and-drainage";
+
+    public override string Title => "Water and drainage";
+
+    public override SheetContent Content(SheetRequest request, SheetContent head)
+    {
+        var plan = request.Plan;
+        var runs = PipeRuns.Of(plan);
+        var rules = RuleCatalogue.All.Where(r => r.Group == RuleGroup.WaterAndDrain).Select(r => r.Name).ToHashSet();
+        IReadOnlyList<MarkedFinding> findings = [.. MarkedFinding.NumberAll(request.Findings).Where(f => rules.Contains(f.Finding.Rule))];
+        var view = new PlanView(
+            "Water and drainage",
+            plan,
+            [
+                new FallsLayer(plan),
+                new StationLayer(plan, StationLook.NumberOnly),
+                new WallLayer(plan),
+                new OpeningLayer(plan),
+                new HoseReachLayer(plan),
+                new PipeLayer(plan, runs),
+                new ServiceLayer(plan, Kinds),
+                new LevelLayer(plan),
+                new NeedLayer(plan),
+                new FindingLayer(plan, findings),
+                new DatumLayer(plan),
+                new EndMarkLayer(plan),
+                new RoomNameLayer(plan),
+            ]);
+        return head with
+        {
+            Description = Describe(plan),
+            Views = [view],
+            Legend = [.. view.Legend],
+            Tables = [.. Tables(plan, runs)],
+            Notes =
+            [
+                "Levels count from the finished floor at the highest point of each room, marked ±0: level = slope × distance to the drain.",
+                "Places of points count from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
+            ],
+            Findings = [.. findings.Select(f => f.Line)],
+            Cautions = [Cautions.Water, Cautions.LocalCode],
+        };
+    }
+
+    private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<PipeRun> runs)
+    {
+        var points = plan.Services.Where(s => Kinds.Contains(s.Kind)).ToList();
+        if (points.Count > 0)
+        {
+            yield return PointTable.Of(plan, points);
+        }
+
+        if (plan.Stations.Any(s => s.IsWet))
+        {
+            yield return NeedTable.Of(plan, runs);
+        }
+    }
+
+    private static string Describe(Plan plan) =>
+        $"Water and drainage plan: {SheetHead.Count(plan.Services.Count(s => s.Kind == ServiceKind.Water), "water point")}, "
+        + $"{SheetHead.Count(plan.Services.Count(s => s.Kind == ServiceKind.Hose), "hose")}, "
+        + $"{SheetHead.Count(plan.Services.Count(s => s.Kind == ServiceKind.Drain), "drain")}, "
+        + $"{SheetHead.Count(plan.Stations.Count(s => s.IsWet), "wet station")}, falls and levels.";
+}

@@ -1,0 +1,48 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Scene;
+using Floorplan.Language.Syntax;
+using Floorplan.Model;
+
+namespace Floorplan.Drawing.Views;
+
+/// <summary>Says on the plan which end has the doors and which the hitch.</summary>
+public sealed class EndMarkLayer(Plan plan) : PlanLayer(plan)
+{
+    public override void Draw(PlanCanvas canvas)
+    {
+        Mark(canvas, Plan.Shell.DoorEnd, "DOOR END");
+        Mark(canvas, Plan.Shell.HitchEnd, "HITCH END");
+    }
+
+    private void Mark(PlanCanvas canvas, Side? end, string text)
+    {
+        if (end is not { } side)
+        {
+            return;
+        }
+
+        var box = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal);
+        var at = side switch
+        {
+            Side.North => new PaperPoint(box.Centre.X, box.Top),
+            Side.South => new PaperPoint(box.Centre.X, box.Bottom),
+            Side.East => new PaperPoint(box.Right, box.Centre.Y),
+            _ => new PaperPoint(box.Left, box.Centre.Y),
+        };
+        canvas.Labels.Add(new LabelRequest
+        {
+            Id = "end:" + text,
+            Lines = [text],
+            Target = PaperBox.Around(at, 2, 2),
+            Positions = [.. side.LabelsOn().Take(3)],
+            Priority = LabelPriority.Ends,
+            CapHeight = Standard.NoteHeight,
+            SmallestCapHeight = Standard.SmallestHeight,
+            Bold = true,
+            MayTurn = true,
+            LeadTo = at,
+            Group = "shell",
+        });
+    }
+}

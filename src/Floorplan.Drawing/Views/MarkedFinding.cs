@@ -1,0 +1,18 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Frames;
+
+namespace Floorplan.Drawing.Views;
+
+/// <summary>A finding with its number in the report, from 1.</summary>
+public sealed record MarkedFinding(int Number, Finding Finding)
+{
+    /// <summary>Plan mm outside the shell up to which a finding is marked in its place; own choice.</summary>
+    public const double FarthestOutside = 3000;
+
+    public static IReadOnlyList<MarkedFinding> NumberAll(IReadOnlyList<Finding> findings) => [.. findings.Select((f, i) => new MarkedFinding(i + 1, f))];
+
+    public FindingLine Line => new(
+        Number,
+        Finding.AcceptedBy is not null ? "accepted" : Finding.Severity.ToString().ToLowerInvariant(),
+        Finding.Message);
+}

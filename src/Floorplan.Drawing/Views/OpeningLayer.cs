@@ -1,0 +1,70 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Lettering;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Symbols;
+using Floorplan.Model;
+using Floorplan.Model.Openings;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Drawing.Views;
+
+/// <summary>Doors with their swings, hatches, windows, chutes, vents and cargo doors, each with its mark.</summary>
+public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
+{
+    private const int LongestMark = 12;
+
+    public override Envelope Extent
+    {
+        get
+        {
+            var extent = new Envelope();
+            foreach (var swing in Plan.Openings.Where(o => o.Kind != OpeningKind.CargoDoor && o.Swing is { Into: null }).Select(o => o.Swing!))
+            {
+                extent.ExpandToInclude(swing.Swept.EnvelopeInternal);
+                foreach (var leaf in swing.Leaves)
+                {
+                    extent.ExpandToInclude(leaf.EnvelopeInternal);
+                }
+            }
+
+            return extent;
+        }
+    }
+
+    public override IEnumerable<LegendEntry> Legend => OpeningLegend.For(Plan.Openings, Standard);
+
+    /// <summary>As marked on the plan and in the tables.</summary>
+    public static string Mark(Opening opening) => SafeText.Clean(opening.Id, LongestMark);
+
+    public override void Draw(PlanCanvas canvas)
+    {
+        foreach (var opening in Plan.Openings)
+        {
+            var place = OpeningPlace.Of(opening, canvas.Transform);
+            string group = "opening:" + opening.Id;
+            OpeningDrawing.Draw(canvas.Brush(Layer(opening.Kind), group), place, canvas.Transform);
+            canvas.Labels.Add(new LabelRequest
+            {
+                Id = group,
+                Lines = [Mark(opening)],
+                Target = place.Reveal,
+                Positions = opening.Wall.LabelsOn(),
+                Priority = LabelPriority.Opening,
+                CapHeight = Standard.NoteHeight,
+                Tag = TagShape.Box,
+                LeadTo = place.Middle,
+                Group = group,
+            });
+        }
+    }
+
+    private static string Layer(OpeningKind kind) => kind switch
+    {
+        OpeningKind.Window => Layers.Glazing,
+        OpeningKind.Vent => Layers.Air,
+        OpeningKind.Door or OpeningKind.CargoDoor => Layers.Door,
+        _ => Layers.Opening,
+    };
+}

@@ -1,0 +1,70 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Dimensions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Scene;
+using Floorplan.Language.Syntax;
+using Floorplan.Model;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Drawing.Views;
+
+/// <summary>The plan of the unit, seen from above: its layers, and its dimension rows outside.</summary>
+public sealed class PlanView : ISheetView
+{
+    /// <summary>Paper kept free round the view for labels and leaders, mm; own choice.</summary>
+    private const double Margin = 14;
+
+    private readonly Plan plan;
+    private readonly IReadOnlyList<PlanLayer> layers;
+    private readonly Action<PlanCanvas, DimensionSet>? dimensionInside;
+    private readonly Envelope extent;
+    private readonly DimensionSet dimensions;
+
+    /// <param name="dimension">Adds the rows outside the view.</param>
+    /// <param name="dimensionInside">Draws dimensions inside the view when its scale is known.</param>
+    public PlanView(
+        string title,
+        Plan plan,
+        IReadOnlyList<PlanLayer> layers,
+        Action<DimensionSet>? dimension = null,
+        Action<PlanCanvas, DimensionSet>? dimensionInside = null)
+    {
+        Title = title;
+        this.plan = plan;
+        this.layers = layers;
+        this.dimensionInside = dimensionInside;
+        extent = plan.Shell.Outside.EnvelopeInternal.Copy();
+        foreach (var layer in layers)
+        {
+            extent.ExpandToInclude(layer.Extent);
+        }
+
+        dimensions = new DimensionSet(extent, plan.Units, DrawingStandard.For(plan.Units));
+        dimension?.Invoke(dimensions);
+    }
+
+    public string Title { get; }
+
+    public IEnumerable<LegendEntry> Legend => layers.SelectMany(l => l.Legend);
+
+    public PaperSpace Measure(double denominator) => new(
+        (extent.Width / denominator) + Outside(Side.West, denominator) + Outside(Side.East, denominator),
+        (extent.Height / denominator) + Outside(Side.North, denominator) + Outside(Side.South, denominator));
+
+    public void Draw(ViewCanvas canvas)
+    {
+        var transform = new PlanTransform(canvas.Denominator, new PaperPoint(
+            canvas.Box.Left + Outside(Side.West, canvas.Denominator) - (extent.MinX / canvas.Denominator),
+            canvas.Box.Top + Outside(Side.North, canvas.Denominator) + (extent.MaxY / canvas.Denominator)));
+        var plan = new PlanCanvas(this.plan, canvas, transform);
+        dimensions.Draw(canvas.Scene, transform);
+        foreach (var layer in layers)
+        {
+            layer.Draw(plan);
+        }
+
+        dimensionInside?.Invoke(plan, dimensions);
+    }
+
+    private double Outside(Side side, double denominator) => Math.Max(Margin, dimensions.Depth(side, denominator));
+}

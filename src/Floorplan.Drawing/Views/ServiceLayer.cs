@@ -1,0 +1,53 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Lettering;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Symbols;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Drawing.Views;
+
+/// <summary>Service points of the kinds that a sheet is about, each with its mark.</summary>
+public sealed class ServiceLayer(Plan plan, IReadOnlyCollection<ServiceKind> kinds) : PlanLayer(plan)
+{
+    private const int LongestMark = 12;
+    private const double LabelReach = 4;
+
+    public override IEnumerable<LegendEntry> Legend =>
+        Shown.Select(ServiceSymbols.NameOf).Distinct().Order(StringComparer.Ordinal).Select(name =>
+        {
+            var first = Shown.First(s => ServiceSymbols.NameOf(s) == name);
+            return new LegendEntry(name, (scene, box) =>
+                ServiceSymbols.Draw(new SymbolBrush(scene, Standard, Layers.Legend), first with { Wall = null }, box.Centre, ServiceSymbols.SmallestDrain));
+        });
+
+    private IEnumerable<ServicePoint> Shown => Plan.Services.Where(s => kinds.Contains(s.Kind));
+
+    public static string Mark(ServicePoint service) => SafeText.Clean(service.Id, LongestMark);
+
+    public override void Draw(PlanCanvas canvas)
+    {
+        foreach (var service in Shown)
+        {
+            string group = "service:" + service.Id;
+            var at = canvas.Transform.ToPaper(service.At);
+            double size = service.Size is { } real ? Math.Max(ServiceSymbols.SmallestDrain, canvas.Transform.Size(real)) : ServiceSymbols.SmallestDrain;
+            var drawnAt = ServiceSymbols.Draw(canvas.Brush(ServiceSymbols.LayerOf(service.Kind), group, Band.Annotation), service, at, size);
+            canvas.Labels.Add(new LabelRequest
+            {
+                Id = group,
+                Lines = [Mark(service)],
+                Target = PaperBox.Around(drawnAt, LabelReach, LabelReach),
+                Positions = service.Wall is { } wall ? wall.Opposite().LabelsOn() : Sides.AllRound,
+                Priority = LabelPriority.Service,
+                CapHeight = Standard.NoteHeight,
+                SmallestCapHeight = Standard.SmallestHeight,
+                Tag = TagShape.Capsule,
+                LeadTo = drawnAt,
+                Group = group,
+            });
+        }
+    }
+}
