@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Syntax;

@@ -17,6 +17,9 @@ public sealed class FlowLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanLaye
     /// <summary>Longer legs also get arrowheads on the way.</summary>
     private const double HeadEvery = 45;
 
+    /// <summary>Legs whose ends are nearer than this, in plan mm, follow each other.</summary>
+    private const double OneStep = 50;
+
     public override Envelope Extent
     {
         get
@@ -41,20 +44,57 @@ public sealed class FlowLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanLaye
     public override void Draw(PlanCanvas canvas)
     {
         var lanes = new RouteLanes(LanePitch);
-        foreach (var leg in legs)
+        foreach (var chain in Chains())
         {
-            if (leg.Route.Route is not { } route)
+            // One lane for all legs that follow each other, so that the arrows join.
+            var points = new List<PaperPoint>();
+            var starts = new List<int>();
+            foreach (var leg in chain)
             {
-                continue;
+                starts.Add(points.Count);
+                points.AddRange(leg.Way.Select(canvas.Transform.ToPaper));
             }
 
-            var look = StreamLook.Of(leg.Route.Flow.Stream);
-            string group = "leg:" + leg.Mark;
-            var path = lanes.Lay(canvas.Transform.ToPaper(route.Path));
-            Arrow(canvas.Brush(Layers.Flow, group, Band.Flow) with { Colour = look.Pen.Colour }, look.Pen, path);
-            Label(canvas, leg, path, group);
+            var laid = lanes.Lay(points);
+            for (int i = 0; i < chain.Count; i++)
+            {
+                int end = i + 1 < chain.Count ? starts[i + 1] : laid.Count;
+                Draw(canvas, chain[i], [.. laid.Skip(starts[i]).Take(end - starts[i])]);
+            }
         }
     }
+
+    private static void Draw(PlanCanvas canvas, FlowLeg leg, IReadOnlyList<PaperPoint> path)
+    {
+        var look = StreamLook.Of(leg.Route.Flow.Stream);
+        string group = "leg:" + leg.Mark;
+        Arrow(canvas.Brush(Layers.Flow, group, Band.Flow) with { Colour = look.Pen.Colour }, look.Pen, path);
+        Label(canvas, leg, path, group);
+    }
+
+    /// <summary>Runs of legs that follow each other without a gap.</summary>
+    private IEnumerable<IReadOnlyList<FlowLeg>> Chains()
+    {
+        var chain = new List<FlowLeg>();
+        foreach (var leg in legs.Where(l => l.Route.Route is not null))
+        {
+            if (chain.Count > 0 && !Follows(chain[^1], leg))
+            {
+                yield return chain;
+                chain = [];
+            }
+
+            chain.Add(leg);
+        }
+
+        if (chain.Count > 0)
+        {
+            yield return chain;
+        }
+    }
+
+    private static bool Follows(FlowLeg last, FlowLeg next) =>
+        ReferenceEquals(last.Route.Flow, next.Route.Flow) && last.Way[^1].Distance(next.Way[0]) < OneStep;
 
     private static void Arrow(SymbolBrush brush, Pen pen, IReadOnlyList<PaperPoint> path)
     {

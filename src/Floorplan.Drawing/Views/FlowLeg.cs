@@ -2,6 +2,7 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Space;
+using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Views;
 
@@ -9,6 +10,9 @@ namespace Floorplan.Drawing.Views;
 /// <param name="Note">Beside the mark on the plan: how it is carried when not by hand or on foot, and when; may be empty.</param>
 public sealed record FlowLeg(string Mark, string Note, LegRoute Route)
 {
+    /// <summary>What is drawn, in plan mm: the route, and its step into the opening that it starts or ends at. Empty when there is no way.</summary>
+    public IReadOnlyList<Coordinate> Way { get; } = WayOf(Route);
+
     public static IReadOnlyList<FlowLeg> Number(IReadOnlyList<LegRoute> routes, UnitSystem units)
     {
         var counts = new Dictionary<Model.Flows.Stream, int>();
@@ -46,4 +50,18 @@ public sealed record FlowLeg(string Mark, string Note, LegRoute Route)
         Period.After => "after work",
         _ => "",
     };
+
+    private static IReadOnlyList<Coordinate> WayOf(LegRoute leg)
+    {
+        if (leg.Route is null)
+        {
+            return [];
+        }
+
+        var path = leg.Route.Path.Coordinates;
+        return [.. Into(leg.Leg.From, path[0]), .. path, .. Into(leg.Leg.To, path[^1])];
+    }
+
+    private static IEnumerable<Coordinate> Into(Stop stop, Coordinate end) =>
+        stop is OpeningStop { Opening.Centre: var centre } && !centre.Coordinate.Equals2D(end) ? [centre.Coordinate] : [];
 }

@@ -2,8 +2,6 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Lettering;
-using Floorplan.Drawing.Scene;
-using Floorplan.Drawing.Symbols;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using NetTopologySuite.Geometries;

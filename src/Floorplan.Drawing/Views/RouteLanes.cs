@@ -19,8 +19,12 @@ internal sealed class RouteLanes(double pitch)
     /// <summary>A lane further out must save this many mm of shared way.</summary>
     private const double LaneCost = 1.5;
 
-    private readonly Dictionary<(int X, int Y), List<(PaperPoint At, PaperPoint Along)>> laid = [];
+    /// <summary>Nearer together than this on one route is a bend, not the way back.</summary>
+    private const int SamplesInBend = 6;
 
+    private readonly Dictionary<(int X, int Y), List<Sample>> laid = [];
+
+    /// <summary>Same number of points as the path, each moved.</summary>
     public IReadOnlyList<PaperPoint> Lay(IReadOnlyList<PaperPoint> path)
     {
         IReadOnlyList<PaperPoint> best = path;
@@ -35,74 +39,103 @@ internal sealed class RouteLanes(double pitch)
             }
         }
 
-        foreach (var (at, along) in Samples(best))
-        {
-            var key = Key(at);
-            if (!laid.TryGetValue(key, out var cell))
-            {
-                laid[key] = cell = [];
-            }
-
-            cell.Add((at, along));
-        }
-
+        Keep(laid, Samples(best));
         return best;
     }
 
-    private double Shared(IReadOnlyList<PaperPoint> path) => Samples(path).Count(s => IsAlongside(s.At, s.Along)) * SampleStep;
-
-    private bool IsAlongside(PaperPoint at, PaperPoint along)
+    /// <summary>How far a path runs along routes already laid, or back along itself.</summary>
+    private double Shared(IReadOnlyList<PaperPoint> path)
     {
-        var (x, y) = Key(at);
+        var own = new Dictionary<(int X, int Y), List<Sample>>();
+        int shared = 0;
+        foreach (var sample in Samples(path))
+        {
+            bool alongside = Near(laid, sample).Any(o => IsAlongside(sample, o))
+                || Near(own, sample).Any(o => sample.Number - o.Number > SamplesInBend && IsAlongside(sample, o));
+            shared += alongside ? 1 : 0;
+            Keep(own, [sample]);
+        }
+
+        return shared * SampleStep;
+    }
+
+    private bool IsAlongside(Sample a, Sample b) =>
+        PaperShapes.Length(a.At - b.At) < 0.8 * pitch && Math.Abs((a.Along.X * b.Along.Y) - (a.Along.Y * b.Along.X)) < NearlyParallel;
+
+    private IEnumerable<Sample> Near(Dictionary<(int X, int Y), List<Sample>> kept, Sample sample)
+    {
+        var (x, y) = Key(sample.At);
         for (int i = x - 1; i <= x + 1; i++)
         {
             for (int j = y - 1; j <= y + 1; j++)
             {
-                if (laid.TryGetValue((i, j), out var cell)
-                    && cell.Exists(o => PaperShapes.Length(o.At - at) < 0.8 * pitch && Math.Abs((o.Along.X * along.Y) - (o.Along.Y * along.X)) < NearlyParallel))
+                foreach (var other in kept.GetValueOrDefault((i, j)) ?? [])
                 {
-                    return true;
+                    yield return other;
                 }
             }
         }
+    }
 
-        return false;
+    private void Keep(Dictionary<(int X, int Y), List<Sample>> kept, IEnumerable<Sample> samples)
+    {
+        foreach (var sample in samples)
+        {
+            var key = Key(sample.At);
+            if (!kept.TryGetValue(key, out var cell))
+            {
+                kept[key] = cell = [];
+            }
+
+            cell.Add(sample);
+        }
     }
 
     private (int X, int Y) Key(PaperPoint at) => ((int)Math.Floor(at.X / pitch), (int)Math.Floor(at.Y / pitch));
 
-    private static IEnumerable<(PaperPoint At, PaperPoint Along)> Samples(IReadOnlyList<PaperPoint> path)
+    private static IEnumerable<Sample> Samples(IReadOnlyList<PaperPoint> path)
     {
+        int number = 0;
         for (int i = 0; i + 1 < path.Count; i++)
         {
             double length = PaperShapes.Length(path[i + 1] - path[i]);
             var along = PaperShapes.Towards(path[i], path[i + 1]);
             for (double at = SampleStep / 2; at < length; at += SampleStep)
             {
-                yield return (path[i] + PaperShapes.Times(along, at), along);
+                yield return new Sample(path[i] + PaperShapes.Times(along, at), along, number++);
             }
         }
     }
 
-    /// <summary>The path moved to its left; corners are mitred, but no further out than twice the distance.</summary>
+    /// <summary>The path moved to its left; corners are mitred, but a sharp turn is not drawn out.</summary>
     private static List<PaperPoint> Moved(IReadOnlyList<PaperPoint> path, double by)
     {
-        var points = path.Where((p, i) => i == 0 || PaperShapes.Length(p - path[i - 1]) > 1e-6).ToList();
-        if (points.Count < 2)
+        var moved = new List<PaperPoint>(path.Count);
+        for (int i = 0; i < path.Count; i++)
         {
-            return points;
-        }
-
-        var moved = new List<PaperPoint>(points.Count);
-        for (int i = 0; i < points.Count; i++)
-        {
-            var before = PaperShapes.Left(PaperShapes.Towards(points[Math.Max(0, i - 1)], points[Math.Max(1, i)]));
-            var after = PaperShapes.Left(PaperShapes.Towards(points[Math.Min(i, points.Count - 2)], points[Math.Min(i + 1, points.Count - 1)]));
-            var normal = before + after;
+            var before = Step(path, i, -1);
+            var after = Step(path, i, 1);
+            var normal = PaperShapes.Left(before ?? after ?? new PaperPoint(1, 0)) + PaperShapes.Left(after ?? before ?? new PaperPoint(1, 0));
             double square = (normal.X * normal.X) + (normal.Y * normal.Y);
-            moved.Add(points[i] + PaperShapes.Times(normal, by * Math.Min(2 / Math.Max(square, 1e-9), 1)));
+            moved.Add(path[i] + PaperShapes.Times(normal, by * Math.Min(2 / Math.Max(square, 1e-9), 1)));
         }
 
         return moved;
     }
+
+    /// <summary>The direction of travel to or from a point, over points that coincide with it; null at an end.</summary>
+    private static PaperPoint? Step(IReadOnlyList<PaperPoint> path, int from, int way)
+    {
+        for (int i = from + way; i >= 0 && i < path.Count; i += way)
+        {
+            if (PaperShapes.Length(path[i] - path[from]) > 1e-6)
+            {
+                return way > 0 ? PaperShapes.Towards(path[from], path[i]) : PaperShapes.Towards(path[i], path[from]);
+            }
+        }
+
+        return null;
+    }
+
+    private readonly record struct Sample(PaperPoint At, PaperPoint Along, int Number);
 }

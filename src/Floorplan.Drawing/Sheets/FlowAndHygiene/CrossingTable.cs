@@ -10,14 +10,14 @@ internal static class CrossingTable
 {
     public static KeyTable Of(IReadOnlyList<StreamCrossing> crossings, IReadOnlyList<FlowLeg> legs, UnitSystem units)
     {
-        var marks = legs.ToDictionary(l => l.Route, l => l.Mark, ReferenceEqualityComparer.Instance);
+        var marks = legs.ToDictionary<FlowLeg, LegRoute, string>(l => l.Route, l => l.Mark, ReferenceEqualityComparer.Instance);
         return new KeyTable(
             "Where streams meet",
             ["Mark", "Legs", "How", "When"],
             [.. crossings.SelectMany(c => c.Meetings.Select(m => Row(c, m, marks, units)))]);
     }
 
-    private static IReadOnlyList<string> Row(StreamCrossing crossing, Meeting meeting, Dictionary<object, string> marks, UnitSystem units) =>
+    private static IReadOnlyList<string> Row(StreamCrossing crossing, Meeting meeting, Dictionary<LegRoute, string> marks, UnitSystem units) =>
     [
         crossing.Mark,
         $"{marks.GetValueOrDefault(meeting.First, "?")} and {marks.GetValueOrDefault(meeting.Second, "?")}",

@@ -20,7 +20,7 @@ internal static class LegTable
         Name(leg.Route.Leg.From),
         Name(leg.Route.Leg.To),
         string.Join(", ", new[] { FlowLeg.How(leg.Route.Leg.Carriage, units), FlowLeg.When(leg.Route.Leg.Period) }.Where(t => t.Length > 0)),
-        leg.Route.Route is { } route ? LengthText.Distance(route.LengthMm, units) : leg.Route.Blocked ?? "no way",
+        leg.Route.Route is { } route ? LengthText.Distance(route.LengthMm, units) : "no way",
     ];
 
     private static string Name(Stop stop) => stop switch

@@ -4,7 +4,6 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;

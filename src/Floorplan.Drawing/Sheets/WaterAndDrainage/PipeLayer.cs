@@ -17,7 +17,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
     private const double LetterEvery = 60;
 
     /// <summary>Shorter pieces are not lettered.</summary>
-    private const double ShortestLettered = 6;
+    private const double ShortestLettered = 14;
 
     private const double EndDot = 0.5;
     private const double OutletPast = 5;

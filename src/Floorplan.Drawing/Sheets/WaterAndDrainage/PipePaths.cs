@@ -1,7 +1,6 @@
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
-using Floorplan.Language.Syntax;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
