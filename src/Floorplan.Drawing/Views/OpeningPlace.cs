@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Scene;
 using Floorplan.Model.Openings;
+using Floorplan.Model.Shapes;
 
 namespace Floorplan.Drawing.Views;
 
@@ -14,7 +15,7 @@ internal sealed record OpeningPlace(Opening Opening, PaperBox Reveal, PaperPoint
         transform.ToPaper(opening.Start),
         transform.ToPaper(opening.End));
 
-    public bool AlongX => Opening.Wall.RunsAlongX();
+    public bool AlongX => Opening.Wall.RunsEastWest();
 
     public PaperPoint Middle => Reveal.Centre;
 }

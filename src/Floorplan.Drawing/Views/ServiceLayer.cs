@@ -6,6 +6,7 @@ using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Model.Shapes;
 
 namespace Floorplan.Drawing.Views;
 

@@ -2,6 +2,7 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Model.Services;
+using Floorplan.Model.Shapes;
 
 namespace Floorplan.Drawing.Views;
 
@@ -41,7 +42,7 @@ internal static class ServiceSymbols
                 HeaterSymbol.Draw(brush, off, Radius * 1.5);
                 return off;
             case ServiceKind.Panel:
-                var box = service.Wall is { } on && !on.RunsAlongX()
+                var box = service.Wall is { } on && !on.RunsEastWest()
                     ? PaperBox.Around(at + PaperShapes.Times(intoRoom, PanelDepth / 2), PanelDepth, PanelLength)
                     : PaperBox.Around(at + PaperShapes.Times(intoRoom, PanelDepth / 2), PanelLength, PanelDepth);
                 PanelSymbol.Draw(brush, box);

@@ -15,17 +15,6 @@ public static class Sides
         _ => new(-1, 0),
     };
 
-    public static Side Opposite(this Side side) => side switch
-    {
-        Side.North => Side.South,
-        Side.South => Side.North,
-        Side.East => Side.West,
-        _ => Side.East,
-    };
-
-    /// <summary>True when a wall on this side runs west to east.</summary>
-    public static bool RunsAlongX(this Side side) => side is Side.North or Side.South;
-
     public static string Letter(this Side side) => side switch
     {
         Side.North => "N",

@@ -2,6 +2,7 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Model;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Views;

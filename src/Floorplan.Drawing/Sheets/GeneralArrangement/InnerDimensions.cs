@@ -61,7 +61,7 @@ internal static class InnerDimensions
     /// <summary>From the nearer face of the room to the near edge of the hole, beside the wall.</summary>
     private static (PlanPoint From, PlanPoint To) ToOpening(Opening opening, Room room, Length beside)
     {
-        bool alongX = opening.Wall.RunsAlongX();
+        bool alongX = opening.Wall.RunsEastWest();
         var box = room.Bounds;
         var (start, end) = alongX ? (opening.Start.X, opening.End.X) : (opening.Start.Y, opening.End.Y);
         var (low, high) = alongX ? (box.West, box.East) : (box.South, box.North);
@@ -103,8 +103,8 @@ internal static class InnerDimensions
 
             var (low, high) = alongX ? (Side.West, Side.East) : (Side.South, Side.North);
             var nearer = SettingOut.Distance(low, station.Bounds, station.Room.Bounds) <= SettingOut.Distance(high, station.Bounds, station.Room.Bounds) ? low : high;
-            var from = SettingOut.Face(nearer, station.Room.Bounds);
-            var to = SettingOut.Face(nearer, station.Bounds);
+            var from = station.Room.Bounds.Of(nearer);
+            var to = station.Bounds.Of(nearer);
             var middle = station.Bounds.Centre;
             yield return alongX ? (new(from, middle.Y), new(to, middle.Y)) : (new(middle.X, from), new(middle.X, to));
         }

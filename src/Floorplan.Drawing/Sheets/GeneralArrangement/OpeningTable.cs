@@ -4,6 +4,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
+using Floorplan.Model.Shapes;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
@@ -50,7 +51,7 @@ internal static class OpeningTable
             return "";
         }
 
-        bool alongX = opening.Wall.RunsAlongX();
+        bool alongX = opening.Wall.RunsEastWest();
         var along = alongX ? opening.Start.X - room.Bounds.West : opening.Start.Y - room.Bounds.South;
         return $"{opening.Wall.Letter()} wall, {LengthText.Dimension(along, units)} from {(alongX ? Side.West : Side.South).Letter()}";
     }

@@ -4,6 +4,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
@@ -38,9 +39,9 @@ internal static class OuterDimensions
         var stops = new List<DimensionStop>();
         foreach (var opening in plan.Openings.Where(o => o.InShell && o.Wall == side))
         {
-            var from = Edge(opening.Reveal.EnvelopeInternal, side);
-            stops.Add(new(side.RunsAlongX() ? opening.Start.X : opening.Start.Y, from));
-            stops.Add(new(side.RunsAlongX() ? opening.End.X : opening.End.Y, from));
+            var from = SettingOut.BoxOf(opening.Reveal.EnvelopeInternal).Of(side);
+            stops.Add(new(side.RunsEastWest() ? opening.Start.X : opening.Start.Y, from));
+            stops.Add(new(side.RunsEastWest() ? opening.End.X : opening.End.Y, from));
         }
 
         AddChain(plan, set, side, stops, $"dimension:openings:{side.Letter()}");
@@ -50,18 +51,18 @@ internal static class OuterDimensions
     {
         var stops = new List<DimensionStop>();
         var rooms = new HashSet<Room>();
-        foreach (var station in plan.Stations.Where(s => SettingOut.OuterSide(s, plan, side.RunsAlongX()) == side))
+        foreach (var station in plan.Stations.Where(s => SettingOut.OuterSide(s, plan, side.RunsEastWest()) == side))
         {
-            var from = Edge(side, station.Bounds.South, station.Bounds.North, station.Bounds.West, station.Bounds.East);
-            stops.Add(new(side.RunsAlongX() ? station.Bounds.West : station.Bounds.South, from));
-            stops.Add(new(side.RunsAlongX() ? station.Bounds.East : station.Bounds.North, from));
+            var from = station.Bounds.Of(side);
+            stops.Add(new(side.RunsEastWest() ? station.Bounds.West : station.Bounds.South, from));
+            stops.Add(new(side.RunsEastWest() ? station.Bounds.East : station.Bounds.North, from));
             rooms.Add(station.Room);
         }
 
         foreach (var room in rooms.Where(r => SettingOut.Touches(r, plan, side)))
         {
-            stops.Add(new(side.RunsAlongX() ? room.Bounds.West : room.Bounds.South));
-            stops.Add(new(side.RunsAlongX() ? room.Bounds.East : room.Bounds.North));
+            stops.Add(new(side.RunsEastWest() ? room.Bounds.West : room.Bounds.South));
+            stops.Add(new(side.RunsEastWest() ? room.Bounds.East : room.Bounds.North));
         }
 
         AddChain(plan, set, side, stops, $"dimension:stations:{side.Letter()}");
@@ -75,8 +76,8 @@ internal static class OuterDimensions
         }
 
         var inside = plan.Shell.Finished.EnvelopeInternal;
-        stops.Add(new(Length.FromMillimetres(side.RunsAlongX() ? inside.MinX : inside.MinY)));
-        stops.Add(new(Length.FromMillimetres(side.RunsAlongX() ? inside.MaxX : inside.MaxY)));
+        stops.Add(new(Length.FromMillimetres(side.RunsEastWest() ? inside.MinX : inside.MinY)));
+        stops.Add(new(Length.FromMillimetres(side.RunsEastWest() ? inside.MaxX : inside.MaxY)));
         set.Add(new DimensionRow(side, DimensionForm.Chain, stops, group));
     }
 
@@ -94,7 +95,7 @@ internal static class OuterDimensions
     private static HashSet<Length> RoomStops(Plan plan, Side side) =>
     [
         .. plan.Rooms.Where(r => SettingOut.Touches(r, plan, side))
-            .SelectMany(r => side.RunsAlongX() ? new[] { r.Bounds.West, r.Bounds.East } : [r.Bounds.South, r.Bounds.North]),
+            .SelectMany(r => side.RunsEastWest() ? new[] { r.Bounds.West, r.Bounds.East } : [r.Bounds.South, r.Bounds.North]),
     ];
 
     private static void AddRoomRow(DimensionSet set, Side side, HashSet<Length> stops)
@@ -119,20 +120,5 @@ internal static class OuterDimensions
         set.Add(new DimensionRow(side, DimensionForm.Overall, Stops(outline, side), group));
 
     private static List<DimensionStop> Stops(Polygon outline, Side side) =>
-        [.. outline.ExteriorRing.Coordinates.Select(c => Length.FromMillimetres(side.RunsAlongX() ? c.X : c.Y)).Distinct().Order().Select(l => new DimensionStop(l))];
-
-    private static Length Edge(Envelope box, Side side) => Edge(
-        side,
-        Length.FromMillimetres(box.MinY),
-        Length.FromMillimetres(box.MaxY),
-        Length.FromMillimetres(box.MinX),
-        Length.FromMillimetres(box.MaxX));
-
-    private static Length Edge(Side side, Length south, Length north, Length west, Length east) => side switch
-    {
-        Side.North => north,
-        Side.South => south,
-        Side.East => east,
-        _ => west,
-    };
+        [.. outline.ExteriorRing.Coordinates.Select(c => Length.FromMillimetres(side.RunsEastWest() ? c.X : c.Y)).Distinct().Order().Select(l => new DimensionStop(l))];
 }

@@ -4,6 +4,7 @@ using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
@@ -16,7 +17,7 @@ internal static class SettingOut
     /// <summary>Things this near an outside wall are set out in the row outside it; further in, the lines would be too long. Own choice.</summary>
     private static readonly Length Near = Length.FromMillimetres(300);
 
-    public static bool Touches(Room room, Plan plan, Side side) => Length.Abs(Face(side, ShellBox(plan)) - Face(side, room.Bounds)) <= Contact;
+    public static bool Touches(Room room, Plan plan, Side side) => Length.Abs(ShellBox(plan).Of(side) - room.Bounds.Of(side)) <= Contact;
 
     /// <summary>True when the station touches a face of its room that fixes it in this direction.</summary>
     public static bool IsFixed(Station station, bool alongX)
@@ -41,23 +42,13 @@ internal static class SettingOut
         return Length.Min(toLow, toHigh) <= Near ? nearest : null;
     }
 
-    public static Length Distance(Side side, Box inner, Box outer) => Length.Abs(Face(side, outer) - Face(side, inner));
+    public static Length Distance(Side side, Box inner, Box outer) => Length.Abs(outer.Of(side) - inner.Of(side));
 
-    public static Length Face(Side side, Box box) => side switch
-    {
-        Side.North => box.North,
-        Side.South => box.South,
-        Side.East => box.East,
-        _ => box.West,
-    };
+    public static Box BoxOf(Envelope box) => new(
+        Length.FromMillimetres(box.MinX),
+        Length.FromMillimetres(box.MinY),
+        Length.FromMillimetres(box.MaxX),
+        Length.FromMillimetres(box.MaxY));
 
-    private static Box ShellBox(Plan plan)
-    {
-        var inside = plan.Shell.Finished.EnvelopeInternal;
-        return new Box(
-            Length.FromMillimetres(inside.MinX),
-            Length.FromMillimetres(inside.MinY),
-            Length.FromMillimetres(inside.MaxX),
-            Length.FromMillimetres(inside.MaxY));
-    }
+    private static Box ShellBox(Plan plan) => BoxOf(plan.Shell.Finished.EnvelopeInternal);
 }

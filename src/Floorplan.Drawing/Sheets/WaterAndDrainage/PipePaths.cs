@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
+using Floorplan.Model.Shapes;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
@@ -19,7 +20,7 @@ internal static class PipePaths
     public static IReadOnlyList<(PaperPoint From, PaperPoint To, bool Trunk)> Of(PipeRun run, PlanTransform transform)
     {
         var point = transform.ToPaper(run.Point.At);
-        bool alongX = run.Point.Wall?.RunsAlongX() ?? true;
+        bool alongX = run.Point.Wall?.RunsEastWest() ?? true;
         int lane = run.Kind switch { PipeKind.Cold => 2, PipeKind.Hot => 3, _ => 0 };
         var into = run.Point.Wall is { } wall ? wall.Opposite().Direction() : new PaperPoint(0, 0);
         var start = point + PaperShapes.Times(into, lane * Lane);
