@@ -17,6 +17,7 @@ public sealed class FloorSpace : IFloorSpace
     private readonly Maps maps;
     private readonly StandingPlaces standing;
     private readonly NarrowGap gaps;
+    private readonly ReachFinder reach;
     private IReadOnlyList<LegRoute>? legRoutes;
     private IReadOnlyList<Meeting>? meetings;
 
@@ -26,6 +27,7 @@ public sealed class FloorSpace : IFloorSpace
         maps = new Maps(plan);
         standing = new StandingPlaces(plan, maps);
         gaps = new NarrowGap(plan, maps);
+        reach = new ReachFinder(plan, maps);
     }
 
     public Plan Plan { get; }
@@ -70,7 +72,7 @@ public sealed class FloorSpace : IFloorSpace
     public (double WidthMm, Coordinate At) NarrowestAlong(Route route, double upToMm) => gaps.Along(route, upToMm);
 
     public double Reach(Station station, WorkerPlace worker, Geometry target, double targetHeightMm) =>
-        new ReachFinder(Plan, maps).Reach(station, worker, target, targetHeightMm);
+        reach.Reach(station, worker, target, targetHeightMm);
 
     public Coordinate? StandingAt(Stop stop, Room? inRoom = null) => standing.At(stop, inRoom);
 

@@ -6,6 +6,7 @@ using Floorplan.Model.Space.Search;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
 using NetTopologySuite.Operation.Distance;
 
 namespace Floorplan.Model.Space;
@@ -18,6 +19,11 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
 
     /// <summary>Touching by less than this is not passing through, in mm.</summary>
     private const double Graze = 0.5;
+
+    private readonly Lazy<STRtree<(Coordinate A, Coordinate B)>> walls = new(() => Index(
+        Walls.Of(plan, [.. maps.Passages.Where(p => p.Opening.Kind is not (OpeningKind.Window or OpeningKind.Vent))]), w => new Envelope(w.A, w.B)));
+
+    private readonly Lazy<STRtree<Coordinate>> wallCorners = new(() => Index(WallCorners(plan, maps), c => new Envelope(c)));
 
     public double Reach(Station station, WorkerPlace worker, Geometry target, double targetHeightMm)
     {
@@ -39,16 +45,27 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
         box.ExpandToInclude(near);
         box.ExpandBy(Farthest);
         var things = Things(station, target, targetHeightMm, from, box);
-        var walls = Walls.Of(plan, [.. maps.Passages.Where(p => p.Opening.Kind is not (OpeningKind.Window or OpeningKind.Vent))])
-            .Where(w => box.Intersects(new Envelope(w.A, w.B))).ToList();
+        var walls = this.walls.Value.Query(box);
         if (Clear(from, near, things, walls))
         {
             return straight;
         }
 
         var corners = new List<Coordinate> { from };
-        corners.AddRange(things.SelectMany(t => t).Concat(WallCorners()).Where(c => c.Distance(from) <= Farthest));
+        corners.AddRange(things.SelectMany(t => t).Concat(wallCorners.Value.Query(box)).Where(c => c.Distance(from) <= Farthest));
         return Round(corners, target, things, walls);
+    }
+
+    private static STRtree<T> Index<T>(IEnumerable<T> items, Func<T, Envelope> box)
+    {
+        var index = new STRtree<T>();
+        foreach (var item in items)
+        {
+            index.Insert(box(item), item);
+        }
+
+        index.Build();
+        return index;
     }
 
     private static Coordinate AtBenchEdge(WorkerPlace worker)
@@ -78,7 +95,7 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
     }
 
     /// <summary>Shortest way over the corners of what is in the way.</summary>
-    private static double Round(List<Coordinate> corners, Geometry target, List<List<Coordinate>> things, List<(Coordinate A, Coordinate B)> walls)
+    private static double Round(List<Coordinate> corners, Geometry target, List<List<Coordinate>> things, IList<(Coordinate A, Coordinate B)> walls)
     {
         var onTarget = target.Coordinates;
         var distance = new double[corners.Count];
@@ -120,7 +137,7 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
     }
 
     /// <summary>Where an arm can go round a wall: edges of openings, and corners that stand out into a room.</summary>
-    private IEnumerable<Coordinate> WallCorners()
+    private static IEnumerable<Coordinate> WallCorners(Plan plan, Maps maps)
     {
         foreach (var p in maps.Passages)
         {
@@ -148,7 +165,7 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
         }
     }
 
-    private static bool Clear(Coordinate a, Coordinate b, List<List<Coordinate>> things, List<(Coordinate A, Coordinate B)> walls) =>
+    private static bool Clear(Coordinate a, Coordinate b, List<List<Coordinate>> things, IList<(Coordinate A, Coordinate B)> walls) =>
         !things.Any(t => Through(t, a, b, Graze)) && !walls.Any(w => Crosses(a, b, w.A, w.B));
 
     /// <summary>Whether a to b runs inside a convex ring for more than a graze.</summary>
