@@ -21,16 +21,16 @@ internal sealed class NarrowGap
     private const double Beside = 0.5;
 
     private readonly Maps maps;
-    private readonly STRtree<(Coordinate A, Coordinate B)> walls = new();
+    private readonly STRtree<WallPiece> walls = new();
     private readonly List<Envelope> doorways;
 
     public NarrowGap(Plan plan, Maps maps)
     {
         this.maps = maps;
         var open = maps.Passages.Where(p => p.Opening.IsWalkable).ToList();
-        foreach (var (a, b) in Walls.Of(plan, open))
+        foreach (var piece in Walls.Of(plan, open))
         {
-            walls.Insert(new Envelope(a, b), (a, b));
+            walls.Insert(piece.Box, piece);
         }
 
         doorways = [.. open.Select(p => p.Hole)];
@@ -83,9 +83,9 @@ internal sealed class NarrowGap
             }
         }
 
-        foreach (var (a, b) in walls.Count == 0 ? [] : walls.Query(box))
+        foreach (var wall in walls.Count == 0 ? [] : walls.Query(box))
         {
-            Add(Line.Nearest(a, b, p), null);
+            Add(Line.Nearest(wall.A, wall.B, p), null);
         }
 
         foreach (var l in left)

@@ -20,8 +20,8 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
     /// <summary>Touching by less than this is not passing through, in mm.</summary>
     private const double Graze = 0.5;
 
-    private readonly Lazy<STRtree<(Coordinate A, Coordinate B)>> walls = new(() => Index(
-        Walls.Of(plan, [.. maps.Passages.Where(p => p.Opening.Kind is not (OpeningKind.Window or OpeningKind.Vent))]), w => new Envelope(w.A, w.B)));
+    private readonly Lazy<STRtree<WallPiece>> walls = new(() => Index(
+        Walls.Of(plan, [.. maps.Passages.Where(p => p.Opening.Kind is not (OpeningKind.Window or OpeningKind.Vent))]), w => w.Box));
 
     private readonly Lazy<STRtree<Coordinate>> wallCorners = new(() => Index(WallCorners(plan, maps), c => new Envelope(c)));
 
@@ -95,7 +95,7 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
     }
 
     /// <summary>Shortest way over the corners of what is in the way.</summary>
-    private static double Round(List<Coordinate> corners, Geometry target, List<List<Coordinate>> things, IList<(Coordinate A, Coordinate B)> walls)
+    private static double Round(List<Coordinate> corners, Geometry target, List<List<Coordinate>> things, IList<WallPiece> walls)
     {
         var onTarget = target.Coordinates;
         var distance = new double[corners.Count];
@@ -165,7 +165,7 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
         }
     }
 
-    private static bool Clear(Coordinate a, Coordinate b, List<List<Coordinate>> things, IList<(Coordinate A, Coordinate B)> walls) =>
+    private static bool Clear(Coordinate a, Coordinate b, List<List<Coordinate>> things, IList<WallPiece> walls) =>
         !things.Any(t => Through(t, a, b, Graze)) && !walls.Any(w => Crosses(a, b, w.A, w.B));
 
     /// <summary>Whether a to b runs inside a convex ring for more than a graze.</summary>

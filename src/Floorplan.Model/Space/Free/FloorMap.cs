@@ -17,7 +17,7 @@ internal sealed class FloorMap
 
     private readonly Plan plan;
     private readonly Obstacles obstacles;
-    private readonly STRtree<List<Coordinate>> walls = new();
+    private readonly STRtree<WallPiece> walls = new();
     private readonly FreeRegion?[] regions;
     private readonly Dictionary<string, int> numbers = [];
     private int corners;
@@ -28,9 +28,9 @@ internal sealed class FloorMap
         this.obstacles = obstacles;
         Mover = mover;
         Open = [.. passages.Where(p => p.Lets(mover, cargoDoors))];
-        foreach (var (a, b) in Walls.Of(plan, Open))
+        foreach (var piece in Walls.Of(plan, Open))
         {
-            walls.Insert(new Envelope(a, b), a.Equals2D(b) ? [a] : [a, b]);
+            walls.Insert(piece.Box, piece);
         }
 
         regions = new FreeRegion?[plan.Rooms.Count + 1];
@@ -67,28 +67,34 @@ internal sealed class FloorMap
         parts.AddRange(passages.Select(p => Shape.Factory.ToGeometry(p.HalfAt(room)) is Polygon half ? half : Shape.Factory.CreatePolygon()));
         var near = new Envelope();
         parts.ForEach(p => near.ExpandToInclude(p.EnvelopeInternal));
-        near.ExpandBy((half * 1.1) + 1);
-        var solid = walls.Count == 0 || near.IsNull ? [] : walls.Query(near);
-        var things = (room is null ? NearGround(passages, near) : obstacles.Near(near))
+        near = Wider(near, half);
+        var doorways = passages.Select(p => Wider(p.Hole, half)).ToList();
+
+        // A wall behind a wall is never nearer than the front one, except through a doorway.
+        var solid = (walls.Count == 0 || near.IsNull ? [] : walls.Query(near))
+            .Where(w => w.Owner == number || doorways.Exists(d => d.Intersects(w.Box))).Select(w => w.Ring).ToList();
+        var things = (room is null ? NearGround(doorways, near) : obstacles.Near(near))
             .Where(o => o.Blocks(Mover.HeightMm)).OrderBy(o => o.Station.Item).Select(o => o.Ring).ToList();
-        var (mesh, scale) = FreeFloors.Of(parts, [.. solid], things, half);
+        var (mesh, scale) = FreeFloors.Of(parts, solid, things, half);
         var region = new FreeRegion(room, number, mesh, scale, passages, corners);
         corners += region.Mesh.Points.Length;
         return region;
     }
 
     /// <summary>What stands outside the shell or in its doorways: the thousands inside cannot be in the way of walking round it.</summary>
-    private IEnumerable<Obstacle> NearGround(List<Passage> passages, Envelope near)
+    private IEnumerable<Obstacle> NearGround(List<Envelope> doorways, Envelope near)
     {
         var inside = plan.Shell.Outside.EnvelopeInternal;
         bool plain = plan.Shell.Outside.IsRectangle;
-        var doorways = passages.Select(p =>
-        {
-            var box = p.Hole;
-            box.ExpandBy(Mover.WidthMm);
-            return box;
-        }).ToList();
         return obstacles.Near(near).Where(o => !plain || !inside.Contains(o.Box) || doorways.Exists(d => d.Intersects(o.Box)));
+    }
+
+    /// <summary>A box with all that can take floor from it: half a mover, 8 % for cut corners, and rounding.</summary>
+    private static Envelope Wider(Envelope box, double half)
+    {
+        var wider = box.Copy();
+        wider.ExpandBy((half * 1.1) + 1);
+        return wider;
     }
 
     private Polygon Ground()

@@ -1,7 +1,6 @@
 using Floorplan.Model.Space.Mesh;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Model.Space.Free;
 
@@ -70,31 +69,28 @@ internal static class FreeFloors
     {
         var parent = Enumerable.Range(0, rings.Count).ToArray();
         Array.Fill(parent, 0, 0, Math.Min(firstThing, parent.Length));
-        var index = new STRtree<int>();
+        var index = new BoxIndex();
         for (int i = rims; i < rings.Count; i++)
         {
-            index.Insert(Box(rings[i].Ring), i);
+            index.Add(Box(rings[i].Ring), i);
         }
 
-        if (index.Count > 0)
+        for (int i = firstThing; i < rings.Count; i++)
         {
-            for (int i = firstThing; i < rings.Count; i++)
+            foreach (int j in index.Near(Box(rings[i].Ring)))
             {
-                foreach (int j in index.Query(Box(rings[i].Ring)))
-                {
-                    parent[Root(i)] = Root(j);
-                }
+                parent[Root(i)] = Root(j);
             }
+        }
 
-            for (int i = 0; i < rims; i++)
+        for (int i = 0; i < rims; i++)
+        {
+            var ring = rings[i].Ring;
+            for (int k = 0; k < ring.Count; k++)
             {
-                var ring = rings[i].Ring;
-                for (int k = 0; k < ring.Count; k++)
+                foreach (int j in index.Near(Box([ring[k], ring[(k + 1) % ring.Count]])))
                 {
-                    foreach (int j in index.Query(Box([ring[k], ring[(k + 1) % ring.Count]])))
-                    {
-                        parent[Root(j)] = Root(0);
-                    }
+                    parent[Root(j)] = Root(0);
                 }
             }
         }

@@ -1,35 +1,37 @@
 using Floorplan.Model.Space.Mesh;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Model.Space.Free;
 
 /// <summary>The faces of rooms and of the shell's outside as straight pieces, with holes where openings stand open.</summary>
 internal static class Walls
 {
-    public static List<(Coordinate A, Coordinate B)> Of(Plan plan, IReadOnlyCollection<Passage> open)
+    public static List<WallPiece> Of(Plan plan, IReadOnlyCollection<Passage> open)
     {
-        var pieces = new List<(Coordinate, Coordinate)>();
-        var holes = new NetTopologySuite.Index.Strtree.STRtree<Envelope>();
+        var pieces = new List<WallPiece>();
+        var holes = new STRtree<Envelope>();
         foreach (var passage in open)
         {
             holes.Insert(passage.Hole, passage.Hole);
-            pieces.Add((passage.Point(passage.Low, passage.Near), passage.Point(passage.Low, passage.Far)));
-            pieces.Add((passage.Point(passage.High, passage.Near), passage.Point(passage.High, passage.Far)));
+            pieces.Add(new(passage.Point(passage.Low, passage.Near), passage.Point(passage.Low, passage.Far), WallPiece.Jamb));
+            pieces.Add(new(passage.Point(passage.High, passage.Near), passage.Point(passage.High, passage.Far), WallPiece.Jamb));
         }
 
-        foreach (var outline in plan.Rooms.Select(r => r.Floor).Append(plan.Shell.Outside))
+        for (int owner = 0; owner <= plan.Rooms.Count; owner++)
         {
-            AddRing(outline.ExteriorRing, holes, pieces);
+            var outline = owner < plan.Rooms.Count ? plan.Rooms[owner].Floor : plan.Shell.Outside;
+            AddRing(outline.ExteriorRing, owner, holes, pieces);
             foreach (var ring in outline.InteriorRings)
             {
-                AddRing(ring, holes, pieces);
+                AddRing(ring, owner, holes, pieces);
             }
         }
 
         return pieces;
     }
 
-    private static void AddRing(LineString ring, NetTopologySuite.Index.Strtree.STRtree<Envelope> holes, List<(Coordinate, Coordinate)> pieces)
+    private static void AddRing(LineString ring, int owner, STRtree<Envelope> holes, List<WallPiece> pieces)
     {
         var corners = ring.Coordinates;
         for (int i = 0; i + 1 < corners.Length; i++)
@@ -41,7 +43,7 @@ internal static class Walls
             {
                 if (from > done)
                 {
-                    pieces.Add((Line.At(a, b, done), Line.At(a, b, from)));
+                    pieces.Add(new(Line.At(a, b, done), Line.At(a, b, from), owner));
                 }
 
                 done = Math.Max(done, to);
@@ -49,7 +51,7 @@ internal static class Walls
 
             if (done < 1)
             {
-                pieces.Add((Line.At(a, b, done), b));
+                pieces.Add(new(Line.At(a, b, done), b, owner));
             }
         }
     }
@@ -79,4 +81,16 @@ internal static class Walls
             to = Math.Min(to, leave);
         }
     }
+}
+
+/// <summary>A straight piece of a wall's face.</summary>
+/// <param name="Owner">Number of the room that it faces, the number of rooms for the ground outside, or <see cref="Jamb"/>.</param>
+internal readonly record struct WallPiece(Coordinate A, Coordinate B, int Owner)
+{
+    /// <summary>The side of an open opening, which belongs to both rooms.</summary>
+    public const int Jamb = -1;
+
+    public Envelope Box => new(A, B);
+
+    public List<Coordinate> Ring => A.Equals2D(B) ? [A] : [A, B];
 }

@@ -1,5 +1,4 @@
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Model.Space.Mesh;
 
@@ -13,8 +12,8 @@ internal sealed class FloorMesh
     public const double Same = 1e-4;
 
     private readonly int[] cellStart;
-    private STRtree<int>? cellIndex;
-    private STRtree<int>? wallIndex;
+    private BoxIndex? cellIndex;
+    private BoxIndex? wallIndex;
 
     private FloorMesh(Coordinate[] points, int[] cellStart, int[] corner, int[] cell, int[] opposite)
     {
@@ -99,7 +98,7 @@ internal sealed class FloorMesh
         var near = new Envelope(p);
         near.ExpandBy(Same);
         var cells = new List<int>();
-        foreach (int cell in CellIndex().Query(near))
+        foreach (int cell in CellIndex().Near(near))
         {
             if (Holds(cell, p))
             {
@@ -119,7 +118,7 @@ internal sealed class FloorMesh
         }
 
         var index = WallIndex();
-        var all = index.Root.Bounds;
+        var all = index.Bounds;
 
         // Twice the span reaches the rim from anywhere inside; a point farther off starts with its own distance.
         double last = (2 * (all.Width + all.Height)) + all.Distance(new Envelope(p)) + 1;
@@ -128,7 +127,7 @@ internal sealed class FloorMesh
             var near = new Envelope(p);
             near.ExpandBy(radius);
             var best = (Distance: double.PositiveInfinity, Point: p, Cell: -1);
-            foreach (int edge in index.Query(near))
+            foreach (int edge in index.Near(near))
             {
                 var q = Line.Nearest(From(edge), To(edge), p);
                 double distance = q.Distance(p);
@@ -146,7 +145,7 @@ internal sealed class FloorMesh
     }
 
     /// <summary>Edges with no neighbour cell.</summary>
-    public IEnumerable<int> RimEdges(Envelope near) => IsEmpty ? [] : WallIndex().Query(near);
+    public IEnumerable<int> RimEdges(Envelope near) => IsEmpty ? [] : WallIndex().Near(near);
 
     private bool Holds(int cell, Coordinate p)
     {
@@ -162,11 +161,11 @@ internal sealed class FloorMesh
         return true;
     }
 
-    private STRtree<int> CellIndex()
+    private BoxIndex CellIndex()
     {
         if (cellIndex is null)
         {
-            cellIndex = new STRtree<int>();
+            cellIndex = new BoxIndex();
             for (int c = 0; c < CellCount; c++)
             {
                 var box = new Envelope();
@@ -176,29 +175,25 @@ internal sealed class FloorMesh
                     box.ExpandToInclude(From(e));
                 }
 
-                cellIndex.Insert(box, c);
+                cellIndex.Add(box, c);
             }
-
-            cellIndex.Build();
         }
 
         return cellIndex;
     }
 
-    private STRtree<int> WallIndex()
+    private BoxIndex WallIndex()
     {
         if (wallIndex is null)
         {
-            wallIndex = new STRtree<int>();
+            wallIndex = new BoxIndex();
             for (int e = 0; e < Corner.Length; e++)
             {
                 if (Opposite[e] < 0)
                 {
-                    wallIndex.Insert(new Envelope(From(e), To(e)), e);
+                    wallIndex.Add(new Envelope(From(e), To(e)), e);
                 }
             }
-
-            wallIndex.Build();
         }
 
         return wallIndex;
