@@ -7,5 +7,13 @@ internal static class HygieneRules
 {
     public static IReadOnlyList<Rule> All { get; } =
     [
+        new ProductGoesBack(),
+        new ProductThroughDirtier(),
+        new WasteMeetsProduct(),
+        new WasteThroughClean(),
+        new NoWayOutForWaste(),
+        new UnwashedEntry(),
+        new RoomsNotSeparated(),
+        new DoublesBack(),
     ];
 }

@@ -1,0 +1,156 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Space;
+using Floorplan.Model.Stations;
+using Stream = Floorplan.Model.Flows.Stream;
+
+namespace Floorplan.Checks.Rules.Hygiene;
+
+internal sealed class UnwashedEntry : Rule
+{
+    public override string Name => "unwashed-entry";
+
+    public override RuleGroup Group => RuleGroup.Hygiene;
+
+    public override string Says => "People come into a clean or cold room from outside, a dirty room or a toilet without a hand sink on the way, or without a staff room to change boots and coat in. "
+        + "When the plan draws no people flow, the shortest walk in from outside is looked at instead, as a note.";
+
+    public override string Why => "Hands and boots are the shortest way from the yard to the product. People wash when the sink stands in their way, not when it stands beside it.";
+
+    public override string Mend => "Lead the way in through a staff room with a hand sink, or put a hand sink just inside the door and name it in the `flow people`.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("Food Code 2022, 5-204.11: hand sinks where food is handled and in or next to toilet rooms", Origin.FromMemory, Force.Law),
+        new("Reg (EC) 852/2004 Annex II ch.III: hand-wash and changing for mobile and temporary premises", Origin.FoundInPublicCopy, Force.Law),
+        new("Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross inedible rooms", Origin.FoundInPublicCopy),
+        HygieneSources.Ranks,
+    ];
+
+    public override string Bad => """
+        plan "Cheese hut"
+          units metric
+        shell shed 8000 x 3000 x 2500
+        room lobby "Change" staff from west to 2000
+        room make  "Cheese room" clean from 2000 to east
+        partitions thickness 80
+        door d1 lobby to outside, west wall, 1000 from south, 900 x 2050, swings out
+        door d2 lobby to make, 1000 from south, 900 x 2050, swings lobby, closes itself
+        station vat "Cheese vat" in make
+          size 1500 x 900 x 900
+          place against north wall, 2000 from west
+          worker south
+        flow people
+          outside -> d1 -> d2 -> vat
+        """;
+
+    public override string Good => """
+        plan "Cheese hut"
+          units metric
+        shell shed 8000 x 3000 x 2500
+        room lobby "Change" staff from west to 2000
+        room make  "Cheese room" clean from 2000 to east
+        partitions thickness 80
+        door d1 lobby to outside, west wall, 1000 from south, 900 x 2050, swings out
+        door d2 lobby to make, 1000 from south, 900 x 2050, swings lobby, closes itself
+        sink s1 hand in lobby, 400 x 350, against north wall, 600 from west
+        station vat "Cheese vat" in make
+          size 1500 x 900 x 900
+          place against north wall, 2000 from west
+          worker south
+        flow people
+          outside -> d1 -> s1 -> d2 -> vat
+        """;
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+        => context.Plan.Flows.Any(f => f.Stream == Stream.People) ? AsDrawn(context) : AsWalked(context);
+
+    private IEnumerable<Finding> AsDrawn(CheckContext context)
+    {
+        var sinks = RoomsWithHandSink(context);
+        foreach (var chain in Journey.Of(context.Space, Stream.People).GroupBy(j => (j.Flow.Span.Start, j.Legs[0].Leg.Chain)))
+        {
+            var entry = new Entry(sinks);
+            foreach (var journey in chain)
+            {
+                if (entry.Walk(journey.Rooms, journey.To) is { } fault)
+                {
+                    string who = journey.Flow.Label.Length == 0 ? "people" : journey.Flow.Label;
+                    yield return Found(fault, Severity.Warning, $"{who} reach {Named.Of(fault.Room)} on the way to {Named.Of(journey.To)}",
+                        journey.Things, journey.Legs[^1].Leg.Span, journey.Legs[^1].Route);
+                }
+            }
+        }
+    }
+
+    private IEnumerable<Finding> AsWalked(CheckContext context)
+    {
+        var sinks = RoomsWithHandSink(context);
+        foreach (var room in context.Plan.Rooms.Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold))
+        {
+            var worker = context.Plan.Stations.Where(s => s.Room.Id == room.Id).SelectMany(s => s.Workers).FirstOrDefault();
+            var route = worker is null ? null : context.Space.FindExit(room, worker.Centre.Coordinate, Mover.Person, o => o.RoomA is null || o.RoomB is null);
+            if (route is not null && new Entry(sinks).Walk([.. route.Rooms.Reverse()], null) is { } fault)
+            {
+                yield return Found(fault, Severity.Note, $"on the shortest walk in from outside people reach {Named.Of(fault.Room)}", [], room.Span, route);
+            }
+        }
+    }
+
+    private Finding Found(Fault fault, Severity severity, string start, IReadOnlyList<string> things, Language.Text.SourceSpan span, Route? route)
+        => CheckContext.Find(this, fault.Unwashed ? severity : Severity.Note, [.. things.Append(fault.Room.Id).Distinct()],
+            fault.Unwashed ? $"{start} without passing a hand sink" : $"{start} without a staff room to change boots and coat in",
+            fault.Unwashed
+                ? $"put a hand sink in the room before {Named.Of(fault.Room)}, or just inside its door, and lead the `flow people` past it"
+                : $"carve a room of class `staff` in front of {Named.Of(fault.Room)}",
+            span, route?.Path.Intersection(fault.Room.Floor) is { IsEmpty: false } inside ? inside.Coordinate : fault.Room.Floor.InteriorPoint.Coordinate);
+
+    private static HashSet<string> RoomsWithHandSink(CheckContext context)
+        => [.. context.Plan.Stations.Where(s => s.IsHandSink).Select(s => s.Room.Id)];
+
+    /// <param name="Unwashed">No hand sink on the way; otherwise only the change is missing.</param>
+    private sealed record Fault(Room Room, bool Unwashed);
+
+    /// <summary>One person on the way through the rooms; what is said once about one way is not said again farther on.</summary>
+    private sealed class Entry(HashSet<string> sinks)
+    {
+        private bool washed;
+        private bool changed;
+        private bool said;
+
+        public Fault? Walk(IReadOnlyList<Room?> rooms, Stop? to)
+        {
+            Fault? fault = null;
+            for (int i = 0; i < rooms.Count; i++)
+            {
+                fault ??= Step(rooms[i], i == rooms.Count - 1 && to is StationStop { Station.IsHandSink: true });
+            }
+
+            return fault;
+        }
+
+        private Fault? Step(Room? room, bool sinkIsTheStop)
+        {
+            if (room?.Class is HygieneClass.Clean or HygieneClass.Cold)
+            {
+                // A sink just inside the door, and used first, is as good as one before it.
+                washed |= sinkIsTheStop;
+                if (said || (washed && changed))
+                {
+                    return null;
+                }
+
+                said = true;
+                return new Fault(room, !washed);
+            }
+
+            bool clears = HygieneRank.Of(room) == 0;
+            washed = (room is not null && sinks.Contains(room.Id)) || (washed && !clears);
+            changed = room?.Class == HygieneClass.Staff || (changed && !clears);
+            said &= !clears;
+            return null;
+        }
+    }
+}
