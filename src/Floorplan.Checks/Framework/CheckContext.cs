@@ -10,7 +10,7 @@ namespace Floorplan.Checks.Framework;
 /// <summary>What a rule may look at, and how it words what it finds. For one thread.</summary>
 public sealed class CheckContext(Plan plan, IFloorSpace space)
 {
-    private readonly Limits limits = new(plan);
+    private readonly PlanLimits limits = new(plan);
 
     public Plan Plan { get; } = plan;
 

@@ -3,7 +3,6 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Shapes;
 using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Checks.Rules.Hygiene;

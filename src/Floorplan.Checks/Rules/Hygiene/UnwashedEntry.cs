@@ -3,7 +3,6 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
-using Floorplan.Model.Stations;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;

@@ -1,6 +1,5 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Stream = Floorplan.Model.Flows.Stream;
 

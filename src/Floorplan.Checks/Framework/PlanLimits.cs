@@ -7,7 +7,7 @@ using Floorplan.Model.Limits;
 namespace Floorplan.Checks.Framework;
 
 /// <summary>Works out which figure holds: the plan's own <c>limit</c>, else the published one under the plan's code.</summary>
-public sealed class Limits(Plan plan)
+public sealed class PlanLimits(Plan plan)
 {
     private const double WholeRatioPercent = 100;
 
