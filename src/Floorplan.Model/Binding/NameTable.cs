@@ -42,7 +42,7 @@ internal sealed class NameTable(Reports reports)
     /// <summary>Reports a name that nothing has, with near ones among those that would fit.</summary>
     public void ReportUnknown(string id, string wanted, SourceSpan span, Func<Named, bool> fits)
     {
-        string? help = NearNames.Hint(id, names.Values.Where(fits).Select(n => n.Id));
+        string? help = reports.Near(id, names.Values.Where(fits).Select(n => n.Id));
         if (names.TryGetValue(id, out var other))
         {
             reports.Error("wrong-kind-of-name", $"`{id}` is a {other.What}, not a {wanted}", span, help, new RelatedSpan(other.Span, "given here"));

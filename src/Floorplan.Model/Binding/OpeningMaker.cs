@@ -25,6 +25,7 @@ internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Repo
         }
 
         var beyond = opening.Beyond is null ? null : rooms[opening.Beyond.Id];
+        ReportAboveCeiling(opening, rooms[opening.Room.Id]);
         return new Opening
         {
             Id = draft.Id,
@@ -45,6 +46,19 @@ internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Repo
             OpensFromInside = draft.OpensFromInside,
             Span = draft.Span,
         };
+    }
+
+    private void ReportAboveCeiling(OpeningToPlace opening, Room room)
+    {
+        var over = (opening.Draft.Sill ?? UsualSills.Of(opening.Draft.Kind)) + opening.Draft.Height - room.CeilingHeight;
+        if (over > Length.Zero)
+        {
+            reports.Error(
+                "opening-above-ceiling",
+                $"`{opening.Draft.Id}` reaches {reports.Text(over)} above the finished ceiling, which is at {reports.Text(room.CeilingHeight)}",
+                opening.Draft.Span,
+                "make it lower, or give it a lower sill");
+        }
     }
 
     private WallStretch? StretchFor(OpeningToPlace opening, Length from, Length to)

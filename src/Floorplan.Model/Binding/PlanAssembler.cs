@@ -2,6 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Binding.Placing;
 using Floorplan.Model.Flows;
+using Floorplan.Model.Limits;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
@@ -52,7 +53,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
             Flows = new FlowMaker(stops).Make(draft.Flows),
             Day = DayWithCrew(),
             Limits = draft.Limits,
-            Acceptances = draft.Acceptances,
+            Acceptances = Accepted(madeOpenings),
             SheetWishes = draft.SheetWishes,
         };
     }
@@ -190,9 +191,9 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
         var made = new List<Station>();
         foreach (var (station, placed) in stations)
         {
-            foreach (var bin in station.WasteBins.Where(b => names.Find(b.Id)?.What is not ("bin" or "station" or "store")))
+            foreach (var waste in station.Facts.Wastes.Where(w => w.BinId is not null && names.Find(w.BinId)?.What is not ("bin" or "station" or "store")))
             {
-                names.ReportUnknown(bin.Id, "bin", bin.Span, n => n.What == "bin");
+                names.ReportUnknown(waste.BinId!, "bin", waste.Span, n => n.What == "bin");
             }
 
             if (placed is { Failed: false, Box: { } box })
@@ -202,6 +203,19 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
         }
 
         return made;
+    }
+
+    private IReadOnlyList<Acceptance> Accepted(IReadOnlyList<Opening> made)
+    {
+        foreach (var (acceptance, things) in draft.Acceptances)
+        {
+            foreach (var thing in things.Where(t => !t.IsOutside && names.Find(t.Id) is null && made.All(o => o.Id != t.Id)))
+            {
+                reports.Error("unknown-name", $"there is nothing called `{thing.Id}` in this plan", thing.Span, reports.Near(thing.Id, names.All.Select(n => n.Id)));
+            }
+        }
+
+        return [.. draft.Acceptances.Select(a => a.Acceptance)];
     }
 
     private Day? DayWithCrew()

@@ -7,9 +7,13 @@ namespace Floorplan.Model.Binding;
 /// <summary>Collects the mistakes of one plan and words its lengths in the plan's units.</summary>
 internal sealed class Reports(UnitSystem units)
 {
-    private readonly List<Diagnostic> all = [];
+    /// <summary>Names that are looked for near ones in one file; after so many the reader has enough to mend. Own bound.</summary>
+    private const int MostHints = 100;
 
-    public UnitSystem Units { get; set; } = units;
+    private readonly List<Diagnostic> all = [];
+    private int hints;
+
+    public UnitSystem Units { get; } = units;
 
     public IReadOnlyList<Diagnostic> All => all;
 
@@ -23,6 +27,9 @@ internal sealed class Reports(UnitSystem units)
         => all.Add(new Diagnostic(Severity.Note, code, message, span, help));
 
     public void Add(Diagnostic diagnostic) => all.Add(diagnostic);
+
+    /// <summary><c>did you mean `gutting`?</c>, or null when nothing is near.</summary>
+    public string? Near(string wanted, IEnumerable<string> names) => hints++ < MostHints ? NearNames.Hint(wanted, names) : null;
 
     /// <summary><c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
     public string Text(Length length) => LengthText.Sentence(length, Units);

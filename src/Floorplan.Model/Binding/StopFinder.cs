@@ -1,4 +1,3 @@
-using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
@@ -46,12 +45,12 @@ internal sealed class StopFinder(
 
         if (names.Find(name.Id) is null)
         {
-            string? help = NearNames.Hint(name.Id, names.All.Select(n => n.Id).Append(NameTable.Outside));
+            string? help = reports.Near(name.Id, names.All.Select(n => n.Id).Append(NameTable.Outside));
             reports.Error(
                 "unknown-stop",
                 $"there is no station, opening or room called `{name.Id}` to stop at",
                 name.Span,
-                help ?? $"check the spelling, or add a station of that name");
+                help ?? "check the spelling, or add a station of that name");
         }
 
         return null;

@@ -11,11 +11,10 @@ internal sealed class FlowMaker(StopFinder stops)
     private Flow Make(FlowDraft flow)
     {
         var legs = new List<Leg>();
-        var carriage = UsualCarriage(flow.Stream);
         for (int i = 0; i < flow.Chains.Count; i++)
         {
             var chain = flow.Chains[i];
-            carriage = flow.Stream == Stream.People ? new Carriage(CarriageKind.Walk, null) : chain.Carriage ?? carriage;
+            var carriage = flow.Stream == Stream.People ? new Carriage(CarriageKind.Walk, null) : chain.Carriage ?? new Carriage(CarriageKind.Hand, null);
             Stop? from = null;
             foreach (var stop in chain.Stops.Select(stops.Find).OfType<Stop>())
             {
@@ -30,6 +29,4 @@ internal sealed class FlowMaker(StopFinder stops)
 
         return new Flow(flow.Stream, flow.Label, legs, flow.Span);
     }
-
-    private static Carriage UsualCarriage(Stream stream) => new(stream == Stream.People ? CarriageKind.Walk : CarriageKind.Hand, null);
 }

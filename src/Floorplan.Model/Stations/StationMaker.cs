@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
@@ -9,8 +10,11 @@ internal static class StationMaker
 {
     public static Station Make(string id, StationRole role, int item, StationFacts facts, Room room, Box bounds, SourceSpan span)
     {
-        var bottom = facts.Bottom ?? Language.Quantities.Length.Zero;
-        var top = bottom + (facts.Height ?? UsualSizes.HeightOf(role));
+        var height = facts.Height ?? UsualSizes.HeightOf(role);
+
+        // Hung without a height of its underside, it hangs right under the ceiling.
+        var bottom = facts.Bottom ?? (facts.Hung ? Length.Max(Length.Zero, room.CeilingHeight - height) : Length.Zero);
+        var top = bottom + height;
         return new Station
         {
             Id = id,

@@ -7,5 +7,5 @@ namespace Floorplan.Model.Binding.Drafts;
 /// <summary>What the text says about a flow: chains of stops by name.</summary>
 internal sealed record FlowDraft(Stream Stream, string Label, IReadOnlyList<ChainDraft> Chains, SourceSpan Span);
 
-/// <param name="Carriage">Null takes that of the line before, or the usual one of the stream.</param>
+/// <param name="Carriage">Null is by hand; people walk whatever is said.</param>
 internal sealed record ChainDraft(IReadOnlyList<NameRef> Stops, Carriage? Carriage, Period Period, SourceSpan Span);

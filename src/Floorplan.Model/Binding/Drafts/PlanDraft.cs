@@ -32,7 +32,7 @@ internal sealed record PlanDraft(SourceText Source, PlanHead Head, BuiltShell Sh
 
     public List<LimitOverride> Limits { get; } = [];
 
-    public List<Acceptance> Acceptances { get; } = [];
+    public List<(Acceptance Acceptance, IReadOnlyList<NameRef> Things)> Acceptances { get; } = [];
 
     public List<SheetWish> SheetWishes { get; } = [];
 }

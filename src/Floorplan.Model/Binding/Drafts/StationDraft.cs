@@ -5,8 +5,4 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Model.Binding.Drafts;
 
 /// <summary>What the text says about a station, store, bin or sink, kinds folded in.</summary>
-internal sealed record StationDraft(string Id, StationRole Role, NameRef? Room, StationFacts Facts, IReadOnlyList<PlaceTerm> Place, SourceSpan Span)
-{
-    /// <summary>Bins named by its waste lines.</summary>
-    public IReadOnlyList<NameRef> WasteBins { get; init; } = [];
-}
+internal sealed record StationDraft(string Id, StationRole Role, NameRef? Room, StationFacts Facts, IReadOnlyList<PlaceTerm> Place, SourceSpan Span);

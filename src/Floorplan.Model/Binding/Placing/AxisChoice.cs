@@ -24,6 +24,12 @@ internal sealed class AxisChoice(NameTable names, Reports reports)
             SetFree(thing, term);
         }
 
+        if (!thing.Failed && thing.Place.Count == 0)
+        {
+            thing.Failed = true;
+            reports.Error("place-missing", $"the place of `{thing.Id}` is not said", thing.Span, "add such as `against north wall, 900 from west`, `corner south-east` or `at 1200, 300`");
+        }
+
         foreach (var axis in new[] { Axis.WestEast, Axis.SouthNorth })
         {
             if (!thing.Failed && thing.Fixes(axis) is null)

@@ -14,7 +14,7 @@ internal sealed class OpeningAxis(Reports reports)
         PlaceTerm? fixing = null;
         foreach (var term in opening.Place)
         {
-            if (AxisOf(term) is { } axis && axis != along)
+            if (term is AtTerm || (AxisOf(term) is { } axis && axis != along))
             {
                 opening.Failed = true;
                 string low = along.Low().Word();

@@ -24,7 +24,7 @@ internal sealed class References(NameTable names, Reports reports)
         if (other is null)
         {
             thing.Failed = true;
-            string? help = NearNames.Hint(name.Text, names.All.Select(n => n.Id));
+            string? help = reports.Near(name.Text, names.All.Select(n => n.Id));
             reports.Error("unknown-name", $"there is nothing called `{name.Text}` to place `{thing.Id}` by", name.Span, help ?? "check the spelling, or place it from a wall instead");
         }
         else if (other.Room is null && other.Placeable is null)

@@ -4,14 +4,14 @@ using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Model.Binding.Reading;
 
-/// <summary>Reads the <c>plan</c> statement.</summary>
+/// <summary>Reads the <c>plan</c> statement; without one the file gives the title.</summary>
 internal static class HeadReader
 {
-    public static PlanHead Read(PlanStatement? statement, UnitSystem units)
+    public static PlanHead Read(PlanStatement? statement, UnitSystem units, string path)
     {
         if (statement is null)
         {
-            return new PlanHead { Title = "", Units = units };
+            return new PlanHead { Title = Path.GetFileNameWithoutExtension(path), Units = units };
         }
 
         return new PlanHead

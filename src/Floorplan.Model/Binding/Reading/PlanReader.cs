@@ -41,7 +41,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
             return null;
         }
 
-        var draft = new PlanDraft(tree.Source, HeadReader.Read(head, tree.Units), built)
+        var draft = new PlanDraft(tree.Source, HeadReader.Read(head, tree.Units, tree.Source.Path), built)
         {
             PartitionThickness = ThicknessOf(partitions),
             PartitionHeight = partitions?.Height?.Value,

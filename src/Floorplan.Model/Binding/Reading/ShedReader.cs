@@ -15,7 +15,14 @@ internal sealed class ShedReader(Reports reports)
     private const int LeastCorners = 4;
 
     public BuiltShell? Read(ShellStatement statement, ShellNotes notes)
-        => statement.Corners.Count > 0 ? FromCorners(statement, notes) : FromSize(statement, notes);
+    {
+        if (statement.Doors is { } doors)
+        {
+            reports.Error("shed-doors", "a shed has no doors of its own at an end", doors.Span, "take `doors` out and add a door, such as `door d1 receiving to outside, west wall, centred, 1200 x 2100`");
+        }
+
+        return statement.Corners.Count > 0 ? FromCorners(statement, notes) : FromSize(statement, notes);
+    }
 
     private BuiltShell? FromSize(ShellStatement statement, ShellNotes notes)
     {

@@ -56,7 +56,9 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
                 draft.Limits.Add(new LimitOverride(rule.Text, s.Length?.Value, s.Quantity?.Value, s.Reason?.Text ?? "", s.HeadSpan));
                 break;
             case AcceptStatement { Name: { } rule } s:
-                draft.Acceptances.Add(new Acceptance(rule.Text, [.. s.At.Select(a => a.Text)], s.Reason?.Text ?? "", s.By?.Text ?? "", s.HeadSpan));
+                draft.Acceptances.Add((
+                    new Acceptance(rule.Text, [.. s.At.Select(a => a.Text)], s.Reason?.Text ?? "", s.By?.Text ?? "", s.HeadSpan),
+                    [.. s.At.Select(a => new NameRef(a.Text, a.Span))]));
                 break;
             case SheetStatement s:
                 draft.SheetWishes.Add(new SheetWish((int)Math.Clamp(s.Number?.Value ?? 0, 0, ushort.MaxValue), s.Paper?.Text, s.Scale is { } scale ? (double)scale.Value : null, s.HeadSpan));

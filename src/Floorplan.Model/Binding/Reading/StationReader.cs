@@ -22,10 +22,7 @@ internal sealed class StationReader(KindTable kinds)
             statement.Room is { } room ? new NameRef(room.Text, room.Span) : null,
             kinds.Fold(chain),
             statement.Place,
-            statement.HeadSpan)
-        {
-            WasteBins = [.. statement.Wastes.Select(w => w.To).Where(to => to is not null).Select(to => new NameRef(to!.Text, to.Span))],
-        };
+            statement.HeadSpan);
     }
 
     private static StationRole RoleOf(string keyword) => keyword switch

@@ -35,7 +35,7 @@ public static class ShedShell
             GroundBelowFloor = notes.GroundBelowFloor,
             DoorEnd = null,
             TrueNorth = notes.TrueNorth,
-            Frame = [.. moved.Faces.SelectMany(f => FrameOf(f, wall, bottom, bottom + eaves, notes.PostSpacing))],
+            Frame = [.. moved.Faces.SelectMany(f => FrameOf(f, wall, bottom, bottom + eaves, notes.PostSpacing).Select(m => m with { At = f.At }))],
             Span = notes.Span,
         };
         return new BuiltShell(shell, finished, Compass.All.ToDictionary(s => s, _ => depth), null);
