@@ -35,7 +35,7 @@ public class UseTests
             shell shed 20 ft x 10 ft x 8 ft
             room all "All" dry from west to east
             use parts/common
-            sink s1 : hand-sink in all
+            sink s1 : hand-sink hand in all
               place corner south-west
             """).Stations);
         Assert.Equal((450.0, 350.0), (sink.Bounds.Width.Millimetres, sink.Bounds.Depth.Millimetres));
