@@ -1,0 +1,44 @@
+using System.CommandLine;
+using Floorplan.Cli.Hosting;
+using Floorplan.Cli.Input;
+using Floorplan.Cli.Output;
+
+namespace Floorplan.Cli.Commands;
+
+/// <summary>Says what is wrong with plans, and draws nothing.</summary>
+internal static class CheckCommand
+{
+    public static Command Build(Host host)
+    {
+        var files = FileArguments.Build();
+        var output = new Option<string>("--output") { Description = "How to print: text for people, json for programs.", DefaultValueFactory = _ => "text" };
+        output.AcceptOnlyFromAmong("text", "json");
+        var command = new Command("check", "Say what is wrong with a plan and what would mend it.") { files, output };
+        command.SetAction(parsed => Run(host, parsed.GetValue(files)!, parsed.GetValue(output) == "json"));
+        return command;
+    }
+
+    private static int Run(Host host, IReadOnlyList<string> files, bool json)
+    {
+        List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
+        int exit = all.Max(c => c.ExitCode);
+        if (json)
+        {
+            CheckJson.Write(host.Out, all, exit);
+        }
+        else
+        {
+            var page = Page.OfOutput(host);
+            all.ForEach(c => CheckText.Write(page, c));
+            CheckText.WriteTotal(page, all);
+        }
+
+        // In JSON the problem is part of the document as well; a person who pipes it should still see why.
+        foreach (var input in all.Where(c => c.Input.Problem is not null))
+        {
+            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Input.Name}: {input.Input.Problem}");
+        }
+
+        return exit;
+    }
+}

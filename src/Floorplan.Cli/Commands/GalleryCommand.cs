@@ -1,0 +1,32 @@
+using System.CommandLine;
+using Floorplan.Cli.Gallery;
+using Floorplan.Cli.Hosting;
+using Floorplan.Cli.Output;
+
+namespace Floorplan.Cli.Commands;
+
+/// <summary>Draws the gallery anew. For those who work on the program; not listed.</summary>
+internal static class GalleryCommand
+{
+    public static Command Build(Host host)
+    {
+        var folder = new Argument<string>("DIR") { Description = "The gallery's folder; what an earlier run left there is replaced." };
+        var command = new Command("gallery", "Draw the gallery: templates, classic mistakes, rule pages.") { folder };
+        command.Hidden = true;
+        command.SetAction(parsed => Run(host, parsed.GetValue(folder)!));
+        return command;
+    }
+
+    private static int Run(Host host, string folder)
+    {
+        var files = GalleryMaker.Make();
+        if (files.WriteTo(host.Full(folder)) is { } problem)
+        {
+            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{folder}: {problem}");
+            return ExitCode.CouldNotRun;
+        }
+
+        Page.OfOutput(host).Line($"wrote {files.Count} files to {folder}");
+        return ExitCode.Fine;
+    }
+}

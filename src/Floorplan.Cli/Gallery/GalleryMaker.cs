@@ -1,0 +1,46 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Cli.Input;
+using Floorplan.Cli.Output;
+using Floorplan.Cli.Templates;
+
+namespace Floorplan.Cli.Gallery;
+
+/// <summary>Makes the whole gallery from the templates, the classic mistakes and the rules: the same bytes on every run.</summary>
+internal static class GalleryMaker
+{
+    public static GalleryFiles Make()
+    {
+        var files = new GalleryFiles();
+        foreach (string name in TemplateShelf.Names)
+        {
+            foreach (var (sheet, svg) in SheetFiles.Draw(Examine(TemplateShelf.Find(name)!, name)))
+            {
+                files.Add($"templates/{name}/{sheet}.svg", svg);
+            }
+        }
+
+        foreach (var mistake in ClassicMistakes.All)
+        {
+            MistakePage.Add(files, mistake);
+        }
+
+        foreach (var rule in RuleCatalogue.All)
+        {
+            files.Add($"rules/{rule.Name}.md", RulePageMarkdown.Write(RulePage.Of(rule)));
+        }
+
+        files.Add("README.md", GalleryIndex.Write());
+        return files;
+    }
+
+    /// <param name="name">Of the plan, without extension.</param>
+    /// <exception cref="InvalidOperationException">The text does not bind: a template or a mistake of ours needs mending.</exception>
+    public static Examination Examine(string text, string name)
+    {
+        var source = new Language.Text.SourceText(text, name + ".plan");
+        var examination = Examination.Of(source, Shelf.BuiltInOnly);
+        return examination.Plan is null
+            ? throw new InvalidOperationException($"{name}: {string.Join("; ", examination.Diagnostics.Select(d => $"{Excerpt.Place(d.Span)} {d.Message}"))}")
+            : examination;
+    }
+}

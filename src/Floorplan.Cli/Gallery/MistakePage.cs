@@ -1,0 +1,72 @@
+using System.Text;
+using Floorplan.Checks.Framework;
+using Floorplan.Cli.Output;
+using Floorplan.Cli.Templates;
+
+namespace Floorplan.Cli.Gallery;
+
+/// <summary>One mistake's folder: both plans, both drawings, and a page with the change and the finding.</summary>
+internal static class MistakePage
+{
+    public static void Add(GalleryFiles files, Mistake mistake)
+    {
+        string folder = $"mistakes/{mistake.Name}/";
+        string good = TemplateShelf.Find(mistake.Template) ?? throw new InvalidOperationException($"mistake {mistake.Name}: no template {mistake.Template}");
+        string bad = mistake.Spoil(good);
+        files.Add(folder + "before.plan", bad);
+        files.Add(folder + "after.plan", good);
+
+        var before = GalleryMaker.Examine(bad, "before");
+        var after = GalleryMaker.Examine(good, "after");
+        files.Add(folder + "before.svg", SheetFiles.Draw(before, [mistake.Sheet])[0].Svg);
+        files.Add(folder + "after.svg", SheetFiles.Draw(after, [mistake.Sheet])[0].Svg);
+
+        Finding[] found = [.. before.Findings.Where(f => f.Rule == mistake.Rule && !after.Findings.Any(a => a.Rule == f.Rule && a.Message == f.Message))];
+        if (found.Length == 0)
+        {
+            throw new InvalidOperationException($"mistake {mistake.Name}: {mistake.Rule} finds nothing");
+        }
+
+        files.Add(folder + "README.md", Page(mistake, found));
+    }
+
+    private static string Page(Mistake mistake, IReadOnlyList<Finding> found)
+    {
+        var text = new StringBuilder();
+        text.Append("# ").Append(mistake.Title).Append("\n\n").Append(mistake.Story).Append("\n\n");
+        text.Append("Found by [`").Append(mistake.Rule).Append("`](../../rules/").Append(mistake.Rule).Append(".md) in [before.plan](before.plan):\n\n");
+        text.Append("```text\n");
+        text.Append(Findings(found));
+        text.Append("```\n\nThe change that mends it, giving [after.plan](after.plan):\n\n```diff\n");
+        foreach (var (good, bad) in mistake.Edits)
+        {
+            AppendLines(text, "- ", bad);
+            AppendLines(text, "+ ", good);
+        }
+
+        text.Append("```\n\n| before | after |\n|---|---|\n| ![before](before.svg) | ![after](after.svg) |\n");
+        return text.ToString();
+    }
+
+    private static string Findings(IReadOnlyList<Finding> found)
+    {
+        using var writer = new StringWriter { NewLine = "\n" };
+        var page = new PlainPage(writer);
+        foreach (var finding in found)
+        {
+            page.Line($"{Excerpt.Place(finding.Span)}: {finding.Severity.Word()}: {finding.Message}");
+            Excerpt.Write(page, finding.Span, Tone.Plain);
+            page.Line("  mend: ", finding.Mend);
+        }
+
+        return writer.ToString();
+    }
+
+    private static void AppendLines(StringBuilder text, string sign, string lines)
+    {
+        foreach (string line in lines.Split('\n'))
+        {
+            text.Append(sign).Append(line).Append('\n');
+        }
+    }
+}

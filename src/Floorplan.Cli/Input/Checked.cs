@@ -1,0 +1,20 @@
+using Floorplan.Cli.Hosting;
+
+namespace Floorplan.Cli.Input;
+
+/// <summary>One input of a command line and what came of it; without an examination it could not be read.</summary>
+internal sealed record Checked(PlanText Input, Examination? Examination)
+{
+    public int ExitCode => Examination switch
+    {
+        null => Hosting.ExitCode.CouldNotRun,
+        { HasErrors: true } => Hosting.ExitCode.Errors,
+        _ => Hosting.ExitCode.Fine,
+    };
+
+    public static Checked Read(string name, Host host)
+    {
+        var input = PlanReader.Read(name, host);
+        return new Checked(input, input.Source is null ? null : Examination.Of(input.Source, Shelf.For(input, host)));
+    }
+}

@@ -1,0 +1,33 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
+using Floorplan.Model;
+using Floorplan.Model.Binding;
+using Floorplan.Model.Space;
+
+namespace Floorplan.Cli.Input;
+
+/// <summary>One plan taken through the pipeline up to its findings.</summary>
+/// <param name="Plan">Null when the text has errors; then there is no space and there are no findings.</param>
+internal sealed record Examination(
+    SourceText Source,
+    IReadOnlyList<Diagnostic> Diagnostics,
+    Plan? Plan,
+    IFloorSpace? Space,
+    IReadOnlyList<Finding> Findings)
+{
+    public bool HasErrors => Plan is null || Findings.Any(f => f.Severity == Severity.Error && f.AcceptedBy is null);
+
+    public static Examination Of(SourceText source, IPlanFiles files)
+    {
+        var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
+        if (bound.Plan is not { } plan || bound.Diagnostics.Any(d => d.Severity == Severity.Error))
+        {
+            return new Examination(source, bound.Diagnostics, null, null, []);
+        }
+
+        var space = new FloorSpace(plan);
+        return new Examination(source, bound.Diagnostics, plan, space, Checker.Check(plan, space));
+    }
+}

@@ -1,0 +1,68 @@
+using System.Text;
+using System.Text.Json;
+using Floorplan.Cli.Input;
+
+namespace Floorplan.Cli.Output;
+
+/// <summary>What <c>check --output json</c> prints: one document whatever the number of files. The schema is in DEVELOPERS.md.</summary>
+internal static class CheckJson
+{
+    /// <summary>Goes up when a field is renamed, removed or changes its meaning; new fields do not count.</summary>
+    private const int Schema = 1;
+
+    // The default encoder escapes everything beyond plain letters, so a name can neither break out of a page that
+    // embeds the document nor turn its reading direction.
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n" };
+
+    public static void Write(TextWriter output, IReadOnlyList<Checked> all, int exit)
+    {
+        using var held = new MemoryStream();
+        using (var json = new Utf8JsonWriter(held, Options))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("schema", Schema);
+            json.WriteNumber("exit", exit);
+            json.WriteStartArray("files");
+            foreach (var input in all)
+            {
+                WriteFile(json, input);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        output.WriteLine(Encoding.UTF8.GetString(held.GetBuffer(), 0, (int)held.Length));
+    }
+
+    private static void WriteFile(Utf8JsonWriter json, Checked input)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", input.Input.Name);
+        json.WriteString("problem", input.Input.Problem);
+        json.WriteString("title", input.Examination?.Plan?.Head.Title);
+        json.WriteString("code", input.Examination?.Plan?.Head.Code.ToString().ToLowerInvariant());
+        var counts = input.Examination is null ? new Counts(0, 0, 0, 0) : Counts.Of(input.Examination);
+        json.WriteStartObject("counts");
+        json.WriteNumber("errors", counts.Errors);
+        json.WriteNumber("warnings", counts.Warnings);
+        json.WriteNumber("notes", counts.Notes);
+        json.WriteNumber("accepted", counts.Accepted);
+        json.WriteEndObject();
+        json.WriteStartArray("diagnostics");
+        foreach (var diagnostic in input.Examination?.Diagnostics ?? [])
+        {
+            DiagnosticJson.Write(json, diagnostic);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("findings");
+        foreach (var (index, finding) in (input.Examination?.Findings ?? []).Index())
+        {
+            FindingJson.Write(json, finding, index + 1);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}

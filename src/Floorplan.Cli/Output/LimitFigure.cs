@@ -1,0 +1,36 @@
+using System.Globalization;
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+
+namespace Floorplan.Cli.Output;
+
+/// <summary>A published figure as rule pages print it, in both unit systems, since a page belongs to no plan.</summary>
+internal static class LimitFigure
+{
+    private const double LongDistanceMm = 3000;
+
+    /// <summary>Exact: 0.3048 m squared.</summary>
+    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+
+    /// <summary><c>7.6 m (24.9 ft)</c>.</summary>
+    public static string Value(RuleLimit limit) => limit.Unit switch
+    {
+        LimitUnit.Millimetres when limit.Value >= LongDistanceMm => $"{LengthText.Distance(limit.Value, UnitSystem.Metric)} ({LengthText.Distance(limit.Value, UnitSystem.Feet)})",
+        LimitUnit.Millimetres => $"{LengthText.Sentence(Length(limit), UnitSystem.Metric)} ({LengthText.Sentence(Length(limit), UnitSystem.Feet)})",
+        LimitUnit.SquareMetres => Number(limit.Value) + " m2 (" + Number(Math.Round(limit.Value / SquareMetresPerSquareFoot)) + " sq ft)",
+        LimitUnit.Percent => Number(limit.Value) + " %",
+        _ => Number(limit.Value),
+    };
+
+    /// <summary><c>code us</c>, <c>code us or eu</c>, or <c>any code</c>.</summary>
+    public static string Codes(RuleLimit limit)
+    {
+        string[] names = [.. limit.Codes.Select(c => c == CodeChoice.None ? "none" : c.ToString().ToLowerInvariant())];
+        return names.Length == 0 ? "any code" : "code " + string.Join(" or ", names);
+    }
+
+    private static Length Length(RuleLimit limit) => Language.Quantities.Length.FromMillimetres(limit.Value);
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}

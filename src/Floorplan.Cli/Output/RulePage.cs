@@ -1,0 +1,45 @@
+using Floorplan.Checks.Framework;
+
+namespace Floorplan.Cli.Output;
+
+/// <summary>The page of one rule, taken from the rule itself; the console and the gallery print the same page.</summary>
+/// <param name="Title">The rule's name.</param>
+internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Sections)
+{
+    private const string Authority = "Laws differ and change: confirm with the authority having jurisdiction.";
+
+    /// <param name="IsPlan">Whether the lines are plan text, to be kept as they are.</param>
+    internal sealed record Section(string Heading, IReadOnlyList<string> Lines, bool IsPlan = false);
+
+    public static RulePage Of(Rule rule)
+    {
+        var sections = new List<Section>
+        {
+            new("What it finds", [rule.Says]),
+            new("Why it matters", [rule.Why]),
+            new("What mends it", [rule.Mend]),
+        };
+        if (rule.Limits.Count > 0)
+        {
+            sections.Add(new("Limits", [.. rule.Limits.Select(Limit), Settable(rule)]));
+        }
+
+        sections.Add(new("Sources", [.. rule.Sources.Select(s => s.Text), Authority]));
+        if (rule.Caution is { } caution)
+        {
+            sections.Add(new("Caution", [caution]));
+        }
+
+        sections.Add(new("With the fault", rule.Bad.TrimEnd().Split('\n'), IsPlan: true));
+        sections.Add(new("Mended", rule.Good.TrimEnd().Split('\n'), IsPlan: true));
+        return new RulePage(rule.Name, sections);
+    }
+
+    private static string Limit(RuleLimit limit)
+        => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Codes(limit)}, {Weight(limit).Word()} ({limit.Source.Text})";
+
+    private static Language.Diagnostics.Severity Weight(RuleLimit limit)
+        => limit.Severity < limit.Source.Heaviest ? limit.Severity : limit.Source.Heaviest;
+
+    private static string Settable(Rule rule) => $"A plan sets its own with: limit {rule.Name} VALUE \"reason\"";
+}

@@ -1,0 +1,26 @@
+using System.Text;
+
+namespace Floorplan.Cli.Output;
+
+/// <summary>A rule page for the gallery.</summary>
+internal static class RulePageMarkdown
+{
+    public static string Write(RulePage rule)
+    {
+        var text = new StringBuilder().Append("# `").Append(rule.Title).Append("`\n");
+        foreach (var section in rule.Sections)
+        {
+            text.Append("\n## ").Append(section.Heading).Append("\n\n");
+            if (section.IsPlan)
+            {
+                text.Append("```plan\n").AppendJoin('\n', section.Lines).Append("\n```\n");
+            }
+            else
+            {
+                text.AppendJoin('\n', section.Lines.Count == 1 ? section.Lines : section.Lines.Select(l => "- " + l)).Append('\n');
+            }
+        }
+
+        return text.ToString();
+    }
+}

@@ -1,0 +1,16 @@
+using Floorplan.Cli.Input;
+using Floorplan.Drawing.Sheets;
+using Floorplan.Drawing.Svg;
+
+namespace Floorplan.Cli.Output;
+
+/// <summary>The sheets of an examined plan as SVG text, all drawn before the first is written.</summary>
+internal static class SheetFiles
+{
+    /// <param name="numbers">Null for all.</param>
+    public static IReadOnlyList<(string Name, string Svg)> Draw(Examination examination, IReadOnlyCollection<int>? numbers = null)
+    {
+        var request = new SheetRequest(examination.Plan!, examination.Space!, examination.Findings);
+        return [.. SheetSet.Draw(request, numbers).Select(s => (s.Name, SvgWriter.Write(s)))];
+    }
+}

@@ -1,0 +1,54 @@
+using System.Text;
+
+namespace Floorplan.Cli.Output;
+
+/// <summary>Writes a file whole or not at all: beside its place first, then moved there.</summary>
+internal static class WholeFile
+{
+    /// <summary>Replaces a file that is there, keeping its permissions; a link keeps pointing at what it points at.</summary>
+    public static string? Replace(string path, string content) => Write(path, content, overwrite: true);
+
+    /// <summary>Refuses when something is there already.</summary>
+    public static string? Create(string path, string content) => Write(path, content, overwrite: false);
+
+    // Null when written, else a sentence that says why not.
+    private static string? Write(string path, string content, bool overwrite)
+    {
+        string? temporary = null;
+        try
+        {
+            string target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+            string folder = Path.GetDirectoryName(target)!;
+            Directory.CreateDirectory(folder);
+            temporary = Path.Combine(folder, $".{Path.GetRandomFileName()}.tmp");
+            File.WriteAllText(temporary, content, new UTF8Encoding(false));
+            if (overwrite && !OperatingSystem.IsWindows() && File.Exists(target))
+            {
+                File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
+            }
+
+            File.Move(temporary, target, overwrite);
+            return null;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            Discard(temporary);
+            return problem.Message;
+        }
+    }
+
+    private static void Discard(string? temporary)
+    {
+        try
+        {
+            if (temporary is not null)
+            {
+                File.Delete(temporary);
+            }
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // The first problem is the one to report.
+        }
+    }
+}
