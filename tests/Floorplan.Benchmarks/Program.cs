@@ -1,1 +1,24 @@
-Console.WriteLine("to come");
+using System.Globalization;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Floorplan.Benchmarks;
+
+switch (args)
+{
+    case ["scaling", .. var sizes]:
+        Scaling.Run([.. sizes.Select(s => int.Parse(s, CultureInfo.InvariantCulture))]);
+        break;
+    case ["cold", var program, .. var arguments]:
+        ColdCommand.Run(program, arguments);
+        break;
+    case ["plan", var size]:
+        Console.Write(PlanGenerator.Make(int.Parse(size, CultureInfo.InvariantCulture)));
+        break;
+    default:
+        // In this process, so that it runs without fetching and building a project of its own.
+        var job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(5).WithIterationCount(12);
+        BenchmarkSwitcher.FromAssembly(typeof(Pipeline).Assembly).Run(args, DefaultConfig.Instance.AddJob(job));
+        break;
+}

@@ -8,15 +8,17 @@ namespace Floorplan.Cli.Commands;
 /// <summary>The <c>--sheets 1,2,4</c> option.</summary>
 internal static class SheetNumbers
 {
+    private static IReadOnlyList<int> Known { get; } = [.. SheetSet.All.Select(s => s.Number)];
+
     public static Option<int[]?> Build()
     {
         var option = new Option<int[]?>("--sheets")
         {
-            Description = $"Numbers of the sheets to draw, such as 1,2; all of {List(SheetSet.Numbers)} when left out.",
+            Description = $"Numbers of the sheets to draw, such as 1,2; all of {List(Known)} when left out.",
             HelpName = "NUMBERS",
             CustomParser = Parse,
         };
-        option.CompletionSources.Add(_ => SheetSet.Numbers.Select(n => n.ToString(CultureInfo.InvariantCulture)));
+        option.CompletionSources.Add(_ => Known.Select(n => n.ToString(CultureInfo.InvariantCulture)));
         return option;
     }
 
@@ -25,9 +27,9 @@ internal static class SheetNumbers
         var numbers = new List<int>();
         foreach (string part in result.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries)))
         {
-            if (!int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out int number) || !SheetSet.Numbers.Contains(number))
+            if (!int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out int number) || !Known.Contains(number))
             {
-                result.AddError($"--sheets: there is no sheet '{part}'; the sheets are {List(SheetSet.Numbers)}");
+                result.AddError($"--sheets: there is no sheet '{part}'; the sheets are {List(Known)}");
                 return null;
             }
 

@@ -1,6 +1,7 @@
 using System.Text;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Templates;
+using Floorplan.Drawing.Sheets;
 
 namespace Floorplan.Cli.Gallery;
 
@@ -41,9 +42,10 @@ internal static class GalleryIndex
     {
         text.Append("\n### [").Append(name).Append("](../templates/").Append(name).Append(".plan)\n\n");
         text.Append(TemplateShelf.Describe(name)).Append("\n\n");
-        foreach (var sheet in Drawing.Sheets.SheetSet.Names)
+        foreach (var sheet in SheetSet.All)
         {
-            text.Append("![").Append(name).Append(", ").Append(sheet).Append("](templates/").Append(name).Append('/').Append(sheet).Append(".svg)\n");
+            text.Append("![").Append(name).Append(", sheet ").Append(sheet.Number).Append(": ").Append(sheet.Title).Append("](templates/").Append(name);
+            text.Append('/').Append(sheet.Number).Append('-').Append(sheet.Name).Append(".svg)\n");
         }
     }
 }

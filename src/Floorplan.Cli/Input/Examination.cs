@@ -4,6 +4,7 @@ using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Binding;
+using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
 
 namespace Floorplan.Cli.Input;

@@ -1,4 +1,5 @@
 using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Files;
 
 namespace Floorplan.Cli.Input;
 
@@ -11,6 +12,6 @@ internal sealed record PlanText(string Name, string? Path, SourceText? Source, b
     /// <summary>For names of output files.</summary>
     public string BaseName => Path is null ? "plan" : System.IO.Path.GetFileNameWithoutExtension(Path);
 
-    /// <summary>Where <c>use</c> starts to look.</summary>
-    public string Folder(string current) => Path is null ? current : System.IO.Path.GetDirectoryName(Path)!;
+    /// <summary>What the plan's <c>use</c> statements may read.</summary>
+    public IPlanFiles Files => Path is null ? new NoFiles() : new PlanFiles(System.IO.Path.GetDirectoryName(Path)!);
 }

@@ -1,0 +1,65 @@
+using BenchmarkDotNet.Attributes;
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Scene;
+using Floorplan.Language.Syntax;
+using Floorplan.Model;
+using Floorplan.Model.Space;
+
+namespace Floorplan.Benchmarks;
+
+/// <summary>A plan of 40 stations in a warm process: the whole way, and each stage.</summary>
+[MemoryDiagnoser]
+public class PipelineBenchmarks
+{
+    private const int Stations = 40;
+
+    private string text = "";
+    private string edited = "";
+    private SyntaxTree tree = null!;
+    private Plan plan = null!;
+    private FloorSpace space = null!;
+    private IReadOnlyList<Finding> findings = [];
+    private IReadOnlyList<SheetScene> sheets = [];
+    private bool even;
+
+    [GlobalSetup]
+    public void Prepare()
+    {
+        text = PlanGenerator.Make(Stations);
+        edited = text.Replace("600 x 1200 x 900", "600 x 1200 x 901", StringComparison.Ordinal);
+        tree = Pipeline.Parse(text);
+        plan = Pipeline.Bind(tree);
+        space = Pipeline.Space(plan);
+        findings = Pipeline.Check(plan, space);
+        sheets = Pipeline.Draw(plan, space, findings);
+    }
+
+    [Benchmark(Baseline = true)]
+    public int TextToSheets() => Pipeline.All(text);
+
+    /// <summary>One character changes to and fro, as while typing; everything is worked out again.</summary>
+    [Benchmark]
+    public int OneCharacterEdit()
+    {
+        even = !even;
+        return Pipeline.All(even ? edited : text);
+    }
+
+    [Benchmark]
+    public SyntaxTree Parse() => Pipeline.Parse(text);
+
+    [Benchmark]
+    public Plan Bind() => Pipeline.Bind(tree);
+
+    [Benchmark]
+    public FloorSpace Space() => Pipeline.Space(plan);
+
+    [Benchmark]
+    public IReadOnlyList<Finding> Check() => Pipeline.Check(plan, space);
+
+    [Benchmark]
+    public IReadOnlyList<SheetScene> Draw() => Pipeline.Draw(plan, space, findings);
+
+    [Benchmark]
+    public int WriteSvg() => Pipeline.Write(sheets);
+}

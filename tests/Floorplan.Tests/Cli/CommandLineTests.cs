@@ -1,0 +1,52 @@
+using Xunit;
+
+namespace Floorplan.Tests.Cli;
+
+public class CommandLineTests
+{
+    [Fact]
+    public void Help_names_every_command_for_people_and_hides_the_rest()
+    {
+        var run = CliRun.Of("--help");
+        Assert.Equal(0, run.Exit);
+        Assert.All(["new", "check", "draw", "explain", "rules", "format"], c => Assert.Matches($"(?m)^  {c} ", run.Out));
+        Assert.DoesNotContain("gallery", run.Out);
+    }
+
+    [Fact]
+    public void Version_is_one_line()
+    {
+        var run = CliRun.Of("--version");
+        Assert.Equal(0, run.Exit);
+        Assert.Matches(@"^\d+\.\d+\.\d+\S*\n$", run.Out);
+    }
+
+    [Fact]
+    public void Nothing_asked_shows_help_and_could_not_run()
+    {
+        var run = CliRun.Of();
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("Commands:", run.Out);
+    }
+
+    [Theory]
+    [InlineData("did you mean check?", "chek", "a.plan")]
+    [InlineData("Required argument 'FILE'", "check")]
+    [InlineData("'text' 'json'", "check", "a.plan", "--output", "xml")]
+    [InlineData("exclude each other", "format", "a.plan", "--check", "--stdout")]
+    [InlineData("there is no such file", "check", "@a.plan")]
+    public void A_command_line_that_cannot_run_exits_with_2_and_says_why(string sentence, params string[] args)
+    {
+        var run = CliRun.Of(args);
+        Assert.Equal(2, run.Exit);
+        Assert.Contains(sentence, run.Error);
+    }
+
+    [Fact]
+    public void A_shell_is_offered_commands_rules_and_templates()
+    {
+        Assert.Contains("explain\n", CliRun.Of("[suggest:2]", "ex").Out);
+        Assert.Contains("overlap\n", CliRun.Of("[suggest:10]", "explain ov").Out);
+        Assert.Contains("fish-20ft\n", CliRun.Of("[suggest:6]", "new fi").Out);
+    }
+}

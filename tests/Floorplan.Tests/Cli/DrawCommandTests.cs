@@ -1,0 +1,104 @@
+using System.Xml.Linq;
+using Xunit;
+
+namespace Floorplan.Tests.Cli;
+
+public class DrawCommandTests
+{
+    [Fact]
+    public void Sheets_are_written_and_named()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("unit.plan", Plans.Good);
+        var run = CliRun.In(folder.Path, "", "draw", "unit.plan");
+
+        Assert.Equal(0, run.Exit);
+        string[] sheets = [.. folder.Files.Where(f => f.EndsWith(".svg", StringComparison.Ordinal))];
+        Assert.Equal(3, sheets.Length);
+        Assert.All(sheets, f => Assert.StartsWith("out/unit-", f));
+        Assert.All(sheets, f => Assert.Contains("wrote " + f, run.Out));
+        Assert.All(sheets, f => Assert.Equal("svg", XDocument.Load(folder.At(f)).Root!.Name.LocalName));
+    }
+
+    [Fact]
+    public void Only_the_sheets_asked_for_are_drawn()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("unit.plan", Plans.Good);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "draw", "unit.plan", "--out", "paper", "--sheets", "1,4").Exit);
+        Assert.Collection(
+            folder.Files.Where(f => f.StartsWith("paper/", StringComparison.Ordinal)),
+            f => Assert.StartsWith("paper/unit-1-", f),
+            f => Assert.StartsWith("paper/unit-4-", f));
+    }
+
+    [Fact]
+    public void A_sheet_that_is_not_there_is_refused_with_those_that_are()
+    {
+        var run = CliRun.WithInput(Plans.Good, "draw", "-", "--sheets", "1,99");
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("there is no sheet '99'; the sheets are 1,2,4", run.Error);
+    }
+
+    [Fact]
+    public void A_plan_with_errors_is_drawn_with_them_and_exits_with_1()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("unit.plan", Plans.Overlapping);
+        var run = CliRun.In(folder.Path, "", "draw", "unit.plan", "--sheets", "1");
+        Assert.Equal(1, run.Exit);
+        Assert.Matches(@"error: .*\[1 overlap\]", run.Out);
+        string svg = File.ReadAllText(folder.At(Assert.Single(folder.Files, f => f.EndsWith(".svg", StringComparison.Ordinal))));
+        Assert.Contains("overlap", svg);
+    }
+
+    [Fact]
+    public void A_text_that_does_not_read_writes_nothing_and_says_why()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("unit.plan", Plans.Broken);
+        var run = CliRun.In(folder.Path, "", "draw", "unit.plan");
+        Assert.Equal(1, run.Exit);
+        Assert.Equal(["unit.plan"], folder.Files);
+        Assert.Contains("staton", run.Error);
+        Assert.Contains("nothing is drawn", run.Error);
+    }
+
+    [Fact]
+    public void An_output_folder_that_is_a_file_is_a_sentence_and_leaves_nothing_half_written()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("unit.plan", Plans.Good);
+        folder.Write("out", "in the way");
+        var run = CliRun.In(folder.Path, "", "draw", "unit.plan");
+        Assert.Equal(2, run.Exit);
+        Assert.StartsWith("floorplan: out", run.Error);
+        Assert.Equal(["out", "unit.plan"], folder.Files);
+    }
+
+    [Fact]
+    public void Two_plans_of_one_name_do_not_overwrite_each_other()
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(folder.At("a"));
+        Directory.CreateDirectory(folder.At("b"));
+        folder.Write("a/unit.plan", Plans.Good);
+        folder.Write("b/unit.plan", Plans.Good);
+        var run = CliRun.In(folder.Path, "", "draw", "a/unit.plan", "b/unit.plan");
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("two of the files are named unit", run.Error);
+        Assert.Equal(["a/unit.plan", "b/unit.plan"], folder.Files);
+    }
+
+    [Fact]
+    public void A_number_changed_in_the_text_changes_the_drawing()
+    {
+        using var folder = new TemporaryFolder();
+        string changed = Plans.Good.Replace("size     1300 x 600 x 900", "size     1310 x 600 x 900", StringComparison.Ordinal);
+        Assert.NotEqual(Plans.Good, changed);
+        CliRun.In(folder.Path, Plans.Good, "draw", "-", "--sheets", "1", "--out", "one");
+        CliRun.In(folder.Path, changed, "draw", "-", "--sheets", "1", "--out", "two");
+        Assert.Equal(2, folder.Files.Count);
+        Assert.NotEqual(File.ReadAllText(folder.At(folder.Files[0])), File.ReadAllText(folder.At(folder.Files[1])));
+    }
+}

@@ -1,0 +1,60 @@
+using Xunit;
+
+namespace Floorplan.Tests.Cli;
+
+public class FormatCommandTests
+{
+    private const string Untidy = "plan   \"A\"   # kept\n     units   metric\n";
+
+    [Fact]
+    public void It_rewrites_the_file_once_and_keeps_comments()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("a.plan", Untidy);
+        Assert.Equal(1, CliRun.In(folder.Path, "", "format", "--check", "a.plan").Exit);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "a.plan").Exit);
+        string formatted = File.ReadAllText(folder.At("a.plan"));
+        Assert.NotEqual(Untidy, formatted);
+        Assert.Contains("# kept", formatted);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "--check", "a.plan").Exit);
+        Assert.Contains("in shape already", CliRun.In(folder.Path, "", "format", "a.plan").Out);
+    }
+
+    [Fact]
+    public void Standard_output_leaves_the_file_alone()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("a.plan", Untidy);
+        var run = CliRun.In(folder.Path, "", "format", "--stdout", "a.plan");
+        Assert.Equal(Untidy, File.ReadAllText(folder.At("a.plan")));
+        Assert.Equal(run.Out, CliRun.WithInput(Untidy, "format", "-").Out);
+        Assert.Contains("# kept", run.Out);
+    }
+
+    [Fact]
+    public void A_text_with_mistakes_is_left_as_it_is()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("a.plan", Plans.Broken);
+        var run = CliRun.In(folder.Path, "", "format", "a.plan");
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("left as it is", run.Error);
+        Assert.Equal(Plans.Broken, File.ReadAllText(folder.At("a.plan")));
+    }
+
+    [Fact]
+    public void A_byte_order_mark_is_kept()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("a.plan", "\uFEFF" + Untidy);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "a.plan").Exit);
+        Assert.Equal([0xEF, 0xBB, 0xBF], File.ReadAllBytes(folder.At("a.plan"))[..3]);
+    }
+
+    [Fact]
+    public void Templates_are_in_shape()
+    {
+        var run = CliRun.Of(["format", "--check", .. Plans.Templates]);
+        Assert.True(run.Exit == 0, run.Error);
+    }
+}

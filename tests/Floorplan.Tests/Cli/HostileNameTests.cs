@@ -1,0 +1,74 @@
+using System.Text.Json;
+using System.Xml.Linq;
+using Xunit;
+
+namespace Floorplan.Tests.Cli;
+
+/// <summary>A plan may come from a stranger: no name in it may steer a terminal, a browser or a reader of JSON.</summary>
+public class HostileNameTests
+{
+    public static TheoryData<string> Names => new()
+    {
+        "</text><script>alert(1)</script>",
+        "a]]><!--&amp;'`",
+        "\u001b[31mred\u0007",
+        "\u202Egnihsaw",
+        "zero\u200Bwidth\uFEFF",
+        "\u2028next",
+        new string('W', 10_000),
+        "&#x202E;{{7*7}}${x}",
+        "\U0001F41F e\u0301 \u6C34",
+    };
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Console_output_holds_no_hidden_character(string name)
+    {
+        var run = CliRun.WithInput(PlanNamed(name), "check", "-");
+        Assert.InRange(run.Exit, 0, 1);
+        Assert.DoesNotContain(run.Out + run.Error, c => c != '\n' && (char.IsControl(c) || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.Format || c is '\u2028' or '\u2029'));
+        Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length < 25_000));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Json_reads_back_and_is_plain_ascii(string name)
+    {
+        var run = CliRun.WithInput(PlanNamed(name), "check", "-", "--output", "json");
+        using var document = JsonDocument.Parse(run.Out);
+        Assert.DoesNotContain(run.Out, c => c is > '~' or '<' or '>' or '&');
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Drawings_are_well_formed_and_hold_no_live_content_or_hidden_character(string name)
+    {
+        using var folder = new TemporaryFolder();
+        var run = CliRun.In(folder.Path, PlanNamed(name), "draw", "-");
+        Assert.True(run.Exit == 0 || folder.Files.Count == 0, run.Error);
+        foreach (string file in folder.Files)
+        {
+            string text = File.ReadAllText(folder.At(file));
+            var svg = XDocument.Parse(text);
+            Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName is "script" or "foreignObject" or "image" or "a" or "use" or "style");
+            Assert.DoesNotContain(svg.Descendants().Attributes(), a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase) || a.Name.LocalName == "href");
+            Assert.DoesNotContain(svg.DescendantNodes().OfType<XText>().SelectMany(t => t.Value), c => c is '\u202E' or '\u200B' or '\u2028' or '\uFEFF' or '\u001b');
+        }
+    }
+
+    private static string PlanNamed(string name) => $"""
+        plan "{name}"
+          number "{name}"
+          units metric
+          owner "{name}"
+        shell shed 6000 x 4000 x 2500
+        room work "{name}" clean from west to east
+        door d1 work to outside, south wall, 500 from west, 900 x 2050, swings out
+        station bench "{name}" in work
+          size 1500 x 600 x 900
+          place against north wall, 1000 from west
+          worker south
+        flow product "{name}"
+          outside -> d1 -> bench   by hand
+        """;
+}

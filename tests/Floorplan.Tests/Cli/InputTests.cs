@@ -1,0 +1,70 @@
+using System.Text;
+using Floorplan.Cli.Input;
+using Xunit;
+
+namespace Floorplan.Tests.Cli;
+
+/// <summary>Whatever a file name leads to, the answer is a sentence or a plan.</summary>
+public class InputTests
+{
+    [Fact]
+    public void A_folder_is_not_a_plan()
+    {
+        using var folder = new TemporaryFolder();
+        Refused(folder.Path, "this is a folder");
+    }
+
+    [Fact]
+    public void A_missing_file_offers_near_names()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("tarn-foot.plan", Plans.Good);
+        Refused(folder.At("tarnfoot.plan"), "did you mean tarn-foot.plan?");
+    }
+
+    [Fact]
+    public void A_name_that_no_file_can_have_is_refused() => Refused("a\0b.plan", "not a file name");
+
+    [Fact]
+    public void Bytes_that_are_not_utf8_are_placed()
+    {
+        using var folder = new TemporaryFolder();
+        Refused(folder.Write("a.plan", [.. "plan\n"u8, 0xE9, (byte)'\n']), "line 2 is not UTF-8 text (byte 0xE9)");
+        Refused(folder.Write("b.plan", Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("plan")).ToArray()), "UTF-16");
+    }
+
+    [Fact]
+    public void A_file_far_too_large_is_refused()
+    {
+        using var folder = new TemporaryFolder();
+        Refused(folder.Write("a.plan", new byte[PlanReader.MostBytes + 1]), "more than 8 MB");
+    }
+
+    [Fact]
+    public void A_byte_order_mark_and_windows_line_ends_change_nothing()
+    {
+        string windows = "\uFEFF" + Plans.Good.Replace("\n", "\r\n", StringComparison.Ordinal);
+        Assert.Equal(CliRun.WithInput(Plans.Good, "check", "-"), CliRun.WithInput(windows, "check", "-"));
+    }
+
+    [Fact]
+    public void Parts_are_read_from_the_folder_of_the_plan_and_not_from_above_it()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("secret.plan", "kind hidden\n  size 100 x 100 x 100\n");
+        Directory.CreateDirectory(folder.At("plans"));
+        folder.Write("plans/unit.plan", Plans.Good + "\nuse ../secret.plan\n");
+        var run = CliRun.In(folder.Path, "", "check", "plans/unit.plan");
+        Assert.Equal(1, run.Exit);
+        Assert.DoesNotContain("hidden", run.Out);
+        Assert.Matches(@"(?m)^plans/unit\.plan:\d+:\d+: error: ", run.Out);
+    }
+
+    private static void Refused(string file, string sentence)
+    {
+        var run = CliRun.Of("check", file);
+        Assert.Equal(2, run.Exit);
+        Assert.Contains(sentence, run.Error);
+        Assert.Equal("", run.Out);
+    }
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using Xunit;
+using Xunit.Abstractions;
+
+namespace Floorplan.Tests.Robustness;
+
+/// <summary>Whatever the text, the pipeline answers with findings: no exception, no hang, no memory blow-up.</summary>
+public class FuzzTests(ITestOutputHelper output)
+{
+    private const int Cases = 100_000;
+
+    /// <summary>A gallery plan takes well under a second even on a busy machine; a case that takes this long hangs.</summary>
+    private static readonly TimeSpan Hang = TimeSpan.FromSeconds(10);
+
+    /// <summary>What may stay in memory after all cases beyond what was there before: caches, not one case each.</summary>
+    private const long MostLeftBytes = 200L << 20;
+
+    [Fact]
+    public void A_hundred_thousand_mutated_and_random_plans_give_findings_only()
+    {
+        int count = int.TryParse(Environment.GetEnvironmentVariable("FLOORPLAN_FUZZ"), NumberStyles.None, CultureInfo.InvariantCulture, out int wished)
+            ? wished
+            : Cases;
+        long before = GC.GetTotalMemory(forceFullCollection: true);
+        int given = -1;
+        FuzzWorker[] workers = [.. Enumerable.Range(0, Environment.ProcessorCount).Select(_ => new FuzzWorker(() => Interlocked.Increment(ref given) is var n && n < count ? n : -1))];
+        foreach (var worker in workers)
+        {
+            worker.Start();
+        }
+
+        while (!Array.TrueForAll(workers, w => w.IsDone))
+        {
+            Thread.Sleep(100);
+            Assert.All(workers, w => Assert.True(w.Running < Hang, $"case {w.Case} still runs after {Hang.TotalSeconds} s:\n{FuzzInput.Make(Math.Max(0, w.Case))}"));
+        }
+
+        Assert.All(workers, w => Assert.True(w.Failure is null, $"case {w.Case}: {w.Failure}\n{FuzzInput.Make(Math.Max(0, w.Case))}"));
+        int bound = workers.Sum(w => w.Bound);
+        output.WriteLine($"{count} cases, {bound} of them taken to sheets");
+        Assert.True(bound > count / 20, "too few cases bind for the later stages to be tried");
+        Assert.InRange(GC.GetTotalMemory(forceFullCollection: true) - before, long.MinValue, MostLeftBytes);
+    }
+}
