@@ -5,10 +5,10 @@ namespace Floorplan.Tests.Outside;
 
 /// <summary>
 /// How far two pictures of one drawing are apart. Renderers smooth edges each in their own way, so single pixels always
-/// differ; a missing, moved or differently coloured thing changes whole blocks.
+/// differ, but the ink in a block stays the same; a missing, moved or differently coloured thing changes it.
 /// </summary>
 /// <param name="Mean">Mean difference of brightness over all pixels, 0 to 1.</param>
-/// <param name="WorstBlock">The largest mean difference of one block of <see cref="BlockPixels"/> square, 0 to 1.</param>
+/// <param name="WorstBlock">The largest difference in ink of one block of <see cref="BlockPixels"/> square, 0 to 1.</param>
 /// <param name="At">The middle of that block, in pixels.</param>
 internal sealed record PictureDifference(double Mean, double WorstBlock, (int X, int Y) At)
 {
@@ -27,12 +27,12 @@ internal sealed record PictureDifference(double Mean, double WorstBlock, (int X,
             for (int left = 0; left < width; left += BlockPixels)
             {
                 int right = Math.Min(left + BlockPixels, width), bottom = Math.Min(top + BlockPixels, height);
-                double block = Sum(a, b, left, top, right, bottom);
-                sum += block;
-                double mean = block / ((right - left) * (bottom - top));
-                if (mean > worst)
+                var (apart, ink) = Compare(a, b, left, top, right, bottom);
+                sum += apart;
+                double block = Math.Abs(ink) / ((right - left) * (bottom - top));
+                if (block > worst)
                 {
-                    (worst, at) = (mean, ((left + right) / 2, (top + bottom) / 2));
+                    (worst, at) = (block, ((left + right) / 2, (top + bottom) / 2));
                 }
             }
         }
@@ -40,17 +40,20 @@ internal sealed record PictureDifference(double Mean, double WorstBlock, (int X,
         return new PictureDifference(sum / (width * height), worst, at);
     }
 
-    private static double Sum(Image<L8> a, Image<L8> b, int left, int top, int right, int bottom)
+    // Differences of single pixels, without and with their sign.
+    private static (double Apart, double Ink) Compare(Image<L8> a, Image<L8> b, int left, int top, int right, int bottom)
     {
-        double sum = 0;
+        double apart = 0, ink = 0;
         for (int y = top; y < bottom; y++)
         {
             for (int x = left; x < right; x++)
             {
-                sum += Math.Abs(a[x, y].PackedValue - b[x, y].PackedValue) / (double)byte.MaxValue;
+                double difference = (a[x, y].PackedValue - b[x, y].PackedValue) / (double)byte.MaxValue;
+                apart += Math.Abs(difference);
+                ink += difference;
             }
         }
 
-        return sum;
+        return (apart, ink);
     }
 }
