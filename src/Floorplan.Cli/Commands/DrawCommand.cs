@@ -60,7 +60,7 @@ internal static class DrawCommand
         var page = Page.OfOutput(host);
         foreach (var diagnostic in examination.Diagnostics)
         {
-            DiagnosticText.Write(page, diagnostic);
+            MistakeText.Write(page, diagnostic);
         }
 
         foreach (var (index, finding) in examination.Findings.Index())

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Output;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Commands;
 
@@ -25,7 +26,7 @@ internal static class ExplainCommand
             return ExitCode.Fine;
         }
 
-        string near = NearNames.Sentence(name, RuleCatalogue.All.Select(r => r.Name)) ?? "floorplan rules lists them";
+        string near = NearNames.Hint(name, RuleCatalogue.All.Select(r => r.Name)) ?? "floorplan rules lists them";
         Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"there is no rule {name}; {near}");
         return ExitCode.CouldNotRun;
     }

@@ -51,7 +51,7 @@ internal static class FormatCommand
         if (errors.Length > 0)
         {
             var page = Page.OfError(host);
-            Array.ForEach(errors, e => DiagnosticText.Write(page, e));
+            Array.ForEach(errors, e => MistakeText.Write(page, e));
             return Fail(host, input, "left as it is: a text with mistakes is not laid out anew", ExitCode.Errors);
         }
 

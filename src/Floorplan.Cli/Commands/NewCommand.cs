@@ -3,6 +3,7 @@ using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output;
 using Floorplan.Cli.Templates;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Commands;
 
@@ -30,7 +31,7 @@ internal static class NewCommand
         var error = Page.OfError(host);
         if (TemplateShelf.Find(template) is not { } text)
         {
-            error.Line(new Piece("floorplan: ", Tone.Error), $"there is no template {template}; ", NearNames.Sentence(template, TemplateShelf.Names) ?? "they are");
+            error.Line(new Piece("floorplan: ", Tone.Error), $"there is no template {template}; ", NearNames.Hint(template, TemplateShelf.Names) ?? "they are");
             error.Rows([.. TemplateShelf.Names.Select(n => (n, TemplateShelf.Describe(n)))]);
             return ExitCode.CouldNotRun;
         }

@@ -2,6 +2,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output;
 using Floorplan.Cli.Templates;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Binding.Files;
 
 namespace Floorplan.Cli.Gallery;
@@ -41,7 +42,7 @@ internal static class GalleryMaker
         var source = new Language.Text.SourceText(text, name + ".plan");
         var examination = Examination.Of(source, new NoFiles());
         return examination.Plan is null
-            ? throw new InvalidOperationException($"{name}: {string.Join("; ", examination.Diagnostics.Select(d => $"{Excerpt.Place(d.Span)} {d.Message}"))}")
+            ? throw new InvalidOperationException($"{name}: {string.Join("; ", examination.Diagnostics.Select(d => $"{DiagnosticText.Place(d.Span)} {d.Message}"))}")
             : examination;
     }
 }

@@ -2,6 +2,7 @@ using System.Text;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Output;
 using Floorplan.Cli.Templates;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Gallery;
 
@@ -54,7 +55,7 @@ internal static class MistakePage
         var page = new PlainPage(writer);
         foreach (var finding in found)
         {
-            page.Line($"{Excerpt.Place(finding.Span)}: {finding.Severity.Word()}: {finding.Message}");
+            page.Line($"{DiagnosticText.Place(finding.Span)}: {DiagnosticText.Word(finding.Severity)}: {finding.Message}");
             Excerpt.Write(page, finding.Span, Tone.Plain);
             page.Line("  mend: ", finding.Mend);
         }

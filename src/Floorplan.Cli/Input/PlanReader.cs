@@ -1,6 +1,6 @@
 using System.Globalization;
 using Floorplan.Cli.Hosting;
-using Floorplan.Cli.Output;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 
 namespace Floorplan.Cli.Input;
@@ -86,7 +86,7 @@ internal static class PlanReader
     {
         string folder = Path.GetDirectoryName(full) ?? "";
         string[] plans = Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.plan").Select(Path.GetFileName).OfType<string>()] : [];
-        string? near = NearNames.Sentence(Path.GetFileName(full), plans);
+        string? near = NearNames.Hint(Path.GetFileName(full), plans);
         return "there is no such file" + (near is null ? "" : "; " + near);
     }
 

@@ -18,7 +18,7 @@ internal static class CheckText
 
         foreach (var diagnostic in examination.Diagnostics)
         {
-            DiagnosticText.Write(page, diagnostic);
+            MistakeText.Write(page, diagnostic);
         }
 
         for (int i = 0; i < examination.Findings.Count; i++)

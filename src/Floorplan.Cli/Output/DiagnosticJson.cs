@@ -10,7 +10,7 @@ internal static class DiagnosticJson
     {
         json.WriteStartObject();
         json.WriteString("code", diagnostic.Code);
-        json.WriteString("severity", diagnostic.Severity.Word());
+        json.WriteString("severity", DiagnosticText.Word(diagnostic.Severity));
         json.WriteString("message", diagnostic.Message);
         json.WriteString("help", diagnostic.Help);
         SpanJson.Write(json, "span", diagnostic.Span);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Output;
 
@@ -12,7 +13,7 @@ internal static class FindingJson
         json.WriteStartObject();
         json.WriteNumber("number", number);
         json.WriteString("rule", finding.Rule);
-        json.WriteString("severity", finding.Severity.Word());
+        json.WriteString("severity", DiagnosticText.Word(finding.Severity));
         json.WriteString("message", finding.Message);
         WriteList(json, "things", finding.Things);
         WriteNumber(json, "measured", finding.Measured);

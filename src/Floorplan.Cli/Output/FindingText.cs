@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Output;
 
@@ -17,7 +18,7 @@ internal static class FindingText
 
         if (finding.AcceptedBy is { } accepted)
         {
-            page.Line(new Piece("  accepted: ", Tone.Good), accepted.Reason, accepted.By.Length > 0 ? $" ({accepted.By})" : "", $", {Excerpt.Place(accepted.Span)}");
+            page.Line(new Piece("  accepted: ", Tone.Good), accepted.Reason, accepted.By.Length > 0 ? $" ({accepted.By})" : "", $", {DiagnosticText.Place(accepted.Span)}");
         }
         else
         {
@@ -29,8 +30,8 @@ internal static class FindingText
 
     /// <summary>The first line alone: place, weight, sentence, number on the sheets and rule.</summary>
     public static void Line(Page page, Finding finding, int number) => page.Line(
-        $"{Excerpt.Place(finding.Span)}: ",
-        new Piece(finding.AcceptedBy is null ? finding.Severity.Word() + ": " : "accepted: ", ToneOf(finding)),
+        $"{DiagnosticText.Place(finding.Span)}: ",
+        new Piece(finding.AcceptedBy is null ? DiagnosticText.Word(finding.Severity) + ": " : "accepted: ", ToneOf(finding)),
         finding.Message,
         new Piece($" [{number} {finding.Rule}]", Tone.Quiet));
 

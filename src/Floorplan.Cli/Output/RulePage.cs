@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Output;
 
@@ -36,7 +37,7 @@ internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Se
     }
 
     private static string Limit(RuleLimit limit)
-        => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Codes(limit)}, {Weight(limit).Word()} ({limit.Source.Text})";
+        => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Codes(limit)}, {DiagnosticText.Word(Weight(limit))} ({limit.Source.Text})";
 
     private static Language.Diagnostics.Severity Weight(RuleLimit limit)
         => limit.Severity < limit.Source.Heaviest ? limit.Severity : limit.Source.Heaviest;

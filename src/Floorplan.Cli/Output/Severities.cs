@@ -4,13 +4,6 @@ namespace Floorplan.Cli.Output;
 
 internal static class Severities
 {
-    public static string Word(this Severity severity) => severity switch
-    {
-        Severity.Error => "error",
-        Severity.Warning => "warning",
-        _ => "note",
-    };
-
     public static Tone Tone(this Severity severity) => severity switch
     {
         Severity.Error => Output.Tone.Error,

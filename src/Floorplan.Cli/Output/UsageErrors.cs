@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Floorplan.Cli.Hosting;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Output;
 
@@ -18,7 +19,7 @@ internal static class UsageErrors
         string[] known = [.. command.Subcommands.Where(c => !c.Hidden).Select(c => c.Name), .. command.Options.Select(o => o.Name)];
         foreach (string token in parsed.UnmatchedTokens)
         {
-            if (NearNames.Sentence(token, known) is { } near)
+            if (NearNames.Hint(token, known) is { } near)
             {
                 page.Line($"  {token}: {near}");
             }

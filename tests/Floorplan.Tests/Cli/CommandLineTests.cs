@@ -30,7 +30,7 @@ public class CommandLineTests
     }
 
     [Theory]
-    [InlineData("did you mean check?", "chek", "a.plan")]
+    [InlineData("did you mean `check`?", "chek", "a.plan")]
     [InlineData("Required argument 'FILE'", "check")]
     [InlineData("'text' 'json'", "check", "a.plan", "--output", "xml")]
     [InlineData("exclude each other", "format", "a.plan", "--check", "--stdout")]

@@ -26,7 +26,7 @@ public class ExplainCommandTests
     {
         var run = CliRun.Of("explain", "over-lap");
         Assert.Equal(2, run.Exit);
-        Assert.Equal("floorplan: there is no rule over-lap; did you mean overlap?\n", run.Error);
+        Assert.Equal("floorplan: there is no rule over-lap; did you mean `overlap`?\n", run.Error);
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public class InputTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("tarn-foot.plan", Plans.Good);
-        Refused(folder.At("tarnfoot.plan"), "did you mean tarn-foot.plan?");
+        Refused(folder.At("tarnfoot.plan"), "did you mean `tarn-foot.plan`?");
     }
 
     [Fact]

@@ -42,6 +42,6 @@ public class NewCommandTests
     {
         var run = CliRun.Of("new", "fish-20", "x.plan");
         Assert.Equal(2, run.Exit);
-        Assert.Contains("did you mean fish-20ft?", run.Error);
+        Assert.Contains("did you mean `fish-20ft`?", run.Error);
     }
 }

@@ -3,20 +3,20 @@ using Floorplan.Language.Diagnostics;
 namespace Floorplan.Cli.Output;
 
 /// <summary>A mistake in the text, for people.</summary>
-internal static class DiagnosticText
+internal static class MistakeText
 {
     public static void Write(Page page, Diagnostic diagnostic)
     {
         var tone = diagnostic.Severity.Tone();
         page.Line(
-            $"{Excerpt.Place(diagnostic.Span)}: ",
-            new Piece(diagnostic.Severity.Word() + ": ", tone),
+            $"{DiagnosticText.Place(diagnostic.Span)}: ",
+            new Piece(DiagnosticText.Word(diagnostic.Severity) + ": ", tone),
             diagnostic.Message,
             new Piece($" [{diagnostic.Code}]", Tone.Quiet));
         Excerpt.Write(page, diagnostic.Span, tone);
         foreach (var related in diagnostic.Related ?? [])
         {
-            page.Line($"  {Excerpt.Place(related.Span)}: {related.Message}");
+            page.Line($"  {DiagnosticText.Place(related.Span)}: {related.Message}");
             Excerpt.Write(page, related.Span, Tone.Note);
         }
 
