@@ -19,14 +19,20 @@ internal static class GalleryCommand
 
     private static int Run(Host host, string folder)
     {
-        var files = GalleryMaker.Make();
-        if (files.WriteTo(host.Full(folder)) is { } problem)
+        string full = host.Full(folder);
+        string? problem = GalleryFiles.Refusal(full);
+        if (problem is null)
         {
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{folder}: {problem}");
-            return ExitCode.CouldNotRun;
+            var files = GalleryMaker.Make();
+            problem = files.WriteTo(full);
+            if (problem is null)
+            {
+                Page.OfOutput(host).Line($"wrote {files.Count} files to {folder}");
+                return ExitCode.Fine;
+            }
         }
 
-        Page.OfOutput(host).Line($"wrote {files.Count} files to {folder}");
-        return ExitCode.Fine;
+        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{folder}: {problem}");
+        return ExitCode.CouldNotRun;
     }
 }

@@ -18,14 +18,15 @@ internal sealed class GalleryFiles
 
     public int Count => files.Count;
 
+    /// <summary>Why a folder may not be written to; null when it may: it is empty, not there yet, or a gallery made earlier.</summary>
+    public static string? Refusal(string folder)
+        => Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && !IsGallery(folder)
+            ? "the folder holds other files; name an empty one, or a gallery made earlier"
+            : null;
+
     /// <summary>Null when all is written, else why not.</summary>
     public string? WriteTo(string folder)
     {
-        if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && !IsGallery(folder))
-        {
-            return "the folder holds other files; name an empty one, or a gallery made earlier";
-        }
-
         foreach (var (name, content) in files)
         {
             if (WholeFile.Replace(Path.Combine(folder, name), content) is { } problem)

@@ -15,7 +15,7 @@ public class HugeInputTests
     {
         ["one line of a million characters"] = () => Head + "station " + new string('x', 1_000_000),
         ["a million quotes"] = () => new string('"', 1_000_000),
-        ["ten thousand levels of indentation"] = () => Head + Lines(10_000, n => new string(' ', n % 2_000) + "size 1"),
+        ["ten thousand levels of indentation"] = () => Head + Lines(10_000, n => new string(' ', n % 500) + "size 1"),
         ["a hundred thousand unknown statements"] = () => Lines(100_000, n => $"wrod{n} x y z"),
         ["a hundred thousand details"] = () => Head + "station s \"S\" in a\n" + Lines(100_000, n => $"  size {n} x 2 x 3"),
         ["one name ten thousand times"] = () => Head + Lines(10_000, _ => "station s \"S\" in a, 100 x 100 x 100, at 0, 0"),
