@@ -7,5 +7,8 @@ internal static class GettingOutRules
 {
     public static IReadOnlyList<Rule> All { get; } =
     [
+        new AisleTooNarrow(),
+        new ExitTooFar(),
+        new ExitLocksIn(),
     ];
 }

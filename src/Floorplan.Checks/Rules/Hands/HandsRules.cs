@@ -7,5 +7,9 @@ internal static class HandsRules
 {
     public static IReadOnlyList<Rule> All { get; } =
     [
+        new OutOfReach(),
+        new ElbowRoom(),
+        new NowhereToStand(),
+        new HandCarryTooFar(),
     ];
 }

@@ -7,5 +7,6 @@ internal static class ShellRules
 {
     public static IReadOnlyList<Rule> All { get; } =
     [
+        new CutsFrame(),
     ];
 }

@@ -7,5 +7,13 @@ internal static class WaterAndDrainRules
 {
     public static IReadOnlyList<Rule> All { get; } =
     [
+        new NoWaterNear(),
+        new NoDrainNear(),
+        new RoomWithoutDrain(),
+        new DrainTooFew(),
+        new FallNotPossible(),
+        new HandSinkTooFar(),
+        new HandSinkMissing(),
+        new SinkBlocked(),
     ];
 }

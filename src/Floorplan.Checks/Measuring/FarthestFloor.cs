@@ -1,0 +1,58 @@
+using Floorplan.Model.Shapes;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Triangulate;
+
+namespace Floorplan.Checks.Measuring;
+
+/// <summary>The place on a floor that lies farthest, in a straight line, from the nearest of some points.</summary>
+internal static class FarthestFloor
+{
+    /// <summary>Points nearer to each other than this are one, in mm.</summary>
+    private const double SamePoint = 0.5;
+
+    /// <summary>Needs at least one point. Distances in mm.</summary>
+    public static (Coordinate At, double Mm) From(Polygon floor, IReadOnlyList<Coordinate> points)
+    {
+        var sites = Distinct(points);
+        if (sites.Count == 1)
+        {
+            return Farthest(floor, sites[0]);
+        }
+
+        // Inside one Voronoi cell the nearest point is known, so the farthest place is a corner of cell and floor.
+        var builder = new VoronoiDiagramBuilder { ClipEnvelope = floor.EnvelopeInternal };
+        builder.SetSites(sites);
+        var best = (At: floor.Coordinate, Mm: -1.0);
+        foreach (var cell in builder.GetDiagram(Shape.Factory).Geometries)
+        {
+            var part = cell.Intersection(floor);
+            if (!part.IsEmpty && cell.UserData is Coordinate site && Farthest(part, site) is var far && far.Mm > best.Mm)
+            {
+                best = far;
+            }
+        }
+
+        return best;
+    }
+
+    private static List<Coordinate> Distinct(IReadOnlyList<Coordinate> points)
+    {
+        var sorted = points.OrderBy(p => p.X).ThenBy(p => p.Y);
+        var distinct = new List<Coordinate>();
+        foreach (var point in sorted)
+        {
+            if (distinct.Count == 0 || distinct[^1].Distance(point) > SamePoint)
+            {
+                distinct.Add(point);
+            }
+        }
+
+        return distinct;
+    }
+
+    private static (Coordinate At, double Mm) Farthest(Geometry part, Coordinate site)
+    {
+        var at = part.Coordinates.MaxBy(c => c.Distance(site))!;
+        return (at, at.Distance(site));
+    }
+}

@@ -1,0 +1,143 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Text;
+using Floorplan.Model;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Space;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Checks.Rules.GettingOut;
+
+/// <summary>The narrowest free width along every real walk, and along the way out from every working place. One pinch is told once.</summary>
+public sealed class AisleTooNarrow : Rule
+{
+    private const string Aisle = "free width of an aisle";
+    private const string WayOut = "least width anywhere on a way out";
+
+    /// <summary>Walks that are pinched at the same place share one finding; own assumption.</summary>
+    private const double SamePinch = 600;
+
+    public override string Name => "aisle-too-narrow";
+
+    public override RuleGroup Group => RuleGroup.GettingOut;
+
+    public override string Says => "People walk, or get out, between fixed things that stand too close together.";
+
+    public override string Why => "In a narrow place two people cannot pass, a crate is carried sideways, and in smoke or after a fall nobody gets through with another person.";
+
+    public override string Mend => "Move or shorten one of the two things, or take shallower ones.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("FDA/CFP Food Establishment Plan Review Guide 2000, Part 6: 36 in between work units", Origin.FoundInPublicCopy),
+        new("29 CFR 1910.36(g)(2), US CFR: exit access at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law),
+        new("ISO 14122-2: walkways 800 mm preferred, 600 mm at least", Origin.FoundInPublicCopy),
+        new("29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice", Origin.FromMemory, Force.Law),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Aisle, 914, LimitUnit.Millimetres, Sources[0], Severity.Note, CodeChoice.Us),
+        new(Aisle, 800, LimitUnit.Millimetres, Sources[2], Severity.Note, CodeChoice.Eu, CodeChoice.None),
+        new(WayOut, 711, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
+        new(WayOut, 600, LimitUnit.Millimetres, Sources[2], Severity.Warning, CodeChoice.Eu, CodeChoice.None),
+    ];
+
+    public override string Bad => Box("1400 x 1000 x 900");
+
+    public override string Good => Box("1400 x 600 x 900");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        double widest = Tiers.Holding(context, this).Select(l => l.Value).DefaultIfEmpty(0).Max();
+        var pinches = new List<Finding>();
+        foreach (var (route, span) in Walks(context))
+        {
+            var (width, at) = context.Space.NarrowestAlong(route, widest);
+            if (Tiers.Below(context, this, width) is not { } limit)
+            {
+                continue;
+            }
+
+            var finding = Pinch(context, limit, width, at, span);
+            int same = pinches.FindIndex(p => p.At!.Distance(at) < SamePinch || (p.Things.Count > 1 && p.Things.SequenceEqual(finding.Things)));
+            if (same < 0)
+            {
+                pinches.Add(finding);
+            }
+            else if (width < pinches[same].Measured)
+            {
+                pinches[same] = finding;
+            }
+        }
+
+        bool adviceOnly = context.Plan.Shell.Kind == Model.Shells.ShellKind.Trailer && context.Plan.Head.Code == CodeChoice.Us;
+        return adviceOnly ? pinches.Select(p => p with { Severity = p.Severity < Severity.Warning ? p.Severity : Severity.Warning }) : pinches;
+    }
+
+    private Finding Pinch(CheckContext context, AppliedLimit limit, double width, Coordinate at, SourceSpan span)
+    {
+        var near = new Envelope(at);
+        near.ExpandBy((width / 2) + 1);
+        var point = Model.Shapes.Shape.Factory.CreatePoint(at);
+        var between = context.Space.StationsNear(near)
+            .Where(s => s.Footprint.Distance(point) <= (width / 2) + 1)
+            .OrderBy(s => s.Id, StringComparer.Ordinal)
+            .Take(2)
+            .ToList();
+        string where = between.Count switch
+        {
+            0 => $"between walls, {Say.Place(at, context.Plan.Units)}",
+            1 => $"beside {Named.Of(between[0])}",
+            _ => $"between {Named.Of(between[0])} and {Named.Of(between[1])}",
+        };
+        string more = Say.SizeUp(limit.Value - width, context.Plan.Units);
+        return CheckContext.Find(
+            this, limit, width, [.. between.Select(s => s.Id)], $"the way {where} is {context.Text(width)} wide",
+            between.Count == 0 ? $"widen the passage by {more}" : $"move {Named.Of(between[0])} {more} away, or make it that much shallower", between.Count == 0 ? span : between[0].Span, at);
+    }
+
+    private static IEnumerable<(Route Route, SourceSpan Span)> Walks(CheckContext context)
+    {
+        foreach (var leg in context.Space.LegRoutes)
+        {
+            if (leg.Route is { } route && leg.Leg.Carriage.Kind is CarriageKind.Walk or CarriageKind.Hand or CarriageKind.Trolley)
+            {
+                yield return (route, leg.Leg.Span);
+            }
+        }
+
+        foreach (var station in context.Plan.Stations.Where(s => s.Role == StationRole.Station && s.Workers.Count > 0))
+        {
+            if (context.Space.FindExit(station.Room, station.Workers[0].Centre.Coordinate, Mover.Person, Exits.IsExit) is { } route)
+            {
+                yield return (route, station.Span);
+            }
+        }
+    }
+
+    private static string Box(string tank) => $"""
+        plan "Two rows"
+          units metric
+          code us
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out
+        station tank "Brine tank" in cut
+          size {tank}
+          place against north wall, 2000 from west
+        station table "Cutting table" in cut
+          size 1400 x 650 x 900
+          place against south wall, 2000 from west
+        station pack "Packing table" in cut
+          size 600 x 600 x 900
+          place against east wall, 600 from south
+          worker west
+        flow people "Packer"
+          outside -> d1 -> pack
+        """;
+}

@@ -1,0 +1,95 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Space;
+
+namespace Floorplan.Checks.Rules.Hands;
+
+/// <summary>Measures the real way of every leg that goes by hand.</summary>
+public sealed class HandCarryTooFar : Rule
+{
+    /// <summary>Carries past this are outside what the carrying equations were fitted to, in mm.</summary>
+    private const double Advised = 10_000;
+
+    /// <summary>Carries past this have no accepted mass for a shift, in mm.</summary>
+    private const double Most = 20_000;
+
+    public override string Name => "hand-carry-too-far";
+
+    public override RuleGroup Group => RuleGroup.Hands;
+
+    public override string Says => "Something is carried by hand farther than a person should carry all day.";
+
+    public override string Why =>
+        "Carrying costs time on every trip and wears out backs and shoulders; what a person can carry falls with distance. Wet floors make long carries a slipping risk too.";
+
+    public override string Mend => "Bring the two stops nearer to each other, open a hatch between them, or carry by trolley, rail or conveyor.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("LM-MMH carrying equations, Potvin and others, Ergonomics 64(8), 2021: fitted to carries of 2.1 m to 10 m", Origin.FoundInPublicCopy),
+        new("ISO 11228-1:2021, carrying: accepted mass falls beyond 10 m and is given up to 20 m", Origin.FromMemory),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new("carry by hand", Advised, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new("longest carry by hand", Most, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+    ];
+
+    public override string Bad => """
+        plan "A long carry"
+          units metric
+
+        shell container 40 ft high-cube
+          lining walls 60, ceiling 60, floor 40
+          doors  west
+
+        room work "Packing room" clean from west to east
+
+        door d1 work to outside, south wall, 5500 from west, 900 x 2050, swings out
+
+        station wash "Wash table" in work
+          size   1200 x 600 x 900
+          place  against north wall, 100 from west
+          worker south
+
+        station pack "Packing table" in work
+          size   1200 x 600 x 900
+          place  against north wall, 100 from east
+          worker south
+
+        flow product
+          wash -> pack by hand
+        """;
+
+    public override string Good => Bad.Replace("by hand", "by trolley 600 wide", StringComparison.Ordinal);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        foreach (var way in context.Space.LegRoutes)
+        {
+            if (way.Leg.Carriage.Kind == CarriageKind.Hand && way.Route is { } route &&
+                Tiers.Above(context, this, route.LengthMm) is { } limit)
+            {
+                yield return Report(context, way, route, limit);
+            }
+        }
+    }
+
+    private Finding Report(CheckContext context, LegRoute way, Route route, AppliedLimit limit)
+    {
+        string from = way.Leg.From.Name;
+        string to = way.Leg.To.Name;
+        return CheckContext.Find(
+            this,
+            limit,
+            route.LengthMm,
+            [from, to],
+            $"{way.Flow.Label} is carried by hand {context.Walk(route.LengthMm)} from {from} to {to}",
+            $"shorten the way by {context.Walk(route.LengthMm - limit.Value)} by moving {from} and {to} nearer to each other, or write another carriage for this leg, such as: by trolley 600 wide",
+            way.Leg.Span,
+            route.Path.GetPointN(route.Path.NumPoints / 2).Coordinate);
+    }
+}

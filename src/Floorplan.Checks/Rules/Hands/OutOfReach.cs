@@ -1,0 +1,215 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Text;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Openings;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Checks.Rules.Hands;
+
+/// <summary>Measures from where people stand to what their hands use: their own bench, bins, hatches and racks.</summary>
+public sealed class OutOfReach : Rule
+{
+    /// <summary>Thumb-tip reach of a 5th-percentile woman in mm; MIL-STD-1472G gives 677 mm.</summary>
+    private const double SmallWoman = 674;
+
+    /// <summary>Thumb-tip reach of a 95th-percentile man in mm.</summary>
+    private const double TallMan = 886;
+
+    public override string Name => "out-of-reach";
+
+    public override RuleGroup Group => RuleGroup.Hands;
+
+    public override string Says => "A worker cannot reach what the work needs: the far side of the bench, a bin, a hatch or a rack.";
+
+    public override string Why =>
+        "Who stretches over a bench all day gets a bad back, and what cannot be reached is not cut, not picked up and not cleaned. Reach is set for a small woman, so that everybody on the crew can do the job; past the reach of a tall man hardly anyone can.";
+
+    public override string Mend => "Make the bench shallower, let people stand on both sides, bring the bin or hatch nearer, or clear what stands in front of it.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        Published.AnsurTwo,
+        new("MIL-STD-1472G, Appendix B, 2012: functional reach of a 5th-percentile woman 677 mm", Origin.FoundInPublicCopy),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new("reach of a small woman", SmallWoman, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new("reach of a tall man", TallMan, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+    ];
+
+    public override string Bad => """
+        plan "A bench too deep"
+          units metric
+
+        shell container 20 ft high-cube
+          lining walls 60, ceiling 60, floor 40
+          doors  west
+
+        room work "Cutting room" clean from west to east
+
+        door d1 work to outside, south wall, 300 from west, 900 x 2050, swings out
+
+        station bench "Trim bench" in work
+          size   1800 x 950 x 900
+          place  against north wall, 1500 from west
+          worker south
+          work   30 s each
+        """;
+
+    public override string Good => Bad.Replace("1800 x 950 x 900", "1800 x 600 x 900", StringComparison.Ordinal);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        foreach (var station in context.Plan.Stations)
+        {
+            if (station.Workers.Count > 0 && OwnBench(context, station) is { } finding)
+            {
+                yield return finding;
+            }
+
+            foreach (var bin in FarBins(context, station))
+            {
+                yield return bin;
+            }
+        }
+
+        foreach (var stop in FarStops(context))
+        {
+            yield return stop;
+        }
+    }
+
+    private Finding? OwnBench(CheckContext context, Station station)
+    {
+        // A machine that is fed below its top, at a stated work height, is reached into only at its mouth.
+        if (station.WorkHeight < station.Top)
+        {
+            return null;
+        }
+
+        var worst = station.Workers
+            .Select(w => (Worker: w, Spot: BenchDepth.FarthestWorked(station, w)))
+            .Where(p => p.Spot is not null)
+            .Select(p => (p.Worker, p.Spot, Reach: context.Space.Reach(station, p.Worker, p.Spot!, station.WorkHeight.Millimetres)))
+            .OrderByDescending(p => p.Reach)
+            .FirstOrDefault();
+        if (worst.Spot is null || Tiers.Above(context, this, worst.Reach) is not { } limit)
+        {
+            return null;
+        }
+
+        string part = BenchDepth.IsWorkedToTheMiddle(station, worst.Worker) ? "middle" : "far side";
+        string more = Say.SizeUp(worst.Reach - limit.Value, context.Plan.Units);
+        return CheckContext.Find(
+            this,
+            limit,
+            worst.Reach,
+            [station.Id],
+            $"the {part} of {station.Id} is {context.Text(worst.Reach)} from the worker",
+            $"make {station.Id} {more} shallower, or let people stand on its other side too",
+            station.Span,
+            worst.Spot.Coordinate);
+    }
+
+    /// <summary>Waste that is thrown by hand should land in the bin without a step.</summary>
+    private IEnumerable<Finding> FarBins(CheckContext context, Station station)
+    {
+        foreach (var waste in station.Wastes)
+        {
+            var bin = waste.BinId is null ? null : context.Plan.Stations.FirstOrDefault(s => s.Id == waste.BinId);
+            if (bin is null || bin.Room.Id != station.Room.Id || station.Workers.Count == 0 || IsConveyed(context, station, bin) ||
+                context.Limit(this) is not { } limit)
+            {
+                continue;
+            }
+
+            double reach = station.Workers.Min(w => context.Space.Reach(station, w, bin.Footprint, bin.Top.Millimetres));
+            if (reach > limit.Value + Tiers.Tolerance)
+            {
+                string measured = double.IsInfinity(reach) ? "shut off" : context.Text(reach);
+                string mend = double.IsInfinity(reach)
+                    ? $"clear what stands between {bin.Id} and {station.Id}"
+                    : $"move {bin.Id} {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to {station.Id}, or write how the waste gets there, such as: {station.Id} -> {bin.Id} by chute";
+                yield return CheckContext.Find(
+                    this, limit, reach, [station.Id, bin.Id], $"{bin.Id} is {measured} from the nearest worker at {station.Id}", mend, waste.Span, bin.Bounds.Centre.Coordinate);
+            }
+        }
+    }
+
+    private static bool IsConveyed(CheckContext context, Station station, Station bin) => context.Plan.Flows
+        .SelectMany(f => f.Legs)
+        .Any(l => l.From.Name == station.Id && l.To.Name == bin.Id && l.Carriage.Kind != CarriageKind.Hand);
+
+    /// <summary>Hatches, racks and bins that are served by hand from the floor in front of them.</summary>
+    private IEnumerable<Finding> FarStops(CheckContext context)
+    {
+        var seen = new HashSet<(string, string)>();
+        foreach (var leg in context.Plan.Flows.SelectMany(f => f.Legs).Where(l => l.Carriage.Kind == CarriageKind.Hand))
+        {
+            foreach (var (stop, other) in new[] { (leg.From, leg.To), (leg.To, leg.From) })
+            {
+                var room = RoomOf(stop, other);
+                if (room is not null && Target(stop) is { } target && seen.Add((stop.Name, room.Id)) && FarStop(context, stop, other, room, target) is { } finding)
+                {
+                    yield return finding;
+                }
+            }
+        }
+    }
+
+    private Finding? FarStop(CheckContext context, Stop stop, Stop other, Room room, Geometry target)
+    {
+        if (context.Limit(this) is not { } limit)
+        {
+            return null;
+        }
+
+        if (other is StationStop { Station: var station } &&
+            station.Workers.Any(w => context.Space.Reach(station, w, target, station.WorkHeight.Millimetres) <= limit.Value + Tiers.Tolerance))
+        {
+            return null;
+        }
+
+        // Arms start at the front of the body, half a standing place ahead of its middle.
+        var stand = context.Space.StandingAt(stop, room);
+        double reach = stand is null
+            ? double.PositiveInfinity
+            : target.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(stand)) - (WorkerSize.Depth.Millimetres / 2);
+        if (reach <= limit.Value + Tiers.Tolerance)
+        {
+            return null;
+        }
+
+        string things = stand is null ? $"there is no floor to stand on at {stop.Name} in {room.Id}" : $"{stop.Name} is {context.Text(reach)} from the nearest floor to stand on in {room.Id}";
+        string mend = stand is null
+            ? $"clear the floor in front of {stop.Name}"
+            : $"clear the floor in front of {stop.Name}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
+        return CheckContext.Find(this, limit, reach, [stop.Name], things, mend, Span(stop), target.Centroid.Coordinate);
+    }
+
+    private static Geometry? Target(Stop stop) => stop switch
+    {
+        StationStop { Station: { Workers.Count: 0 } station } => station.Footprint,
+        OpeningStop { Opening: { IsWalkable: false } opening } when opening.Kind != OpeningKind.CargoDoor => opening.Reveal,
+        _ => null,
+    };
+
+    private static Room? RoomOf(Stop stop, Stop other) => (stop, other) switch
+    {
+        (StationStop own, _) => own.Station.Room,
+        (OpeningStop, StationStop far) => far.Station.Room,
+        _ => null,
+    };
+
+    private static SourceSpan Span(Stop stop) => stop switch
+    {
+        StationStop s => s.Station.Span,
+        OpeningStop o => o.Opening.Span,
+        _ => stop.Span,
+    };
+}

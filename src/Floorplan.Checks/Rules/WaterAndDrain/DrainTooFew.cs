@@ -1,0 +1,79 @@
+using System.Globalization;
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Checks.Rules.WaterAndDrain;
+
+/// <summary>Washed rooms that have a drain, but too few or too far apart.</summary>
+public sealed class DrainTooFew : Rule
+{
+    private const string Area = "floor for each drain";
+    private const string Far = "floor to its nearest drain";
+
+    public override string Name => "drain-too-few";
+
+    public override RuleGroup Group => RuleGroup.WaterAndDrain;
+
+    public override string Says => "A washed room has fewer drains than its floor needs, or a part of its floor lies too far from one.";
+
+    public override string Why => "The longer the way, the more build-up the fall takes and the more puddles stay behind. Standing water is where listeria lives.";
+
+    public override string Mend => "Add a drain where the floor is farthest from one, or use a trench drain.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("COMAR 10.15.03.21, Maryland, and Iowa meat plant guidelines: a drain for each 400 sq ft", Origin.FoundInPublicCopy),
+        new("RCW 16.68.110, Washington: no floor more than 16 ft from a drain", Origin.FoundInPublicCopy),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Area, 37.16, LimitUnit.SquareMetres, Sources[0], Severity.Warning),
+        new(Far, 4877, LimitUnit.Millimetres, Sources[1], Severity.Note),
+    ];
+
+    public override string Bad => """
+        plan "One drain in a shed"
+          units metric
+        shell shed 9000 x 6000 x 2800
+          lining walls 20, ceiling 20, floor 120
+        room wash "Wash" dirty from west to east
+        door d1 wash to outside, south wall, centred, 900 x 2050, swings out
+        station bench "Rinse bench" in wash
+          size 1400 x 600 x 900
+          place against north wall, centred
+        drain fd1 floor in wash, centred, 4000 from west, 100
+        """;
+
+    public override string Good => Bad + "\ndrain fd2 floor in wash, centred, 7000 from west, 100";
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown))
+        {
+            var drains = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain && p.Room?.Id == room.Id).ToList();
+            if (drains.Count == 0)
+            {
+                continue;
+            }
+
+            var (at, mm) = FarthestFloor.From(room.Floor, [.. drains.Select(d => d.At.Coordinate)]);
+            int needed = context.Limit(this, Area) is { } each ? (int)Math.Ceiling((room.AreaSquareMetres / each.Value) - 1e-6) : 0;
+            if (context.Limit(this, Area) is { } area && drains.Count < needed)
+            {
+                string size = room.AreaSquareMetres.ToString("0.#", CultureInfo.InvariantCulture);
+                yield return CheckContext.Find(
+                    this, area, room.AreaSquareMetres / drains.Count, [room.Id], $"{Named.Of(room)}, {size} m2, has {drains.Count} of {needed} drains",
+                    $"add {needed - drains.Count}, the first near {Say.Place(at, context.Plan.Units)}", room.Span, at);
+            }
+            else if (context.Limit(this, Far) is { } far && mm > far.Value + Tiers.Tolerance)
+            {
+                yield return CheckContext.Find(
+                    this, far, mm, [room.Id], $"floor of {Named.Of(room)} lies {context.Walk(mm)} from the nearest drain",
+                    $"add a drain near {Say.Place(at, context.Plan.Units)}", room.Span, at);
+            }
+        }
+    }
+}

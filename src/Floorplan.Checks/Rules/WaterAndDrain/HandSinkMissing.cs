@@ -1,0 +1,70 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.WaterAndDrain;
+
+/// <summary>Rooms where people handle open product need a hand sink in the room, or in the lobby that they come through.</summary>
+public sealed class HandSinkMissing : Rule
+{
+    public override string Name => "hand-sink-missing";
+
+    public override RuleGroup Group => RuleGroup.WaterAndDrain;
+
+    public override string Says => "People work with open product in a room that has no hand sink, nor has the lobby next to it.";
+
+    public override string Why => "Without a sink where the hands are, gloves and knives carry everything on to the next carcass.";
+
+    public override string Mend => "Add a hand sink in the room, or in a lobby that opens into it.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("Food Code 2022, 5-204.11: hand sinks in food preparation areas", Origin.FromMemory, Force.Law),
+        new("Food Code 2022, 5-203.11 (WAC 246-215-05230): at least one, and enough for convenient use", Origin.FoundInPublicCopy, Force.Law),
+    ];
+
+    public override string Bad => Box("");
+
+    public override string Good => Box("sink s1 hand in gut, 400 x 350, against south wall, 2500 from west");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var plan = context.Plan;
+        var withSink = plan.Stations.Where(s => s.IsHandSink).Select(s => s.Room.Id).ToHashSet();
+        var worked = plan.Stations.Where(s => s.Role == StationRole.Station && s.Workers.Count > 0).Select(s => s.Room.Id).ToHashSet();
+        foreach (var room in plan.Rooms.Where(r => r.Class is HygieneClass.Dirty or HygieneClass.Clean && worked.Contains(r.Id)))
+        {
+            if (!withSink.Contains(room.Id) && !Lobbies(plan, room).Any(l => withSink.Contains(l.Id)))
+            {
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no hand sink, nor has a lobby next to it",
+                    $"add one, such as: sink s-{room.Id} hand in {room.Id}, 400 mm x 350 mm, against … wall, … from …", room.Span, room.Floor.InteriorPoint.Coordinate)
+                    with { Limit = $"a hand sink where food is handled ({Sources[0].Text})" };
+            }
+        }
+    }
+
+    private static IEnumerable<Room> Lobbies(Plan plan, Room room) => plan.Openings
+        .Where(o => o.IsWalkable && (o.RoomA?.Id == room.Id || o.RoomB?.Id == room.Id))
+        .Select(o => o.RoomA?.Id == room.Id ? o.RoomB : o.RoomA)
+        .OfType<Room>()
+        .Where(r => r.Class == HygieneClass.Staff);
+
+    private static string Box(string sink) => $"""
+        plan "Gutting box"
+          units metric
+          code us
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 110
+          doors west
+        room gut "Gutting" dirty from west to east
+        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out
+        station bench "Gutting bench" in gut
+          size 1400 x 600 x 900
+          place against north wall, 600 from west
+          worker south
+        {sink}
+        """;
+}

@@ -1,0 +1,63 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Services;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.WaterAndDrain;
+
+/// <summary>A sink is taken to bring its own trap; only stations that ask for a drain are looked at.</summary>
+public sealed class NoDrainNear : Rule
+{
+    public override string Name => "no-drain-near";
+
+    public override RuleGroup Group => RuleGroup.WaterAndDrain;
+
+    public override string Says => "A station lets water go, and its room has no drain, or only a far one.";
+
+    public override string Why => "Water that runs over the floor to a far drain is walked through and splashed on, carries dirt past other stations, and freezes or grows slime on its way.";
+
+    public override string Mend => "Put a drain below or beside the station, or move the station to one. Food equipment ends above the drain with an air gap, never in a fixed joint.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("waste pipe or run-off of at most 3 m from station to drain", Origin.OwnAssumption),
+        new("Food Code 5-402.11: food equipment drains indirectly; a dishwasher stands within 5 ft of a trapped floor drain", Origin.FoundInSecondaryCopy),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits => [new("drain to station", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
+
+    public override string Bad => WetBox.With("Far drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 200 from east, centred, 100");
+
+    public override string Good => WetBox.With("Near drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (context.Limit(this) is not { } limit)
+        {
+            yield break;
+        }
+
+        foreach (var station in context.Plan.Stations)
+        {
+            if (station.Needs.FirstOrDefault(n => n.Kind == NeedKind.Drain) is not { } need)
+            {
+                continue;
+            }
+
+            var at = station.Bounds.Centre.Coordinate;
+            if (NearestPoint.To(context.Plan, station, p => p.Kind == ServiceKind.Drain) is not { } found)
+            {
+                yield return CheckContext.Find(
+                    this, Severity.Error, [station.Id], $"{Named.Of(station)} needs a drain, and {Named.Of(station.Room)} has none",
+                    $"add one, such as: drain fd-{station.Id} floor in {station.Room.Id}, … from west, … from south, 100 mm", need.Span, at);
+            }
+            else if (found.Mm > limit.Value + Tiers.Tolerance)
+            {
+                yield return CheckContext.Find(
+                    this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest drain for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
+                    $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at {station.Id}", need.Span, at);
+            }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Services;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.WaterAndDrain;
+
+/// <summary>A sink is taken to bring its own tap; only stations that ask for water are looked at.</summary>
+public sealed class NoWaterNear : Rule
+{
+    public override string Name => "no-water-near";
+
+    public override RuleGroup Group => RuleGroup.WaterAndDrain;
+
+    public override string Says => "A station needs cold or hot water, and its room has no such point, or only a far one.";
+
+    public override string Why => "A hose led across an aisle is stepped over, trips people, lies on a dirty floor and ends up in the product. A point within a short branch of the station keeps the water where it is used.";
+
+    public override string Mend => "Put a water point on the wall at the station, or move the station to one.";
+
+    public override IReadOnlyList<Source> Sources { get; } = [new("a branch of 3 m from point to station, without crossing a walk", Origin.OwnAssumption)];
+
+    public override IReadOnlyList<RuleLimit> Limits => [new("water point to station", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
+
+    public override string Bad => WetBox.With("Far tap", "water w1 cold in rinse, south wall, 300 from east, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+
+    public override string Good => WetBox.With("Near tap", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (context.Limit(this) is not { } limit)
+        {
+            yield break;
+        }
+
+        foreach (var station in context.Plan.Stations)
+        {
+            foreach (var need in station.Needs.Where(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater).DistinctBy(n => n.Kind))
+            {
+                bool hot = need.Kind == NeedKind.HotWater;
+                string water = hot ? "hot water" : "cold water";
+                var nearest = NearestPoint.To(context.Plan, station, p => p.Kind == ServiceKind.Water && (hot ? p.Hot : p.Cold));
+                var at = station.Bounds.Centre.Coordinate;
+                if (nearest is not { } found)
+                {
+                    yield return CheckContext.Find(
+                        this, Severity.Error, [station.Id], $"{Named.Of(station)} needs {water}, and {Named.Of(station.Room)} has no point for it",
+                        $"add a water point, such as: water {station.Id}-water {(hot ? "hot" : "cold")} in {station.Room.Id}, … wall, … from …, height …", need.Span, at);
+                }
+                else if (found.Mm > limit.Value + Tiers.Tolerance)
+                {
+                    yield return CheckContext.Find(
+                        this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest {water} for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
+                        $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a point at {station.Id}", need.Span, at);
+                }
+            }
+        }
+    }
+}

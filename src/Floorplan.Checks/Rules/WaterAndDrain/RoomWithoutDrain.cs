@@ -1,0 +1,38 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Checks.Rules.WaterAndDrain;
+
+/// <summary>Rooms that are washed down, or that hold a station which lets water go.</summary>
+public sealed class RoomWithoutDrain : Rule
+{
+    public override string Name => "room-without-drain";
+
+    public override RuleGroup Group => RuleGroup.WaterAndDrain;
+
+    public override string Says => "A room that is washed down has no floor drain.";
+
+    public override string Why => "Wash water without a drain is pushed with a broom, out of the door or into the next room, and takes the dirt along.";
+
+    public override string Mend => "Add a floor drain and falls to it, or say `kept dry` in the room when it is never washed with water.";
+
+    public override IReadOnlyList<Source> Sources { get; } = [Published.FloorDrains];
+
+    public override string Bad => WetBox.With("No drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200");
+
+    public override string Good => WetBox.With("A drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var drained = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain).Select(p => p.Room?.Id).ToHashSet();
+        foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown && !drained.Contains(r.Id) && context.Plan.Stations.Any(s => s.Room.Id == r.Id)))
+        {
+            yield return CheckContext.Find(
+                this, Severity.Warning, [room.Id], $"{Named.Of(room)} is washed down and has no drain",
+                $"add one, such as: drain fd-{room.Id} floor in {room.Id}, … from west, centred, 100 mm; or write `kept dry` in the room", room.Span, room.Floor.InteriorPoint.Coordinate)
+                with { Limit = $"a drain wherever floors are flooded to clean them ({Published.FloorDrains.Text})" };
+        }
+    }
+}
