@@ -43,6 +43,13 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
 
     public void Skip() => at = Math.Min(at + 1, tokens.Length);
 
+    /// <summary>Goes on behind a mistake in the same phrase.</summary>
+    public bool Forgive()
+    {
+        Failed = false;
+        return true;
+    }
+
     /// <summary>Moves behind the next comma; false at the end of the line. A mistake ends with its phrase.</summary>
     public bool NextPhrase()
     {

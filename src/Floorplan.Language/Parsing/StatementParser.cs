@@ -49,7 +49,11 @@ internal abstract class StatementParser<T> : IStatementParser
         var said = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
         var found = new List<DetailSyntax>();
         Head(statement, head);
-        AfterPhrase(head);
+        if (CommaLeftOut(head))
+        {
+            Phrase(statement, head, said, found);
+        }
+
         while (head.NextPhrase() && !head.IsFull)
         {
             Phrase(statement, head, said, found);
@@ -88,7 +92,17 @@ internal abstract class StatementParser<T> : IStatementParser
         while (line.NextPhrase() && !line.IsFull);
     }
 
+    /// <summary>Reads up to the next comma, and over commas that were left out between details.</summary>
     private void Phrase(T statement, Cursor c, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
+    {
+        do
+        {
+            Detail(statement, c, said, found);
+        }
+        while (CommaLeftOut(c));
+    }
+
+    private void Detail(T statement, Cursor c, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
     {
         var start = c.Here;
         if (c.AtPhraseEnd)
@@ -115,21 +129,29 @@ internal abstract class StatementParser<T> : IStatementParser
         }
         else if (!c.Failed)
         {
-            string shown = c.Found();
-            c.Error("unknown-detail", $"{shown} is not a detail of `{statement.Keyword.Text}`", start, NearNames.Hint(word, DetailWords) ?? Known());
+            var near = NearNames.Find(word, DetailWords);
+            c.Error("unknown-detail", $"{c.Found()} is not a detail of `{statement.Keyword.Text}`", start, near.Count > 0 ? NearNames.Hint(word, near) : Known());
+            if (near.Count > 0 && Handlers.TryGetValue(near[0], out var meant))
+            {
+                // Read on as what was probably meant, so that its own commas are not taken for more mistakes.
+                c.Skip();
+                meant(statement, c);
+            }
+        }
+    }
+
+    /// <summary>Tells of words left over in a phrase; true when they are a detail that can be read all the same.</summary>
+    private bool CommaLeftOut(Cursor c)
+    {
+        if (c.AtPhraseEnd || c.Failed)
+        {
+            return false;
         }
 
-        AfterPhrase(c);
+        string? slip = c.Kind == TokenKind.Word ? NearNames.Hint(c.Current, JoiningWords) : null;
+        c.Error("left-over", $"expected a comma or the end of the line, found {c.Found()}", c.Here, slip ?? "details on one line are separated by commas");
+        return Handlers.ContainsKey(c.Current.ToLowerInvariant()) && !c.IsFull && c.Forgive();
     }
 
     private string? Known() => DetailWords.Count == 0 ? null : $"its details are {NearNames.Quoted([.. DetailWords.Order(StringComparer.Ordinal)])}";
-
-    private static void AfterPhrase(Cursor c)
-    {
-        if (!c.AtPhraseEnd && !c.Failed)
-        {
-            string? slip = c.Kind == TokenKind.Word ? NearNames.Hint(c.Current, JoiningWords) : null;
-            c.Error("left-over", $"expected a comma or the end of the line, found {c.Found()}", c.Here, slip ?? "details on one line are separated by commas");
-        }
-    }
 }

@@ -1,4 +1,5 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Shells.Sheds;
@@ -23,7 +24,7 @@ public class ShedShellTests
     {
         var built = ShedShell.Build(L(), Mm(2800), "L-shaped shed", new ShellNotes { Linings = new Linings(Mm(15), Mm(15), Mm(100)) });
         Assert.Equal(7, built.Shell.Finished.Coordinates.Length);
-        var step = Assert.Single(built.Finished.Faces, f => f.Side == Language.Syntax.Side.East && f.At == Mm(5000 - 230));
+        var step = Assert.Single(built.Finished.Faces, f => f.Side == Side.East && f.At == Mm(5000 - 230));
         Assert.Equal(Mm(4500 - 230), step.From);
         Assert.Equal((12000 - 230) * (4500 - 230) + ((5000 - 230) * 4500.0), built.Finished.AreaSquareMillimetres);
         Assert.Equal(built.Finished.AreaSquareMillimetres, built.Shell.Finished.Area, 3);

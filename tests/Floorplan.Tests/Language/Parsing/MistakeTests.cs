@@ -1,0 +1,123 @@
+using CsCheck;
+using Floorplan.Tests.Language.Samples;
+using Xunit;
+
+namespace Floorplan.Tests.Language.Parsing;
+
+/// <summary>One mistake each: its place, its sentence and its way out, word for word.</summary>
+public class MistakeTests
+{
+    [Theory]
+    [InlineData("statoin a in b", "statoin", "`statoin` does not start a statement", "did you mean `station`?")]
+    [InlineData("size 1200 x 600", "size", "`size` does not start a statement", "`size` is a detail of `station`: indent it below one")]
+    [InlineData("{ \"station\": 3 }", "{", "`{` does not start a statement", "a line starts with a word such as `room`, `door`, `station` or `flow`")]
+    [InlineData("station a in b\n  plase against north wall", "plase", "`plase` is not a detail of `station`", "did you mean `place`?")]
+    [InlineData("station", "", "expected the station's name, found the end of the line", null)]
+    [InlineData("station 2a \"Bench\" in b", "2a", "a name starts with a letter, and `2a` starts with a number", "write `n2a`, for example")]
+    [InlineData("station a Bench in b", "Bench", "expected `in` and a room, found `Bench`", "write `station a \"Label\" in ROOM`")]
+    [InlineData("station a \"Bench in b", "\"Bench in b", "this text has no closing quote on its line", "put a \" at its end")]
+    [InlineData("station a in b,", "", "expected a detail, found the end of the line", "take out the comma that has nothing behind it")]
+    [InlineData("station a in b; size 3 x 3", ";", "expected a comma or the end of the line, found `;`", "details on one line are separated by commas")]
+    [InlineData("station a in b\n  size 1200 x 600 place at 1, 2", "place", "expected a comma or the end of the line, found `place`", "details on one line are separated by commas")]
+    [InlineData("kind bench \"Bench\" in r", "in", "a kind is in no room: the stations that take it are", "end the line here")]
+    [InlineData("plan \"a\u202Eb\"", "\"a\u202Eb\"", "this text holds a character that does not show (U+202E)", "type the text again without it")]
+    [InlineData("plan Fish unit", "Fish", "expected the plan's title in quotes, found `Fish`", null)]
+    [InlineData("plan \"A\"\n  units imperial", "imperial", "`imperial` is not a choice of units", "use `metric` or `feet`")]
+    [InlineData("plan \"A\"\n  revision A, 2026-13-25, \"x\"", "2026-13-25", "`2026-13-25` is not a date", "write year, month, day: 2026-11-25")]
+    [InlineData("plan \"A\"\n  drawn J. Smith", "J", "expected `by`, found `J`", null)]
+    [InlineData("shell contaner 40 ft", "contaner", "`contaner` is not a shell", "did you mean `container`?")]
+    [InlineData("shell shed 8000", "", "expected `x` and one more length, found the end of the line", "write along, across and height, such as `1200 x 600 x 900`")]
+    [InlineData("shell shed corners 0 0, 9000", "", "expected how far north a corner is, found the end of the line", "write a length such as `600`, `60 cm`, `2'-6\"` or `9 in`")]
+    [InlineData("room r \"R\" dity from west to 3600", "dity", "`dity` is not a hygiene class", "did you mean `dirty`?")]
+    [InlineData("room r dirty from west 3600", "3600", "expected `to`, found `3600`", null)]
+    [InlineData("door d1 a outside", "outside", "expected `to`, found `outside`", null)]
+    [InlineData("door d1 a to outside, 900 x 2050, shwings out", "shwings", "`shwings` is not a detail of `door`", "did you mean `swings`?")]
+    [InlineData("door d1 a to outside, closes", "", "expected `itself`, found the end of the line", null)]
+    [InlineData("flow prodcut\n  a -> b", "prodcut", "`prodcut` is not a stream", "did you mean `product`?")]
+    [InlineData("flow product\n  a -> b by trolly", "trolly", "`trolly` is not a carriage", "did you mean `trolley`?")]
+    [InlineData("flow product\n  a", "", "expected `->` and the next stop, found the end of the line", "write `tipping -> gutting  by hand`")]
+    [InlineData("flow product\n  a -> b, after lunch", "lunch", "expected `work`, found `lunch`", null)]
+    [InlineData("falls r 2 to fd1", "2", "a slope needs a unit behind `2`", "units that fit: %")]
+    [InlineData("limit hand-sink-too-far 4 m", "", "expected the reason in quotes, found the end of the line", null)]
+    [InlineData("accept waste-meets-product at", "", "expected the name of a thing, found the end of the line", null)]
+    [InlineData("sheet 1\n  scale 25", "25", "a scale is written 1:25", null)]
+    [InlineData("day\n  crew receiving three", "three", "expected how many people, found `three`", null)]
+    [InlineData("water w1 cold in r, north wall, 1500 form west", "form", "expected a comma or the end of the line, found `form`", "did you mean `from`?")]
+    [InlineData("air suply filleting", "suply", "`suply` is not a direction of air", "did you mean `supply`?")]
+    public void Statements_and_details(string text, string underlined, string message, string? help) => Told(text, underlined, message, help);
+
+    [Theory]
+    [InlineData("size 1200", "", "expected `x` and one more length, found the end of the line", "write along, across and height, such as `1200 x 600 x 900`")]
+    [InlineData("size 1200 x 600 x", "", "expected a length behind `x`, found the end of the line", "write a length such as `600`, `60 cm`, `2'-6\"` or `9 in`")]
+    [InlineData("size 1200 x 600 kg", "600 kg", "expected a length, found a weight (`600 kg`)", "lengths are written in mm, cm, m, in or ft")]
+    [InlineData("size 1200 mn x 600", "mn", "`mn` is not a unit of length", "did you mean `in`, `m` or `mm`?")]
+    [InlineData("size 95O x 600", "O", "`O` is not a unit of length", "the letter `O` stands where a digit is meant: write `950`")]
+    [InlineData("size 0 x 600", "0", "a size is more than 0", null)]
+    [InlineData("size -5 x 600", "-5", "a length along the station cannot be negative", null)]
+    [InlineData("size 1,200 x 600", "1,200", "a number has no comma inside: `1,200`", "write `1200`")]
+    [InlineData("size 1001 m x 600", "1001 m", "this length is over 1 km", "check the unit: a bare number is in the plan's `units`")]
+    [InlineData("size 1/0 in x 600", "0", "a fraction has a bottom number above 0", null)]
+    [InlineData("size 1234567890123456 x 600", "1234567890123456", "a number has at most 15 digits", null)]
+    [InlineData("size 999999999999999/0.0000000000001 ft x 600", "999999999999999/0.0000000000001", "a number has at most 15 digits", null)]
+    [InlineData("place near north wall", "near", "expected a place, found `near`", "a place is one of `against north wall`, `300 from west`, `at 1200, 300`, `east of NAME gap 100`, `centred`, `centred on NAME`, `in line with NAME`, `flush south with NAME` or `corner north-west`")]
+    [InlineData("place against nort wall", "nort", "expected a wall: north, south, east or west, found `nort`", "did you mean `north`?")]
+    [InlineData("place against north", "", "expected `wall`, found the end of the line", null)]
+    [InlineData("place 300 of west", "of", "expected `from` and a side, found `of`", "write a place such as `300 from west`, or a size such as `900 x 2050`")]
+    [InlineData("place at 300", "", "expected a comma and the distance from the south face, found the end of the line", "write `at 1200, 300`")]
+    [InlineData("place east gutting", "gutting", "expected `of`, found `gutting`", null)]
+    [InlineData("place corner north", "north", "expected a corner: `north-west`, `north-east`, `south-west` or `south-east`, found `north`", null)]
+    [InlineData("work 6 each", "6", "how long one takes needs a unit behind `6`", "units that fit: h, min, s")]
+    [InlineData("work 6 kg each", "6 kg", "expected a time, found a weight (`6 kg`)", "units that fit: h, min, s")]
+    [InlineData("work 6 sce each", "sce", "`sce` is not a unit of time", "did you mean `sec`?")]
+    [InlineData("work -6 s", "-6 s", "how long one takes cannot be negative", null)]
+    [InlineData("needs colt 12 L/min", "colt", "`colt` is not a service", "did you mean `cold`?")]
+    [InlineData("needs cold 12 hp", "12 hp", "expected a flow of water or a volume, found a power (`12 hp`)", "units that fit: L/h, L/min, L/s, gal/h, gal/min, gpm, m3/h; L, gal, m3, mL")]
+    [InlineData("needs hot 12 L/min at 60 kg", "60 kg", "expected a temperature or a pressure, found a weight (`60 kg`)", "units that fit: C, F; bar, kPa, psi")]
+    [InlineData("workers 99 north", "99", "a station has 1 to 40 workers", null)]
+    [InlineData("worker sout", "sout", "expected the side that the worker stands on: north, south, east or west, found `sout`", "did you mean `south`?")]
+    [InlineData("waste", "", "expected an amount of waste, or `to` and a bin, found the end of the line", null)]
+    public void Details_of_a_station(string detail, string underlined, string message, string? help) => Told("station a in b\n  " + detail, underlined, message, help);
+
+    [Fact]
+    public void A_long_name_and_a_long_text_are_refused()
+    {
+        Told($"station {new string('a', 61)} in b", new string('a', 61), "a name has at most 60 letters, and this one has 61", "use a short name and a label in quotes");
+        Told($"plan \"{new string('a', 201)}\"", $"\"{new string('a', 201)}\"", "a text has at most 200 characters, and this one has 201", "shorten it, or use a `note` of its own");
+    }
+
+    [Fact]
+    public void Saying_a_detail_twice_shows_both()
+    {
+        var mistake = Sample.Parse("station a in b\n  size 1 x 2\n  size 3 x 4").Diagnostics.Single();
+        Assert.Equal("said-twice", mistake.Code);
+        Assert.Equal(3, mistake.Span.Position.Line);
+        Assert.Equal(2, mistake.Related!.Single().Span.Position.Line);
+    }
+
+    [Fact]
+    public void A_slip_in_the_product_is_warned_of_and_its_plural_is_not()
+    {
+        var told = Sample.Parse("plan \"A\"\n  product birds, 2 kg each\nstation a in b\n  holds 80 brids\n  batch 1 bird\nstore c in b\n  holds 5 shelves").Diagnostics.Single();
+        Assert.Equal(("unknown-product", "`brids` is not the plan's product", "did you mean `birds`?"), (told.Code, told.Message, told.Help));
+        Assert.Equal(Floorplan.Language.Diagnostics.Severity.Warning, told.Severity);
+    }
+
+    [Fact]
+    public void A_bad_line_never_hides_the_next()
+    {
+        var tree = Sample.Parse("statoin a in b\n  size 1 x 2\nroom r dity from west to east\nstation b in c\n  size 1\n  plase at 1, 2\n  work 6 kg each, cycle 3 kg\ndoor d1 a outside\n");
+        Assert.Equal([1, 3, 5, 6, 7, 7, 8], tree.Diagnostics.Select(d => d.Span.Position.Line));
+        Assert.Equal(3, tree.Statements.Count);
+    }
+
+    [Fact]
+    public void Codes_are_kebab_case() => PlanText.All.Sample(t => Sample.Parse(t).Diagnostics.All(d => d.Code.Length > 0 && d.Code.All(c => c is '-' or (>= 'a' and <= 'z'))), iter: 300);
+
+    private static void Told(string text, string underlined, string message, string? help)
+    {
+        var mistake = Assert.Single(Sample.Parse(text).Diagnostics);
+        Assert.Equal(message, mistake.Message);
+        Assert.Equal(underlined, mistake.Span.Value);
+        Assert.Equal(help, mistake.Help);
+    }
+}
