@@ -19,11 +19,11 @@ internal static class DrawCommand
         };
         var sheets = SheetNumbers.Build();
         var command = new Command("draw", "Check a plan and draw its sheets as SVG files.") { files, output, sheets };
-        command.SetAction(parsed => Run(host, parsed.GetValue(files)!, parsed.GetValue(output)!, parsed.GetValue(sheets)));
+        command.SetAction(parsed => Run(host, parsed.GetValue(files)!, parsed.GetValue(output)!, parsed.GetValue(sheets) ?? []));
         return command;
     }
 
-    private static int Run(Host host, IReadOnlyList<string> files, string folder, int[]? sheets)
+    private static int Run(Host host, IReadOnlyList<string> files, string folder, int[] sheets)
     {
         List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
         if (SameNameTwice(all) is { } twice)
@@ -41,7 +41,7 @@ internal static class DrawCommand
         return exit;
     }
 
-    private static int Draw(Host host, Checked input, string folder, int[]? sheets)
+    private static int Draw(Host host, Checked input, string folder, int[] sheets)
     {
         var error = Page.OfError(host);
         if (input.Examination is not { } examination)
@@ -72,10 +72,11 @@ internal static class DrawCommand
         return Write(host, input, folder, sheets);
     }
 
-    private static int Write(Host host, Checked input, string folder, int[]? sheets)
+    // Without the option the list is empty: all sheets.
+    private static int Write(Host host, Checked input, string folder, int[] sheets)
     {
         int exit = input.ExitCode;
-        foreach (var (name, svg) in SheetFiles.Draw(input.Examination!, sheets))
+        foreach (var (name, svg) in SheetFiles.Draw(input.Examination!, sheets.Length > 0 ? sheets : null))
         {
             string file = Path.Combine(folder, $"{input.Input.BaseName}-{name}.svg");
             if (WholeFile.Replace(host.Full(file), svg) is { } problem)

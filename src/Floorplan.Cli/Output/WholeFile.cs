@@ -17,7 +17,7 @@ internal static class WholeFile
         string? temporary = null;
         try
         {
-            string target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+            string target = File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path : path;
             string folder = Path.GetDirectoryName(target)!;
             Directory.CreateDirectory(folder);
             temporary = Path.Combine(folder, $".{Path.GetRandomFileName()}.tmp");
