@@ -103,7 +103,9 @@ public sealed class AisleTooNarrow : Rule
     {
         foreach (var leg in context.Space.LegRoutes)
         {
-            if (leg.Route is { } route && leg.Leg.Carriage.Kind is CarriageKind.Walk or CarriageKind.Hand or CarriageKind.Trolley)
+            // What is handed through a hatch is no walk through the wall.
+            bool handedThrough = Hatch(leg.Leg.From) || Hatch(leg.Leg.To);
+            if (leg.Route is { } route && !handedThrough && leg.Leg.Carriage.Kind is (CarriageKind.Walk or CarriageKind.Hand or CarriageKind.Trolley))
             {
                 yield return (route, leg.Leg.Span);
             }
@@ -117,6 +119,8 @@ public sealed class AisleTooNarrow : Rule
             }
         }
     }
+
+    private static bool Hatch(Stop stop) => stop is OpeningStop { Opening.IsWalkable: false };
 
     private static string Box(string tank) => $"""
         plan "Two rows"
