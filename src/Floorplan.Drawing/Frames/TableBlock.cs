@@ -4,12 +4,11 @@ using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Frames;
 
-/// <summary>A table as a block: columns as wide as their longest cell, the widest giving way first, cells wrapped.</summary>
+/// <summary>A table as a block: cells wrap between words, in columns no narrower than their longest word.</summary>
 internal static class TableBlock
 {
     private const double Gap = 3;
     private const int MostLines = 3;
-    private const double NarrowestColumn = 8;
 
     public static TextBlock Of(KeyTable table, double width, DrawingStandard s)
     {
@@ -19,24 +18,20 @@ internal static class TableBlock
         return new TextBlock(table.Title, [.. rows.Select(r => Row(r, widths, s, bold: false))], Row(heads, widths, s, bold: true));
     }
 
+    /// <summary>Every column gets its longest word; what is left goes to the columns that would still wrap.</summary>
     private static double[] Widths(string[] heads, List<string[]> rows, double width, DrawingStandard s)
     {
-        double[] widths = [.. heads.Select((h, i) => Math.Max(TextMeasure.Width(h, s.NoteHeight, true), rows.Select(r => TextMeasure.Width(r[i], s.NoteHeight)).DefaultIfEmpty(0).Max()))];
+        double[] longest = [.. heads.Select((h, i) => rows.Select(r => TextMeasure.Width(r[i], s.NoteHeight)).Append(TextMeasure.Width(h, s.NoteHeight, true)).Max())];
+        double[] words = [.. heads.Select((h, i) => rows.SelectMany(r => r[i].Split(' ')).Select(w => TextMeasure.Width(w, s.NoteHeight)).Concat(h.Split(' ').Select(w => TextMeasure.Width(w, s.NoteHeight, true))).Max() + 0.1)];
         double room = width - (Gap * (heads.Length - 1));
-        for (double over = widths.Sum() - room; over > 1e-6; over = widths.Sum() - room)
+        if (words.Sum() > room)
         {
-            int widest = Array.IndexOf(widths, widths.Max());
-            double next = widths.Where(w => w < widths[widest] - 1e-6).DefaultIfEmpty(NarrowestColumn).Max();
-            double less = Math.Min(over, Math.Max(0.5, widths[widest] - next));
-            if (widths[widest] - less < NarrowestColumn)
-            {
-                break;
-            }
-
-            widths[widest] -= less;
+            return [.. words.Select(w => w * room / words.Sum())];
         }
 
-        return widths;
+        double[] wanted = [.. longest.Zip(words, (l, w) => l - w)];
+        double share = Math.Min(1, (room - words.Sum()) / Math.Max(wanted.Sum(), 1e-6));
+        return [.. words.Zip(wanted, (w, more) => w + (more * share))];
     }
 
     private static BlockRow Row(string[] cells, double[] widths, DrawingStandard s, bool bold)

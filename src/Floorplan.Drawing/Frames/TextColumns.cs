@@ -21,7 +21,7 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
     public static IReadOnlyList<PaperBox> Around(PaperBox inside, PaperBox view)
     {
         const double pad = 4;
-        const double wanted = 88;
+        const double wanted = 100;
         int count = Math.Max(2, (int)((inside.Width - (2 * pad) + Gap) / (wanted + Gap)));
         double width = (inside.Width - (2 * pad) - ((count - 1) * Gap)) / count;
         var all = new List<PaperBox>();

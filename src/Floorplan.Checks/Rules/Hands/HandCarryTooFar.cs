@@ -87,7 +87,7 @@ public sealed class HandCarryTooFar : Rule
             limit,
             route.LengthMm,
             [from, to],
-            $"{way.Flow.Label} is carried by hand {context.Walk(route.LengthMm)} from {from} to {to}",
+            $"{(way.Flow.Label.Length == 0 ? way.Flow.Stream.ToString().ToLowerInvariant() : way.Flow.Label)} is carried by hand {context.Walk(route.LengthMm)} from {from} to {to}",
             $"shorten the way by {context.Walk(route.LengthMm - limit.Value)} by moving {from} and {to} nearer to each other, or write another carriage for this leg, such as: by trolley 600 wide",
             way.Leg.Span,
             route.Path.GetPointN(route.Path.NumPoints / 2).Coordinate);
