@@ -43,6 +43,12 @@ internal static class FreeFloors
         var all = new BoundaryEdges();
         foreach (var group in Groups(rings, rims, rims + walls.Count))
         {
+            if (group.Count == 1)
+            {
+                all.AddRing(rings[group[0]].Ring, rings[group[0]].Solid);
+                continue;
+            }
+
             if (SolidHeap.Of([.. group.Where(i => rings[i].Solid).Select(i => rings[i].Ring)]) is not { } edges)
             {
                 return null;
@@ -53,7 +59,7 @@ internal static class FreeFloors
                 edges.AddRing(rings[i].Ring, false);
             }
 
-            if ((group.Count > 1 ? EdgeNoder.Node(edges) : edges) is not { } noded)
+            if (EdgeNoder.Node(edges) is not { } noded)
             {
                 return null;
             }

@@ -22,60 +22,81 @@ internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, 
     public (Coordinate? Point, double Distance) From(IReadOnlyList<FreePlace> exits, IReadOnlyList<Coordinate> workers)
     {
         var mesh = room.Mesh;
-        var seen = new List<SearchNode>[mesh.CellCount];
-        new WaySearch(map, mayPass).Flood(exits, node =>
+        var seen = new List<int>?[mesh.CellCount];
+        var search = new WaySearch(map, mayPass);
+        search.Flood(exits, number =>
         {
-            if (node.Region == room.Number)
+            if (search.Node(number) is var node && node.Region == room.Number)
             {
-                (seen[mesh.Cell[node.Edge]] ??= []).Add(node);
+                (seen[mesh.Cell[node.Edge]] ??= []).Add(number);
             }
         });
 
-        var corners = new Dictionary<int, double>();
         var best = (Point: (Coordinate?)null, Distance: -1.0);
-        for (int cell = 0; cell < mesh.CellCount; cell++)
+        for (int corner = 0; corner < mesh.Points.Length; corner++)
         {
-            if (seen[cell] is not { } nodes)
-            {
-                continue;
-            }
-
-            var (start, end) = mesh.EdgesOf(cell);
-            double x = 0, y = 0;
-            for (int e = start; e < end; e++)
-            {
-                var from = mesh.From(e);
-                (x, y) = (x + from.X, y + from.Y);
-                double distance = Distance(nodes, from);
-                corners[mesh.Corner[e]] = Math.Min(distance, corners.GetValueOrDefault(mesh.Corner[e], double.PositiveInfinity));
-                int pieces = mesh.Opposite[e] < 0 ? (int)Math.Ceiling(from.Distance(mesh.To(e)) / Spacing) : 1;
-                for (int i = 1; i < pieces; i++)
-                {
-                    Try(Line.At(from, mesh.To(e), i / (double)pieces), nodes);
-                }
-            }
-
-            Try(new Coordinate(x / (end - start), y / (end - start)), nodes);
+            Keep(mesh.Points[corner], map.Turns.Distance(room.FirstCorner + corner));
         }
 
-        foreach (var (corner, distance) in corners)
+        for (int cell = 0; cell < mesh.CellCount; cell++)
         {
-            if (double.IsFinite(distance) && distance > best.Distance)
+            if (seen[cell] is { } numbers && Bound(cell) > best.Distance)
             {
-                best = (mesh.Points[corner], distance);
+                var nodes = numbers.ConvertAll(search.Node);
+                foreach (var p in Tried(mesh, cell))
+                {
+                    Keep(p, Distance(nodes, p));
+                }
             }
         }
 
         return CutOff(seen, workers) is { } shut ? (shut, double.PositiveInfinity) : best;
 
-        void Try(Coordinate p, List<SearchNode> nodes)
+        void Keep(Coordinate p, double distance)
         {
-            double distance = Distance(nodes, p);
             if (double.IsFinite(distance) && distance > best.Distance)
             {
                 best = (p, distance);
             }
         }
+    }
+
+    /// <summary>No point of a cell is farther than this: from some corner of it straight on.</summary>
+    private double Bound(int cell)
+    {
+        var mesh = room.Mesh;
+        var (start, end) = mesh.EdgesOf(cell);
+        double bound = double.PositiveInfinity;
+        for (int e = start; e < end; e++)
+        {
+            double across = 0;
+            for (int f = start; f < end; f++)
+            {
+                across = Math.Max(across, mesh.From(e).Distance(mesh.From(f)));
+            }
+
+            bound = Math.Min(bound, map.Turns.Distance(room.FirstCorner + mesh.Corner[e]) + across);
+        }
+
+        return bound;
+    }
+
+    private static IEnumerable<Coordinate> Tried(FloorMesh mesh, int cell)
+    {
+        var (start, end) = mesh.EdgesOf(cell);
+        double x = 0, y = 0;
+        for (int e = start; e < end; e++)
+        {
+            Coordinate from = mesh.From(e), to = mesh.To(e);
+            (x, y) = (x + from.X, y + from.Y);
+            int pieces = mesh.Opposite[e] < 0 ? (int)Math.Ceiling(from.Distance(to) / Spacing) : 1;
+            for (int i = 1; i < pieces; i++)
+            {
+                yield return Line.At(from, to, i / (double)pieces);
+            }
+        }
+
+        yield return new Coordinate(x / (end - start), y / (end - start));
     }
 
     /// <summary>The shortest way to a point of a cell through any of the stretches that it is entered by.</summary>
@@ -101,7 +122,7 @@ internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, 
         return best;
     }
 
-    private Coordinate? CutOff(List<SearchNode>[] seen, IReadOnlyList<Coordinate> workers)
+    private Coordinate? CutOff(List<int>?[] seen, IReadOnlyList<Coordinate> workers)
     {
         var mesh = room.Mesh;
         foreach (var floor in room.Floors)

@@ -47,18 +47,20 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         return null;
     }
 
-    /// <summary>Grows over all floor that can be reached and shows every stretch to <paramref name="visit"/>, nearest first.</summary>
-    public void Flood(IReadOnlyList<FreePlace> starts, Action<SearchNode> visit)
+    /// <summary>Grows over all floor that can be reached and gives the number of every stretch that counts to <paramref name="visit"/>, nearest first. Then <see cref="Turns"/> knows the way to each corner.</summary>
+    public void Flood(IReadOnlyList<FreePlace> starts, Action<int> visit)
     {
         Start(starts);
         while (queue.TryDequeue(out int number, out _))
         {
             if (Expand(number))
             {
-                visit(nodes[number]);
+                visit(number);
             }
         }
     }
+
+    public SearchNode Node(int number) => nodes[number];
 
     private void Start(IReadOnlyList<FreePlace> starts)
     {
@@ -175,6 +177,8 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
 
     private void Push(SearchNode seen, FreeRegion region, int edge, Coordinate left, int leftCorner, Coordinate right, int rightCorner)
     {
+        Note(seen, region, leftCorner, left);
+        Note(seen, region, rightCorner, right);
         if (left.Distance(right) <= FloorMesh.Same)
         {
             return;
@@ -204,6 +208,14 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         }
     }
 
+    private void Note(SearchNode seen, FreeRegion region, int corner, Coordinate at)
+    {
+        if (corner >= 0)
+        {
+            turns.Note(region.FirstCorner + corner, seen.Walked + seen.Root.Distance(at));
+        }
+    }
+
     private bool Allows(Passage passage)
     {
         if (!allowed.TryGetValue(passage.Number, out bool yes))
@@ -230,14 +242,11 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         }
 
         var region = map.Region(node.Region);
-        if (node.LeftCorner >= 0)
+        if (node.Gate is not null)
         {
-            turns.Note(region.FirstCorner + node.LeftCorner, node.Walked + node.Root.Distance(node.Left));
-        }
-
-        if (node.RightCorner >= 0)
-        {
-            turns.Note(region.FirstCorner + node.RightCorner, node.Walked + node.Root.Distance(node.Right));
+            // The other rim has corners of its own.
+            Note(node, region, node.LeftCorner, node.Left);
+            Note(node, region, node.RightCorner, node.Right);
         }
 
         if (IsBeaten(node, region))
