@@ -43,7 +43,7 @@ public sealed class CutsFrame : Rule
             var to = alongX ? opening.End.X : opening.End.Y;
             var bottom = opening.Sill;
             var top = opening.Sill + opening.Height;
-            foreach (var member in context.Plan.Shell.Frame.Where(m => m.Wall == opening.Wall))
+            foreach (var member in context.Plan.Shell.Frame.Where(m => m.Wall == opening.Wall && IsInWallOf(m, opening)))
             {
                 var along = Length.Min(to, member.To) - Length.Max(from, member.From);
                 var up = Length.Min(top, member.Top) - Length.Max(bottom, member.Bottom);
@@ -54,6 +54,16 @@ public sealed class CutsFrame : Rule
                 }
             }
         }
+    }
+
+    // An L-shaped shed has two walls that face the same way.
+    private static bool IsInWallOf(FrameMember member, Opening opening)
+    {
+        var reveal = opening.Reveal.EnvelopeInternal;
+        return member.At is not { } at
+            || (opening.Wall is Side.North or Side.South
+                ? Math.Abs(reveal.Centre.Y - at.Millimetres) <= reveal.Height
+                : Math.Abs(reveal.Centre.X - at.Millimetres) <= reveal.Width);
     }
 
     private Finding Cut(CheckContext context, Opening opening, FrameMember member, Length along, Length up, Length from, Length to)

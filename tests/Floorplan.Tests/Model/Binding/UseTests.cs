@@ -1,4 +1,5 @@
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Stations;
 using Xunit;
@@ -17,7 +18,7 @@ public class UseTests
     [MemberData(nameof(Shelves))]
     public void Every_part_of_every_shelf_can_be_placed(string shelf)
     {
-        var tree = Language.Syntax.SyntaxTree.Parse(PartsShelf.Read(shelf).Source!);
+        var tree = SyntaxTree.Parse(PartsShelf.Read(shelf).Source!);
         Assert.Empty(tree.Diagnostics.Select(d => d.Message));
         string[] kinds = [.. tree.Statements.Select(s => s.Name!.Text)];
         string stations = string.Concat(kinds.Select((k, i) => $"station s{i} : {k} in wet\n  place at {i * 5}, 0\n"));
@@ -64,7 +65,7 @@ public class UseTests
         Assert.Equal("Bench", station.Label);
         Assert.Equal([NeedKind.ColdWater, NeedKind.Drain], station.Needs.Select(n => n.Kind));
         Assert.Equal(2, station.Workers.Count);
-        Assert.All(station.Workers, w => Assert.Equal(Language.Syntax.Side.North, w.Stands));
+        Assert.All(station.Workers, w => Assert.Equal(Side.North, w.Stands));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
 using Floorplan.Tests.Model.Binding;
 using NetTopologySuite.Geometries;
@@ -61,7 +62,7 @@ public class SwingTests
         var fromWet = Door("wet to dry, east wall, centred, 900 x 2000");
         var fromDry = Door("wet to dry, west wall, centred, 900 x 2000");
         Assert.Equal(fromWet.Start, fromDry.Start);
-        Assert.Equal(Language.Syntax.Side.East, fromDry.Wall);
+        Assert.Equal(Side.East, fromDry.Wall);
     }
 
     private static Opening Door(string door) => PlanTexts.Whole(PlanTexts.TwoRooms.Replace("hatch h1 wet to dry, 1500 from south, 800 x 500, sill 900", "", StringComparison.Ordinal) + $"door d1 {door}\n").Openings.Single();

@@ -1,4 +1,5 @@
 using CsCheck;
+using Floorplan.Language.Syntax;
 using Floorplan.Model.Stations;
 using Xunit;
 
@@ -92,9 +93,9 @@ public class PlaceTests
             """);
         var b = plan.Stations[0];
         Assert.Equal((600.0, 1500.0), (b.Bounds.Width.Millimetres, b.Bounds.Depth.Millimetres));
-        Assert.Equal(Language.Syntax.Side.West, Assert.Single(b.Workers).Stands);
-        Assert.Equal(Language.Syntax.Side.South, Assert.Single(b.Clears).Side);
-        Assert.Equal(Language.Syntax.Side.East, Assert.Single(plan.Stations[1].Workers).Stands);
+        Assert.Equal(Side.West, Assert.Single(b.Workers).Stands);
+        Assert.Equal(Side.South, Assert.Single(b.Clears).Side);
+        Assert.Equal(Side.East, Assert.Single(plan.Stations[1].Workers).Stands);
     }
 
     [Fact]
