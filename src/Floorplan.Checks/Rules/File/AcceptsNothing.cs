@@ -1,6 +1,5 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model;
 using Floorplan.Model.Limits;
 
 namespace Floorplan.Checks.Rules.File;
@@ -52,25 +51,14 @@ internal sealed class AcceptsNothing : Rule
         // An acceptance of this rule itself can only be judged by what this rule finds.
         return context.Plan.Acceptances
             .Where(a => a.Rule != Name && RuleCatalogue.Find(a.Rule) is not null && !found[a.Rule].Any(f => Acceptances.Covers(a, f)))
-            .Select(a => Found(context.Plan, a, [.. found[a.Rule]]));
+            .Select(a => Found(a, found[a.Rule].FirstOrDefault()));
     }
 
-    private Finding Found(Plan plan, Acceptance acceptance, IReadOnlyList<Finding> sameRule)
+    private Finding Found(Acceptance acceptance, Finding? sameRule)
     {
         string at = acceptance.Things.Count == 0 ? "" : " at " + Named.List(acceptance.Things);
-        string? near = acceptance.Things.Select(t => NearNames.Hint(t, Ids(plan).Where(i => i != t && !acceptance.Things.Contains(i)))).FirstOrDefault(h => h is not null);
-        bool misnamed = acceptance.Things.Any(t => !Ids(plan).Contains(t));
         return CheckContext.Find(this, Severity.Note, [acceptance.Rule, .. acceptance.Things], $"nothing to accept: {acceptance.Rule} finds nothing{at}",
-            misnamed && near is not null ? near
-            : sameRule.Count > 0 ? $"{acceptance.Rule} stands at {Named.List(sameRule[0].Things)}; name these, or take the statement out"
-            : "take the statement out",
+            sameRule is null ? "take the statement out" : $"{acceptance.Rule} stands at {Named.List(sameRule.Things)}; name these, or take the statement out",
             acceptance.Span);
     }
-
-    private static IEnumerable<string> Ids(Plan plan)
-        => plan.Stations.Select(s => s.Id)
-            .Concat(plan.Openings.Select(o => o.Id))
-            .Concat(plan.Rooms.Select(r => r.Id))
-            .Concat(plan.Rails.Select(r => r.Id))
-            .Concat(plan.Services.Select(s => s.Id));
 }

@@ -83,10 +83,14 @@ internal sealed class Unreachable : Rule
             }
         }
 
-        foreach (var leg in context.Space.LegRoutes.Where(l => l.Blocked is not null && !cutOff.Contains(l.Leg.From.Name) && !cutOff.Contains(l.Leg.To.Name)))
+        // Legs to and from one door are blocked by that door alike: one mistake.
+        foreach (var journey in Journey.Of(context.Space.LegRoutes).Where(j => !j.Things.Any(cutOff.Contains)))
         {
-            yield return CheckContext.Find(this, Severity.Error, [.. new[] { leg.Leg.From, leg.Leg.To }.Where(s => s is not OutsideStop).Select(s => s.Name).Distinct()],
-                leg.Blocked!, "widen the way, add a door or opening, or carry it another way", leg.Leg.Span, PlaceOf(leg.Leg));
+            if (journey.Legs.FirstOrDefault(l => l.Blocked is not null) is { } leg)
+            {
+                yield return CheckContext.Find(this, Severity.Error, [.. journey.Things.Concat(new[] { leg.Leg.From, leg.Leg.To }.OfType<OpeningStop>().Select(o => o.Name)).Distinct()],
+                    leg.Blocked!, "widen the way, add a door or opening, or carry it another way", leg.Leg.Span, PlaceOf(leg.Leg));
+            }
         }
     }
 

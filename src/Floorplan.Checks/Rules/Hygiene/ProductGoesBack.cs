@@ -78,7 +78,7 @@ internal sealed class ProductGoesBack : Rule
             if (journey is { FromRoom: { } from, ToRoom: { } to } && IsDirtier(to, from))
             {
                 yield return CheckContext.Find(this, Severity.Warning, journey.Things,
-                    $"product goes back from {Named.Of(from)} ({Class(from)}) to {Named.Of(to)} ({Class(to)}), on its way from {Named.Of(journey.From)} to {Named.Of(journey.To)}",
+                    $"product goes back from {Named.Of(from)}, {Class(from)}, to {Named.Of(to)}, {Class(to)}, on its way from {Named.Of(journey.From)} to {Named.Of(journey.To)}",
                     $"move {Named.Of(journey.To)} to a {Class(from)} room, or do this step before the product leaves {Named.Of(to)}",
                     journey.Legs[^1].Leg.Span, journey.Legs[^1].Route?.Path.EndPoint.Coordinate);
             }

@@ -14,7 +14,7 @@ internal sealed class UnwashedEntry : Rule
     public override RuleGroup Group => RuleGroup.Hygiene;
 
     public override string Says => "People come into a clean or cold room from outside, a dirty room or a toilet without a hand sink on the way, or without a staff room to change boots and coat in. "
-        + "When the plan draws no people flow, the shortest walk in from outside is looked at instead, as a note.";
+        + "When the plan draws no people flow, the shortest walk in from outside is looked at instead, as a note, and a hand sink in the room itself is enough.";
 
     public override string Why => "Hands and boots are the shortest way from the yard to the product. People wash when the sink stands in their way, not when it stands beside it.";
 
@@ -91,7 +91,7 @@ internal sealed class UnwashedEntry : Rule
         {
             var worker = context.Plan.Stations.Where(s => s.Room.Id == room.Id).SelectMany(s => s.Workers).FirstOrDefault();
             var route = worker is null ? null : context.Space.FindExit(room, worker.Centre.Coordinate, Mover.Person, o => o.RoomA is null || o.RoomB is null);
-            if (route is not null && new Entry(sinks).Walk([.. route.Rooms.Reverse()], null) is { } fault)
+            if (route is not null && new Entry(sinks).Walk([.. route.Rooms.Reverse()], null) is { Unwashed: true } fault && !sinks.Contains(fault.Room.Id))
             {
                 yield return Found(fault, Severity.Note, $"on the shortest walk in from outside people reach {Named.Of(fault.Room)}", [], room.Span, route);
             }

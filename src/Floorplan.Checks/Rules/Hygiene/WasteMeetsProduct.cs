@@ -18,7 +18,7 @@ internal sealed class WasteMeetsProduct : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "The real routes of waste and of product cross or share floor or a doorway. At the same time of day this is a warning; at different times a note, because the floor must be washed between.";
+    public override string Says => "The real routes of waste and of product cross or share floor or a doorway. At the same time of day this is a warning; at different times a note where they share a doorway or clean floor, because it must be washed between.";
 
     public override string Why => "A dripping offal bin wheeled across the packing floor undoes the day's cleaning, and wheels and boots carry it on.";
 
@@ -68,18 +68,23 @@ internal sealed class WasteMeetsProduct : Rule
         """;
 
     public override IEnumerable<Finding> Check(CheckContext context)
-        => context.Space.Meetings
-            .Select(Ordered)
+    {
+        var journeys = Journey.Of(context.Space, Stream.Waste).Concat(Journey.Of(context.Space, Stream.Product))
+            .SelectMany(j => j.Legs.Select(l => (l.Leg, Journey: j)))
+            .ToDictionary(p => (object)p.Leg, p => p.Journey, ReferenceEqualityComparer.Instance);
+        return context.Space.Meetings
+            .Select(m => Ordered(m, journeys))
             .OfType<Crossing>()
-            .Where(c => !IsHandOver(c))
-            .GroupBy(c => (Waste: c.Waste.Flow, c.Waste.Leg.Chain, Product: c.Product.Flow, Place: PlaceOf(context.Plan.Rooms, c)))
+            .Where(c => !IsHandOver(c) && (c.SameTime || MattersLater(context.Plan.Rooms, c)))
+            .GroupBy(c => (Waste: c.WasteOn.Legs[0].Leg.Span.Start, Product: c.Product.Flow.Span.Start, Place: PlaceOf(context.Plan.Rooms, c)))
             .Select(g => Found(context, [.. g.OrderBy(c => c.SameTime ? 0 : 1)]));
+    }
 
     private Finding Found(CheckContext context, IReadOnlyList<Crossing> crossings)
     {
         var worst = crossings[0];
         var doors = Shared(worst).ToList();
-        string where = doors.Count > 0 ? "in " + Named.List(doors.Select(Named.Of)) : "in " + Named.Of(RoomAt(context.Plan.Rooms, worst.At));
+        string where = doors.Count > 0 ? "at " + Named.List(doors.Select(Named.Of)) : "in " + Named.Of(RoomAt(context.Plan.Rooms, worst.At));
         double shared = crossings.Max(c => c.SharedMm);
         string how = shared > Touch.ToleranceMm ? $"shares {context.Walk(shared)} of floor with" : "crosses";
         string when = worst.SameTime ? "at the same time of day" : "at another time of day";
@@ -87,18 +92,18 @@ internal sealed class WasteMeetsProduct : Rule
             ? "give the waste another way out, or carry it `after work` and wash down"
             : "wash down between the two, and write down who does it";
         return CheckContext.Find(this, worst.SameTime ? Severity.Warning : Severity.Note,
-            [.. doors.Select(d => d.Id).Concat(Ends(worst.Waste)).Concat(Ends(worst.Product)).Concat(RoomAt(context.Plan.Rooms, worst.At) is { } room ? [room.Id] : []).Distinct()],
-            $"waste from {Named.Of(worst.Waste.Leg.From)} to {Named.Of(worst.Waste.Leg.To)} {how} product on its way from {Named.Of(worst.Product.Leg.From)} to {Named.Of(worst.Product.Leg.To)} {where}, {when}",
+            [.. doors.Select(d => d.Id).Concat(worst.WasteOn.Things).Concat(worst.ProductOn.Things).Concat(RoomAt(context.Plan.Rooms, worst.At) is { } room ? [room.Id] : []).Distinct()],
+            $"waste from {Named.Of(worst.WasteOn.From)} to {Named.Of(worst.WasteOn.To)} {how} product on its way from {Named.Of(worst.ProductOn.From)} to {Named.Of(worst.ProductOn.To)} {where}, {when}",
             mend, worst.Waste.Leg.Span, worst.At) with { Measured = shared };
     }
 
-    private static Crossing? Ordered(Meeting meeting)
+    private static Crossing? Ordered(Meeting meeting, Dictionary<object, Journey> journeys)
     {
         var (a, b) = (meeting.First, meeting.Second);
         return (a.Flow.Stream, b.Flow.Stream) switch
         {
-            (Stream.Waste, Stream.Product) => new Crossing(a, b, meeting.At, meeting.SharedMm),
-            (Stream.Product, Stream.Waste) => new Crossing(b, a, meeting.At, meeting.SharedMm),
+            (Stream.Waste, Stream.Product) => new Crossing(a, b, journeys[a.Leg], journeys[b.Leg], meeting.At, meeting.SharedMm),
+            (Stream.Product, Stream.Waste) => new Crossing(b, a, journeys[b.Leg], journeys[a.Leg], meeting.At, meeting.SharedMm),
             _ => null,
         };
     }
@@ -116,6 +121,10 @@ internal sealed class WasteMeetsProduct : Rule
                 && s.Station.Footprint.Distance(new Point(c.At)) <= HandOverMm);
     }
 
+    // Raw product walked over later soils no more than the dirty room itself does.
+    private static bool MattersLater(IReadOnlyList<Room> rooms, Crossing c)
+        => Shared(c).Any() || RoomAt(rooms, c.At)?.Class is HygieneClass.Clean or HygieneClass.Cold;
+
     private static bool IsOffTheFloor(LegRoute leg) => leg.Leg.Carriage.Kind is CarriageKind.Pump or CarriageKind.Chute;
 
     // Floor shared on both sides of a shared doorway is the same mistake as the doorway.
@@ -127,9 +136,7 @@ internal sealed class WasteMeetsProduct : Rule
 
     private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at) => rooms.FirstOrDefault(r => r.Floor.Covers(new Point(at)));
 
-    private static IEnumerable<string> Ends(LegRoute leg) => new[] { leg.Leg.From, leg.Leg.To }.OfType<StationStop>().Select(s => s.Name);
-
-    private sealed record Crossing(LegRoute Waste, LegRoute Product, Coordinate At, double SharedMm)
+    private sealed record Crossing(LegRoute Waste, LegRoute Product, Journey WasteOn, Journey ProductOn, Coordinate At, double SharedMm)
     {
         public bool SameTime => Waste.Leg.Period == Product.Leg.Period;
     }

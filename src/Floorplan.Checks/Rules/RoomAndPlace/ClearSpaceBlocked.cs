@@ -64,26 +64,26 @@ internal sealed class ClearSpaceBlocked : Rule
     {
         if (Touch.Beyond(clear.Floor, station.Room.Floor) is { } wall)
         {
-            yield return Found(context, station, clear, [station.Id], "a wall", wall);
+            yield return Found(context, station, clear, [station.Id], null, wall);
         }
 
         foreach (var other in context.Space.StationsNear(clear.Floor.EnvelopeInternal))
         {
             if (other.Id != station.Id && !other.Movable && Touch.IsBetween(other, 0, Mover.Person.HeightMm) && Touch.Shared(clear.Floor, other.Footprint) is { } shared)
             {
-                yield return Found(context, station, clear, [station.Id, other.Id], Named.Of(other), shared);
+                yield return Found(context, station, clear, [station.Id, other.Id], other, shared);
             }
         }
     }
 
-    private Finding Found(CheckContext context, Station station, ClearSpace clear, IReadOnlyList<string> things, string blocker, Geometry shared)
+    private Finding Found(CheckContext context, Station station, ClearSpace clear, IReadOnlyList<string> things, Station? blocker, Geometry shared)
     {
         double free = station.Footprint.Distance(shared);
         string side = clear.Side.ToString().ToLowerInvariant();
         string purpose = clear.Purpose.Length == 0 ? "" : $" for {clear.Purpose}";
         return CheckContext.Find(this, Severity.Error, things,
-            $"{blocker} stands in the clear space {side} of {Named.Of(station)}{purpose}: {context.Text(free)} of {context.Text(clear.Depth)} is free",
-            $"move {blocker} {context.Text(clear.Depth.Millimetres - free)} away or turn {Named.Of(station)}",
+            $"{(blocker is null ? "a wall" : Named.Of(blocker))} stands in the clear space {side} of {Named.Of(station)}{purpose}: {context.Text(free)} of {context.Text(clear.Depth)} is free",
+            $"move {Named.Of(blocker ?? station)} {context.Text(clear.Depth.Millimetres - free)} away, or turn {Named.Of(station)} to free floor",
             clear.Span, shared.InteriorPoint.Coordinate) with
         {
             Limit = $"limit {context.Text(clear.Depth)} (asked for by this plan)",

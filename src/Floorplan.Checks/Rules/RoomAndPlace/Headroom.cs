@@ -28,7 +28,8 @@ internal sealed class Headroom : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("29 CFR 1910.36(g)(1), US CFR: ceiling of an exit route at least 7 ft 6 in, projections from it at least 6 ft 8 in above the floor", Origin.FoundInPublicCopy, Force.Law),
+        new("29 CFR 1910.36(g)(1), US CFR: exit route ceiling 7 ft 6 in", Origin.FoundInPublicCopy, Force.Law),
+        new("29 CFR 1910.36(g)(1), US CFR: projections from an exit route ceiling 6 ft 8 in above the floor", Origin.FoundInPublicCopy, Force.Law),
         new("ISO 14122-2, headroom over walkways", Origin.FromMemory),
         new("29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice", Origin.FromMemory, Force.Law),
     ];
@@ -37,9 +38,9 @@ internal sealed class Headroom : Rule
     [
         // 7 ft 6 in and 6 ft 8 in.
         new(Ceiling, 2286, LimitUnit.Millimetres, Sources[0], Severity.Error, CodeChoice.Us),
-        new(Ceiling, 2100, LimitUnit.Millimetres, Sources[1], Severity.Warning),
-        new(Under, 2032, LimitUnit.Millimetres, Sources[0], Severity.Error, CodeChoice.Us),
-        new(Under, 2100, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Ceiling, 2100, LimitUnit.Millimetres, Sources[2], Severity.Warning),
+        new(Under, 2032, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
+        new(Under, 2100, LimitUnit.Millimetres, Sources[2], Severity.Warning),
     ];
 
     public override string Bad => """

@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
@@ -59,7 +60,7 @@ internal sealed class OutsideShell : Rule
         if (Touch.Beyond(room.Floor, context.Plan.Shell.Finished) is { } beyond)
         {
             double by = HowFar(beyond, context.Plan.Shell.Finished);
-            yield return Found(context, room.Id, by, $"{Named.Of(room)} reaches {context.Text(by)} beyond the finished faces of the shell",
+            yield return Found([room.Id], by, $"{Named.Of(room)} reaches {context.Text(by)} beyond the finished faces of the shell",
                 $"make it smaller or move it in by {context.Text(by)}", room.Span, beyond.InteriorPoint.Coordinate);
         }
     }
@@ -70,7 +71,7 @@ internal sealed class OutsideShell : Rule
         if (Touch.Beyond(station.Footprint, shell.Finished) is { } beyond)
         {
             double by = HowFar(beyond, shell.Finished);
-            yield return Found(context, station.Id, by, $"{Named.Of(station)} stands {context.Text(by)} beyond the finished face of the shell",
+            yield return Found([station.Id], by, $"{Named.Of(station)} stands {context.Text(by)} beyond the finished face of the shell",
                 $"move it in by {context.Text(by)}", station.Span, station.Bounds.Centre.Coordinate);
         }
 
@@ -78,7 +79,7 @@ internal sealed class OutsideShell : Rule
         if (over > Touch.ToleranceMm)
         {
             string lower = station.Bottom.Nanometres > 0 ? "hang it lower" : "choose a lower one";
-            yield return Found(context, station.Id, over,
+            yield return Found([station.Id, station.Room.Id], over,
                 $"{Named.Of(station)} reaches {context.Text(station.Top)} high, {context.Text(over)} above the finished ceiling of {Named.Of(station.Room)} at {context.Text(station.Room.CeilingHeight)}",
                 $"{lower} by {context.Text(over)}, or thin the ceiling lining", station.Span, station.Bounds.Centre.Coordinate);
         }
@@ -95,19 +96,19 @@ internal sealed class OutsideShell : Rule
         double by = context.Plan.Shell.Finished.Distance(new Point(point.At.Coordinate));
         if (by > Touch.ToleranceMm)
         {
-            yield return Found(context, point.Id, by, $"{point.Id} in {Named.Of(room)} lies {context.Text(by)} beyond the finished face of the shell",
+            yield return Found([point.Id], by, $"{point.Id} in {Named.Of(room)} lies {context.Text(by)} beyond the finished face of the shell",
                 $"move it in by {context.Text(by)}", point.Span, point.At.Coordinate);
         }
 
         if (point.Height is { } height && (height - room.CeilingHeight).Millimetres is var over && over > Touch.ToleranceMm)
         {
-            yield return Found(context, point.Id, over, $"{point.Id} is {context.Text(over)} above the finished ceiling of {Named.Of(room)}",
+            yield return Found([point.Id, room.Id], over, $"{point.Id} is {context.Text(over)} above the finished ceiling of {Named.Of(room)}",
                 $"lower it by {context.Text(over)}", point.Span, point.At.Coordinate);
         }
     }
 
-    private Finding Found(CheckContext context, string thing, double by, string message, string mend, Language.Text.SourceSpan span, Coordinate at)
-        => CheckContext.Find(this, Severity.Error, [thing], message, mend, span, at) with { Measured = by };
+    private Finding Found(IReadOnlyList<string> things, double by, string message, string mend, SourceSpan span, Coordinate at)
+        => CheckContext.Find(this, Severity.Error, things, message, mend, span, at) with { Measured = by };
 
     private static double HowFar(Geometry beyond, Geometry shell)
         => beyond.Coordinates.Max(c => DistanceTo(shell, c));

@@ -3,7 +3,7 @@ using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
 using Stream = Floorplan.Model.Flows.Stream;
 
-namespace Floorplan.Checks.Rules.Hygiene;
+namespace Floorplan.Checks.Framework;
 
 /// <summary>One stretch of a flow from one real stop to the next; doors named between them are only on the way.</summary>
 /// <param name="Legs">Its legs in order, with what each does on the floor.</param>
@@ -16,9 +16,11 @@ internal sealed record Journey(Flow Flow, Stop From, Stop To, IReadOnlyList<LegR
     public IReadOnlyList<string> Things => [.. new[] { From, To }.Where(s => s is not OutsideStop).Select(s => s.Name).Distinct()];
 
     /// <summary>All journeys of one kind of stream, flow by flow and chain by chain, in the order written.</summary>
-    public static IEnumerable<Journey> Of(IFloorSpace space, Stream stream)
-        => space.LegRoutes
-            .Where(l => l.Flow.Stream == stream)
+    public static IEnumerable<Journey> Of(IFloorSpace space, Stream stream) => Of(space.LegRoutes.Where(l => l.Flow.Stream == stream));
+
+    /// <summary>All journeys that these legs make up, in the order written.</summary>
+    public static IEnumerable<Journey> Of(IEnumerable<LegRoute> legs)
+        => legs
             .GroupBy(l => (l.Flow, l.Leg.Chain), new ByChain())
             .SelectMany(chain => Split([.. chain]));
 
