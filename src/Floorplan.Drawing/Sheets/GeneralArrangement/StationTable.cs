@@ -10,7 +10,7 @@ namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 internal static class StationTable
 {
     public static KeyTable Of(Plan plan) => new(
-        "Key: places are to the south-west corner, from the room's west and south faces",
+        "Key (places: south-west corner in the room)",
         ["No", "Item", "W × D × H", "Room", "From W", "From S"],
         [.. plan.Stations.Select(s => Row(s, plan.Units))]);
 
