@@ -40,10 +40,7 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
     {
         foreach (var side in Enum.GetValues<Side>())
         {
-            foreach (var row in Lay(side, transform.Denominator))
-            {
-                new RowPen(scene, transform, extent, side, standard).Draw(row);
-            }
+            new RowPen(scene, transform, extent, side, standard).Draw(Lay(side, transform.Denominator));
         }
     }
 

@@ -1,20 +1,42 @@
 using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Syntax;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Dimensions;
 
-/// <summary>Draws one laid row on its side of the view.</summary>
+/// <summary>Draws the laid rows of one side of the view.</summary>
 internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelope extent, Side side, DrawingStandard standard)
 {
+    /// <summary>Kept free round a text that breaks a line, paper mm.</summary>
+    private const double TextClearance = 0.4;
+
+    private readonly List<PaperBox> texts = [];
     private readonly bool upright = side is Side.East or Side.West;
     private readonly Pen narrow = new(standard.Narrow);
 
     /// <summary>Text stands on the side that it is read from: above a level line, left of an upright one.</summary>
     private readonly double textSign = side is Side.North or Side.West ? 1 : -1;
 
-    public void Draw(LaidRow row)
+    /// <summary>Texts first, so that extension lines of outer rows can leave gaps for the texts of inner ones.</summary>
+    public void Draw(IReadOnlyList<LaidRow> rows)
+    {
+        foreach (var row in rows)
+        {
+            foreach (var text in row.Texts)
+            {
+                Text(row, text);
+            }
+        }
+
+        foreach (var row in rows)
+        {
+            Lines(row);
+        }
+    }
+
+    private void Lines(LaidRow row)
     {
         double[] stops = [.. row.Row.Stops.Select(s => s.Along.Millimetres).Distinct().Order()];
         double[] drawn = row.Row.Form == DimensionForm.Overall ? [stops[0], stops[^1]] : stops;
@@ -22,15 +44,39 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
         for (int i = 0; i < drawn.Length; i++)
         {
             var from = row.Row.Stops.First(s => s.Along.Millimetres.Equals(drawn[i]));
-            scene.Line(At(drawn[i], Start(from)), At(drawn[i], row.Line + standard.ExtensionOvershoot), narrow, Layers.Dimensions, row.Row.Group, Band.Annotation);
+            Extension(At(drawn[i], Start(from)), At(drawn[i], row.Line + standard.ExtensionOvershoot), row.Row.Group);
             End(row.Row, drawn, i, row.Line);
         }
+    }
 
-        foreach (var text in row.Texts)
+    /// <summary>An extension line, broken where a text stands in its way.</summary>
+    private void Extension(PaperPoint from, PaperPoint to, string? group)
+    {
+        double length = upright ? to.X - from.X : to.Y - from.Y;
+        var gaps = texts.Where(t => t.IsCutBy(from, to))
+            .Select(t => upright ? (Low: (t.Left - from.X) / length, High: (t.Right - from.X) / length) : (Low: (t.Top - from.Y) / length, High: (t.Bottom - from.Y) / length))
+            .Select(g => (Low: Math.Min(g.Low, g.High), High: Math.Max(g.Low, g.High)))
+            .OrderBy(g => g.Low);
+        double done = 0;
+        foreach (var (low, high) in gaps)
         {
-            Text(row, text);
+            Piece(done, low);
+            done = Math.Max(done, high);
+        }
+
+        Piece(done, 1);
+
+        void Piece(double a, double b)
+        {
+            if (b > a)
+            {
+                scene.Line(Share(from, to, a), Share(from, to, b), narrow, Layers.Dimensions, group, Band.Annotation);
+            }
         }
     }
+
+    private static PaperPoint Share(PaperPoint from, PaperPoint to, double share) =>
+        new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
 
     public static void Tick(SceneBuilder scene, PaperPoint at, DrawingStandard standard, string? group)
     {
@@ -70,7 +116,9 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
             scene.Line(At(middle, row.Line), end, new Pen(standard.Fine), Layers.Dimensions, row.Row.Group, Band.Annotation);
         }
 
-        scene.Text(new TextItem(text.Text, at, standard.NoteHeight, TextAnchor.Middle, Layers.Dimensions, row.Row.Group, upright ? 90 : 0));
+        var item = new TextItem(text.Text, at, standard.NoteHeight, TextAnchor.Middle, Layers.Dimensions, row.Row.Group, upright ? 90 : 0);
+        scene.Text(item);
+        texts.Add(TextMeasure.Box(item).Grown(TextClearance));
     }
 
     /// <summary>Where an extension line begins: at the edge of the view, or nearer when the stop says so, with the gap.</summary>

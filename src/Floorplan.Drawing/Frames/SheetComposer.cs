@@ -15,27 +15,42 @@ public static class SheetComposer
 
     private const double Pad = 3;
 
+    /// <summary>The share of labels that may stand away from what they name before a larger scale is tried; own choice.</summary>
+    private const double MostCrowding = 0.15;
+
     public static SheetScene Compose(SheetContent content)
     {
         var standard = DrawingStandard.For(content.Units);
-        SheetScene? fullest = null;
+        var papers = Papers(content);
+        Drawing? best = null;
         foreach (var layout in Layouts(content, standard))
         {
-            var (scene, complete) = Draw(content, layout, standard);
-            fullest = scene;
-            if (complete)
+            // When all fits the usual paper but labels crowd, a larger scale on the next paper is tried.
+            if (best is { Complete: true } && (layout.Denominator >= best.Layout.Denominator || layout.Paper != papers.ElementAtOrDefault(1)))
             {
-                return scene;
+                continue;
+            }
+
+            var drawing = Draw(content, layout, standard);
+            if (best is { Complete: true })
+            {
+                return drawing.Complete && drawing.Crowding < best.Crowding ? drawing.Scene : best.Scene;
+            }
+
+            best = drawing;
+            if (drawing.Complete && (drawing.Crowding <= MostCrowding || layout.Paper != papers[0]))
+            {
+                return drawing.Scene;
             }
         }
 
-        return fullest!;
+        return best!.Scene;
     }
 
     /// <summary>Papers from small to large, each with the largest scale that leaves room for the text; the last one is taken as it is.</summary>
     private static IEnumerable<Layout> Layouts(SheetContent content, DrawingStandard standard)
     {
-        var papers = content.Wish?.Paper is { } name && PaperSize.Find(name) is { } wished ? [wished] : PaperSize.For(content.Units);
+        var papers = Papers(content);
         var scales = content.Wish?.Scale is { } denominator and > 0 ? [denominator] : ScaleSeries.For(content.Units);
         double smallest = ScaleSeries.SmallestWanted(content.Units);
         Layout? fallback = null;
@@ -49,24 +64,30 @@ public static class SheetComposer
                     break;
                 }
 
-                var layout = Layout.Of(content, paper, scale);
-                if (!layout.ViewsFit)
+                foreach (var layout in (Layout[])[Layout.Of(content, paper, scale, centred: true), Layout.Of(content, paper, scale, centred: false)])
                 {
-                    continue;
-                }
+                    if (!layout.ViewsFit)
+                    {
+                        break;
+                    }
 
-                fallback = layout;
-                if (new TextColumns(layout.Columns, standard).Fill(TextBlocks.Of(content, layout.Columns[0].Width, standard), null))
-                {
-                    yield return layout;
+                    fallback = layout;
+                    if (new TextColumns(layout.Columns, standard).Fill(TextBlocks.Of(content, layout.Columns[0].Width, standard), null))
+                    {
+                        yield return layout;
+                        break;
+                    }
                 }
             }
         }
 
-        yield return fallback ?? Layout.Of(content, papers[^1], scales[^1]);
+        yield return fallback ?? Layout.Of(content, papers[^1], scales[^1], centred: true);
     }
 
-    private static (SheetScene Scene, bool Complete) Draw(SheetContent content, Layout layout, DrawingStandard standard)
+    private static IReadOnlyList<PaperSize> Papers(SheetContent content) =>
+        content.Wish?.Paper is { } name && PaperSize.Find(name) is { } wished ? [wished] : PaperSize.For(content.Units);
+
+    private static Drawing Draw(SheetContent content, Layout layout, DrawingStandard standard)
     {
         var scene = new SceneBuilder();
         var labels = new LabelPlacer(scene);
@@ -98,7 +119,8 @@ public static class SheetComposer
             }
         }
 
-        return (new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items]), complete);
+        var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items]);
+        return new Drawing(layout, sheet, complete, placed.Count == 0 ? 0 : placed.Count(p => p.Outcome != LabelOutcome.AtTarget) / (double)placed.Count);
     }
 
     private static void DrawStrip(SceneBuilder scene, SheetContent content, string title, PaperBox view, Layout layout, DrawingStandard standard)
@@ -112,18 +134,22 @@ public static class SheetComposer
         BarScale.Draw(scene, new(x + NorthArrow.Width + width + 6, y - 2), layout.Denominator, content.Units, standard);
     }
 
+    /// <param name="Complete">All text found room.</param>
+    /// <param name="Crowding">The share of labels that are not at what they name.</param>
+    private sealed record Drawing(Layout Layout, SheetScene Scene, bool Complete, double Crowding);
+
     /// <summary>Where everything goes on one paper at one scale.</summary>
     private sealed record Layout(PaperSize Paper, double Denominator, PaperBox Inside, IReadOnlyList<PaperBox> Views, PaperBox ViewArea, IReadOnlyList<PaperBox> Columns, bool ViewsFit)
     {
-        public static Layout Of(SheetContent content, PaperSize paper, double denominator)
+        /// <param name="centred">The view in the middle; else at the left, with the text beside it.</param>
+        public static Layout Of(SheetContent content, PaperSize paper, double denominator, bool centred)
         {
             var inside = SheetFrame.Inside(paper, content.Units);
             var sizes = content.Views.Select(v => v.Measure(denominator)).ToList();
             double width = sizes.Max(s => s.Width);
             double height = sizes.Sum(s => s.Height + Strip);
             bool fits = width <= inside.Width - (2 * Pad) && height <= inside.Height - (2 * Pad) - TitleBlock.Height;
-            bool beside = inside.Width - width > 100;
-            double left = beside ? inside.Left + Pad : inside.Left + ((inside.Width - width) / 2);
+            double left = centred ? inside.Left + ((inside.Width - width) / 2) : inside.Left + Pad;
             double top = inside.Top + Pad;
             var views = new List<PaperBox>();
             foreach (var size in sizes)

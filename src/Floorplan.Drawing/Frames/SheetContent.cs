@@ -49,7 +49,7 @@ public sealed record SheetContent
 public sealed record LegendEntry(string Text, Action<SceneBuilder, PaperBox> Draw);
 
 /// <param name="Columns">Heads; the first column is the mark or number.</param>
-/// <param name="Rows">As many cells as there are heads.</param>
+/// <param name="Rows">As many cells as there are heads; or one cell, which heads the rows below it.</param>
 public sealed record KeyTable(string Title, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<string>> Rows);
 
 /// <param name="Number">As marked on the plan.</param>

@@ -10,29 +10,60 @@ internal static class TableBlock
     private const double Gap = 3;
     private const int MostLines = 3;
 
+    /// <summary>A word that takes more of the table than this is broken.</summary>
+    private const double WidestWord = 0.45;
+
+    /// <summary>Keeps a word whole that is exactly as wide as its column.</summary>
+    private const double WordSlack = 0.1;
+
     public static TextBlock Of(KeyTable table, double width, DrawingStandard s)
     {
         var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c)).ToArray()).ToList();
         string[] heads = [.. table.Columns];
-        double[] widths = Widths(heads, rows, width, s);
-        return new TextBlock(table.Title, [.. rows.Select(r => Row(r, widths, s, bold: false))], Row(heads, widths, s, bold: true));
+        double[] widths = Widths(heads, [.. rows.Where(r => r.Length > 1)], width, s);
+        return new TextBlock(table.Title, [.. Rows(rows, widths, width, s)], Row(heads, widths, s, bold: true));
+    }
+
+    /// <summary>A row of one cell heads the rows below it, and is never left alone at the foot of a column.</summary>
+    private static IEnumerable<BlockRow> Rows(List<string[]> rows, double[] widths, double width, DrawingStandard s)
+    {
+        for (int i = 0; i < rows.Count; i++)
+        {
+            var row = rows[i].Length == 1 ? Row(rows[i], [width], s, bold: true) : Row(rows[i], widths, s, bold: false);
+            if (rows[i].Length == 1 && i + 1 < rows.Count && rows[i + 1].Length > 1)
+            {
+                var below = Row(rows[++i], widths, s, bold: false);
+                yield return new BlockRow(row.Height + below.Height, (scene, at) =>
+                {
+                    row.Draw(scene, at);
+                    below.Draw(scene, at + new PaperPoint(0, row.Height));
+                });
+            }
+            else
+            {
+                yield return row;
+            }
+        }
     }
 
     /// <summary>Every column gets its longest word; what is left goes to the columns that would still wrap.</summary>
     private static double[] Widths(string[] heads, List<string[]> rows, double width, DrawingStandard s)
     {
-        double[] longest = [.. heads.Select((h, i) => rows.Select(r => TextMeasure.Width(r[i], s.NoteHeight)).Append(TextMeasure.Width(h, s.NoteHeight, true)).Max())];
-        double[] words = [.. heads.Select((h, i) => rows.SelectMany(r => r[i].Split(' ')).Select(w => TextMeasure.Width(w, s.NoteHeight)).Concat(h.Split(' ').Select(w => TextMeasure.Width(w, s.NoteHeight, true))).Max() + 0.1)];
         double room = width - (Gap * (heads.Length - 1));
+        double[] longest = [.. heads.Select((h, i) => Widest([h], s, rows.Select(r => r[i])))];
+        double[] words = [.. heads.Select((h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => r[i].Split(' '))) + WordSlack))];
         if (words.Sum() > room)
         {
             return [.. words.Select(w => w * room / words.Sum())];
         }
 
-        double[] wanted = [.. longest.Zip(words, (l, w) => l - w)];
-        double share = Math.Min(1, (room - words.Sum()) / Math.Max(wanted.Sum(), 1e-6));
+        double[] wanted = [.. longest.Zip(words, (l, w) => Math.Max(0, l - w))];
+        double share = Math.Min(1, (room - words.Sum()) / Math.Max(wanted.Sum(), WordSlack));
         return [.. words.Zip(wanted, (w, more) => w + (more * share))];
     }
+
+    private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>
+        heads.Select(h => TextMeasure.Width(h, s.NoteHeight, true)).Concat(cells.Select(c => TextMeasure.Width(c, s.NoteHeight))).Max();
 
     private static BlockRow Row(string[] cells, double[] widths, DrawingStandard s, bool bold)
     {

@@ -17,13 +17,14 @@ internal static class TextBlocks
     private const double RowGap = 1.4;
     private const double SampleWidth = 14;
     private const double SampleHeight = 5;
+    private const double LegendGap = 3;
     private const int MostLines = 5;
 
     public static IEnumerable<TextBlock> Of(SheetContent content, double width, DrawingStandard s)
     {
         if (content.Findings.Count > 0)
         {
-            yield return new TextBlock("Findings marked on this sheet", [.. content.Findings.Select(f => Finding(f, width, s))]);
+            yield return new TextBlock("Findings", [.. content.Findings.Select(f => Finding(f, width, s))]);
         }
 
         foreach (var table in content.Tables.Where(t => t.Rows.Count > 0))
@@ -33,7 +34,7 @@ internal static class TextBlocks
 
         if (content.Legend.Count > 0)
         {
-            yield return new TextBlock("Legend", [.. content.Legend.Select(l => Legend(l, width, s))]);
+            yield return new TextBlock("Legend", [.. LegendRows(content.Legend, width, s)]);
         }
 
         if (content.Notes.Count > 0)
@@ -63,6 +64,30 @@ internal static class TextBlocks
             scene.Text(new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true));
             Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Finding);
         });
+    }
+
+    /// <summary>Two short entries share a row.</summary>
+    private static IEnumerable<BlockRow> LegendRows(IReadOnlyList<LegendEntry> entries, double width, DrawingStandard s)
+    {
+        double half = (width - LegendGap) / 2;
+        bool IsShort(LegendEntry entry) => SampleWidth + 3 + TextMeasure.Width(SafeText.Clean(entry.Text), s.NoteHeight) <= half;
+        for (int i = 0; i < entries.Count; i++)
+        {
+            if (i + 1 < entries.Count && IsShort(entries[i]) && IsShort(entries[i + 1]))
+            {
+                var left = Legend(entries[i], half, s);
+                var right = Legend(entries[++i], half, s);
+                yield return new BlockRow(Math.Max(left.Height, right.Height), (scene, at) =>
+                {
+                    left.Draw(scene, at);
+                    right.Draw(scene, at + new PaperPoint(half + LegendGap, 0));
+                });
+            }
+            else
+            {
+                yield return Legend(entries[i], width, s);
+            }
+        }
     }
 
     private static BlockRow Legend(LegendEntry entry, double width, DrawingStandard s)

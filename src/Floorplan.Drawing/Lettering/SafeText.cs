@@ -8,6 +8,9 @@ public static class SafeText
     /// <summary>No text on a sheet is longer, in characters; what is over ends in an ellipsis. Own assumption.</summary>
     public const int Longest = 200;
 
+    /// <summary>Kept as it is, so that a number and its fraction stay together.</summary>
+    private const int NoBreakSpace = 0xA0;
+
     private const string Ellipsis = "\u2026";
 
     /// <summary>
@@ -20,7 +23,7 @@ public static class SafeText
         var count = 0;
         foreach (var rune in text.EnumerateRunes())
         {
-            bool space = Rune.IsWhiteSpace(rune);
+            bool space = Rune.IsWhiteSpace(rune) && rune.Value != NoBreakSpace;
             if (space ? clean.Length == 0 || clean[^1] == ' ' : !IsDrawn(rune))
             {
                 continue;

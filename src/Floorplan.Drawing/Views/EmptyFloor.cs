@@ -78,6 +78,48 @@ internal sealed class EmptyFloor
         }
     }
 
+    private void Take(AreaItem area)
+    {
+        var around = PaperBox.Of(area.Rings.SelectMany(r => r));
+        if (!around.Overlaps(bounds))
+        {
+            return;
+        }
+
+        for (int x = Column(around.Left); x <= Column(around.Right); x++)
+        {
+            for (int y = Row(around.Top); y <= Row(around.Bottom); y++)
+            {
+                taken[x, y] |= Covers(area, new(bounds.Left + ((x + 0.5) * cell), bounds.Top + ((y + 0.5) * cell)));
+            }
+        }
+
+        foreach (var ring in area.Rings)
+        {
+            for (int i = 0; i < ring.Count; i++)
+            {
+                Take(ring[i], ring[(i + 1) % ring.Count]);
+            }
+        }
+    }
+
+    /// <summary>Even-odd, as areas are filled.</summary>
+    private static bool Covers(AreaItem area, PaperPoint at)
+    {
+        bool inside = false;
+        foreach (var ring in area.Rings)
+        {
+            for (int i = 0; i < ring.Count; i++)
+            {
+                var a = ring[i];
+                var b = ring[(i + 1) % ring.Count];
+                inside ^= (a.Y > at.Y) != (b.Y > at.Y) && at.X < a.X + ((at.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X));
+            }
+        }
+
+        return inside;
+    }
+
     private void Take(SceneItem item)
     {
         switch (item)
@@ -101,7 +143,7 @@ internal sealed class EmptyFloor
                 Take(new PaperBox(arc.Centre.X - arc.Radius, arc.Centre.Y - arc.Radius, arc.Centre.X + arc.Radius, arc.Centre.Y + arc.Radius), arc);
                 break;
             case AreaItem area:
-                Take(PaperBox.Of(area.Rings.SelectMany(r => r)));
+                Take(area);
                 break;
             case TextItem text:
                 Take(Lettering.TextMeasure.Box(text));

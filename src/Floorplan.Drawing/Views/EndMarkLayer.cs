@@ -2,6 +2,7 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
+using Floorplan.Model.Openings;
 
 namespace Floorplan.Drawing.Views;
 
@@ -10,7 +11,7 @@ public sealed class EndMarkLayer(Plan plan) : PlanLayer(plan)
 {
     public override void Draw(PlanCanvas canvas)
     {
-        Mark(canvas, Plan.Shell.DoorEnd, "DOOR END");
+        Mark(canvas, Plan.Shell.DoorEnd, Plan.Openings.FirstOrDefault(o => o.Kind == OpeningKind.CargoDoor) is { } door ? $"DOOR END ({OpeningLayer.Mark(door)})" : "DOOR END");
         Mark(canvas, Plan.Shell.HitchEnd, "HITCH END");
     }
 

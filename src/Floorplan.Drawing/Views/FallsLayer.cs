@@ -52,7 +52,7 @@ public sealed class FallsLayer(Plan plan) : PlanLayer(plan)
             var tip = drain + PaperShapes.Times(outward, FromDrain);
             var tail = tip + PaperShapes.Times(outward, ArrowLength);
             FallArrowSymbol.Draw(brush, tail, tip);
-            labelled ??= PaperShapes.Between(tail, tip, 0.5);
+            labelled ??= tail;
         }
 
         var at = labelled ?? drain;

@@ -11,7 +11,8 @@ namespace Floorplan.Drawing.Views;
 /// <summary>Marks findings by their numbers; those of one place share a mark.</summary>
 public sealed class FindingLayer(Plan plan, IReadOnlyList<MarkedFinding> findings) : PlanLayer(plan)
 {
-    private const int NumbersPerLine = 3;
+    private const int MostRoundOneMark = 4;
+    private const int NumbersPerLine = 5;
 
     /// <summary>Marks nearer than this on paper, mm, would cover each other.</summary>
     private const double OnePlace = 3;
@@ -47,17 +48,28 @@ public sealed class FindingLayer(Plan plan, IReadOnlyList<MarkedFinding> finding
             var at = canvas.Transform.ToPaper(place.First().Finding.At!);
             string group = FormattableString.Invariant($"finding:{place.First().Number}");
             FindingMarkSymbol.Draw(canvas.Brush(Layers.Finding, group, Band.Annotation), at);
+            Label(canvas, [.. place.Select(f => f.Number)], at);
+        }
+    }
+
+    private void Label(PlanCanvas canvas, IReadOnlyList<int> numbers, PaperPoint at)
+    {
+        // A few numbers stand round their mark, many share one tag.
+        bool few = numbers.Count <= MostRoundOneMark;
+        foreach (int[] tag in few ? numbers.Select(n => new[] { n }) : [[.. numbers]])
+        {
+            string group = FormattableString.Invariant($"finding:{tag[0]}");
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [.. place.Select(f => FormattableString.Invariant($"{f.Number}")).Chunk(NumbersPerLine).Select(c => string.Join(", ", c))],
+                Lines = [.. tag.Select(n => FormattableString.Invariant($"{n}")).Chunk(NumbersPerLine).Select(c => string.Join(", ", c))],
                 Target = PaperBox.Around(at, 2 * FindingMarkSymbol.Radius, 2 * FindingMarkSymbol.Radius),
                 Positions = Sides.AllRound,
                 Priority = LabelPriority.Finding,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,
                 Bold = true,
-                Tag = TagShape.Diamond,
+                Tag = few ? TagShape.Diamond : TagShape.Box,
                 LeadTo = at,
                 Layer = Layers.Finding,
                 Group = group,

@@ -18,7 +18,7 @@ public sealed class FlowEndLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanL
         var ends = new Dictionary<(long X, long Y), (PaperPoint At, List<string> Lines, List<string> Marks)>();
         foreach (var leg in legs.Where(l => l.Route.Route is not null))
         {
-            string name = SafeText.Clean(leg.Route.Flow.Label, LongestName);
+            string name = SafeText.Clean(FlowLeg.NameOf(leg.Route.Flow), LongestName);
             var path = leg.Route.Route!.Path;
             if (leg.Route.Leg.From is OutsideStop)
             {

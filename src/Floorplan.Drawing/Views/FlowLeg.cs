@@ -44,6 +44,13 @@ public sealed record FlowLeg(string Mark, string Note, LegRoute Route)
         return carriage.Width is { } width ? how + " " + LengthText.Dimension(width, units) : how;
     }
 
+    /// <summary>The flow's label, else the name of its stream, with a capital: <c>Offal</c>, <c>Product</c>.</summary>
+    public static string NameOf(Flow flow)
+    {
+        string name = flow.Label.Length > 0 ? flow.Label : StreamLook.Of(flow.Stream).Name;
+        return char.ToUpperInvariant(name[0]) + name[1..];
+    }
+
     public static string When(Period period) => period switch
     {
         Period.Before => "before work",

@@ -5,11 +5,11 @@ internal static class LabelPriority
 {
     public const int Item = 100;
     public const int Finding = 95;
+    public const int RoomName = 92;
     public const int Opening = 90;
     public const int Service = 85;
     public const int Stream = 80;
     public const int Crossing = 78;
-    public const int RoomName = 75;
     public const int Ends = 60;
     public const int Level = 55;
     public const int StationName = 50;

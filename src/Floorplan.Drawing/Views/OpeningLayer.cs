@@ -11,6 +11,9 @@ namespace Floorplan.Drawing.Views;
 /// <summary>Doors with their swings, hatches, windows, chutes, vents and cargo doors, each with its mark.</summary>
 public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
 {
+    /// <summary>The shell's own doors have no id of the plan's.</summary>
+    private const string CargoDoors = "CD";
+
     private const int LongestMark = 12;
 
     public override Envelope Extent
@@ -34,7 +37,7 @@ public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
     public override IEnumerable<LegendEntry> Legend => OpeningLegend.For(Plan.Openings, Standard);
 
     /// <summary>As marked on the plan and in the tables.</summary>
-    public static string Mark(Opening opening) => SafeText.Clean(opening.Id, LongestMark);
+    public static string Mark(Opening opening) => opening.Kind == OpeningKind.CargoDoor ? CargoDoors : SafeText.Clean(opening.Id, LongestMark);
 
     public override void Draw(PlanCanvas canvas)
     {
@@ -43,6 +46,12 @@ public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
             var place = OpeningPlace.Of(opening, canvas.Transform);
             string group = "opening:" + opening.Id;
             OpeningDrawing.Draw(canvas.Brush(Layer(opening.Kind), group), place, canvas.Transform);
+            if (opening.Kind == OpeningKind.CargoDoor)
+            {
+                // The mark of the door end names it.
+                continue;
+            }
+
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,

@@ -13,7 +13,14 @@ namespace Floorplan.Drawing.Views;
 public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
 {
     private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
-    private const double Clearance = 1;
+    private const double Clearance = 0.7;
+
+    /// <summary>Width of the class tag in letter heights, and its height over its width.</summary>
+    private const double TagShare = 3;
+    private const double TagHeight = 0.75;
+
+    /// <summary>No name is broken to less, paper mm.</summary>
+    private const double SmallestWidth = 14;
     private const int Longest = 40;
 
     public override void Draw(PlanCanvas canvas)
@@ -34,54 +41,65 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
     {
         var bounds = canvas.Transform.ToPaper(room.Bounds);
         var floor = new EmptyFloor(room.Floor, canvas.Transform, drawn.In(bounds));
-        string letter = ZoneLook.Of(room.Class).Letter;
-        IReadOnlyList<string> lines = [.. TextWrap.Lines(SafeText.Clean(room.Label, Longest), Math.Max(bounds.Width - 4, 12), Standard.SubtitleHeight, true, 2), Area(room.AreaSquareMetres, Plan.Units)];
-        double tag = Standard.SubtitleHeight * 2.2;
-        var (place, height) = Place(floor, bounds, lines, tag);
+        var middle = canvas.Transform.ToPaper(room.Floor.InteriorPoint.Coordinate);
         string group = "room:" + room.Id;
-        var target = place ?? bounds;
+        var (lines, height, place) = Name(room, floor, bounds);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":name",
             Lines = lines,
-            Target = place is null ? bounds : target with { Left = target.Left + tag },
-            Positions = [LabelPosition.Inside, LabelPosition.InsideTopLeft, LabelPosition.InsideTopRight, LabelPosition.InsideBottomLeft, LabelPosition.InsideBottomRight],
+            Target = place ?? PaperBox.Around(middle, 1, 1),
+            Positions = place is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
             CapHeight = height,
             SmallestCapHeight = Standard.NoteHeight,
             Bold = true,
-            MayTurn = true,
-            LeadTo = Symbols.PaperShapes.Between(bounds.Centre, new(bounds.Right, bounds.Top), 0.1),
+            LeadTo = middle,
             Group = group,
         });
+        if (place is { } taken)
+        {
+            floor.Take(taken);
+        }
+
+        double tag = Standard.SubtitleHeight * TagShare;
+        var corner = floor.Find(tag, tag * TagHeight, place is { } by ? new(by.Left - (tag / 2), by.Centre.Y) : middle);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":class",
-            Lines = [letter],
-            Target = place is null ? bounds : target with { Right = target.Left + tag },
-            Positions = [LabelPosition.Inside, LabelPosition.InsideTopLeft, LabelPosition.InsideTopRight, LabelPosition.InsideBottomLeft, LabelPosition.InsideBottomRight, .. Sides.AllRound],
+            Lines = [ZoneLook.Of(room.Class).Letter],
+            Target = corner ?? PaperBox.Around(middle, 1, 1),
+            Positions = corner is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
             CapHeight = Standard.SubtitleHeight,
             SmallestCapHeight = Standard.NoteHeight,
             Bold = true,
-            Within = bounds,
+            LeadTo = middle,
             Tag = TagShape.Hexagon,
             Group = group,
         });
     }
 
-    private (PaperBox? Place, double Height) Place(EmptyFloor floor, PaperBox bounds, IReadOnlyList<string> lines, double tag)
+    /// <summary>The largest lettering, in two lines or one, that finds empty floor.</summary>
+    private (IReadOnlyList<string> Lines, double Height, PaperBox? Place) Name(Room room, EmptyFloor floor, PaperBox bounds)
     {
+        string name = SafeText.Clean(room.Label, Longest);
+        string area = Area(room.AreaSquareMetres, Plan.Units);
+        double widest = Math.Max(SmallestWidth, bounds.Width - (2 * Clearance));
         foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight])
         {
-            double width = lines.Max(l => TextMeasure.Width(l, height, true)) + tag + (2 * Clearance);
-            double tall = Math.Max(TextMeasure.BlockHeight(lines.Count, height), tag) + (2 * Clearance);
-            if (floor.Find(width, tall, bounds.Centre) is { } place)
+            IReadOnlyList<string>[] ways = [[name, area], [.. TextWrap.Lines(name, widest, height, true, 3), area], [name + "  " + area]];
+            foreach (var lines in ways)
             {
-                return (place, height);
+                double width = lines.Max(l => TextMeasure.Width(l, height, true)) + (2 * Clearance);
+                double tall = TextMeasure.BlockHeight(lines.Count, height) + (2 * Clearance);
+                if (floor.Find(width, tall, bounds.Centre) is { } place)
+                {
+                    return (lines, height, place);
+                }
             }
         }
 
-        return (null, Standard.NoteHeight);
+        return ([.. TextWrap.Lines(name, 2 * SmallestWidth, Standard.NoteHeight, true, 2), area], Standard.NoteHeight, null);
     }
 }

@@ -16,6 +16,9 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
     private const int LongestName = 60;
     private const double Inset = 0.6;
 
+    /// <summary>In a smaller outline the number would hide the symbol; it stands beside it.</summary>
+    private const double SmallestForNumber = 9;
+
     public override Envelope Extent
     {
         get
@@ -76,16 +79,16 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
     private void Label(PlanCanvas canvas, Station station, string group)
     {
         var box = canvas.Transform.ToPaper(station.Bounds);
+        LabelPosition[] inside =
+        [
+            LabelPosition.InsideTopLeft, LabelPosition.InsideBottomLeft, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight, LabelPosition.Inside,
+        ];
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":item",
             Lines = [FormattableString.Invariant($"{station.Item}")],
             Target = box,
-            Positions =
-            [
-                LabelPosition.InsideTopLeft, LabelPosition.InsideBottomLeft, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight,
-                LabelPosition.Inside, .. Sides.AllRound,
-            ],
+            Positions = station.Role == StationRole.Sink || Math.Min(box.Width, box.Height) < SmallestForNumber ? [.. Sides.AllRound, .. inside] : [.. inside, .. Sides.AllRound],
             Priority = LabelPriority.Item,
             CapHeight = Standard.NoteHeight,
             SmallestCapHeight = Standard.SmallestHeight,
@@ -93,7 +96,7 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
             LeadTo = box.Centre,
             Group = group,
         });
-        if (look != StationLook.NumberOnly && Name(station, box) is { } lines)
+        if (look != StationLook.NumberOnly && station.Role != StationRole.Sink && Name(station, box) is { } lines)
         {
             canvas.Labels.Add(new LabelRequest
             {
@@ -128,8 +131,14 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
             return null;
         }
 
+        string name = SafeText.Clean(station.Label, LongestName);
+        if (name.Split(' ').Any(word => TextMeasure.Width(word, height) > along - bubble))
+        {
+            return null;
+        }
+
         string size = Size(station, Plan.Units);
-        var lines = TextWrap.Lines(SafeText.Clean(station.Label, LongestName), along - bubble, height, false, Math.Max(1, most)).ToList();
+        var lines = TextWrap.Lines(name, along - bubble, height, false, Math.Max(1, most)).ToList();
         if (look == StationLook.Full && lines.Count < most && TextMeasure.Width(size, height) <= along - bubble)
         {
             lines.Add(size);
@@ -138,8 +147,8 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
         return lines;
     }
 
-    /// <summary><c>1400 × 600</c> as it stands on the plan: west to east, south to north.</summary>
+    /// <summary><c>1400×600</c> as it stands on the plan: west to east, south to north.</summary>
     public static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
-        ? "Ø " + LengthText.Dimension(diameter, units)
-        : $"{LengthText.Dimension(station.Bounds.Width, units)} × {LengthText.Dimension(station.Bounds.Depth, units)}";
+        ? "Ø" + LengthText.Dimension(diameter, units)
+        : $"{LengthText.Dimension(station.Bounds.Width, units)}×{LengthText.Dimension(station.Bounds.Depth, units)}";
 }

@@ -13,15 +13,21 @@ internal static class CrossingTable
         var marks = legs.ToDictionary<FlowLeg, LegRoute, string>(l => l.Route, l => l.Mark, ReferenceEqualityComparer.Instance);
         return new KeyTable(
             "Where streams meet",
-            ["Mark", "Legs", "How", "When"],
-            [.. crossings.SelectMany(c => c.Meetings.Select(m => Row(c, m, marks, units)))]);
+            ["Mark", "Legs", "Together", "When"],
+            [.. crossings.SelectMany(c => c.Meetings.GroupBy(IsSameTime).OrderByDescending(g => g.Key).Select(g => Row(c, [.. g], marks, units)))]);
     }
 
-    private static IReadOnlyList<string> Row(StreamCrossing crossing, Meeting meeting, Dictionary<LegRoute, string> marks, UnitSystem units) =>
-    [
-        crossing.Mark,
-        $"{marks.GetValueOrDefault(meeting.First, "?")} and {marks.GetValueOrDefault(meeting.Second, "?")}",
-        meeting.SharedMm > 0 ? "together for " + LengthText.Distance(meeting.SharedMm, units) : "cross",
-        meeting.First.Leg.Period == meeting.Second.Leg.Period ? "same time" : "other times",
-    ];
+    private static bool IsSameTime(Meeting meeting) => meeting.First.Leg.Period == meeting.Second.Leg.Period;
+
+    private static IReadOnlyList<string> Row(StreamCrossing crossing, IReadOnlyList<Meeting> meetings, Dictionary<LegRoute, string> marks, UnitSystem units)
+    {
+        double longest = meetings.Max(m => m.SharedMm);
+        return
+        [
+            crossing.Mark,
+            string.Join(", ", meetings.Select(m => $"{marks.GetValueOrDefault(m.First, "?")}-{marks.GetValueOrDefault(m.Second, "?")}")),
+            longest > 0 ? LengthText.Distance(longest, units) : "cross",
+            IsSameTime(meetings[0]) ? "same time" : "other times",
+        ];
+    }
 }

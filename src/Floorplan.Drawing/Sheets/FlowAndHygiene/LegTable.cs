@@ -10,15 +10,13 @@ internal static class LegTable
 {
     public static KeyTable Of(IReadOnlyList<FlowLeg> legs, UnitSystem units) => new(
         "Streams, leg by leg",
-        ["Mark", "Flow", "From", "To", "How", "Way"],
-        [.. legs.Select(l => Row(l, units))]);
+        ["Mark", "From, to", "How", "Way"],
+        [.. legs.GroupBy(l => l.Route.Flow, ReferenceEqualityComparer.Instance).SelectMany(flow => flow.Select(l => Row(l, units)).Prepend([FlowLeg.NameOf(flow.First().Route.Flow)]))]);
 
     private static IReadOnlyList<string> Row(FlowLeg leg, UnitSystem units) =>
     [
         leg.Mark,
-        leg.Route.Flow.Label,
-        Name(leg.Route.Leg.From),
-        Name(leg.Route.Leg.To),
+        $"{Name(leg.Route.Leg.From)} to {Name(leg.Route.Leg.To)}",
         string.Join(", ", new[] { FlowLeg.How(leg.Route.Leg.Carriage, units), FlowLeg.When(leg.Route.Leg.Period) }.Where(t => t.Length > 0)),
         leg.Route.Route is { } route ? LengthText.Distance(route.LengthMm, units) : "no way",
     ];
@@ -27,6 +25,7 @@ internal static class LegTable
     {
         StationStop station => FormattableString.Invariant($"{station.Station.Item} {station.Station.Label}"),
         RoomStop room => room.Room.Label,
+        OpeningStop opening => OpeningLayer.Mark(opening.Opening),
         _ => stop.Name,
     };
 }

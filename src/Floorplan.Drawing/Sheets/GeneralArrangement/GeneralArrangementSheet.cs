@@ -53,7 +53,16 @@ public sealed class GeneralArrangementSheet : Sheet
         yield return plan.Units == UnitSystem.Metric
             ? "Dimensions in millimetres, to finished faces and clear openings. Measure on site before cutting."
             : "Dimensions in feet and inches, to finished faces and clear openings. Measure on site before cutting.";
-        yield return $"{plan.Shell.Name}. Inside height {LengthText.Sentence(plan.Shell.CeilingHeight, plan.Units)} finished. "
+        yield return $"Shell: {plan.Shell.Name}. Inside height {LengthText.Sentence(plan.Shell.CeilingHeight, plan.Units)} finished. "
             + $"The plan is cut {LengthText.Sentence(PlanCut.Height, plan.Units)} above the floor; what is above is dashed.";
+        if (plan.Stations.Count > 0)
+        {
+            yield return "From W, S: to the item's south-west corner, from the west and south faces of its room.";
+        }
+
+        if (plan.Openings.Any(o => o.ClosesItself || o.OpensFromInside))
+        {
+            yield return "C: closes itself. I: opens from inside without key or tool.";
+        }
     }
 }

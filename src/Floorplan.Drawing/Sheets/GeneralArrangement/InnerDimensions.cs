@@ -43,7 +43,7 @@ internal static class InnerDimensions
 
         foreach (var room in plan.Rooms)
         {
-            foreach (var (from, to) in OfRoom(room, plan, beside))
+            foreach (var (from, to) in OfRoom(room, plan, beside * 2))
             {
                 yield return (from, to, "dimension:room:" + room.Id);
             }

@@ -4,6 +4,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
@@ -12,17 +13,19 @@ namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 internal static class OpeningTable
 {
     public static KeyTable Of(Plan plan) => new(
-        "Openings: clear sizes",
-        ["Mark", "What", "W × H", "Sill", "Between", "Set out"],
-        [.. plan.Openings.Select(o => Row(o, plan.Units))]);
+        "Openings, clear sizes",
+        ["Mark", "What", "W × H", "Sill", "Set out"],
+        [.. plan.Openings.GroupBy(o => RoomOf(o)?.Id).SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([RoomOf(room.First())?.Label ?? ""]))]);
+
+    /// <summary>The room whose faces it is set out from.</summary>
+    private static Room? RoomOf(Opening opening) => opening.RoomA ?? opening.RoomB;
 
     private static IReadOnlyList<string> Row(Opening opening, UnitSystem units) =>
     [
         OpeningLayer.Mark(opening),
         What(opening),
-        $"{LengthText.Dimension(opening.Width, units)} × {LengthText.Dimension(opening.Height, units)}",
-        LengthText.Dimension(opening.Sill, units),
-        $"{opening.RoomA?.Label ?? "outside"} / {opening.RoomB?.Label ?? "outside"}",
+        $"{CellText.Of(opening.Width, units)}×{CellText.Of(opening.Height, units)}",
+        CellText.Of(opening.Sill, units),
         SetOut(opening, units),
     ];
 
@@ -41,18 +44,19 @@ internal static class OpeningTable
             },
             _ => opening.Kind.ToString().ToLowerInvariant(),
         };
-        return kind + (opening.ClosesItself ? ", closes itself" : "") + (opening.OpensFromInside ? ", opens from inside" : "");
+        string letters = (opening.ClosesItself ? " C" : "") + (opening.OpensFromInside ? " I" : "");
+        return kind + letters;
     }
 
     private static string SetOut(Opening opening, UnitSystem units)
     {
-        if ((opening.RoomA ?? opening.RoomB) is not { } room)
+        if (RoomOf(opening) is not { } room)
         {
             return "";
         }
 
         bool alongX = opening.Wall.RunsEastWest();
         var along = alongX ? opening.Start.X - room.Bounds.West : opening.Start.Y - room.Bounds.South;
-        return $"{opening.Wall.Letter()} wall, {LengthText.Dimension(along, units)} from {(alongX ? Side.West : Side.South).Letter()}";
+        return $"{opening.Wall.Letter()} wall, {CellText.Of(along, units)} from {(alongX ? Side.West : Side.South).Letter()}";
     }
 }

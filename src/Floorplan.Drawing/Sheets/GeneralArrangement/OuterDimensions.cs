@@ -29,19 +29,20 @@ internal static class OuterDimensions
         AddCorners(plan, set, Side.East);
         foreach (var side in (Side[])[Side.South, Side.West])
         {
-            AddOverall(set, side, plan.Shell.Finished, "dimension:inside");
-            AddOverall(set, side, plan.Shell.Outside, "dimension:outside");
+            AddOverall(plan, set, side, plan.Shell.Finished, "dimension:inside");
+            AddOverall(plan, set, side, plan.Shell.Outside, "dimension:outside");
         }
     }
 
     private static void AddOpenings(Plan plan, DimensionSet set, Side side)
     {
+        // The lines begin at each hole, so that they also find it in the short wall of an L.
         var stops = new List<DimensionStop>();
         foreach (var opening in plan.Openings.Where(o => o.InShell && o.Wall == side))
         {
-            var from = SettingOut.BoxOf(opening.Reveal.EnvelopeInternal).Of(side);
-            stops.Add(new(side.RunsEastWest() ? opening.Start.X : opening.Start.Y, from));
-            stops.Add(new(side.RunsEastWest() ? opening.End.X : opening.End.Y, from));
+            var face = SettingOut.BoxOf(opening.Reveal.EnvelopeInternal).Of(side);
+            stops.Add(new(side.RunsEastWest() ? opening.Start.X : opening.Start.Y, face));
+            stops.Add(new(side.RunsEastWest() ? opening.End.X : opening.End.Y, face));
         }
 
         AddChain(plan, set, side, stops, $"dimension:openings:{side.Letter()}");
@@ -49,76 +50,70 @@ internal static class OuterDimensions
 
     private static void AddStations(Plan plan, DimensionSet set, Side side)
     {
-        var stops = new List<DimensionStop>();
+        var stops = new List<Length>();
         var rooms = new HashSet<Room>();
         foreach (var station in plan.Stations.Where(s => SettingOut.OuterSide(s, plan, side.RunsEastWest()) == side))
         {
-            var from = station.Bounds.Of(side);
-            stops.Add(new(side.RunsEastWest() ? station.Bounds.West : station.Bounds.South, from));
-            stops.Add(new(side.RunsEastWest() ? station.Bounds.East : station.Bounds.North, from));
+            stops.AddRange(Ends(station.Bounds, side));
             rooms.Add(station.Room);
         }
 
-        foreach (var room in rooms.Where(r => SettingOut.Touches(r, plan, side)))
-        {
-            stops.Add(new(side.RunsEastWest() ? room.Bounds.West : room.Bounds.South));
-            stops.Add(new(side.RunsEastWest() ? room.Bounds.East : room.Bounds.North));
-        }
-
-        AddChain(plan, set, side, stops, $"dimension:stations:{side.Letter()}");
+        stops.AddRange(rooms.Where(r => SettingOut.Touches(r, plan, side)).SelectMany(r => Ends(r.Bounds, side)));
+        AddChain(plan, set, side, [.. stops.Select(l => new DimensionStop(l, Face(plan, side)))], $"dimension:stations:{side.Letter()}");
     }
 
     private static void AddChain(Plan plan, DimensionSet set, Side side, List<DimensionStop> stops, string group)
     {
-        if (stops.Count == 0 || stops.Count > MostStops)
+        if (stops.Count > 0)
         {
-            return;
+            var ends = Ends(SettingOut.BoxOf(plan.Shell.Finished.EnvelopeInternal), side).Select(l => new DimensionStop(l, Face(plan, side)));
+            AddRow(set, side, [.. stops, .. ends], group);
         }
-
-        var inside = plan.Shell.Finished.EnvelopeInternal;
-        stops.Add(new(Length.FromMillimetres(side.RunsEastWest() ? inside.MinX : inside.MinY)));
-        stops.Add(new(Length.FromMillimetres(side.RunsEastWest() ? inside.MaxX : inside.MaxY)));
-        set.Add(new DimensionRow(side, DimensionForm.Chain, stops, group));
     }
+
+    private static Length[] Ends(Box box, Side side) => side.RunsEastWest() ? [box.West, box.East] : [box.South, box.North];
 
     private static void AddRooms(Plan plan, DimensionSet set, Side side, Side opposite)
     {
         var first = RoomStops(plan, side);
         var second = RoomStops(plan, opposite);
-        AddRoomRow(set, side, first);
+        AddRoomRow(plan, set, side, first);
         if (!second.SetEquals(first))
         {
-            AddRoomRow(set, opposite, second);
+            AddRoomRow(plan, set, opposite, second);
         }
     }
 
     private static HashSet<Length> RoomStops(Plan plan, Side side) =>
     [
         .. plan.Rooms.Where(r => SettingOut.Touches(r, plan, side))
-            .SelectMany(r => side.RunsEastWest() ? new[] { r.Bounds.West, r.Bounds.East } : [r.Bounds.South, r.Bounds.North]),
+            .SelectMany(r => Ends(r.Bounds, side)),
     ];
 
-    private static void AddRoomRow(DimensionSet set, Side side, HashSet<Length> stops)
-    {
-        // One room is the overall inside size.
-        if (stops.Count is > 2 and <= MostStops)
-        {
-            set.Add(new DimensionRow(side, DimensionForm.Chain, [.. stops.Select(s => new DimensionStop(s))], $"dimension:rooms:{side.Letter()}"));
-        }
-    }
+    private static void AddRoomRow(Plan plan, DimensionSet set, Side side, HashSet<Length> stops) =>
+        AddRow(set, side, Stops(plan, side, stops), $"dimension:rooms:{side.Letter()}");
 
     /// <summary>The corners of a shed that is not a plain rectangle.</summary>
-    private static void AddCorners(Plan plan, DimensionSet set, Side side)
+    private static void AddCorners(Plan plan, DimensionSet set, Side side) =>
+        AddRow(set, side, Stops(plan, side, Corners(plan.Shell.Finished, side)), $"dimension:corners:{side.Letter()}");
+
+    /// <summary>A row of two stops would only repeat the overall inside size.</summary>
+    private static void AddRow(DimensionSet set, Side side, List<DimensionStop> stops, string group)
     {
-        if (!plan.Shell.Finished.IsRectangle)
+        if (stops.Select(s => s.Along).Distinct().Count() is > 2 and <= MostStops)
         {
-            set.Add(new DimensionRow(side, DimensionForm.Chain, Stops(plan.Shell.Finished, side), $"dimension:corners:{side.Letter()}"));
+            set.Add(new DimensionRow(side, DimensionForm.Chain, stops, group));
         }
     }
 
-    private static void AddOverall(DimensionSet set, Side side, Polygon outline, string group) =>
-        set.Add(new DimensionRow(side, DimensionForm.Overall, Stops(outline, side), group));
+    private static void AddOverall(Plan plan, DimensionSet set, Side side, Polygon outline, string group) =>
+        set.Add(new DimensionRow(side, DimensionForm.Overall, Stops(plan, side, Corners(outline, side)), group));
 
-    private static List<DimensionStop> Stops(Polygon outline, Side side) =>
-        [.. outline.ExteriorRing.Coordinates.Select(c => Length.FromMillimetres(side.RunsEastWest() ? c.X : c.Y)).Distinct().Order().Select(l => new DimensionStop(l))];
+    private static List<DimensionStop> Stops(Plan plan, Side side, HashSet<Length> along) => [.. along.Order().Select(l => new DimensionStop(l, Face(plan, side)))];
+
+    /// <summary>Extension lines begin at the outside face of the shell, also where a door swings out further.</summary>
+    private static Length Face(Plan plan, Side side) => SettingOut.BoxOf(plan.Shell.Outside.EnvelopeInternal).Of(side);
+
+    private static HashSet<Length> Corners(Polygon outline, Side side) =>
+        [.. outline.ExteriorRing.Coordinates.Select(c => Length.FromMillimetres(side.RunsEastWest() ? c.X : c.Y))];
 }

@@ -1,5 +1,4 @@
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
@@ -10,17 +9,25 @@ namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 internal static class StationTable
 {
     public static KeyTable Of(Plan plan) => new(
-        "Key (places: south-west corner in the room)",
-        ["No", "Item", "W × D × H", "Room", "From W", "From S"],
-        [.. plan.Stations.Select(s => Row(s, plan.Units))]);
+        "Key to items",
+        ["No", "Item", "W × D × H", "From W, S"],
+        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
 
     private static IReadOnlyList<string> Row(Station station, UnitSystem units) =>
     [
         FormattableString.Invariant($"{station.Item}"),
         station.Label,
-        StationLayer.Size(station, units) + " × " + LengthText.Dimension(station.Top - station.Bottom, units) + (station.Hung ? " hung" : ""),
-        station.Room.Label,
-        LengthText.Dimension(station.Bounds.West - station.Room.Bounds.West, units),
-        LengthText.Dimension(station.Bounds.South - station.Room.Bounds.South, units),
+        Size(station, units) + (station.Hung ? " hung" : ""),
+        $"{CellText.Of(station.Bounds.West - station.Room.Bounds.West, units)}, {CellText.Of(station.Bounds.South - station.Room.Bounds.South, units)}",
     ];
+
+    /// <summary>Feet and inches are long, so that they may go on a second line between two sizes.</summary>
+    private static string Size(Station station, UnitSystem units)
+    {
+        string by = units == UnitSystem.Metric ? "×" : " × ";
+        string floor = station.Diameter is { } diameter
+            ? "Ø" + CellText.Of(diameter, units)
+            : CellText.Of(station.Bounds.Width, units) + by + CellText.Of(station.Bounds.Depth, units);
+        return floor + by + CellText.Of(station.Top - station.Bottom, units);
+    }
 }

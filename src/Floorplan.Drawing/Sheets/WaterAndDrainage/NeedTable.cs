@@ -12,7 +12,7 @@ internal static class NeedTable
     {
         var served = runs.SelectMany(r => r.Uses.Select(u => (Key: (u.Id, r.Kind), Mark: ServiceLayer.Mark(r.Point)))).ToDictionary(p => p.Key, p => p.Mark);
         return new KeyTable(
-            "Wet stations: what they need, and the point that serves it",
+            "Wet stations and what serves them",
             ["No", "Item", "Cold", "Hot", "Drain"],
             [.. plan.Stations.Where(s => s.IsWet).Select(s => (IReadOnlyList<string>)
             [

@@ -10,7 +10,7 @@ namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 internal static class PointTable
 {
     public static KeyTable Of(Plan plan, IReadOnlyList<ServicePoint> points) => new(
-        "Points, from the steel datum: X east, Y north, height over the finished floor",
+        "Points, from the steel datum",
         ["Mark", "What", "X", "Y", "Height", "Size"],
         [.. points.Select(p => Row(plan, p))]);
 
@@ -21,8 +21,8 @@ internal static class PointTable
         [
             ServiceLayer.Mark(point),
             ServiceSymbols.NameOf(point),
-            LengthText.Dimension(at.X, plan.Units),
-            LengthText.Dimension(at.Y, plan.Units),
+            CellText.Of(at.X, plan.Units),
+            CellText.Of(at.Y, plan.Units),
             Height(plan, point),
             Size(plan, point),
         ];
@@ -30,8 +30,8 @@ internal static class PointTable
 
     private static string Height(Plan plan, ServicePoint point) => point switch
     {
-        { Height: { } height } => LengthText.Dimension(height, plan.Units),
-        { Kind: ServiceKind.Drain, OutletBelow: { } below } => "outlet " + LengthText.Dimension(-below, plan.Units),
+        { Height: { } height } => CellText.Of(height, plan.Units),
+        { Kind: ServiceKind.Drain, OutletBelow: { } below } => "outlet " + CellText.Of(-below, plan.Units),
         { Kind: ServiceKind.Drain } => "floor",
         _ => "",
     };
@@ -39,7 +39,7 @@ internal static class PointTable
     private static string Size(Plan plan, ServicePoint point) => point switch
     {
         { HoseLength: { } length } => LengthText.Distance(length.Millimetres, plan.Units) + (point.OnId is null ? "" : " on " + point.OnId),
-        { Size: { } size } => LengthText.Dimension(size, plan.Units),
+        { Size: { } size } => CellText.Of(size, plan.Units),
         _ => string.Join(", ", point.Ratings),
     };
 }

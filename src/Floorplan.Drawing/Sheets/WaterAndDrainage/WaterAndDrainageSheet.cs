@@ -50,7 +50,7 @@ public sealed class WaterAndDrainageSheet : Sheet
             Notes =
             [
                 "Levels count from the finished floor at the highest point of each room, marked ±0: level = slope × distance to the drain.",
-                "Places of points count from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
+                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
             ],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Water, Cautions.LocalCode],
