@@ -58,9 +58,6 @@ public sealed class Region
         return false;
     }
 
-    public bool Contains(PlanPoint point)
-        => Boxes.Any(b => point.X >= b.West && point.X <= b.East && point.Y >= b.South && point.Y <= b.North);
-
     /// <summary>The outlines of its separate pieces in millimetres, largest first.</summary>
     public IReadOnlyList<Polygon> ToPolygons()
     {
