@@ -3,7 +3,7 @@ using Floorplan.Language.Text;
 
 namespace Floorplan.Language.Diagnostics;
 
-/// <summary>Words a mistake for a console without colour: where, what, the line underlined, and a way out.</summary>
+/// <summary>Words a mistake without colour: where, what, its code, the line underlined, other places, and a way out.</summary>
 public static class DiagnosticText
 {
     /// <summary>Longer lines are cut round the place; fits a usual console.</summary>
@@ -14,16 +14,16 @@ public static class DiagnosticText
     public static string Write(Diagnostic diagnostic)
     {
         var text = new StringBuilder();
-        text.Append(Place(diagnostic.Span)).Append(": ").Append(Word(diagnostic.Severity)).Append(": ").Append(Visible(diagnostic.Message)).Append('\n');
+        text.Append(Place(diagnostic.Span)).Append(": ").Append(Word(diagnostic.Severity)).Append(": ").Append(Visible(diagnostic.Message)).Append(" [").Append(diagnostic.Code).Append("]\n");
         text.Append(Underlined(diagnostic.Span));
-        if (diagnostic.Help is { } help)
-        {
-            text.Append("  = ").Append(Visible(help)).Append('\n');
-        }
-
         foreach (var related in diagnostic.Related ?? [])
         {
             text.Append("  ").Append(Place(related.Span)).Append(": ").Append(Visible(related.Message)).Append('\n').Append(Underlined(related.Span));
+        }
+
+        if (diagnostic.Help is { } help)
+        {
+            text.Append("  mend: ").Append(Visible(help)).Append('\n');
         }
 
         return text.ToString();
@@ -51,6 +51,8 @@ public static class DiagnosticText
         int column = Math.Min(position.Column - 1, line.Length);
         int from = line.Length <= MostShown ? 0 : Math.Max(0, Math.Min(column - ShownBefore, line.Length - MostShown));
         int to = Math.Min(line.Length, from + MostShown);
+        from -= from > 0 && char.IsLowSurrogate(line[from]) ? 1 : 0;
+        to += to < line.Length && char.IsLowSurrogate(line[to]) ? 1 : 0;
         string shown = (from > 0 ? "…" : "") + line[from..to] + (to < line.Length ? "…" : "");
         int indent = column - from + (from > 0 ? 1 : 0);
         int carets = Math.Max(1, Math.Min(span.Length, to - column));

@@ -14,10 +14,17 @@ public static class Formatter
 {
     private const int DetailIndent = 2;
 
+    private const int MostBlankLines = 2;
+
     /// <summary>The column of words is at least this wide, so that usual statements line up with each other.</summary>
     private const int LeastColumn = 9;
 
-    private const int MostBlankLines = 2;
+    private const int LeastHeadColumn = 10;
+
+    /// <summary>Statements at the head of a plan, whose words are a little longer.</summary>
+    private static readonly HashSet<string> HeadStatements = ["plan", "shell", "room", "partitions"];
+
+    private static readonly HashSet<string> TwoWords = ["drawn by", "checked by", "true north"];
 
     public static string Format(SyntaxTree tree)
     {
@@ -76,8 +83,8 @@ public static class Formatter
     /// <summary>Two spaces behind the longest detail word of the statement; 0 for a flow, whose chains have no such word.</summary>
     private static int Column(SourceText source, List<FormatLine> lines, int head)
     {
-        var first = lines[head].Tokens[0];
-        if (source.Content.AsSpan(first.Start, first.Length).Equals("flow", StringComparison.OrdinalIgnoreCase))
+        string statement = Text(source, lines[head].Tokens[0]).ToLowerInvariant();
+        if (statement == "flow")
         {
             return 0;
         }
@@ -85,18 +92,34 @@ public static class Formatter
         int longest = 0;
         for (int i = head + 1; i < lines.Count && !lines[i].IsHead; i++)
         {
-            longest = lines[i].HasWord ? Math.Max(longest, lines[i].Tokens[0].Length) : longest;
+            longest = Math.Max(longest, DetailWord(source, lines[i]).Word.Length);
         }
 
-        return Math.Max(LeastColumn, longest + 2);
+        return Math.Max(HeadStatements.Contains(statement) ? LeastHeadColumn : LeastColumn, longest + 2);
+    }
+
+    /// <summary>The word or words that a detail starts with and how many tokens they are; empty when nothing follows or it starts with no word.</summary>
+    private static (string Word, int Tokens) DetailWord(SourceText source, FormatLine line)
+    {
+        var tokens = line.Tokens;
+        if (!line.IsDetail || tokens.Count < 3 || tokens[0].Kind != TokenKind.Word || tokens[1].Kind != TokenKind.Space)
+        {
+            return ("", 0);
+        }
+
+        string first = Text(source, tokens[0]);
+        string both = tokens.Count > 4 && tokens[2].Kind == TokenKind.Word && tokens[3].Kind == TokenKind.Space ? first + " " + Text(source, tokens[2]) : "";
+        return TwoWords.Contains(both.ToLowerInvariant()) ? (both, 3) : (first, 1);
     }
 
     private static void Write(StringBuilder result, SourceText source, FormatLine line, int column)
     {
         result.Append(' ', line.IsDetail ? DetailIndent : 0);
         bool align = line.IsDetail && column > 0;
+        var (word, wordTokens) = align ? DetailWord(source, line) : ("", 0);
+        result.Append(word);
         var tokens = line.Tokens;
-        for (int i = 0; i < tokens.Count; i++)
+        for (int i = wordTokens; i < tokens.Count; i++)
         {
             var text = source.Content.AsSpan(tokens[i].Start, tokens[i].Length);
             if (tokens[i].Kind != TokenKind.Space)
@@ -109,7 +132,7 @@ public static class Formatter
             }
             else if (align)
             {
-                result.Append(' ', i == 1 && line.HasWord ? Math.Max(1, column - tokens[0].Length) : 1);
+                result.Append(' ', i == wordTokens && i > 0 ? column - word.Length : 1);
             }
             else
             {
@@ -120,9 +143,7 @@ public static class Formatter
         result.Append('\n');
     }
 
-    private sealed record FormatLine(List<Token> Tokens, bool IsHead, bool IsDetail)
-    {
-        /// <summary>A detail that starts with a word and goes on.</summary>
-        public bool HasWord => IsDetail && Tokens.Count > 2 && Tokens[0].Kind == TokenKind.Word && Tokens[1].Kind == TokenKind.Space;
-    }
+    private static string Text(SourceText source, Token token) => source.Content.Substring(token.Start, token.Length);
+
+    private sealed record FormatLine(List<Token> Tokens, bool IsHead, bool IsDetail);
 }

@@ -143,14 +143,12 @@ internal sealed partial class Cursor
         return side;
     }
 
-    private Side? SideOf(int ahead) => KindAt(ahead) != TokenKind.Word ? null : TextAt(ahead).ToLowerInvariant() switch
-    {
-        "north" => Syntax.Side.North,
-        "south" => Syntax.Side.South,
-        "east" => Syntax.Side.East,
-        "west" => Syntax.Side.West,
-        _ => null,
-    };
+    private Side? SideOf(int ahead) =>
+        IsWord("north", ahead) ? Syntax.Side.North
+        : IsWord("south", ahead) ? Syntax.Side.South
+        : IsWord("east", ahead) ? Syntax.Side.East
+        : IsWord("west", ahead) ? Syntax.Side.West
+        : null;
 
     private Unit? TakeUnit(IReadOnlyList<QuantityKind> kinds)
     {

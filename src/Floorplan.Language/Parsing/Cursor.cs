@@ -39,6 +39,8 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
 
     public string TextAt(int ahead) => at + ahead >= tokens.Length ? "" : source.Content.Substring(tokens[at + ahead].Start, tokens[at + ahead].Length);
 
+    private ReadOnlySpan<char> SpanAt(int ahead) => source.Content.AsSpan(tokens[at + ahead].Start, tokens[at + ahead].Length);
+
     public TokenKind? KindAt(int ahead) => at + ahead >= tokens.Length ? null : tokens[at + ahead].Kind;
 
     public void Skip() => at = Math.Min(at + 1, tokens.Length);
@@ -87,7 +89,7 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         return false;
     }
 
-    public bool IsWord(string word, int ahead = 0) => KindAt(ahead) == TokenKind.Word && TextAt(ahead).Equals(word, StringComparison.OrdinalIgnoreCase);
+    public bool IsWord(string word, int ahead = 0) => KindAt(ahead) == TokenKind.Word && SpanAt(ahead).Equals(word, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Takes these words if they stand here, all or none.</summary>
     public bool Try(params ReadOnlySpan<string> words)

@@ -10,10 +10,10 @@ public class DiagnosticTextTests
     [Fact]
     public void The_line_is_shown_and_underlined_with_a_way_out() => Assert.Equal(
         """
-        unit.plan:2:3: error: `plase` is not a detail of `station`
+        unit.plan:2:3: error: `plase` is not a detail of `station` [unknown-detail]
             2 |   plase against north wall
               |   ^^^^^
-          = did you mean `place`?
+          mend: did you mean `place`?
 
         """,
         DiagnosticText.Write(Sample.Parse("station a in b\n  plase against north wall").Diagnostics.Single()));
@@ -21,13 +21,13 @@ public class DiagnosticTextTests
     [Fact]
     public void A_second_place_is_shown_too() => Assert.Equal(
         """
-        unit.plan:3:3: error: `size` is said twice in this `station`
+        unit.plan:3:3: error: `size` is said twice in this `station` [said-twice]
             3 |   size 3 x 4
               |   ^^^^
-          = keep one of them
           unit.plan:2:3: first said here
             2 |   size 1 x 2
               |   ^^^^
+          mend: keep one of them
 
         """,
         DiagnosticText.Write(Sample.Parse("station a in b\n  size 1 x 2\n  size 3 x 4").Diagnostics.Single()));
