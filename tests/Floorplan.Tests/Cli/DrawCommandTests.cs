@@ -45,7 +45,7 @@ public class DrawCommandTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("unit.plan", Plans.Overlapping);
-        var run = CliRun.In(folder.Path, "", "draw", "unit.plan", "--sheets", "1");
+        var run = CliRun.In(folder.Path, "", "draw", "unit.plan", "--sheets", "2");
         Assert.Equal(1, run.Exit);
         Assert.Matches(@"error: .*\[1 overlap\]", run.Out);
         string svg = File.ReadAllText(folder.At(Assert.Single(folder.Files, f => f.EndsWith(".svg", StringComparison.Ordinal))));

@@ -21,7 +21,6 @@ public class HugeInputTests
         ["one name ten thousand times"] = () => Head + Lines(10_000, _ => "station s \"S\" in a, 100 x 100 x 100, at 0, 0"),
         ["a circle of five thousand places"] = () => Head + Lines(5_000, n => $"station s{n} \"S\" in a\n  size 10 x 10 x 10\n  place against south wall, east of s{(n + 1) % 5_000} gap 1"),
         ["a chain of five thousand places"] = () => Head + "station s0 \"S\" in a\n  size 1 x 1 x 1\n  place at 0, 0\n" + Lines(5_000, n => $"station s{n + 1} \"S\" in a\n  size 1 x 1 x 1\n  place against south wall, east of s{n} gap 1"),
-        ["a flow of twenty thousand stops"] = () => Head + "station s \"S\" in a\n  size 100 x 100 x 100\n  place at 100, 100\nflow product\n  s" + Repeat(20_000, " -> s"),
         ["three hundred rooms in one"] = () => Head + Lines(300, n => $"room r{n} \"R\" clean area 500 x 500, in a, at {n}, {n}"),
         ["a shed with four thousand corners"] = () => "plan \"x\"\nshell shed corners " + string.Join(", ", Enumerable.Range(0, 4_000).Select(n => $"{n * 10} {n % 7 * 100}")),
         ["a kind of itself"] = () => Head + "kind k : k\nstation s : k in a\n",

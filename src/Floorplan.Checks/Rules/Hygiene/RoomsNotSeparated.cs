@@ -78,14 +78,20 @@ internal sealed class RoomsNotSeparated : Rule
         var rooms = context.Plan.Rooms.ToDictionary(r => r.Id);
         foreach (var wall in context.Plan.Partitions)
         {
-            var (a, b) = (rooms[wall.RoomA], rooms[wall.RoomB]);
+            // A partition may have floor that belongs to no room on one side.
+            if (!rooms.TryGetValue(wall.RoomA, out var a) || !rooms.TryGetValue(wall.RoomB, out var b))
+            {
+                continue;
+            }
+
             var ceiling = Length.Min(a.CeilingHeight, b.CeilingHeight);
             double gap = (ceiling - wall.Height).Millimetres;
             if (AreUnlike(a, b) && gap > Touch.ToleranceMm)
             {
                 yield return CheckContext.Find(this, Severity.Warning, [a.Id, b.Id],
                     $"the partition between {Described(a)} and {Described(b)} ends {context.Text(gap)} below the ceiling",
-                    $"build it up to {context.Text(ceiling)}", b.Span, wall.Outline.InteriorPoint.Coordinate) with { Measured = wall.Height.Millimetres };
+                    $"build it up to {context.Text(ceiling)}", b.Span, wall.Outline.InteriorPoint.Coordinate) with
+                { Measured = wall.Height.Millimetres };
             }
         }
     }

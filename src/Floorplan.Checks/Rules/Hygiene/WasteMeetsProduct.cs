@@ -94,7 +94,8 @@ internal sealed class WasteMeetsProduct : Rule
         return CheckContext.Find(this, worst.SameTime ? Severity.Warning : Severity.Note,
             [.. doors.Select(d => d.Id).Concat(worst.WasteOn.Things).Concat(worst.ProductOn.Things).Concat(RoomAt(context.Plan.Rooms, worst.At) is { } room ? [room.Id] : []).Distinct()],
             $"waste from {Named.Of(worst.WasteOn.From)} to {Named.Of(worst.WasteOn.To)} {how} product on its way from {Named.Of(worst.ProductOn.From)} to {Named.Of(worst.ProductOn.To)} {where}, {when}",
-            mend, worst.Waste.Leg.Span, worst.At) with { Measured = shared };
+            mend, worst.Waste.Leg.Span, worst.At) with
+        { Measured = shared };
     }
 
     private static Crossing? Ordered(Meeting meeting, Dictionary<object, Journey> journeys)

@@ -80,7 +80,8 @@ internal sealed class Overlap : Rule
                 yield return CheckContext.Find(this, Severity.Error, [station.Id, other.Id],
                     $"{Named.Of(station)} and {Named.Of(other)} overlap by {context.Text(by)} at the same height",
                     $"move one of them by {context.Text(by)}, or place one beside the other so that it follows",
-                    station.Span, shared.InteriorPoint.Coordinate) with { Measured = by };
+                    station.Span, shared.InteriorPoint.Coordinate) with
+                { Measured = by };
             }
         }
     }
@@ -97,7 +98,8 @@ internal sealed class Overlap : Rule
                 yield return CheckContext.Find(this, Severity.Error, [station.Id, wall.RoomA, wall.RoomB],
                     $"{Named.Of(station)} stands {context.Text(by)} into the partition between {wall.RoomA} and {wall.RoomB}",
                     $"move it by {context.Text(by)}, or cut an opening in the partition that it passes through",
-                    station.Span, solid.InteriorPoint.Coordinate) with { Measured = by };
+                    station.Span, solid.InteriorPoint.Coordinate) with
+                { Measured = by };
             }
         }
     }

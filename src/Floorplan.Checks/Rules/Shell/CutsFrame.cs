@@ -75,7 +75,8 @@ public sealed class CutsFrame : Rule
             : $"lower the head or raise the sill of {Named.Of(opening)} by {context.Text(up)}";
         return CheckContext.Find(
             this, Severity.Error, [opening.Id], $"{Named.Of(opening)} cuts {context.Text(cut)} into the {member.Name} of the {opening.Wall.ToString().ToLowerInvariant()} wall", mend, opening.Span, opening.Centre.Coordinate)
-            with { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.Millimetres, LimitValue = 0 };
+            with
+        { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.Millimetres, LimitValue = 0 };
     }
 
     private static string Direction(Side wall, bool back) => (wall is Side.North or Side.South, back) switch

@@ -37,17 +37,17 @@ public sealed class DrainTooFew : Rule
     public override string Bad => """
         plan "One drain in a shed"
           units metric
-        shell shed 9000 x 6000 x 2800
+        shell shed 8000 x 5600 x 2800
           lining walls 20, ceiling 20, floor 120
         room wash "Wash" dirty from west to east
         door d1 wash to outside, south wall, centred, 900 x 2050, swings out
         station bench "Rinse bench" in wash
           size 1400 x 600 x 900
           place against north wall, centred
-        drain fd1 floor in wash, centred, 4000 from west, 100
+        drain fd1 floor in wash, centred, 3880 from west, 100
         """;
 
-    public override string Good => Bad + "\ndrain fd2 floor in wash, centred, 7000 from west, 100";
+    public override string Good => Bad + "\ndrain fd2 floor in wash, centred, 6500 from west, 100";
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -49,7 +49,8 @@ public sealed class FallNotPossible : Rule
                     this, Severity.Error, [room.Id, .. drains.Select(d => d.Id)],
                     FormattableString.Invariant($"the falls of {Named.Of(room)} rise {context.Text(rise)} ({falls.Slope * 100:0.##} % over {context.Walk(mm)}), and the floor build-up is {context.Text(have)}"),
                     $"make the floor lining {Say.SizeUp(rise, context.Plan.Units)}, add a drain near {Say.Place(at, context.Plan.Units)}, or slope the floor {FormattableString.Invariant($"{Math.Floor(have / mm * 1000) / 10:0.#}")} %",
-                    falls.Span, at) with { Measured = rise, LimitValue = have };
+                    falls.Span, at) with
+                { Measured = rise, LimitValue = have };
             }
         }
 
@@ -60,7 +61,8 @@ public sealed class FallNotPossible : Rule
                 yield return CheckContext.Find(
                     this, Severity.Error, [drain.Id], $"the outlet of {drain.Id} lies {context.Text(outlet)} below the floor, and the ground is at {context.Text(ground)}",
                     $"raise the unit by {context.Text(outlet - ground)}, or bring the outlet up", drain.Span, drain.At.Coordinate)
-                    with { Measured = outlet.Millimetres, LimitValue = ground.Millimetres };
+                    with
+                { Measured = outlet.Millimetres, LimitValue = ground.Millimetres };
             }
         }
     }

@@ -41,7 +41,8 @@ public sealed class HandSinkMissing : Rule
                 yield return CheckContext.Find(
                     this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no hand sink, nor has a lobby next to it",
                     $"add one, such as: sink s-{room.Id} hand in {room.Id}, 400 mm x 350 mm, against … wall, … from …", room.Span, room.Floor.InteriorPoint.Coordinate)
-                    with { Limit = $"a hand sink where food is handled ({Sources[0].Text})" };
+                    with
+                { Limit = $"a hand sink where food is handled ({Sources[0].Text})" };
             }
         }
     }

@@ -56,7 +56,8 @@ public sealed class SinkBlocked : Rule
             yield return CheckContext.Find(
                 this, limit, far, [sink.Id], $"nobody can get at the sink {sink.Id}{behind}: {where}",
                 others.Length == 0 ? $"move {sink.Id} to where there is floor to stand on" : $"move {Named.List(others)} away from {sink.Id}, or move {sink.Id}", sink.Span, sink.Bounds.Centre.Coordinate)
-                with { Severity = Severity.Error };
+                with
+            { Severity = Severity.Error };
         }
     }
 

@@ -25,7 +25,13 @@ internal static class GateCrossing
         var (rightEnd, rightCorner) = EndAt(right);
         return leftEnd.Distance(rightEnd) <= FloorMesh.Same ? null : seen with
         {
-            Region = other.Number, Edge = edge, Left = leftEnd, LeftCorner = leftCorner, Right = rightEnd, RightCorner = rightCorner, Gate = passage,
+            Region = other.Number,
+            Edge = edge,
+            Left = leftEnd,
+            LeftCorner = leftCorner,
+            Right = rightEnd,
+            RightCorner = rightCorner,
+            Gate = passage,
         };
 
         (Coordinate, int) EndAt(Coordinate end)

@@ -46,8 +46,13 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
     {
         var room = new Room
         {
-            Id = id, Label = id, Class = HygieneClass.Clean, Floor = floor ?? Rectangle(west, south, east, north),
-            Bounds = Box(west, south, east, north), CeilingHeight = Length.FromMillimetres(2500), WashedDown = true,
+            Id = id,
+            Label = id,
+            Class = HygieneClass.Clean,
+            Floor = floor ?? Rectangle(west, south, east, north),
+            Bounds = Box(west, south, east, north),
+            CeilingHeight = Length.FromMillimetres(2500),
+            WashedDown = true,
         };
         rooms.Add(room);
         return room;
@@ -66,9 +71,18 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
         var box = footprint.EnvelopeInternal;
         var station = new Station
         {
-            Id = id, Label = id, Role = StationRole.Station, Item = stations.Count + 1, Room = room, Footprint = footprint,
-            Bounds = Box(box.MinX, box.MinY, box.MaxX, box.MaxY), Top = Length.FromMillimetres(top), WorkHeight = Length.FromMillimetres(top),
-            Bottom = Length.FromMillimetres(bottom), Movable = movable, Workers = worker is { } side ? [Worker(box, side)] : [],
+            Id = id,
+            Label = id,
+            Role = StationRole.Station,
+            Item = stations.Count + 1,
+            Room = room,
+            Footprint = footprint,
+            Bounds = Box(box.MinX, box.MinY, box.MaxX, box.MaxY),
+            Top = Length.FromMillimetres(top),
+            WorkHeight = Length.FromMillimetres(top),
+            Bottom = Length.FromMillimetres(bottom),
+            Movable = movable,
+            Workers = worker is { } side ? [Worker(box, side)] : [],
         };
         stations.Add(station);
         return station;
@@ -92,11 +106,21 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
         Head = new PlanHead { Title = "test" },
         Shell = new Shell
         {
-            Kind = ShellKind.Shed, Name = "shed", Outside = Rectangle(-wall, -wall, width + wall, depth + wall),
-            BareInside = Rectangle(0, 0, width, depth), Finished = Rectangle(0, 0, width, depth),
-            CeilingHeight = Length.FromMillimetres(2500), Datum = Point(-wall, -wall), DatumHeight = default, Top = Length.FromMillimetres(2700),
+            Kind = ShellKind.Shed,
+            Name = "shed",
+            Outside = Rectangle(-wall, -wall, width + wall, depth + wall),
+            BareInside = Rectangle(0, 0, width, depth),
+            Finished = Rectangle(0, 0, width, depth),
+            CeilingHeight = Length.FromMillimetres(2500),
+            Datum = Point(-wall, -wall),
+            DatumHeight = default,
+            Top = Length.FromMillimetres(2700),
         },
-        Rooms = rooms, Openings = openings, Stations = stations, Flows = flows, Rails = rails,
+        Rooms = rooms,
+        Openings = openings,
+        Stations = stations,
+        Flows = flows,
+        Rails = rails,
     };
 
     public static PlanPoint Point(double x, double y) => new(Length.FromMillimetres(x), Length.FromMillimetres(y));
@@ -124,8 +148,18 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
         var side = a is not null ? wallSide : wallSide == Side.North ? Side.South : Side.West;
         var opening = new Opening
         {
-            Id = id, Kind = kind, RoomA = a, RoomB = b, Wall = side, Width = Length.FromMillimetres(clear), Height = Length.FromMillimetres(height),
-            Sill = Length.FromMillimetres(sill), Start = Point(start.X, start.Y), End = Point(end.X, end.Y), Reveal = reveal, InShell = a is null || b is null,
+            Id = id,
+            Kind = kind,
+            RoomA = a,
+            RoomB = b,
+            Wall = side,
+            Width = Length.FromMillimetres(clear),
+            Height = Length.FromMillimetres(height),
+            Sill = Length.FromMillimetres(sill),
+            Start = Point(start.X, start.Y),
+            End = Point(end.X, end.Y),
+            Reveal = reveal,
+            InShell = a is null || b is null,
         };
         openings.Add(opening);
         return opening;
