@@ -29,7 +29,7 @@ internal static class ClassicMistakes
         new("sink-behind-tank",
             "A hand sink behind a tank",
             "goat-dairy-shed",
-            "sink-blocked",
+            "nowhere-to-stand",
             1,
             "There was just room for the sink in the corner, until the vat came.",
             [
