@@ -45,10 +45,10 @@ internal static class ClassicMistakes
             [("door  d5 ripening to outside,  south wall, 300 from east, 1050 x 2050, swings out, opens from inside", "door  d5 ripening to outside,  south wall, 300 from east, 1050 x 2050, swings out")]),
         new("opening-in-a-post",
             "An opening cut into a corner post",
-            "poultry-40ft",
+            "empty-start",
             "cuts-frame",
             1,
             "The door was pushed into the corner to win bench length along the wall.",
-            [("door  d1 kill to outside,     south wall, 12 in from west", "door  d1 kill to outside,     south wall, 0 in from west")]),
+            [("south wall, 500 from east", "south wall, 0 from east")]),
     ];
 }
