@@ -10,10 +10,20 @@ internal static class FarthestFloor
     /// <summary>Points nearer to each other than this are one, in mm.</summary>
     private const double SamePoint = 0.5;
 
-    /// <summary>Needs at least one point. Distances in mm.</summary>
+    /// <summary>
+    /// Needs at least one point. Distances in mm. Points outside the floor's bounds do not count beside one inside; with none inside,
+    /// the floor's corners are looked at.
+    /// </summary>
     public static (Coordinate At, double Mm) From(Polygon floor, IReadOnlyList<Coordinate> points)
     {
-        var sites = Distinct(points);
+        // Cells of points far outside the floor cannot be told apart exactly, and a drain out there drains nothing here.
+        var sites = Distinct([.. points.Where(floor.EnvelopeInternal.Contains)]);
+        if (sites.Count == 0)
+        {
+            var corner = floor.Coordinates.MaxBy(c => points.Min(p => p.Distance(c)))!;
+            return (corner, points.Min(p => p.Distance(corner)));
+        }
+
         if (sites.Count == 1)
         {
             return Farthest(floor, sites[0]);
