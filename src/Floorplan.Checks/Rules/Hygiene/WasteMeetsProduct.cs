@@ -4,6 +4,7 @@ using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
+using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 using Stream = Floorplan.Model.Flows.Stream;
 
@@ -119,7 +120,7 @@ internal sealed class WasteMeetsProduct : Rule
         return c.SharedMm <= HandOverMm
             && new[] { c.Waste.Leg.From, c.Waste.Leg.To }.OfType<StationStop>().Any(s =>
                 new[] { c.Product.Leg.From, c.Product.Leg.To }.OfType<StationStop>().Any(p => p.Station.Id == s.Station.Id)
-                && s.Station.Footprint.Distance(new Point(c.At)) <= HandOverMm);
+                && s.Station.Footprint.Distance(Shape.Factory.CreatePoint(c.At)) <= HandOverMm);
     }
 
     // Raw product walked over later soils no more than the dirty room itself does.
@@ -135,7 +136,7 @@ internal sealed class WasteMeetsProduct : Rule
     private static IEnumerable<Opening> Shared(Crossing c)
         => c.Waste.Route is null || c.Product.Route is null ? [] : c.Waste.Route.Openings.IntersectBy(c.Product.Route.Openings.Select(o => o.Id), o => o.Id);
 
-    private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at) => rooms.FirstOrDefault(r => r.Floor.Covers(new Point(at)));
+    private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at) => rooms.FirstOrDefault(r => r.Floor.Covers(Shape.Factory.CreatePoint(at)));
 
     private sealed record Crossing(LegRoute Waste, LegRoute Product, Journey WasteOn, Journey ProductOn, Coordinate At, double SharedMm)
     {

@@ -4,6 +4,7 @@ using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
+using Floorplan.Model.Shapes;
 using NetTopologySuite.Algorithm.Distance;
 using NetTopologySuite.Geometries;
 
@@ -93,7 +94,7 @@ internal sealed class OutsideShell : Rule
             yield break;
         }
 
-        double by = context.Plan.Shell.Finished.Distance(new Point(point.At.Coordinate));
+        double by = context.Plan.Shell.Finished.Distance(Shape.Factory.CreatePoint(point.At.Coordinate));
         if (by > Touch.ToleranceMm)
         {
             yield return Found([point.Id], by, $"{point.Id} in {Named.Of(room)} lies {context.Text(by)} beyond the finished face of the shell",

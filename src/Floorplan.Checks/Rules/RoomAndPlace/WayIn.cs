@@ -3,6 +3,7 @@ using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.RoomAndPlace;
@@ -26,7 +27,7 @@ internal sealed class WayIn(Plan plan)
 
     public bool Fits(Solid solid, Room room, Coordinate at)
     {
-        int part = PartAt(room, solid.Broad, new Point(at));
+        int part = PartAt(room, solid.Broad, Shape.Factory.CreatePoint(at));
         if (!known.TryGetValue((room.Id, part, solid), out bool fits))
         {
             fits = Search(solid, room, part);
@@ -145,8 +146,8 @@ internal sealed class WayIn(Plan plan)
         var into = Sides.Into(opening, room);
         var ahead = Sides.InFrontOf(opening, into, Math.Max(floor.Width, floor.Height) + 1).EnvelopeInternal;
         var line = into is Side.North or Side.South
-            ? new LineString([new(ahead.Centre.X, ahead.MinY), new(ahead.Centre.X, ahead.MaxY)])
-            : new LineString([new(ahead.MinX, ahead.Centre.Y), new(ahead.MaxX, ahead.Centre.Y)]);
+            ? Shape.Factory.CreateLineString([new(ahead.Centre.X, ahead.MinY), new(ahead.Centre.X, ahead.MaxY)])
+            : Shape.Factory.CreateLineString([new(ahead.MinX, ahead.Centre.Y), new(ahead.MaxX, ahead.Centre.Y)]);
         var inside = line.Intersection(room.Floor);
         return Enumerable.Range(0, inside.NumGeometries)
             .Select(inside.GetGeometryN)

@@ -6,6 +6,7 @@ using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
@@ -28,7 +29,7 @@ public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
         foreach (var hose in Hoses)
         {
             string group = "hose-reach:" + hose.Id;
-            var circle = ((Polygon)new Point(hose.At.Coordinate).Buffer(hose.HoseLength!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
+            var circle = ((Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate).Buffer(hose.HoseLength!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
             var inside = Overlays.Common(circle, hose.Room!.Floor);
             string says = $"hose {LengthText.Distance(hose.HoseLength.Value.Millimetres, Plan.Units)}";
             var labelAt = canvas.Transform.ToPaper(hose.At);
