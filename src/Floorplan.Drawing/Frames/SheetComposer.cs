@@ -22,8 +22,9 @@ public static class SheetComposer
     {
         var standard = DrawingStandard.For(content.Units);
         var papers = Papers(content);
+        var text = new MeasuredText(content, standard);
         Drawing? best = null;
-        foreach (var layout in Layouts(content, standard))
+        foreach (var layout in Layouts(content, text, standard))
         {
             // When all fits the usual paper but labels crowd, a larger scale on the next paper is tried.
             if (best is { Complete: true } && (layout.Denominator >= best.Layout.Denominator || layout.Paper != papers.ElementAtOrDefault(1)))
@@ -31,7 +32,7 @@ public static class SheetComposer
                 continue;
             }
 
-            var drawing = Draw(content, layout, standard);
+            var drawing = Draw(content, text, layout, standard);
             if (best is { Complete: true })
             {
                 return drawing.Complete && drawing.Crowding < best.Crowding ? drawing.Scene : best.Scene;
@@ -48,7 +49,7 @@ public static class SheetComposer
     }
 
     /// <summary>Papers from small to large, each with the largest scale that leaves room for the text; the last one is taken as it is.</summary>
-    private static IEnumerable<Layout> Layouts(SheetContent content, DrawingStandard standard)
+    private static IEnumerable<Layout> Layouts(SheetContent content, MeasuredText text, DrawingStandard standard)
     {
         var papers = Papers(content);
         var scales = content.Wish?.Scale is { } denominator and > 0 ? [denominator] : ScaleSeries.For(content.Units);
@@ -72,7 +73,7 @@ public static class SheetComposer
                     }
 
                     fallback = layout;
-                    if (new TextColumns(layout.Columns, standard).Fill(TextBlocks.Of(content, layout.Columns[0].Width, standard), null))
+                    if (new TextColumns(layout.Columns, standard).Fill(text.For(layout.Columns[0].Width), null))
                     {
                         yield return layout;
                         break;
@@ -87,7 +88,7 @@ public static class SheetComposer
     private static IReadOnlyList<PaperSize> Papers(SheetContent content) =>
         content.Wish?.Paper is { } name && PaperSize.Find(name) is { } wished ? [wished] : PaperSize.For(content.Units);
 
-    private static Drawing Draw(SheetContent content, Layout layout, DrawingStandard standard)
+    private static Drawing Draw(SheetContent content, MeasuredText text, Layout layout, DrawingStandard standard)
     {
         var scene = new SceneBuilder();
         var labels = new LabelPlacer(scene);
@@ -103,7 +104,7 @@ public static class SheetComposer
         var keyed = placed.Where(p => p.Outcome is LabelOutcome.Keyed or LabelOutcome.Unplaced && !p.Request.Optional)
             .Select(p => (IReadOnlyList<string>)[p.KeyNumber ?? "-", p.Request.KeyText ?? string.Join(' ', p.Request.Lines)])
             .ToList();
-        IEnumerable<TextBlock> blocks = TextBlocks.Of(content, layout.Columns[0].Width, standard);
+        IEnumerable<TextBlock> blocks = text.For(layout.Columns[0].Width);
         if (keyed.Count > 0)
         {
             blocks = [TableBlock.Of(new KeyTable("Key to marks", ["Mark", "Text"], keyed), layout.Columns[0].Width, standard), .. blocks];

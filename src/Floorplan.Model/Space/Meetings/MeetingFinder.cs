@@ -1,3 +1,4 @@
+using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
@@ -13,9 +14,11 @@ internal static class MeetingFinder
     /// <summary>More meetings than this nobody reads; a plan of nothing but legs would fill the memory. Own assumption.</summary>
     private const int Most = 100_000;
 
+    /// <summary>A flow of more pieces than this has an index of its own, so that its pieces need not pass each other over. Own assumption.</summary>
+    private const int Busy = 1000;
+
     public static IReadOnlyList<Meeting> Find(IReadOnlyList<LegRoute> legs)
     {
-        var index = new STRtree<Piece>();
         var pieces = new List<Piece>();
         for (int leg = 0; leg < legs.Count; leg++)
         {
@@ -26,10 +29,10 @@ internal static class MeetingFinder
                 var piece = new Piece(leg, points[i], points[i + 1], walked);
                 walked += points[i].Distance(points[i + 1]);
                 pieces.Add(piece);
-                index.Insert(new Envelope(piece.A, piece.B), piece);
             }
         }
 
+        var indexes = Indexes(legs, pieces);
         var pairs = new SortedDictionary<(int First, int Second), Shared>();
         foreach (var piece in pieces)
         {
@@ -40,7 +43,7 @@ internal static class MeetingFinder
 
             var near = new Envelope(piece.A, piece.B);
             near.ExpandBy(Corridor);
-            foreach (var other in index.Query(near))
+            foreach (var other in indexes.Where(i => !ReferenceEquals(i.Only, legs[piece.Leg].Flow)).SelectMany(i => i.Tree.Query(near)))
             {
                 if (other.Leg > piece.Leg && !ReferenceEquals(legs[other.Leg].Flow, legs[piece.Leg].Flow)
                     && Nearness.Part(piece.A, piece.B, other.A, other.B, Corridor) is { } part)
@@ -55,6 +58,22 @@ internal static class MeetingFinder
 
         Shared Of(int first, int second) =>
             pairs.TryGetValue((first, second), out var shared) ? shared : pairs[(first, second)] = new Shared();
+    }
+
+    /// <summary>One index for all flows together, and one for each busy flow alone.</summary>
+    private static List<(Flow? Only, STRtree<Piece> Tree)> Indexes(IReadOnlyList<LegRoute> legs, List<Piece> pieces)
+    {
+        var busy = pieces.GroupBy(p => legs[p.Leg].Flow, ReferenceEqualityComparer.Instance).Where(g => g.Skip(Busy).Any()).Select(g => (Flow)g.Key!).ToHashSet<Flow>(ReferenceEqualityComparer.Instance);
+        var indexes = new List<(Flow? Only, STRtree<Piece> Tree)> { (null, new STRtree<Piece>()) };
+        indexes.AddRange(busy.Select(flow => ((Flow?)flow, new STRtree<Piece>())));
+        foreach (var piece in pieces)
+        {
+            var flow = legs[piece.Leg].Flow;
+            var tree = busy.Contains(flow) ? indexes.First(i => ReferenceEquals(i.Only, flow)).Tree : indexes[0].Tree;
+            tree.Insert(new Envelope(piece.A, piece.B), piece);
+        }
+
+        return indexes;
     }
 
     private static void AddOpenings(IReadOnlyList<LegRoute> legs, SortedDictionary<(int First, int Second), Shared> pairs)

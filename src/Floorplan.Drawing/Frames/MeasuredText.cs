@@ -1,0 +1,19 @@
+using Floorplan.Drawing.Conventions;
+
+namespace Floorplan.Drawing.Frames;
+
+/// <summary>A sheet's text as blocks, wrapped once for each column width that its layouts try. For one thread.</summary>
+internal sealed class MeasuredText(SheetContent content, DrawingStandard standard)
+{
+    private readonly Dictionary<double, IReadOnlyList<TextBlock>> byWidth = [];
+
+    public IReadOnlyList<TextBlock> For(double width)
+    {
+        if (!byWidth.TryGetValue(width, out var blocks))
+        {
+            byWidth[width] = blocks = [.. TextBlocks.Of(content, width, standard)];
+        }
+
+        return blocks;
+    }
+}
