@@ -13,7 +13,7 @@ public class SvgPictureTests(ITestOutputHelper output)
 
     /// <summary>Own assumption, to be tightened: one hand-built sheet measured 0.004 and 0.035 against both other renderers; the templates are not measured yet.</summary>
     private const double MostMean = 0.02;
-    private const double MostOfOneBlock = 0.3;
+    private const double MostOfOneBlock = 0.08;
 
     public static TheoryData<string> Templates => [.. Plans.Templates.Select(t => Path.GetFileNameWithoutExtension(t))];
 
@@ -41,7 +41,7 @@ public class SvgPictureTests(ITestOutputHelper output)
     }
 
     /// <summary>The comparison sees what it is there to see.</summary>
-    [Fact(Skip = "the sheet writer names groups in titles, not attributes; the tolerance is still to be set")]
+    [SkippableFact]
     public void A_picture_with_one_thing_missing_is_told_apart()
     {
         OutsidePrograms.Find("rsvg-convert");
@@ -77,7 +77,7 @@ public class SvgPictureTests(ITestOutputHelper output)
     private static string WithoutOneStation(string svg)
     {
         var document = XDocument.Load(svg);
-        var parts = document.Descendants().Where(e => e.Attributes().Any(a => a.Value.Contains("station:bench", StringComparison.Ordinal))).ToList();
+        var parts = document.Descendants().Where(e => e.Elements().Any(c => c.Name.LocalName == "title" && c.Value.Contains("station:bench", StringComparison.Ordinal))).ToList();
         Assert.NotEmpty(parts);
         parts.ForEach(p => p.Remove());
         return document.ToString();
