@@ -29,23 +29,34 @@ internal sealed class LegRouter(Plan plan, Maps maps, StandingPlaces standing)
 
     private LegRoute Find(Flow flow, Leg leg, HashSet<string> named)
     {
-        var mover = LegMover.Of(flow, leg);
+        var movers = LegMover.Of(flow, leg);
         switch (leg.Carriage.Kind)
         {
             case CarriageKind.Rail or CarriageKind.Conveyor or CarriageKind.Chute or CarriageKind.Pump:
-                return new LegRoute(flow, leg, mover, straight.Find(leg), null);
+                return new LegRoute(flow, leg, movers[0], straight.Find(leg), null);
             case CarriageKind.Hand when flow.Stream != Stream.People && HandOver.Find(leg, maps) is { } handed:
-                return new LegRoute(flow, leg, mover, handed, null);
+                return new LegRoute(flow, leg, movers[0], handed, null);
         }
 
-        bool MayPass(Opening o) => o.IsWalkable || named.Contains(o.Id);
-        var map = maps.For(mover, MayPass);
-        LegEnd from = ends.Of(leg.From, leg.To, map), to = ends.Of(leg.To, leg.From, map);
-
         // The openings that the chain names come first; any other is used only when they do not lead there.
-        return (Walk(map, from, to, o => named.Contains(o.Id)) ?? Walk(map, from, to, MayPass)) is { } route
-            ? new LegRoute(flow, leg, mover, WithStops(route, from, to), null)
-            : new LegRoute(flow, leg, mover, null, blocked.Sentence(leg, mover, from.Fault ?? to.Fault, Other));
+        foreach (Func<Opening, bool> mayPass in new Func<Opening, bool>[] { o => named.Contains(o.Id), MayPass })
+        {
+            foreach (var mover in movers)
+            {
+                var map = maps.For(mover, MayPass);
+                LegEnd from = ends.Of(leg.From, leg.To, map), to = ends.Of(leg.To, leg.From, map);
+                if (Walk(map, from, to, mayPass) is { } route)
+                {
+                    return new LegRoute(flow, leg, mover, WithStops(route, from, to), null);
+                }
+            }
+        }
+
+        var least = maps.For(movers[^1], MayPass);
+        string? fault = ends.Of(leg.From, leg.To, least).Fault ?? ends.Of(leg.To, leg.From, least).Fault;
+        return new LegRoute(flow, leg, movers[^1], null, blocked.Sentence(leg, movers[^1], fault, Other));
+
+        bool MayPass(Opening o) => o.IsWalkable || named.Contains(o.Id);
 
         Route? Other(Mover other)
         {

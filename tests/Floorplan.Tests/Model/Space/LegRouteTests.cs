@@ -117,19 +117,19 @@ public class LegRouteTests
         Assert.Equal("no way 700 mm wide from a to b: d is only 1700 mm high", new FloorSpace(plan.Build()).LegRoutes.Single().Blocked);
     }
 
-    [Fact]
-    public void Where_nobody_fits_at_a_station_the_sentence_names_it()
+    [Theory]
+    [InlineData(700, "a person carrying")]
+    [InlineData(500, "a person")]
+    public void Somebody_who_carries_turns_sideways_where_arms_full_do_not_pass(double aisle, string mover)
     {
-        var plan = new TestPlan(6000, 1700);
-        var room = plan.Room("r", 0, 0, 6000, 1700);
-        plan.Station("rack", room, TestPlan.Rectangle(0, 1100, 4000, 1700));
-        var a = plan.Station("a", room, TestPlan.Rectangle(0, 0, 2400, 600), worker: Side.North);
-        var b = plan.Station("b", room, TestPlan.Rectangle(4800, 0, 5800, 600), worker: Side.North);
-        plan.Flow(Stream.Product, CarriageKind.Hand, null, At(a), At(b));
-        Assert.Equal(
-            "no way 667 mm wide from a to b: there is no room for a person carrying at a; up to 500 mm wide could pass",
-            new FloorSpace(plan.Build()).LegRoutes.Single().Blocked);
+        var leg = Aisle(aisle);
+        Assert.NotNull(leg.Route);
+        Assert.Equal(mover, leg.Mover.Name);
     }
+
+    [Fact]
+    public void Where_nobody_fits_at_a_station_the_sentence_names_it() => Assert.Equal(
+        "no way 450 mm wide from a to b: there is no room for a person at a; up to 400 mm wide could pass", Aisle(400).Blocked);
 
     [Fact]
     public void A_belt_runs_straight_and_a_rail_leg_follows_its_rail()
@@ -147,6 +147,18 @@ public class LegRouteTests
         Assert.Equal(["o"], legs[0].Route!.Openings.Select(o => o.Id));
         Assert.Contains(new Coordinate(2500, 2500), legs[1].Route!.Path.Coordinates);
         Assert.Contains(new Coordinate(2500, 1500), legs[1].Route!.Path.Coordinates);
+    }
+
+    /// <summary>From a bench in the middle of an aisle to a bench beyond it.</summary>
+    private static LegRoute Aisle(double width)
+    {
+        var plan = new TestPlan(6000, 1200 + width);
+        var room = plan.Room("r", 0, 0, 6000, 1200 + width);
+        plan.Station("rack", room, TestPlan.Rectangle(0, 600 + width, 4000, 1200 + width));
+        var a = plan.Station("a", room, TestPlan.Rectangle(0, 0, 2400, 600), worker: Side.North);
+        var b = plan.Station("b", room, TestPlan.Rectangle(4800, 0, 5800, 600), worker: Side.North);
+        plan.Flow(Stream.Product, CarriageKind.Hand, null, At(a), At(b));
+        return new FloorSpace(plan.Build()).LegRoutes.Single();
     }
 
     private static Stop Out => new OutsideStop(TestPlan.Nowhere);
