@@ -1,5 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Text;
+using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
@@ -14,7 +16,7 @@ internal sealed class UnwashedEntry : Rule
     public override RuleGroup Group => RuleGroup.Hygiene;
 
     public override string Says => "People come into a clean or cold room from outside, a dirty room or a toilet without a hand sink on the way, or without a staff room to change boots and coat in. "
-        + "When the plan draws no people flow, the shortest walk in from outside is looked at instead, as a note, and a hand sink in the room itself is enough.";
+        + "When the plan draws no people flow, the way in through the fewest rooms is looked at instead, as a note, and a hand sink in the room itself is enough.";
 
     public override string Why => "Hands and boots are the shortest way from the yard to the product. People wash when the sink stands in their way, not when it stands beside it.";
 
@@ -87,18 +89,38 @@ internal sealed class UnwashedEntry : Rule
     private IEnumerable<Finding> AsWalked(CheckContext context)
     {
         var sinks = RoomsWithHandSink(context);
-        foreach (var room in context.Plan.Rooms.Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold))
+        var worked = context.Plan.Stations.Where(s => s.Workers.Count > 0).Select(s => s.Room.Id).ToHashSet();
+        var ways = WaysIn(context.Plan);
+        foreach (var room in context.Plan.Rooms.Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold && worked.Contains(r.Id) && !sinks.Contains(r.Id)))
         {
-            var worker = context.Plan.Stations.Where(s => s.Room.Id == room.Id).SelectMany(s => s.Workers).FirstOrDefault();
-            var route = worker is null ? null : context.Space.FindExit(room, worker.Centre.Coordinate, Mover.Person, o => o.RoomA is null || o.RoomB is null);
-            if (route is not null && new Entry(sinks).Walk([.. route.Rooms.Reverse()], null) is { Unwashed: true } fault && !sinks.Contains(fault.Room.Id))
+            if (ways.TryGetValue(room.Id, out var way) && new Entry(sinks).Walk(way, null) is { Unwashed: true } fault)
             {
-                yield return Found(fault, Severity.Note, $"on the shortest walk in from outside people reach {Named.Of(fault.Room)}", [], room.Span, route);
+                yield return Found(fault, Severity.Note, $"by the way in through the fewest rooms people reach {Named.Of(fault.Room)}", [], room.Span, null);
             }
         }
     }
 
-    private Finding Found(Fault fault, Severity severity, string start, IReadOnlyList<string> things, Language.Text.SourceSpan span, Route? route)
+    /// <summary>For every room that people can walk to, the way from outside that passes the fewest rooms.</summary>
+    private static Dictionary<string, IReadOnlyList<Room?>> WaysIn(Plan plan)
+    {
+        var ways = new Dictionary<string, IReadOnlyList<Room?>>();
+        var queue = new Queue<(Room? Room, IReadOnlyList<Room?> Way)>([(null, [null])]);
+        var doors = plan.Openings.Where(o => o.IsWalkable)
+            .SelectMany(o => new[] { (From: o.RoomA, To: o.RoomB), (From: o.RoomB, To: o.RoomA) })
+            .ToLookup(d => d.From?.Id, d => d.To);
+        while (queue.TryDequeue(out var here))
+        {
+            foreach (var next in doors[here.Room?.Id].OfType<Room>().Where(r => !ways.ContainsKey(r.Id)))
+            {
+                ways[next.Id] = [.. here.Way, next];
+                queue.Enqueue((next, ways[next.Id]));
+            }
+        }
+
+        return ways;
+    }
+
+    private Finding Found(Fault fault, Severity severity, string start, IReadOnlyList<string> things, SourceSpan span, Route? route)
         => CheckContext.Find(this, fault.Unwashed ? severity : Severity.Note, [.. things.Append(fault.Room.Id).Distinct()],
             fault.Unwashed ? $"{start} without passing a hand sink" : $"{start} without a staff room to change boots and coat in",
             fault.Unwashed

@@ -33,12 +33,12 @@ public sealed class UnwashedEntryTests
         => Assert.Single(Found("sink s1 hand in lobby, 400 x 350, against north wall, 600 from west", "outside -> d1 -> s1 -> d2 -> vat -> d3 -> outside -> d3 -> vat"));
 
     [Fact]
-    public void Without_a_people_flow_the_shortest_walk_in_is_a_note()
+    public void Without_a_people_flow_the_way_through_the_fewest_rooms_is_a_note()
     {
         var finding = Assert.Single(Found("", null));
 
         Assert.Equal(Severity.Note, finding.Severity);
-        Assert.StartsWith("on the shortest walk in from outside", finding.Message);
+        Assert.StartsWith("by the way in through the fewest rooms", finding.Message);
     }
 
     [Fact]
