@@ -14,9 +14,6 @@ internal static class Say
     public static string SizeUp(double millimetres, UnitSystem units) =>
         LengthText.Sentence(Length.FromMillimetres(Math.Ceiling(millimetres - 1e-6)), units);
 
-    /// <summary>A way over the floor: <c>7.6 m</c> or <c>24.9 ft</c>.</summary>
-    public static string Way(double millimetres, UnitSystem units) => LengthText.Distance(millimetres, units);
-
     /// <summary>Where on the plan, from the origin: <c>4200 mm from the west and 600 mm from the south</c>.</summary>
     public static string Place(Coordinate at, UnitSystem units) =>
         $"{Size(at.X, units)} from the west and {Size(at.Y, units)} from the south";
@@ -24,12 +21,4 @@ internal static class Say
     /// <summary>The compass word for a step along one axis.</summary>
     public static string Heading(double dx, double dy) =>
         Math.Abs(dx) >= Math.Abs(dy) ? (dx >= 0 ? "east" : "west") : (dy >= 0 ? "north" : "south");
-
-    /// <summary><c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
-    public static string List(IReadOnlyList<string> words) => words.Count switch
-    {
-        0 => "",
-        1 => words[0],
-        _ => string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1],
-    };
 }

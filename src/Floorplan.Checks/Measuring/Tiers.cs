@@ -1,35 +1,37 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Checks.Measuring;
 
 /// <summary>
 /// A rule may have a lesser figure that binds and a stricter one that advises. The heaviest broken one speaks. Where the
-/// plan sets its own first figure, that figure alone holds: the person has decided.
+/// plan sets its own first figure, other advice falls silent, since the person has decided; a law stays.
 /// </summary>
 internal static class Tiers
 {
     /// <summary>Of the figures that <paramref name="measured"/> is more than, the heaviest; null when it keeps to all.</summary>
     public static AppliedLimit? Above(CheckContext context, Rule rule, double measured) =>
-        Heaviest(context, rule, limit => measured > limit.Value + Tolerance);
+        Heaviest(Holding(context, rule), limit => measured > limit.Value + Tolerance);
 
     /// <summary>Of the figures that <paramref name="measured"/> is less than, the heaviest; null when it keeps to all.</summary>
     public static AppliedLimit? Below(CheckContext context, Rule rule, double measured) =>
-        Heaviest(context, rule, limit => measured < limit.Value - Tolerance);
+        Heaviest(Holding(context, rule), limit => measured < limit.Value - Tolerance);
 
     /// <summary>The figures that hold for this plan, each key once.</summary>
     public static IReadOnlyList<AppliedLimit> Holding(CheckContext context, Rule rule)
     {
-        if (context.Limit(rule) is { SetBy: not null } set)
-        {
-            return [set];
-        }
-
-        return [.. rule.Limits.Select(l => l.Key).Distinct().Select(key => context.Limit(rule, key)).OfType<AppliedLimit>()];
+        var all = rule.Limits.Select(l => l.Key).Distinct().Select(key => context.Limit(rule, key)).OfType<AppliedLimit>().ToList();
+        return context.Limit(rule) is { SetBy: not null } set
+            ? [set, .. all.Where(l => l.Severity == Severity.Error && l.Published.Key != set.Published.Key)]
+            : all;
     }
+
+    /// <summary>Of some figures those that <paramref name="measured"/> is less than, the heaviest; null when it keeps to all.</summary>
+    public static AppliedLimit? Below(IEnumerable<AppliedLimit> limits, double measured) => Heaviest(limits, limit => measured < limit.Value - Tolerance);
 
     /// <summary>A measure that is over by less than this is a rounding of the geometry, in mm.</summary>
     public const double Tolerance = 0.5;
 
-    private static AppliedLimit? Heaviest(CheckContext context, Rule rule, Func<AppliedLimit, bool> broken) =>
-        Holding(context, rule).Where(broken).OrderByDescending(l => l.Severity).FirstOrDefault();
+    private static AppliedLimit? Heaviest(IEnumerable<AppliedLimit> limits, Func<AppliedLimit, bool> broken) =>
+        limits.Where(broken).OrderByDescending(l => l.Severity).FirstOrDefault();
 }

@@ -92,13 +92,13 @@ public sealed class ElbowRoom : Rule
         var (a, b) = (pair.First.Station, pair.Second.Station);
         bool one = a.Id == b.Id;
         string who = one
-            ? FormattableString.Invariant($"workers {pair.First.Worker.Number} and {pair.Second.Worker.Number} at {a.Id} have")
-            : $"the workers at {a.Id} and {b.Id} have";
+            ? FormattableString.Invariant($"workers {pair.First.Worker.Number} and {pair.Second.Worker.Number} at {Named.Of(a)} have")
+            : $"the workers at {Named.Of(a)} and {Named.Of(b)} have";
         string more = Say.SizeUp(limit.Value - pair.Apart, context.Plan.Units);
         int there = a.Workers.Count(w => w.Stands == pair.First.Worker.Stands);
         string mend = one
-            ? $"set the places at {a.Id} {more} farther apart, which needs a bench {context.Text(limit.Value * there)} long for {there} people on one side, or put one of them on the other side"
-            : $"move {b.Id} {more} away from {a.Id}, or the worker's place along it";
+            ? $"set the places at {Named.Of(a)} {more} farther apart, which takes a bench {context.Text(limit.Value * there)} long for {there} people on one side, or put one of them on the other side"
+            : $"move {Named.Of(b)} {more} away from {Named.Of(a)}, or the worker's place along it";
         var middle = pair.First.Worker.Centre.Coordinate;
         var other = pair.Second.Worker.Centre.Coordinate;
         return CheckContext.Find(

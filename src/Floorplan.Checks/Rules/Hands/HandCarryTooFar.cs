@@ -80,13 +80,13 @@ public sealed class HandCarryTooFar : Rule
 
     private Finding Report(CheckContext context, LegRoute way, Route route, AppliedLimit limit)
     {
-        string from = way.Leg.From.Name;
-        string to = way.Leg.To.Name;
+        string from = Named.Of(way.Leg.From);
+        string to = Named.Of(way.Leg.To);
         return CheckContext.Find(
             this,
             limit,
             route.LengthMm,
-            [from, to],
+            [way.Leg.From.Name, way.Leg.To.Name],
             $"{(way.Flow.Label.Length == 0 ? way.Flow.Stream.ToString().ToLowerInvariant() : way.Flow.Label)} is carried by hand {context.Walk(route.LengthMm)} from {from} to {to}",
             $"shorten the way by {context.Walk(route.LengthMm - limit.Value)} by moving {from} and {to} nearer to each other, or write another carriage for this leg, such as: by trolley 600 wide",
             way.Leg.Span,

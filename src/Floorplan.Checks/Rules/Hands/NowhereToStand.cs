@@ -87,17 +87,17 @@ public sealed class NowhereToStand : Rule
         var units = context.Plan.Units;
         var (behind, side) = body.Cut(worst.Part);
         string who = station.Workers.Count == 1
-            ? $"the worker at {station.Id}"
-            : FormattableString.Invariant($"worker {worker.Number} at {station.Id}");
+            ? $"the worker at {Named.Of(station)}"
+            : FormattableString.Invariant($"worker {worker.Number} at {Named.Of(station)}");
         bool noRoom = !worst.IsPerson && body.Least.Intersection(worst.Whole).Area > SmallArea;
         double by = Math.Min(behind, side);
         string mend = worst.Thing is null
-            ? $"move {station.Id} {Say.SizeUp(by, units)} away from the wall that cuts the place, or let the worker stand on another side"
-            : $"move {worst.Thing} {Say.SizeUp(behind, units)} {body.Backwards} or {Say.SizeUp(side, units)} sideways, or let the worker stand on another side of {station.Id}";
+            ? $"move {Named.Of(station)} {Say.SizeUp(by, units)} away from the wall that cuts the place, or let the worker stand on another side"
+            : $"move {Named.Of(worst.Thing)} {Say.SizeUp(behind, units)} {body.Backwards} or {Say.SizeUp(side, units)} sideways, or let the worker stand on another side of {Named.Of(station)}";
         return CheckContext.Find(
             this,
             noRoom ? Severity.Error : Severity.Warning,
-            worst.Thing is null ? [station.Id] : [station.Id, worst.Thing],
+            worst.Thing is null ? [station.Id] : [station.Id, worst.Thing.Id],
             $"{who} has {(noRoom ? "nowhere to stand" : "too little floor to stand on")}: {worst.Name} cuts {Say.Size(by, units)} into the place",
             mend,
             station.Span,
@@ -125,7 +125,7 @@ public sealed class NowhereToStand : Rule
                 other.Top.Millimetres > StoodOn && other.Bottom.Millimetres < OverHead;
             if (inTheWay && floor.Intersection(other.Footprint) is { Area: > SmallArea } part)
             {
-                yield return new Blocker(other.Id, other.Id, part, other.Footprint, false);
+                yield return new Blocker(other, Named.Of(other), part, other.Footprint, false);
             }
         }
 
@@ -135,10 +135,10 @@ public sealed class NowhereToStand : Rule
             bool pair = other.Item < station.Item && second.Stands != worker.Stands;
             if (pair && floor.Intersection(second.Floor) is { Area: > SmallArea } part)
             {
-                yield return new Blocker(other.Id, $"the worker at {other.Id}", part, second.Floor, true);
+                yield return new Blocker(other, $"the worker at {Named.Of(other)}", part, second.Floor, true);
             }
         }
     }
 
-    private sealed record Blocker(string? Thing, string Name, Geometry Part, Geometry Whole, bool IsPerson);
+    private sealed record Blocker(Station? Thing, string Name, Geometry Part, Geometry Whole, bool IsPerson);
 }

@@ -65,6 +65,11 @@ public sealed class OutOfReach : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
+        var byId = context.Plan.Stations.ToDictionary(s => s.Id);
+        var conveyed = context.Plan.Flows.SelectMany(f => f.Legs)
+            .Where(l => l.Carriage.Kind != CarriageKind.Hand)
+            .Select(l => (l.From.Name, l.To.Name))
+            .ToHashSet();
         foreach (var station in context.Plan.Stations)
         {
             if (station.Workers.Count > 0 && OwnBench(context, station) is { } finding)
@@ -72,7 +77,7 @@ public sealed class OutOfReach : Rule
                 yield return finding;
             }
 
-            foreach (var bin in FarBins(context, station))
+            foreach (var bin in FarBins(context, station, byId, conveyed))
             {
                 yield return bin;
             }
@@ -110,20 +115,20 @@ public sealed class OutOfReach : Rule
             limit,
             worst.Reach,
             [station.Id],
-            $"the {part} of {station.Id} is {context.Text(worst.Reach)} from the worker",
-            $"make {station.Id} {more} shallower, or let people stand on its other side too",
+            $"the {part} of {Named.Of(station)} is {context.Text(worst.Reach)} from the worker",
+            $"make {Named.Of(station)} {more} shallower, or let people stand on its other side too",
             station.Span,
             worst.Spot.Coordinate);
     }
 
     /// <summary>Waste that is thrown by hand should land in the bin without a step.</summary>
-    private IEnumerable<Finding> FarBins(CheckContext context, Station station)
+    private IEnumerable<Finding> FarBins(
+        CheckContext context, Station station, Dictionary<string, Station> byId, HashSet<(string From, string To)> conveyed)
     {
         foreach (var waste in station.Wastes)
         {
-            var bin = waste.BinId is null ? null : context.Plan.Stations.FirstOrDefault(s => s.Id == waste.BinId);
-            if (bin is null || bin.Room.Id != station.Room.Id || station.Workers.Count == 0 || IsConveyed(context, station, bin) ||
-                context.Limit(this) is not { } limit)
+            if (waste.BinId is null || !byId.TryGetValue(waste.BinId, out var bin) || bin.Room.Id != station.Room.Id ||
+                station.Workers.Count == 0 || conveyed.Contains((station.Id, bin.Id)) || context.Limit(this) is not { } limit)
             {
                 continue;
             }
@@ -133,17 +138,13 @@ public sealed class OutOfReach : Rule
             {
                 string measured = double.IsInfinity(reach) ? "shut off" : context.Text(reach);
                 string mend = double.IsInfinity(reach)
-                    ? $"clear what stands between {bin.Id} and {station.Id}"
-                    : $"move {bin.Id} {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to {station.Id}, or write how the waste gets there, such as: {station.Id} -> {bin.Id} by chute";
+                    ? $"clear what stands between {Named.Of(bin)} and {Named.Of(station)}"
+                    : $"move {Named.Of(bin)} {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to {Named.Of(station)}, or write how the waste gets there, such as: {station.Id} -> {bin.Id} by chute";
                 yield return CheckContext.Find(
-                    this, limit, reach, [station.Id, bin.Id], $"{bin.Id} is {measured} from the nearest worker at {station.Id}", mend, waste.Span, bin.Bounds.Centre.Coordinate);
+                    this, limit, reach, [station.Id, bin.Id], $"{Named.Of(bin)} is {measured} from the nearest worker at {Named.Of(station)}", mend, waste.Span, bin.Bounds.Centre.Coordinate);
             }
         }
     }
-
-    private static bool IsConveyed(CheckContext context, Station station, Station bin) => context.Plan.Flows
-        .SelectMany(f => f.Legs)
-        .Any(l => l.From.Name == station.Id && l.To.Name == bin.Id && l.Carriage.Kind != CarriageKind.Hand);
 
     /// <summary>Hatches, racks and bins that are served by hand from the floor in front of them.</summary>
     private IEnumerable<Finding> FarStops(CheckContext context)
@@ -185,10 +186,10 @@ public sealed class OutOfReach : Rule
             return null;
         }
 
-        string things = stand is null ? $"there is no floor to stand on at {stop.Name} in {room.Id}" : $"{stop.Name} is {context.Text(reach)} from the nearest floor to stand on in {room.Id}";
+        string things = stand is null ? $"there is no floor to stand on at {Named.Of(stop)} in {Named.Of(room)}" : $"{Named.Of(stop)} is {context.Text(reach)} from the nearest floor to stand on in {Named.Of(room)}";
         string mend = stand is null
-            ? $"clear the floor in front of {stop.Name}"
-            : $"clear the floor in front of {stop.Name}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
+            ? $"clear the floor in front of {Named.Of(stop)}"
+            : $"clear the floor in front of {Named.Of(stop)}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
         return CheckContext.Find(this, limit, reach, [stop.Name], things, mend, Span(stop), target.Centroid.Coordinate);
     }
 
