@@ -51,9 +51,10 @@ public sealed class DrainTooFew : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
+        var byRoom = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain).ToLookup(p => p.Room?.Id);
         foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown))
         {
-            var drains = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain && p.Room?.Id == room.Id).ToList();
+            var drains = byRoom[room.Id].ToList();
             if (drains.Count == 0)
             {
                 continue;

@@ -33,10 +33,11 @@ public sealed class HandSinkMissing : Rule
     {
         var plan = context.Plan;
         var withSink = plan.Stations.Where(s => s.IsHandSink).Select(s => s.Room.Id).ToHashSet();
+        var lobbies = Lobbies(plan);
         var worked = plan.Stations.Where(s => s.Role == StationRole.Station && s.Workers.Count > 0).Select(s => s.Room.Id).ToHashSet();
         foreach (var room in plan.Rooms.Where(r => r.Class is HygieneClass.Dirty or HygieneClass.Clean && worked.Contains(r.Id)))
         {
-            if (!withSink.Contains(room.Id) && !Lobbies(plan, room).Any(l => withSink.Contains(l.Id)))
+            if (!withSink.Contains(room.Id) && !lobbies[room.Id].Any(withSink.Contains))
             {
                 yield return CheckContext.Find(
                     this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no hand sink, nor has a lobby next to it",
@@ -47,11 +48,12 @@ public sealed class HandSinkMissing : Rule
         }
     }
 
-    private static IEnumerable<Room> Lobbies(Plan plan, Room room) => plan.Openings
-        .Where(o => o.IsWalkable && (o.RoomA?.Id == room.Id || o.RoomB?.Id == room.Id))
-        .Select(o => o.RoomA?.Id == room.Id ? o.RoomB : o.RoomA)
-        .OfType<Room>()
-        .Where(r => r.Class == HygieneClass.Staff);
+    /// <summary>By room id the ids of the staff rooms that open into it.</summary>
+    private static ILookup<string, string> Lobbies(Plan plan) => plan.Openings
+        .Where(o => o.IsWalkable && o.RoomA is not null && o.RoomB is not null)
+        .SelectMany(o => new[] { (Room: o.RoomA!, Next: o.RoomB!), (Room: o.RoomB!, Next: o.RoomA!) })
+        .Where(p => p.Next.Class == HygieneClass.Staff)
+        .ToLookup(p => p.Room.Id, p => p.Next.Id);
 
     private static string Box(string sink) => $"""
         plan "Gutting box"

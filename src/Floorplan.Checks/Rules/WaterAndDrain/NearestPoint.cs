@@ -1,26 +1,48 @@
 using Floorplan.Model;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-/// <summary>The service point of a kind that is nearest to a station, in its own room.</summary>
-internal static class NearestPoint
+/// <summary>The service points of one kind, by room and by place, so that many stations find theirs fast.</summary>
+internal sealed class NearestPoint
 {
-    /// <summary>Straight distance on plan from the station's edge in mm; null when the room has no such point.</summary>
-    public static (ServicePoint Point, double Mm)? To(Plan plan, Station station, Func<ServicePoint, bool> serves)
+    private readonly Dictionary<string, STRtree<Geometry>> byRoom = [];
+
+    public NearestPoint(Plan plan, Func<ServicePoint, bool> serves)
     {
-        (ServicePoint Point, double Mm)? nearest = null;
-        foreach (var point in plan.Services.Where(p => p.Room?.Id == station.Room.Id && serves(p)))
+        foreach (var point in plan.Services)
         {
-            double far = station.Footprint.Distance(Shape.Factory.CreatePoint(point.At.Coordinate));
-            if (nearest is null || far < nearest.Value.Mm)
+            if (point.Room is { } room && serves(point))
             {
-                nearest = (point, far);
+                if (!byRoom.TryGetValue(room.Id, out var tree))
+                {
+                    byRoom[room.Id] = tree = new STRtree<Geometry>();
+                }
+
+                var at = Shape.Factory.CreatePoint(point.At.Coordinate);
+                at.UserData = point;
+                tree.Insert(at.EnvelopeInternal, at);
             }
         }
+    }
 
-        return nearest;
+    /// <summary>Whether a room has such a point at all.</summary>
+    public bool IsIn(Room room) => byRoom.ContainsKey(room.Id);
+
+    /// <summary>Straight distance on plan from the station's edge in mm; null when its room has no such point.</summary>
+    public (ServicePoint Point, double Mm)? To(Station station)
+    {
+        if (!byRoom.TryGetValue(station.Room.Id, out var tree))
+        {
+            return null;
+        }
+
+        var nearest = tree.NearestNeighbour(station.Footprint.EnvelopeInternal, station.Footprint, new GeometryItemDistance());
+        return ((ServicePoint)nearest.UserData, station.Footprint.Distance(nearest));
     }
 }

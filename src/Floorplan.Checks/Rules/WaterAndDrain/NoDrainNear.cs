@@ -38,6 +38,7 @@ public sealed class NoDrainNear : Rule
             yield break;
         }
 
+        var drains = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Drain);
         foreach (var station in context.Plan.Stations)
         {
             if (station.Needs.FirstOrDefault(n => n.Kind == NeedKind.Drain) is not { } need)
@@ -46,7 +47,7 @@ public sealed class NoDrainNear : Rule
             }
 
             var at = station.Bounds.Centre.Coordinate;
-            if (NearestPoint.To(context.Plan, station, p => p.Kind == ServiceKind.Drain) is not { } found)
+            if (drains.To(station) is not { } found)
             {
                 yield return CheckContext.Find(
                     this, Severity.Error, [station.Id], $"{Named.Of(station)} needs a drain, and {Named.Of(station.Room)} has none",

@@ -34,13 +34,15 @@ public sealed class NoWaterNear : Rule
             yield break;
         }
 
+        var coldPoints = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Water && p.Cold);
+        var hotPoints = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Water && p.Hot);
         foreach (var station in context.Plan.Stations)
         {
             foreach (var need in station.Needs.Where(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater).DistinctBy(n => n.Kind))
             {
                 bool hot = need.Kind == NeedKind.HotWater;
                 string water = hot ? "hot water" : "cold water";
-                var nearest = NearestPoint.To(context.Plan, station, p => p.Kind == ServiceKind.Water && (hot ? p.Hot : p.Cold));
+                var nearest = (hot ? hotPoints : coldPoints).To(station);
                 var at = station.Bounds.Centre.Coordinate;
                 if (nearest is not { } found)
                 {

@@ -5,7 +5,7 @@ using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-/// <summary>Rooms that are washed down, or that hold a station which lets water go.</summary>
+/// <summary>Rooms that are washed down and have something standing in them; an empty room is not laid out yet.</summary>
 public sealed class RoomWithoutDrain : Rule
 {
     public override string Name => "room-without-drain";
@@ -26,8 +26,9 @@ public sealed class RoomWithoutDrain : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
+        var inUse = context.Plan.Stations.Select(s => s.Room.Id).ToHashSet();
         var drained = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain).Select(p => p.Room?.Id).ToHashSet();
-        foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown && !drained.Contains(r.Id) && context.Plan.Stations.Any(s => s.Room.Id == r.Id)))
+        foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown && !drained.Contains(r.Id) && inUse.Contains(r.Id)))
         {
             yield return CheckContext.Find(
                 this, Severity.Warning, [room.Id], $"{Named.Of(room)} is washed down and has no drain",
