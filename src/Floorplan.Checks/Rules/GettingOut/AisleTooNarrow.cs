@@ -5,7 +5,6 @@ using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Space;
-using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.GettingOut;
@@ -14,6 +13,7 @@ namespace Floorplan.Checks.Rules.GettingOut;
 public sealed class AisleTooNarrow : Rule
 {
     private const string Aisle = "free width of an aisle";
+    private const string Least = "least width of a walkway";
     private const string WayOut = "least width anywhere on a way out";
 
     /// <summary>Walks that are pinched at the same place share one finding; own assumption.</summary>
@@ -41,8 +41,8 @@ public sealed class AisleTooNarrow : Rule
     [
         new(Aisle, 914, LimitUnit.Millimetres, Sources[0], Severity.Note, CodeChoice.Us),
         new(Aisle, 800, LimitUnit.Millimetres, Sources[2], Severity.Note, CodeChoice.Eu, CodeChoice.None),
+        new(Least, 600, LimitUnit.Millimetres, Sources[2], Severity.Warning),
         new(WayOut, 711, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
-        new(WayOut, 600, LimitUnit.Millimetres, Sources[2], Severity.Warning, CodeChoice.Eu, CodeChoice.None),
     ];
 
     public override string Bad => Box("1400 x 1000 x 900");
@@ -51,31 +51,39 @@ public sealed class AisleTooNarrow : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        double widest = Tiers.Holding(context, this).Select(l => l.Value).DefaultIfEmpty(0).Max();
-        var pinches = new List<Finding>();
-        foreach (var (route, span) in Walks(context))
+        var onTheWayOut = Holding(context);
+        var elsewhere = onTheWayOut.Where(l => l.Published.Key != WayOut).ToList();
+        double widest = onTheWayOut.Select(l => l.Value).DefaultIfEmpty(0).Max();
+        var pinches = new Dictionary<string, Finding>();
+        foreach (var walk in Walks(context))
         {
-            var (width, at) = context.Space.NarrowestAlong(route, widest);
-            if (Tiers.Below(context, this, width) is not { } limit)
+            var (width, at) = context.Space.NarrowestAlong(walk.Route, widest);
+            if (Tiers.Below(walk.IsWayOut ? onTheWayOut : elsewhere, width) is { } limit)
             {
-                continue;
-            }
-
-            var finding = Pinch(context, limit, width, at, span);
-            int same = pinches.FindIndex(p => p.At!.Distance(at) < SamePinch || (p.Things.Count > 1 && p.Things.SequenceEqual(finding.Things)));
-            if (same < 0)
-            {
-                pinches.Add(finding);
-            }
-            else if (width < pinches[same].Measured)
-            {
-                pinches[same] = finding;
+                var finding = Pinch(context, limit, width, at, walk.Span);
+                string place = Place(finding, at);
+                if (!pinches.TryGetValue(place, out var known) || finding.Severity > known.Severity ||
+                    (finding.Severity == known.Severity && width < known.Measured))
+                {
+                    pinches[place] = finding;
+                }
             }
         }
 
-        bool adviceOnly = context.Plan.Shell.Kind == Model.Shells.ShellKind.Trailer && context.Plan.Head.Code == CodeChoice.Us;
-        return adviceOnly ? pinches.Select(p => p with { Severity = p.Severity < Severity.Warning ? p.Severity : Severity.Warning }) : pinches;
+        return pinches.Values;
     }
+
+    /// <summary>The law on ways out leaves out vehicles, so on a trailer its figure warns.</summary>
+    private List<AppliedLimit> Holding(CheckContext context)
+    {
+        bool vehicle = context.Plan.Shell.Kind == Model.Shells.ShellKind.Trailer;
+        return [.. Tiers.Holding(context, this).Select(l => vehicle && l.Severity == Severity.Error ? l with { Severity = Severity.Warning } : l)];
+    }
+
+    /// <summary>Two things make one pinch, wherever it is measured; beside a wall the place counts.</summary>
+    private static string Place(Finding finding, Coordinate at) => finding.Things.Count > 1
+        ? string.Join(' ', finding.Things)
+        : FormattableString.Invariant($"{string.Concat(finding.Things)} {Math.Round(at.X / SamePinch)} {Math.Round(at.Y / SamePinch)}");
 
     private Finding Pinch(CheckContext context, AppliedLimit limit, double width, Coordinate at, SourceSpan span)
     {
@@ -99,7 +107,7 @@ public sealed class AisleTooNarrow : Rule
             between.Count == 0 ? $"widen the passage by {more}" : $"move {Named.Of(between[0])} {more} away, or make it that much shallower", between.Count == 0 ? span : between[0].Span, at);
     }
 
-    private static IEnumerable<(Route Route, SourceSpan Span)> Walks(CheckContext context)
+    private static IEnumerable<(Route Route, SourceSpan Span, bool IsWayOut)> Walks(CheckContext context)
     {
         foreach (var leg in context.Space.LegRoutes)
         {
@@ -107,15 +115,15 @@ public sealed class AisleTooNarrow : Rule
             bool handedThrough = Hatch(leg.Leg.From) || Hatch(leg.Leg.To);
             if (leg.Route is { } route && !handedThrough && leg.Leg.Carriage.Kind is (CarriageKind.Walk or CarriageKind.Hand or CarriageKind.Trolley))
             {
-                yield return (route, leg.Leg.Span);
+                yield return (route, leg.Leg.Span, false);
             }
         }
 
-        foreach (var station in context.Plan.Stations.Where(s => s.Role == StationRole.Station && s.Workers.Count > 0))
+        foreach (var (station, worker) in context.Plan.Stations.SelectMany(s => s.Workers.Select(w => (s, w))))
         {
-            if (context.Space.FindExit(station.Room, station.Workers[0].Centre.Coordinate, Mover.Person, Exits.IsExit) is { } route)
+            if (context.Space.FindExit(station.Room, worker.Centre.Coordinate, Mover.Person, Exits.IsExit) is { } route)
             {
-                yield return (route, station.Span);
+                yield return (route, station.Span, true);
             }
         }
     }

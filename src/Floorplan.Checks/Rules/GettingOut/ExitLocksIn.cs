@@ -1,9 +1,8 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Text;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Space;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.GettingOut;
@@ -33,50 +32,52 @@ public sealed class ExitLocksIn : Rule
 
     public override string Good => Box("swings hold, opens from inside");
 
-    public override IEnumerable<Finding> Check(CheckContext context) => [.. ColdDoors(context), .. NoExit(context), .. ThroughCold(context)];
-
-    private IEnumerable<Finding> ColdDoors(CheckContext context)
+    public override IEnumerable<Finding> Check(CheckContext context)
     {
-        foreach (var door in context.Plan.Openings.Where(o => o.IsWalkable && o.Kind == OpeningKind.Door && !o.OpensFromInside))
+        var ways = new WaysOut(context.Plan);
+        return [.. ColdDoors(context, ways), .. BehindCargoDoors(context, ways), .. ThroughCold(context, ways)];
+    }
+
+    private IEnumerable<Finding> ColdDoors(CheckContext context, WaysOut ways)
+    {
+        foreach (var door in context.Plan.Openings.Where(o => o.Kind == OpeningKind.Door && o.IsWalkable && !o.OpensFromInside))
         {
-            if ((IsCold(door.RoomA) ? door.RoomA : IsCold(door.RoomB) ? door.RoomB : null) is { } cold && !(IsCold(door.RoomA) && IsCold(door.RoomB)))
+            foreach (var cold in new[] { door.RoomA, door.RoomB }.OfType<Room>().Where(WaysOut.IsCold).Take(1))
             {
-                yield return Find([door.Id, cold.Id], $"door {door.Id} of {Named.Of(cold)} does not open from inside", $"write `opens from inside` on {door.Id} and fit an inside release", door.Span, door.Centre.Coordinate);
+                bool otherWay = ways.Open.Contains(cold.Id);
+                string message = $"{Named.Of(door)} of {Named.Of(cold)} does not open from inside{(otherWay ? "" : ", and no other way leads out")}";
+                yield return Find(
+                    otherWay ? Severity.Warning : Severity.Error, [door.Id, cold.Id], message,
+                    $"fit an inside release and write `opens from inside` on {door.Id}", door.Span, door.Centre.Coordinate);
             }
         }
     }
 
-    private IEnumerable<Finding> NoExit(CheckContext context)
+    private IEnumerable<Finding> BehindCargoDoors(CheckContext context, WaysOut ways)
     {
-        var cargo = context.Plan.Openings.Where(o => o.Kind == OpeningKind.CargoDoor).ToList();
-        if (cargo.Count > 0 && !context.Plan.Openings.Any(Exits.IsExit))
+        foreach (var cargo in context.Plan.Openings.Where(o => o.Kind == OpeningKind.CargoDoor && !o.OpensFromInside))
         {
-            yield return Find([.. cargo.Select(c => c.Id)], "the cargo doors are the only way out, and they are barred from outside", "add a door to outside that opens from inside", context.Plan.Shell.Span, cargo[0].Centre.Coordinate);
-        }
-    }
-
-    private IEnumerable<Finding> ThroughCold(CheckContext context)
-    {
-        var exits = context.Plan.Openings.Where(o => Exits.IsExit(o) && !TouchesCold(o)).ToList();
-        foreach (var room in context.Plan.Rooms.Where(r => !IsCold(r) && context.Plan.Stations.Any(s => s.Room.Id == r.Id && s.Workers.Count > 0)))
-        {
-            var station = context.Plan.Stations.First(s => s.Room.Id == room.Id && s.Workers.Count > 0);
-            var from = station.Workers[0].Centre.Coordinate;
-            bool any = context.Space.FindExit(room, from, Mover.Person, Exits.IsExit) is { } way && way.Rooms.Any(IsCold);
-            bool other = exits.Exists(e => context.Space.Find(room, from, null, e.Centre.Coordinate, Mover.Person, o => !TouchesCold(o)) is not null);
-            if (any && !other)
+            foreach (var room in new[] { cargo.RoomA, cargo.RoomB }.OfType<Room>().Where(r => !ways.Open.Contains(r.Id) && !ways.HasLockedColdDoor.Contains(r.Id)))
             {
-                yield return Find([room.Id], $"the only way out of {Named.Of(room)} leads through a cold store", $"give {Named.Of(room)} a door to outside, or to a room that has one", room.Span, from);
+                yield return Find(
+                    Severity.Error, [room.Id, cargo.Id], $"the cargo doors are the only way out of {Named.Of(room)}, and they are barred from outside",
+                    $"give {Named.Of(room)} a door to outside, or to a room that has one", room.Span, cargo.Centre.Coordinate);
             }
         }
     }
 
-    private Finding Find(IReadOnlyList<string> things, string message, string mend, Language.Text.SourceSpan span, Coordinate at)
-        => CheckContext.Find(this, Severity.Error, things, message, mend, span, at) with { Limit = $"a way out that opens from inside ({Sources[0].Text})" };
+    private IEnumerable<Finding> ThroughCold(CheckContext context, WaysOut ways)
+    {
+        foreach (var room in context.Plan.Rooms.Where(r => !WaysOut.IsCold(r) && ways.Open.Contains(r.Id) && !ways.OpenAndWarm.Contains(r.Id)))
+        {
+            yield return Find(
+                Severity.Warning, [room.Id], $"the only way out of {Named.Of(room)} leads through a cold store",
+                $"give {Named.Of(room)} a door to outside, or to a room that has one", room.Span, room.Floor.InteriorPoint.Coordinate);
+        }
+    }
 
-    private static bool IsCold(Room? room) => room?.Class == HygieneClass.Cold;
-
-    private static bool TouchesCold(Opening opening) => IsCold(opening.RoomA) || IsCold(opening.RoomB);
+    private Finding Find(Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate at)
+        => CheckContext.Find(this, severity, things, message, mend, span, at) with { Limit = $"a way out that opens from inside ({Sources[0].Text})" };
 
     private static string Box(string door) => $"""
         plan "Cold end"

@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
@@ -7,19 +8,22 @@ using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>Every opening in the shell against the posts, rails, headers, sills and castings of its wall.</summary>
+/// <summary>Every opening in the shell, and room for its own frame, against the posts, rails, headers, sills and castings of its wall.</summary>
 public sealed class CutsFrame : Rule
 {
     /// <summary>Setting out on steel is no finer; less is touching. Own assumption.</summary>
     private static readonly Length Tolerance = Length.FromMillimetres(1);
 
+    /// <summary>A sill this low stands on the rail, which is its frame; own assumption.</summary>
+    private static readonly Length StandsOnRail = Length.FromMillimetres(200);
+
     public override string Name => "cuts-frame";
 
     public override RuleGroup Group => RuleGroup.Shell;
 
-    public override string Says => "An opening is cut into a post, rail, header, sill or casting of the shell.";
+    public override string Says => "An opening, or the frame round it, is cut into a post, rail, header, sill or casting of the shell.";
 
-    public override string Why => "The posts and rails carry the box and what is stacked on it, and the corner castings are what it is lifted by. Cut through, the box sags, twists when lifted, or comes down.";
+    public override string Why => "The posts and rails carry the box and what is stacked on it, and the corner castings are what it is lifted by. Cut through, the box sags, twists when lifted, or comes down. An opening beside a post still needs steel of its own all round.";
 
     public override string Mend => "Move the opening clear of the frame, or make it smaller. Leave room for the frame of the opening itself.";
 
@@ -28,7 +32,10 @@ public sealed class CutsFrame : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("ISO 668 and ISO 1161: outside sizes and corner castings of series 1 containers; post and rail sizes are usual ones", Origin.FromMemory),
+        new("50 mm square tube round an opening", Origin.OwnAssumption),
     ];
+
+    public override IReadOnlyList<RuleLimit> Limits => [new("wall left for the opening's own frame", 50, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
 
     public override string Bad => Box("50 from west");
 
@@ -36,27 +43,24 @@ public sealed class CutsFrame : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
+        var byWall = context.Plan.Shell.Frame.ToLookup(m => m.Wall);
         foreach (var opening in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor))
         {
-            bool alongX = opening.Wall is Side.North or Side.South;
-            var from = alongX ? opening.Start.X : opening.Start.Y;
-            var to = alongX ? opening.End.X : opening.End.Y;
-            var bottom = opening.Sill;
-            var top = opening.Sill + opening.Height;
-            foreach (var member in context.Plan.Shell.Frame.Where(m => m.Wall == opening.Wall && IsInWallOf(m, opening)))
+            var hole = Hole(opening);
+            var members = byWall[opening.Wall].Where(m => IsInWallOf(m, opening)).ToList();
+            var cut = members.Select(m => (Member: m, Cut: hole.Into(m))).Where(p => p.Cut is not null).OrderByDescending(p => p.Cut!.By.Nanometres).FirstOrDefault();
+            if (cut.Cut is { } through)
             {
-                var along = Length.Min(to, member.To) - Length.Max(from, member.From);
-                var up = Length.Min(top, member.Top) - Length.Max(bottom, member.Bottom);
-                if (along > Tolerance && up > Tolerance)
-                {
-                    yield return Cut(context, opening, member, along, up, from, to);
-                    break;
-                }
+                yield return Cut(context, opening, cut.Member, through);
+            }
+            else if (context.Limit(this) is { } limit && Crowded(members, opening, hole, limit) is { } crowded)
+            {
+                yield return Crowds(context, opening, crowded.Member, crowded.Left, limit);
             }
         }
     }
 
-    // An L-shaped shed has two walls that face the same way.
+    /// <summary>An L-shaped shed has two walls that face the same way.</summary>
     private static bool IsInWallOf(FrameMember member, Opening opening)
     {
         var reveal = opening.Reveal.EnvelopeInternal;
@@ -66,26 +70,54 @@ public sealed class CutsFrame : Rule
                 : Math.Abs(reveal.Centre.X - at.Millimetres) <= reveal.Width);
     }
 
-    private Finding Cut(CheckContext context, Opening opening, FrameMember member, Length along, Length up, Length from, Length to)
+    private Finding Cut(CheckContext context, Opening opening, FrameMember member, FrameCut cut) => CheckContext.Find(
+        this, Severity.Error, [opening.Id], $"{Named.Of(opening)} cuts {context.Text(cut.By)} into the {member.Name} of the {opening.Wall.ToString().ToLowerInvariant()} wall",
+        Way(context, opening, member, cut.By.Millimetres), opening.Span, opening.Centre.Coordinate)
+        with { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.By.Millimetres, LimitValue = 0 };
+
+    private Finding Crowds(CheckContext context, Opening opening, FrameMember member, Length left, AppliedLimit limit) => CheckContext.Find(
+        this, limit, left.Millimetres, [opening.Id], $"{Named.Of(opening)} leaves {context.Text(left)} of wall to the {member.Name} for its own frame",
+        Way(context, opening, member, limit.Value - left.Millimetres), opening.Span, opening.Centre.Coordinate);
+
+    /// <summary>The member that lies nearest within the width of the opening's own frame, beside it, above it, or below a high sill.</summary>
+    private static (FrameMember Member, Length Left)? Crowded(IEnumerable<FrameMember> members, Opening opening, FrameHole hole, AppliedLimit limit)
     {
-        bool upright = member.Part is FramePart.Post or FramePart.Casting or FramePart.WheelArch;
-        var cut = upright ? along : up;
-        string mend = upright
-            ? $"move {Named.Of(opening)} {context.Text(Length.Min(to - member.From, member.To - from))} {Direction(opening.Wall, to - member.From < member.To - from)}"
-            : $"lower the head or raise the sill of {Named.Of(opening)} by {context.Text(up)}";
-        return CheckContext.Find(
-            this, Severity.Error, [opening.Id], $"{Named.Of(opening)} cuts {context.Text(cut)} into the {member.Name} of the {opening.Wall.ToString().ToLowerInvariant()} wall", mend, opening.Span, opening.Centre.Coordinate)
-            with
-        { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.Millimetres, LimitValue = 0 };
+        var room = Length.FromMillimetres(limit.Value);
+        var grown = hole.Grown(room, below: opening.Sill > StandsOnRail ? room : Length.Zero);
+        (FrameMember Member, Length Left)? nearest = null;
+        foreach (var member in members)
+        {
+            if (grown.Into(member) is not null && room - hole.Gap(member) > Tolerance && (nearest is null || hole.Gap(member) < nearest.Value.Left))
+            {
+                nearest = (member, hole.Gap(member));
+            }
+        }
+
+        return nearest;
     }
 
-    private static string Direction(Side wall, bool back) => (wall is Side.North or Side.South, back) switch
+    private static FrameHole Hole(Opening opening)
     {
-        (true, true) => "west",
-        (true, false) => "east",
-        (false, true) => "south",
-        _ => "north",
-    };
+        var (a, b) = opening.Wall is Side.North or Side.South ? (opening.Start.X, opening.End.X) : (opening.Start.Y, opening.End.Y);
+        return new FrameHole(Length.Min(a, b), Length.Max(a, b), opening.Sill, opening.Sill + opening.Height, Tolerance);
+    }
+
+    private static string Way(CheckContext context, Opening opening, FrameMember member, double by)
+    {
+        string step = Say.SizeUp(by, context.Plan.Units);
+        if (member.Part is FramePart.Post or FramePart.Casting or FramePart.WheelArch)
+        {
+            bool alongX = opening.Wall is Side.North or Side.South;
+            var middle = alongX ? opening.Centre.X : opening.Centre.Y;
+            bool back = middle < (member.From + member.To) / 2;
+            return $"move {Named.Of(opening)} {step} {(alongX ? (back ? "west" : "east") : (back ? "south" : "north"))}, clear of the {member.Name}";
+        }
+
+        bool above = member.Bottom > opening.Sill;
+        return above
+            ? $"make {Named.Of(opening)} {step} lower, or choose a taller shell"
+            : $"raise the sill of {Named.Of(opening)} by {step}";
+    }
 
     private static string Box(string place) => $"""
         plan "Door and post"
