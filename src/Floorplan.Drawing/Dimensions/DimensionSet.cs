@@ -1,9 +1,7 @@
 using Floorplan.Drawing.Conventions;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
-using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Dimensions;
@@ -15,9 +13,6 @@ namespace Floorplan.Drawing.Dimensions;
 /// <param name="extent">The outline that rows stand off from, in plan mm.</param>
 public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStandard standard)
 {
-    /// <summary>Kept free between an inner dimension's text and its ends, paper mm.</summary>
-    private const double InnerMargin = 1;
-
     private readonly List<DimensionRow> rows = [];
 
     public void Add(DimensionRow row)
@@ -42,40 +37,6 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
         {
             new RowPen(scene, transform, extent, side, standard).Draw(Lay(side, transform.Denominator));
         }
-    }
-
-    /// <summary>
-    /// A dimension inside the view, from one point to another along x or y, drawn at once with its text in the middle; false when
-    /// there is no room for its text.
-    /// </summary>
-    public bool DrawInner(SceneBuilder scene, PlanTransform transform, PlanPoint from, PlanPoint to, string? group = null)
-    {
-        bool upright = from.X == to.X;
-        var length = Length.Abs(upright ? to.Y - from.Y : to.X - from.X);
-        string text = LengthText.Dimension(length, units);
-        double width = TextMeasure.Width(text, standard.NoteHeight);
-        if (transform.Size(length) < width + (2 * InnerMargin))
-        {
-            return false;
-        }
-
-        var a = transform.ToPaper(from);
-        var b = transform.ToPaper(to);
-        var middle = new PaperPoint((a.X + b.X) / 2, (a.Y + b.Y) / 2);
-        var at = upright ? middle - new PaperPoint(standard.DimensionTextGap, 0) : middle - new PaperPoint(0, standard.DimensionTextGap);
-        var item = new TextItem(text, at, standard.NoteHeight, TextAnchor.Middle, Layers.Dimensions, group, upright ? 90 : 0);
-        var box = TextMeasure.Box(item);
-        if (scene.Items.OfType<TextItem>().Any(t => TextMeasure.Box(t).Overlaps(box)))
-        {
-            return false;
-        }
-
-        var pen = new Pen(standard.Narrow);
-        scene.Line(a, b, pen, Layers.Dimensions, group, Band.Annotation);
-        RowPen.Tick(scene, a, standard, group);
-        RowPen.Tick(scene, b, standard, group);
-        scene.Text(item);
-        return true;
     }
 
     private List<LaidRow> Lay(Side side, double denominator)

@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
 
 namespace Floorplan.Drawing.Dimensions;
 
@@ -14,6 +15,10 @@ internal sealed record RowText(string Text, double From, double To, double Shift
 internal static class RowLayout
 {
     private const double TextMargin = 0.8;
+
+    /// <summary>Kept between a text on the line and the end of its stretch: where the end's stroke rises into it, and where it does not.</summary>
+    private const double ClearOfStroke = 1.3;
+    private const double ClearOfEnd = 0.6;
 
     /// <summary>Higher than this is unreadable; the text is then left out of the row, and tables give the place.</summary>
     private const int MostLevels = 7;
@@ -43,14 +48,14 @@ internal static class RowLayout
         var texts = new List<RowText>();
         foreach (var (from, to) in stretches.OrderByDescending(s => Fits(s.Item1, s.Item2)).ThenBy(s => s.Item2))
         {
-            string text = LengthText.Dimension(to - from, units);
+            string text = Text(from, to);
             double width = TextMeasure.Width(text, standard.NoteHeight);
             double a = from.Millimetres / denominator;
             double b = to.Millimetres / denominator;
             bool running = row.Form == DimensionForm.Running;
             double middle = running ? b : (a + b) / 2;
-            bool fits = !running && width + TextMargin <= b - a;
-            var place = fits ? (Shift: 0.0, Level: 0) : FindLevel(taken, middle, width, running ? 0 : 1);
+            bool fits = !running && Fits(from, to);
+            var place = fits ? (Shift: OnLine(row.Side, width, b - a), Level: 0) : FindLevel(taken, middle, width, 1);
             if (place is not { } found)
             {
                 continue;
@@ -62,7 +67,17 @@ internal static class RowLayout
 
         return texts;
 
-        bool Fits(Length from, Length to) => TextMeasure.Width(LengthText.Dimension(to - from, units), standard.NoteHeight) + TextMargin <= (to - from).Millimetres / denominator;
+        string Text(Length from, Length to) => LengthText.Dimension(DimensionRounding.Round(to, units) - DimensionRounding.Round(from, units), units);
+
+        bool Fits(Length from, Length to) =>
+            TextMeasure.Width(Text(from, to), standard.NoteHeight) + ClearOfStroke + ClearOfEnd <= (to - from).Millimetres / denominator;
+    }
+
+    /// <summary>In the middle, or as far off it as keeps clear of the stroke that rises into the stretch: at its left end, or its upper one.</summary>
+    private static double OnLine(Side side, double width, double stretch)
+    {
+        double shift = Math.Max(0, ClearOfStroke - ((stretch - width) / 2));
+        return side is Side.North or Side.South ? shift : -shift;
     }
 
     /// <summary>The lowest level where the text is free, and where its leader passes no text below.</summary>

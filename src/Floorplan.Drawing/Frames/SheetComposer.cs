@@ -13,7 +13,8 @@ public static class SheetComposer
     /// <summary>Height of the strip under a view: its title, bar scale and north arrow.</summary>
     private const double Strip = 15;
 
-    private const double Pad = 3;
+    /// <summary>Keeps views clear of the centring marks, which reach 5 mm into the drawing space.</summary>
+    private const double Pad = 6;
 
     /// <summary>The share of labels that may stand away from what they name before a larger scale is tried; own choice.</summary>
     private const double MostCrowding = 0.15;
@@ -149,8 +150,9 @@ public static class SheetComposer
             var sizes = content.Views.Select(v => v.Measure(denominator)).ToList();
             double width = sizes.Max(s => s.Width);
             double height = sizes.Sum(s => s.Height + Strip);
-            bool fits = width <= inside.Width - (2 * Pad) && height <= inside.Height - (2 * Pad) - TitleBlock.Height;
             double left = centred ? inside.Left + ((inside.Width - width) / 2) : inside.Left + Pad;
+            bool besideTitle = left + width + Pad <= inside.Right - TitleBlock.Width;
+            bool fits = width <= inside.Width - (2 * Pad) && height <= inside.Height - (2 * Pad) - (besideTitle ? 0 : TitleBlock.Height);
             double top = inside.Top + Pad;
             var views = new List<PaperBox>();
             foreach (var size in sizes)
@@ -161,7 +163,7 @@ public static class SheetComposer
 
             // Under a narrow view the strip's title and bar scale still need their width.
             var space = new PaperBox(left, inside.Top, Math.Max(left + width, Math.Min(inside.Right, left + 170)), top);
-            var area = new PaperBox(views[0].Left, inside.Top + 1, views[0].Right, top - Strip);
+            var area = new PaperBox(views[0].Left, inside.Top + Pad, views[0].Right, top - Strip);
             return new Layout(paper, denominator, inside, views, area, TextColumns.Around(inside, space), fits);
         }
     }

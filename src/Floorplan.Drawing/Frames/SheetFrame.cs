@@ -17,6 +17,8 @@ internal static class SheetFrame
     private const double Band = 5;
     private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
+    private const string Group = "frame";
+
     /// <summary>The drawing space inside the frame line.</summary>
     public static PaperBox Inside(PaperSize paper, UnitSystem units) => units == UnitSystem.Metric
         ? new PaperBox(FilingMargin, Margin, paper.Width - Margin, paper.Height - Margin)
@@ -24,9 +26,9 @@ internal static class SheetFrame
 
     public static void Draw(SceneBuilder scene, PaperSize paper, PaperBox inside, DrawingStandard standard)
     {
-        scene.Rectangle(inside, new Pen(standard.FrameLine), Layers.TitleBlock, null, Scene.Band.Annotation);
+        scene.Rectangle(inside, new Pen(standard.FrameLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
         var outer = inside.Grown(Band);
-        scene.Rectangle(outer, new Pen(standard.Narrow), Layers.TitleBlock, null, Scene.Band.Annotation);
+        scene.Rectangle(outer, new Pen(standard.Narrow), Layers.TitleBlock, Group, Scene.Band.Annotation);
         double x = paper.Width / 2;
         double y = paper.Height / 2;
         Across(scene, inside, x);
@@ -37,7 +39,7 @@ internal static class SheetFrame
             (new PaperPoint(inside.Left - Band, y), new PaperPoint(inside.Left + Band, y)), (new PaperPoint(inside.Right + Band, y), new PaperPoint(inside.Right - Band, y)),
         })
         {
-            scene.Line(from, to, new Pen(standard.FrameLine), Layers.TitleBlock, null, Scene.Band.Annotation);
+            scene.Line(from, to, new Pen(standard.FrameLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
         }
     }
 
@@ -46,8 +48,8 @@ internal static class SheetFrame
         double[] borders = Borders(inside.Left, inside.Right, centre);
         foreach (double x in borders.Skip(1).SkipLast(1))
         {
-            scene.Line(new(x, inside.Top - Band), new(x, inside.Top), new Pen(ZoneLine), Layers.TitleBlock, null, Scene.Band.Annotation);
-            scene.Line(new(x, inside.Bottom), new(x, inside.Bottom + Band), new Pen(ZoneLine), Layers.TitleBlock, null, Scene.Band.Annotation);
+            scene.Line(new(x, inside.Top - Band), new(x, inside.Top), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
+            scene.Line(new(x, inside.Bottom), new(x, inside.Bottom + Band), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
         }
 
         for (int i = 0; i + 1 < borders.Length; i++)
@@ -63,8 +65,8 @@ internal static class SheetFrame
         double[] borders = Borders(inside.Top, inside.Bottom, centre);
         foreach (double y in borders.Skip(1).SkipLast(1))
         {
-            scene.Line(new(inside.Left - Band, y), new(inside.Left, y), new Pen(ZoneLine), Layers.TitleBlock, null, Scene.Band.Annotation);
-            scene.Line(new(inside.Right, y), new(inside.Right + Band, y), new Pen(ZoneLine), Layers.TitleBlock, null, Scene.Band.Annotation);
+            scene.Line(new(inside.Left - Band, y), new(inside.Left, y), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
+            scene.Line(new(inside.Right, y), new(inside.Right + Band, y), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
         }
 
         for (int i = 0; i + 1 < borders.Length; i++)
@@ -84,5 +86,5 @@ internal static class SheetFrame
     }
 
     private static void Mark(SceneBuilder scene, string text, double x, double y) =>
-        scene.Text(new TextItem(text, new PaperPoint(x, y + (ZoneHeight / 2)), ZoneHeight, TextAnchor.Middle, Layers.TitleBlock));
+        scene.Text(new TextItem(text, new PaperPoint(x, y + (ZoneHeight / 2)), ZoneHeight, TextAnchor.Middle, Layers.TitleBlock, Group));
 }

@@ -46,7 +46,10 @@ internal static class TableBlock
         }
     }
 
-    /// <summary>Every column gets its longest word; what is left goes to the columns that would still wrap.</summary>
+    /// <summary>
+    /// Every column gets its longest word; what is left goes to the columns that would still wrap, those first that need least, so that
+    /// a figure stays beside its unit.
+    /// </summary>
     private static double[] Widths(string[] heads, List<string[]> rows, double width, DrawingStandard s)
     {
         double room = width - (Gap * (heads.Length - 1));
@@ -57,9 +60,16 @@ internal static class TableBlock
             return [.. words.Select(w => w * room / words.Sum())];
         }
 
-        double[] wanted = [.. longest.Zip(words, (l, w) => Math.Max(0, l - w))];
-        double share = Math.Min(1, (room - words.Sum()) / Math.Max(wanted.Sum(), WordSlack));
-        return [.. words.Zip(wanted, (w, more) => w + (more * share))];
+        double left = room - words.Sum();
+        double[] widths = [.. words];
+        foreach (int column in Enumerable.Range(0, heads.Length).OrderBy(i => longest[i] - words[i]))
+        {
+            double more = Math.Clamp(longest[column] - words[column], 0, left);
+            widths[column] += more;
+            left -= more;
+        }
+
+        return widths;
     }
 
     private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>

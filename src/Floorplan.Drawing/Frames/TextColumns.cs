@@ -20,7 +20,8 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
     /// <summary>Columns of equal width over a drawing space, above the title block and outside the view.</summary>
     public static IReadOnlyList<PaperBox> Around(PaperBox inside, PaperBox view)
     {
-        const double pad = 4;
+        // Clear of the centring marks, which reach 5 mm into the drawing space.
+        const double pad = 6;
         const double wanted = 100;
         int count = Math.Max(2, (int)((inside.Width - (2 * pad) + Gap) / (wanted + Gap)));
         double width = (inside.Width - (2 * pad) - ((count - 1) * Gap)) / count;

@@ -18,6 +18,9 @@ public sealed class LabelPlacer(SceneBuilder scene)
     private const double LeaderStep = 3;
     private const int LeaderDirections = 24;
 
+    /// <summary>A thin line through a text is as bad as a leader this much longer, mm; own choice.</summary>
+    private const double CutCost = 15;
+
     /// <summary>Leaders are looked for this often on one sheet; crowded plans of thousands of things then go by key numbers.</summary>
     private const int MostLeaderSearches = 300;
 
@@ -113,8 +116,8 @@ public sealed class LabelPlacer(SceneBuilder scene)
 
         var shape = new LabelShape(request, lines, request.SmallestCapHeight, false);
         var to = request.LeadTo ?? request.Target.Centre;
-        (int Cost, PaperBox Box, PaperPoint From)? best = null;
-        for (double far = LeaderStep; far <= LongestLeader && best is null; far += LeaderStep)
+        (double Cost, PaperBox Box, PaperPoint From)? best = null;
+        for (double far = LeaderStep; far <= LongestLeader && !(best?.Cost <= far); far += LeaderStep)
         {
             for (int i = 0; i < LeaderDirections; i++)
             {
@@ -127,7 +130,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
                     continue;
                 }
 
-                int cost = obstacles.ThinCuts(box);
+                double cost = far + (obstacles.ThinCuts(box) * CutCost);
                 if (best is null || cost < best.Value.Cost)
                 {
                     best = (cost, box, from);

@@ -68,6 +68,14 @@ internal sealed class Obstacles
     /// <summary>How many thin lines run through.</summary>
     public int ThinCuts(PaperBox box) => thin.Count(box, s => box.IsCutBy(s.From, s.To));
 
+    /// <summary>How many lines of any weight a line would cross.</summary>
+    public int Crossings(PaperPoint from, PaperPoint to)
+    {
+        var box = PaperBox.Of([from, to]);
+        bool Crosses(Segment s) => Side(from, to, s.From) * Side(from, to, s.To) < 0 && Side(s.From, s.To, from) * Side(s.From, s.To, to) < 0;
+        return heavy.Count(box, Crosses) + thin.Count(box, Crosses);
+    }
+
     /// <summary>A leader may cross lines, but no text.</summary>
     public bool LeaderIsFree(PaperPoint from, PaperPoint to) => !boxes.Any(PaperBox.Of([from, to]), b => b.IsCutBy(from, to));
 
@@ -91,6 +99,8 @@ internal sealed class Obstacles
             AddLine(At(i), At(i + 1), arc.Pen, heavyFrom);
         }
     }
+
+    private static int Side(PaperPoint a, PaperPoint b, PaperPoint p) => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
 
     private static bool Touches(AreaItem area, PaperBox box)
     {

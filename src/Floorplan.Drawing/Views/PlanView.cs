@@ -16,7 +16,7 @@ public sealed class PlanView : ISheetView
 
     private readonly Plan plan;
     private readonly IReadOnlyList<PlanLayer> layers;
-    private readonly Action<PlanCanvas, DimensionSet>? dimensionInside;
+    private readonly Action<PlanCanvas>? dimensionInside;
     private readonly Envelope extent;
     private readonly DimensionSet dimensions;
 
@@ -27,7 +27,7 @@ public sealed class PlanView : ISheetView
         Plan plan,
         IReadOnlyList<PlanLayer> layers,
         Action<DimensionSet>? dimension = null,
-        Action<PlanCanvas, DimensionSet>? dimensionInside = null)
+        Action<PlanCanvas>? dimensionInside = null)
     {
         Title = title;
         this.plan = plan;
@@ -63,7 +63,7 @@ public sealed class PlanView : ISheetView
             layer.Draw(plan);
         }
 
-        dimensionInside?.Invoke(plan, dimensions);
+        dimensionInside?.Invoke(plan);
     }
 
     private double Outside(Side side, double denominator) => Math.Max(Margin, dimensions.Depth(side, denominator));

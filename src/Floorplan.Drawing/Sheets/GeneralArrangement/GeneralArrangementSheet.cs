@@ -32,7 +32,7 @@ public sealed class GeneralArrangementSheet : Sheet
                 new RoomNameLayer(plan),
             ],
             set => OuterDimensions.Add(plan, set),
-            (canvas, set) => InnerDimensions.Draw(plan, canvas, set));
+            canvas => InnerDimensions.Draw(plan, canvas));
         return head with
         {
             Description = Describe(plan, SheetHead.Checks(request)),

@@ -1,0 +1,34 @@
+using System.Collections.Concurrent;
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
+using Floorplan.Model.Binding;
+using Floorplan.Model.Binding.Files;
+using Floorplan.Model.Space;
+using Floorplan.Tests.Architecture;
+using Xunit;
+
+namespace Floorplan.Tests.Drawing.Support;
+
+/// <summary>Sheets drawn from the shipped templates and from plans as text.</summary>
+internal static class DrawnPlans
+{
+    public static readonly string[] Templates = ["empty-start", "fish-20ft", "game-trailer", "goat-dairy-shed", "poultry-40ft", "vegetable-l-shed"];
+
+    private static readonly ConcurrentDictionary<string, IReadOnlyList<SheetScene>> Drawn = new();
+
+    public static IReadOnlyList<SheetScene> Template(string name) => Drawn.GetOrAdd(name, n => Draw(File.ReadAllText(Repository.At("templates", n + ".plan"))));
+
+    public static IReadOnlyList<SheetScene> Draw(string text, IReadOnlyCollection<int>? numbers = null) => SheetSet.Draw(Request(text), numbers);
+
+    public static SheetRequest Request(string text)
+    {
+        var bound = PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test.plan")), new NoFiles());
+        Assert.Empty(bound.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => $"{d.Span.Position.Line}: {d.Message}"));
+        var space = new FloorSpace(bound.Plan!);
+        return new SheetRequest(bound.Plan!, space, Checker.Check(bound.Plan!, space));
+    }
+}
