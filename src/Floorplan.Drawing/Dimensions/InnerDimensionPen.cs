@@ -23,6 +23,10 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
     /// <summary>A thin line through the text weighs as much as this many steps aside; a line crossed by the dimension line is one.</summary>
     private const int TextCut = 3;
 
+    /// <summary>Two dimension lines beside each other are no nearer than this, paper mm.</summary>
+    private const double Pitch = 2.4;
+
+    private readonly List<(bool Upright, PaperBox Room)> lines = [];
     private readonly Obstacles obstacles = new(scene.Items, standard.HeavyFrom);
 
     /// <param name="aside">Unit vector on the plan across the dimension, to where it may be moved.</param>
@@ -45,7 +49,7 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
             var b = transform.ToPaper(to) + move;
             var item = Text(text, a, b, upright, group);
             var box = TextMeasure.Box(item);
-            if (!obstacles.IsFree(box) || !obstacles.LeaderIsFree(a, b))
+            if (!obstacles.IsFree(box) || !obstacles.LeaderIsFree(a, b) || lines.Exists(l => l.Upright == upright && l.Room.IsCutBy(a, b)))
             {
                 continue;
             }
@@ -66,6 +70,7 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
         RowPen.Tick(scene, found.A, standard, group);
         RowPen.Tick(scene, found.B, standard, group);
         scene.Text(found.Text);
+        lines.Add((upright, PaperBox.Of([found.A, found.B]).Grown(Pitch)));
         obstacles.AddText(TextMeasure.Box(found.Text));
         return true;
     }

@@ -91,7 +91,7 @@ public static class SheetComposer
 
     private static Drawing Draw(SheetContent content, MeasuredText text, Layout layout, DrawingStandard standard)
     {
-        var scene = new SceneBuilder();
+        var scene = new SceneBuilder(layout.Denominator);
         var labels = new LabelPlacer(scene);
         SheetFrame.Draw(scene, layout.Paper, layout.Inside, standard);
         TitleBlock.Draw(scene, layout.Inside, content.TitleBlock, ScaleSeries.Text(layout.Denominator, content.Units), layout.Paper.Name, content.Units == UnitSystem.Metric ? "millimetres" : "feet and inches", standard);

@@ -37,21 +37,43 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
         return all;
     }
 
-    /// <summary>Draws the blocks in order, or only measures when there is no scene; true when everything fits.</summary>
+    /// <summary>
+    /// Draws the blocks in order, or only measures when there is no scene; true when everything fits. Blocks stay whole when all
+    /// fits so; else they go on in the next column.
+    /// </summary>
     public bool Fill(IEnumerable<TextBlock> blocks, SceneBuilder? scene)
     {
+        IReadOnlyList<TextBlock> all = [.. blocks];
+        bool whole = Fill(all, null, whole: true);
+        return scene is null ? whole || Fill(all, null, whole: false) : Fill(all, scene, whole);
+    }
+
+    private bool Fill(IReadOnlyList<TextBlock> blocks, SceneBuilder? scene, bool whole)
+    {
+        column = 0;
+        down = 0;
         bool all = true;
         foreach (var block in blocks)
         {
-            all &= Fill(block, scene);
+            all &= Fill(block, scene, whole);
         }
 
         return all;
     }
 
-    private bool Fill(TextBlock block, SceneBuilder? scene)
+    private bool Fill(TextBlock block, SceneBuilder? scene, bool whole)
     {
         bool titled = false;
+        double height = TitleHeight + (block.Head?.Height ?? 0) + block.Rows.Sum(r => r.Height);
+        if (whole && columns.Skip(column + 1).Any(c => height <= c.Height))
+        {
+            while (down + height > columns[column].Height)
+            {
+                column++;
+                down = 0;
+            }
+        }
+
         for (int i = 0; i < block.Rows.Count; i++)
         {
             double head = titled ? 0 : TitleHeight + (block.Head?.Height ?? 0);

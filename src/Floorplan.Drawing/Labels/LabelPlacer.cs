@@ -19,7 +19,10 @@ public sealed class LabelPlacer(SceneBuilder scene)
     private const int LeaderDirections = 24;
 
     /// <summary>A thin line through a text is as bad as a leader this much longer, mm; own choice.</summary>
-    private const double CutCost = 15;
+    private const double CutCost = 20;
+
+    /// <summary>The same for a thin line that a tag hides.</summary>
+    private const double HideCost = 4;
 
     /// <summary>Leaders are looked for this often on one sheet; crowded plans of thousands of things then go by key numbers.</summary>
     private const int MostLeaderSearches = 300;
@@ -46,11 +49,11 @@ public sealed class LabelPlacer(SceneBuilder scene)
         int keys = 0;
         foreach (var request in requests.OrderByDescending(r => r.Priority))
         {
-            var result = AtTarget(request, request.Lines, area, obstacles) ?? (request.MayLead ? WithLeader(request, request.Lines, area, obstacles) : null);
+            var result = Best(request, request.Lines, area, obstacles, request.MayLead);
             if (result is null && !request.Optional)
             {
                 string number = FormattableString.Invariant($"k{keys + 1}");
-                result = AtTarget(request, [number], area, obstacles) ?? WithLeader(request, [number], area, obstacles);
+                result = Best(request, [number], area, obstacles, mayLead: true);
                 if (result is not null)
                 {
                     keys++;
@@ -64,9 +67,22 @@ public sealed class LabelPlacer(SceneBuilder scene)
         return results;
     }
 
-    private LabelResult? AtTarget(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
+    /// <summary>At its target when it is clear there; else where it reads best, at the target or led away.</summary>
+    private LabelResult? Best(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles, bool mayLead)
     {
-        (int Cost, LabelShape Shape, PaperBox Box)? best = null;
+        var near = AtTarget(request, lines, area, obstacles);
+        var led = mayLead && near?.Cost is not 0 ? WithLeader(request, lines, area, obstacles) : null;
+        if (led is { } far && !(near?.Cost <= far.Cost))
+        {
+            return DrawLed(request, far, obstacles);
+        }
+
+        return near is { } found ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
+    }
+
+    private static Spot? AtTarget(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
+    {
+        Spot? best = null;
         foreach (var shape in Shapes(request, lines))
         {
             foreach (var box in Candidates.At(request, shape.Width, shape.Height))
@@ -76,20 +92,20 @@ public sealed class LabelPlacer(SceneBuilder scene)
                     continue;
                 }
 
-                int cost = request.Tag == TagShape.None ? obstacles.ThinCuts(box) : 0;
-                if (best is null || cost < best.Value.Cost)
-                {
-                    best = (cost, shape, box);
-                }
-
+                double cost = obstacles.ThinCuts(box) * (request.Tag == TagShape.None ? CutCost : HideCost);
                 if (cost == 0)
                 {
-                    return Draw(request, shape, box, obstacles, LabelOutcome.AtTarget);
+                    return new Spot(0, shape, box, box.Centre);
+                }
+
+                if (best is null || cost < best.Cost)
+                {
+                    best = new Spot(cost, shape, box, box.Centre);
                 }
             }
         }
 
-        return best is { } found ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
+        return best;
     }
 
     private static IEnumerable<LabelShape> Shapes(LabelRequest request, IReadOnlyList<string> lines)
@@ -107,7 +123,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
     private static double Smaller(double height, double smallest) =>
         height <= smallest + 1e-9 ? 0 : Math.Max(smallest, height * Shrink);
 
-    private LabelResult? WithLeader(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
+    private Spot? WithLeader(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
     {
         if (leaderSearches++ >= MostLeaderSearches)
         {
@@ -116,7 +132,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
 
         var shape = new LabelShape(request, lines, request.SmallestCapHeight, false);
         var to = request.LeadTo ?? request.Target.Centre;
-        (double Cost, PaperBox Box, PaperPoint From)? best = null;
+        Spot? best = null;
         for (double far = LeaderStep; far <= LongestLeader && !(best?.Cost <= far); far += LeaderStep)
         {
             for (int i = 0; i < LeaderDirections; i++)
@@ -125,29 +141,34 @@ public sealed class LabelPlacer(SceneBuilder scene)
                 var centre = new PaperPoint(to.X + (cos * (far + (shape.Width / 2))), to.Y + (sin * (far + (shape.Height / 2))));
                 var box = PaperBox.Around(centre, shape.Width, shape.Height);
                 var from = new PaperPoint(Math.Clamp(to.X, box.Left, box.Right), Math.Clamp(to.Y, box.Top, box.Bottom));
-                if (!area.Holds(box) || !obstacles.IsFree(box) || !obstacles.LeaderIsFree(from, to))
+                if (!area.Holds(box) || request.NotOver?.Overlaps(box) == true || !obstacles.IsFree(box) || !obstacles.LeaderIsFree(from, to))
                 {
                     continue;
                 }
 
-                double cost = far + (obstacles.ThinCuts(box) * CutCost);
-                if (best is null || cost < best.Value.Cost)
+                double cost = far + (obstacles.ThinCuts(box) * (request.Tag == TagShape.None ? CutCost : HideCost));
+                if (best is null || cost < best.Cost)
                 {
-                    best = (cost, box, from);
+                    best = new Spot(cost, shape, box, from);
                 }
             }
         }
 
-        if (best is not { } found)
+        return best;
+    }
+
+    private LabelResult DrawLed(LabelRequest request, Spot place, Obstacles obstacles)
+    {
+        if (request.Target.Holds(place.Box))
         {
-            return null;
+            return Draw(request, place.Shape, place.Box, obstacles, LabelOutcome.AtTarget);
         }
 
-        var pen = new Pen(LeaderPen);
-        scene.Line(found.From, to, pen, Layers.Leader, request.Group, Band.Annotation);
+        var to = request.LeadTo ?? request.Target.Centre;
+        scene.Line(place.From, to, new Pen(LeaderPen), Layers.Leader, request.Group, Band.Annotation);
         scene.Circle(to, LeaderDot / 2, new Pen(LeaderDot / 2), Layers.Leader, request.Group, Band.Annotation);
-        obstacles.AddLeader(found.From, to);
-        return Draw(request, shape, found.Box, obstacles, LabelOutcome.WithLeader);
+        obstacles.AddLeader(place.From, to);
+        return Draw(request, place.Shape, place.Box, obstacles, LabelOutcome.WithLeader);
     }
 
     private LabelResult Draw(LabelRequest request, LabelShape shape, PaperBox box, Obstacles obstacles, LabelOutcome outcome)
@@ -156,4 +177,8 @@ public sealed class LabelPlacer(SceneBuilder scene)
         obstacles.AddText(box);
         return new LabelResult(request, outcome, box, null);
     }
+
+    /// <param name="Cost">0 is clear and at the target; else in mm of leader that it is as bad as.</param>
+    /// <param name="From">Where a leader leaves the label.</param>
+    private sealed record Spot(double Cost, LabelShape Shape, PaperBox Box, PaperPoint From);
 }

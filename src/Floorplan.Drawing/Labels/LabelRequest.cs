@@ -43,6 +43,9 @@ public sealed record LabelRequest
     /// <summary>Must stay within this box; null for anywhere on the view.</summary>
     public PaperBox? Within { get; init; }
 
+    /// <summary>Where it may not be led to, such as the floor of other rooms; null for none.</summary>
+    public PaperBox? NotOver { get; init; }
+
     public TagShape Tag { get; init; } = TagShape.None;
 
     /// <summary>A longer text for the key table when only a number fits; null when <see cref="Lines"/> says all.</summary>

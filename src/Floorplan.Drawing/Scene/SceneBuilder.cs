@@ -5,10 +5,13 @@ namespace Floorplan.Drawing.Scene;
 /// <summary>
 /// Collects the items of one sheet. Hatches are kept back until the end, so that they can leave gaps for every text.
 /// </summary>
-public sealed class SceneBuilder
+/// <param name="denominator">The scale of the sheet's views is 1 to this; legend samples follow it.</param>
+public sealed class SceneBuilder(double denominator = 1)
 {
     private readonly List<SceneItem>[] _bands = [.. Enum.GetValues<Band>().Select(_ => new List<SceneItem>())];
     private readonly List<HatchArea> _hatches = [];
+
+    public double Denominator => denominator;
 
     /// <summary>Everything so far, in painting order, without hatches.</summary>
     public IEnumerable<SceneItem> Items => _bands.SelectMany(b => b);

@@ -16,23 +16,19 @@ public sealed class PlanView : ISheetView
 
     private readonly Plan plan;
     private readonly IReadOnlyList<PlanLayer> layers;
-    private readonly Action<PlanCanvas>? dimensionInside;
     private readonly Envelope extent;
     private readonly DimensionSet dimensions;
 
     /// <param name="dimension">Adds the rows outside the view.</param>
-    /// <param name="dimensionInside">Draws dimensions inside the view when its scale is known.</param>
     public PlanView(
         string title,
         Plan plan,
         IReadOnlyList<PlanLayer> layers,
-        Action<DimensionSet>? dimension = null,
-        Action<PlanCanvas>? dimensionInside = null)
+        Action<DimensionSet>? dimension = null)
     {
         Title = title;
         this.plan = plan;
         this.layers = layers;
-        this.dimensionInside = dimensionInside;
         extent = plan.Shell.Outside.EnvelopeInternal.Copy();
         foreach (var layer in layers)
         {
@@ -62,8 +58,6 @@ public sealed class PlanView : ISheetView
         {
             layer.Draw(plan);
         }
-
-        dimensionInside?.Invoke(plan);
     }
 
     private double Outside(Side side, double denominator) => Math.Max(Margin, dimensions.Depth(side, denominator));

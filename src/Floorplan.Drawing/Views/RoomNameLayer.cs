@@ -52,9 +52,10 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
             Positions = place is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
             CapHeight = height,
-            SmallestCapHeight = Standard.NoteHeight,
+            SmallestCapHeight = height,
             Bold = true,
             LeadTo = middle,
+            NotOver = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal),
             Group = group,
         });
         if (place is { } taken)
@@ -62,8 +63,7 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
             floor.Take(taken);
         }
 
-        double tag = Standard.SubtitleHeight * TagShare;
-        var corner = floor.Find(tag, tag * TagHeight, place is { } by ? new(by.Left - (tag / 2), by.Centre.Y) : middle);
+        var (corner, letter) = Tag(floor, place, middle);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":class",
@@ -71,13 +71,29 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
             Target = corner ?? PaperBox.Around(middle, 1, 1),
             Positions = corner is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
-            CapHeight = Standard.SubtitleHeight,
-            SmallestCapHeight = Standard.NoteHeight,
+            CapHeight = letter,
+            SmallestCapHeight = Standard.SmallestHeight,
             Bold = true,
             LeadTo = middle,
+            NotOver = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal),
             Tag = TagShape.Hexagon,
             Group = group,
         });
+    }
+
+    /// <summary>A place for the class letter beside the name, smaller where floor is short.</summary>
+    private (PaperBox? Place, double Height) Tag(EmptyFloor floor, PaperBox? name, PaperPoint middle)
+    {
+        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight, Standard.SmallestHeight])
+        {
+            double tag = height * TagShare;
+            if (floor.Find(tag, tag * TagHeight, name is { } by ? new(by.Left - (tag / 2), by.Centre.Y) : middle) is { } place)
+            {
+                return (place, height);
+            }
+        }
+
+        return (null, Standard.NoteHeight);
     }
 
     /// <summary>The largest lettering, in two lines or one, that finds empty floor.</summary>
@@ -86,9 +102,14 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
         string name = SafeText.Clean(room.Label, Longest);
         string area = Area(room.AreaSquareMetres, Plan.Units);
         double widest = Math.Max(SmallestWidth, bounds.Width - (2 * Clearance));
-        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight])
+        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight, Standard.SmallestHeight])
         {
-            IReadOnlyList<string>[] ways = [[name, area], [.. TextWrap.Lines(name, widest, height, true, 3), area], [name + "  " + area]];
+            double word = name.Split(' ').Max(w => TextMeasure.Width(w, height, true)) + Clearance;
+            IReadOnlyList<string>[] ways =
+            [
+                [name, area], [.. Wrapped(widest), area], [name + "  " + area], [.. Wrapped(Math.Max(word, widest / 2)), area], [.. Wrapped(word), area],
+            ];
+            IReadOnlyList<string> Wrapped(double width) => TextWrap.Lines(name, width, height, true, 4);
             foreach (var lines in ways)
             {
                 double width = lines.Max(l => TextMeasure.Width(l, height, true)) + (2 * Clearance);

@@ -14,15 +14,15 @@ public sealed class WallLayer(Plan plan) : PlanLayer(plan)
     {
         get
         {
-            yield return Sample("shell, cut", Palette.Wall);
+            yield return Sample("shell, cut", Thickness(Plan.Shell.Outside, Plan.Shell.BareInside), Palette.Wall);
             if (Plan.Shell.WallLining > default(Language.Quantities.Length))
             {
-                yield return Sample("lining, cut", Palette.LightGrey);
+                yield return Sample("lining, cut", Plan.Shell.WallLining.Millimetres, Palette.LightGrey);
             }
 
             if (Plan.Partitions.Count > 0)
             {
-                yield return Sample("partition, cut", Palette.Grey);
+                yield return Sample("partition, cut", Plan.Partitions.Min(p => p.Thickness.Millimetres), Palette.Grey);
             }
         }
     }
@@ -56,7 +56,7 @@ public sealed class WallLayer(Plan plan) : PlanLayer(plan)
             return;
         }
 
-        bool hatched = canvas.Transform.Size(thickness) >= Standard.FilledWallBelow;
+        bool hatched = IsHatched(thickness, canvas.Transform.Denominator);
         if (hatched)
         {
             canvas.Scene.Hatch(rings, HatchStyle.Wall, new Pen(Standard.Fine), Layers.WallHatch, group);
@@ -83,10 +83,21 @@ public sealed class WallLayer(Plan plan) : PlanLayer(plan)
             Math.Min(inner.MinY - outer.MinY, outer.MaxY - inner.MaxY)));
     }
 
-    private LegendEntry Sample(string text, string fill) => new(text, (scene, box) =>
+    private bool IsHatched(double thickness, double denominator) => thickness / denominator >= Standard.FilledWallBelow;
+
+    /// <summary>Drawn as the walls are at the scale of the sheet.</summary>
+    private LegendEntry Sample(string text, double thickness, string fill) => new(text, (scene, box) =>
     {
-        var piece = PaperBox.Around(box.Centre, box.Width, Math.Min(1.6, box.Height));
+        bool hatched = IsHatched(thickness, scene.Denominator);
+        var piece = PaperBox.Around(box.Centre, box.Width, Math.Min(hatched ? 2.6 : 1.6, box.Height));
         var brush = new SymbolBrush(scene, Standard, Layers.Legend);
+        if (hatched)
+        {
+            scene.Hatch([[new(piece.Left, piece.Top), new(piece.Right, piece.Top), new(piece.Right, piece.Bottom), new(piece.Left, piece.Bottom)]], HatchStyle.Wall, new Pen(Standard.Fine), Layers.Legend);
+            brush.Box(piece, new Pen(Standard.Wide));
+            return;
+        }
+
         brush.Fill(piece, fill);
         brush.Box(piece, brush.Narrow);
     });

@@ -29,10 +29,10 @@ public sealed class GeneralArrangementSheet : Sheet
                 new WallLayer(plan),
                 new OpeningLayer(plan),
                 new EndMarkLayer(plan),
+                new InnerDimensionLayer(plan),
                 new RoomNameLayer(plan),
             ],
-            set => OuterDimensions.Add(plan, set),
-            canvas => InnerDimensions.Draw(plan, canvas));
+            set => OuterDimensions.Add(plan, set));
         return head with
         {
             Description = Describe(plan, SheetHead.Checks(request)),

@@ -14,7 +14,7 @@ internal static class OpeningTable
 {
     public static KeyTable Of(Plan plan) => new(
         "Openings, clear sizes",
-        ["Mark", "What", "W × H", "Sill", "Set out"],
+        ["Mark", "What", "W × H", "Sill", "Wall, place"],
         [.. plan.Openings.GroupBy(o => RoomOf(o)?.Id).SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([RoomOf(room.First())?.Label ?? ""]))]);
 
     /// <summary>The room whose faces it is set out from.</summary>
@@ -57,6 +57,6 @@ internal static class OpeningTable
 
         bool alongX = opening.Wall.RunsEastWest();
         var along = alongX ? opening.Start.X - room.Bounds.West : opening.Start.Y - room.Bounds.South;
-        return $"{opening.Wall.Letter()} wall, {CellText.Of(along, units)} from {(alongX ? Side.West : Side.South).Letter()}";
+        return $"{opening.Wall.Letter()}, {CellText.Of(along, units)} from {(alongX ? Side.West : Side.South).Letter()}";
     }
 }

@@ -15,6 +15,9 @@ internal static class OuterDimensions
     /// <summary>More stops than this in one row cannot be read; the key table gives all places anyway. Own choice.</summary>
     private const int MostStops = 60;
 
+    /// <summary>A corner further in than this is one of an L, not of the wall's own thickness.</summary>
+    private static readonly Length DeepCorner = Length.FromMillimetres(500);
+
     public static void Add(Plan plan, DimensionSet set)
     {
         foreach (var side in (Side[])[Side.North, Side.South, Side.West, Side.East])
@@ -66,7 +69,7 @@ internal static class OuterDimensions
     {
         if (stops.Count > 0)
         {
-            var ends = Ends(SettingOut.BoxOf(plan.Shell.Finished.EnvelopeInternal), side).Select(l => new DimensionStop(l, Face(plan, side)));
+            var ends = Stops(plan, side, [.. Ends(SettingOut.BoxOf(plan.Shell.Finished.EnvelopeInternal), side)]);
             AddRow(set, side, [.. stops, .. ends], group);
         }
     }
@@ -109,7 +112,24 @@ internal static class OuterDimensions
     private static void AddOverall(Plan plan, DimensionSet set, Side side, Polygon outline, string group) =>
         set.Add(new DimensionRow(side, DimensionForm.Overall, Stops(plan, side, Corners(outline, side)), group));
 
-    private static List<DimensionStop> Stops(Plan plan, Side side, HashSet<Length> along) => [.. along.Order().Select(l => new DimensionStop(l, Face(plan, side)))];
+    private static List<DimensionStop> Stops(Plan plan, Side side, HashSet<Length> along) => [.. along.Order().Select(l => new DimensionStop(l, FaceAt(plan, side, l)))];
+
+    /// <summary>At a corner of an L its own wall; else the outside face.</summary>
+    private static Length FaceAt(Plan plan, Side side, Length along)
+    {
+        var corners = plan.Shell.Finished.Coordinates.Concat(plan.Shell.Outside.Coordinates)
+            .Select(c => (Along: side.RunsEastWest() ? c.X : c.Y, Across: side.RunsEastWest() ? c.Y : c.X))
+            .Where(c => Math.Abs(c.Along - along.Millimetres) < 0.01)
+            .Select(c => c.Across)
+            .ToList();
+        if (corners.Count == 0)
+        {
+            return Face(plan, side);
+        }
+
+        var nearest = Length.FromMillimetres(side is Side.North or Side.East ? corners.Max() : corners.Min());
+        return Length.Abs(nearest - Face(plan, side)) > DeepCorner ? nearest : Face(plan, side);
+    }
 
     /// <summary>Extension lines begin at the outside face of the shell, also where a door swings out further.</summary>
     private static Length Face(Plan plan, Side side) => SettingOut.BoxOf(plan.Shell.Outside.EnvelopeInternal).Of(side);

@@ -11,7 +11,7 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
 /// <summary>Dimensions inside the plan, where no row outside reaches: openings in partitions, carved rooms, stations in mid floor.</summary>
-internal static class InnerDimensions
+public sealed class InnerDimensionLayer(Plan plan) : PlanLayer(plan)
 {
     /// <summary>More would hide the plan; the tables give every place. Own choice.</summary>
     private const int Most = 40;
@@ -19,11 +19,11 @@ internal static class InnerDimensions
     /// <summary>From the wall to a dimension line beside it, paper mm.</summary>
     private const double BesideWall = 5;
 
-    public static void Draw(Plan plan, PlanCanvas canvas)
+    public override void Draw(PlanCanvas canvas)
     {
         var pen = new InnerDimensionPen(canvas.Scene, canvas.Transform, canvas.Units, canvas.Standard);
         int drawn = 0;
-        foreach (var wish in Wanted(plan, canvas).Where(d => d.From != d.To))
+        foreach (var wish in Wanted(Plan, canvas).Where(d => d.From != d.To))
         {
             if (drawn == Most)
             {
@@ -44,7 +44,7 @@ internal static class InnerDimensions
 
         foreach (var room in plan.Rooms)
         {
-            foreach (var wish in OfRoom(room, plan, beside * 2))
+            foreach (var wish in OfRoom(room, plan, beside))
             {
                 yield return wish;
             }
