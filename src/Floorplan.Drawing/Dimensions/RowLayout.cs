@@ -39,38 +39,28 @@ internal static class RowLayout
             DimensionForm.Running => stops.Skip(1).Select(s => (stops[0], s)).ToArray(),
             _ => stops.Zip(stops.Skip(1)).ToArray(),
         };
-        var taken = new List<(double Left, double Right)>[MostLevels + 1];
-        for (int i = 0; i < taken.Length; i++)
-        {
-            taken[i] = [];
-        }
-
-        var texts = new List<RowText>();
-        foreach (var (from, to) in stretches.OrderByDescending(s => Fits(s.Item1, s.Item2)).ThenBy(s => s.Item2))
+        bool running = row.Form == DimensionForm.Running;
+        var onLine = new List<RowText>();
+        var raised = new List<Raised>();
+        foreach (var (from, to) in stretches)
         {
             string text = Text(from, to);
             double width = TextMeasure.Width(text, standard.NoteHeight);
             double a = from.Millimetres / denominator;
             double b = to.Millimetres / denominator;
-            bool running = row.Form == DimensionForm.Running;
-            double middle = running ? b : (a + b) / 2;
-            bool fits = !running && Fits(from, to);
-            var place = fits ? (Shift: OnLine(row.Side, width, b - a), Level: 0) : FindLevel(taken, middle, width, 1);
-            if (place is not { } found)
+            if (!running && width + ClearOfStroke + ClearOfEnd <= b - a)
             {
-                continue;
+                onLine.Add(new RowText(text, from.Millimetres, to.Millimetres, OnLine(row.Side, width, b - a), 0));
             }
-
-            taken[found.Level].Add((middle + found.Shift - (width / 2) - (TextMargin / 2), middle + found.Shift + (width / 2) + (TextMargin / 2)));
-            texts.Add(new RowText(text, from.Millimetres, to.Millimetres, found.Shift, found.Level));
+            else
+            {
+                raised.Add(new Raised(text, from.Millimetres, to.Millimetres, running ? b : (a + b) / 2, width));
+            }
         }
 
-        return texts;
+        return [.. onLine, .. Raise(raised)];
 
         string Text(Length from, Length to) => LengthText.Dimension(DimensionRounding.Round(to, units) - DimensionRounding.Round(from, units), units);
-
-        bool Fits(Length from, Length to) =>
-            TextMeasure.Width(Text(from, to), standard.NoteHeight) + ClearOfStroke + ClearOfEnd <= (to - from).Millimetres / denominator;
     }
 
     /// <summary>In the middle, or as far off it as keeps clear of the stroke that rises into the stretch: at its left end, or its upper one.</summary>
@@ -80,22 +70,74 @@ internal static class RowLayout
         return side is Side.North or Side.South ? shift : -shift;
     }
 
-    /// <summary>The lowest level where the text is free, and where its leader passes no text below.</summary>
-    private static (double Shift, int Level)? FindLevel(List<(double Left, double Right)>[] taken, double middle, double width, int lowest)
+    /// <summary>Texts of short stretches, led up by lines that pass no other text: the arrangement that finds room for most.</summary>
+    private static IReadOnlyList<RowText> Raise(List<Raised> texts)
     {
-        for (int level = lowest; level < taken.Length; level++)
+        double[] anyWay = [0, 1 / 3.0, -1 / 3.0, 0.5, -0.5];
+        var fromLeft = Raise(texts, anyWay);
+        if (fromLeft.Count == texts.Count)
         {
-            bool led = taken.Take(level).Skip(1).All(t => t.TrueForAll(s => middle <= s.Left || middle >= s.Right));
-            foreach (double shift in new[] { 0, width / 3, -width / 3 })
+            return fromLeft;
+        }
+
+        // Beginning at its own leader, a text is over the leaders of those to its right, which then all stay below it.
+        var fromRight = Raise([.. Enumerable.Reverse(texts)], anyWay);
+        var stairs = Raise([.. Enumerable.Reverse(texts)], [0.5]);
+        return new[] { fromLeft, fromRight, stairs }.MaxBy(t => t.Count)!;
+    }
+
+    /// <param name="shifts">Tried in order, as shares of the text's width.</param>
+    private static List<RowText> Raise(List<Raised> texts, double[] shifts)
+    {
+        var taken = new List<(double Left, double Right)>[MostLevels + 1];
+        for (int i = 0; i < taken.Length; i++)
+        {
+            taken[i] = [];
+        }
+
+        var placed = new List<RowText>();
+        foreach (var text in texts)
+        {
+            if (Find(taken, text, shifts) is not { } place)
             {
-                double left = middle + shift - (width / 2);
-                if (led && taken[level].TrueForAll(s => left + width <= s.Left || left >= s.Right))
+                continue;
+            }
+
+            double middle = text.Middle + place.Shift;
+            taken[place.Level].Add((middle - (text.Width / 2) - (TextMargin / 2), middle + (text.Width / 2) + (TextMargin / 2)));
+            for (int level = 1; level < place.Level; level++)
+            {
+                taken[level].Add((text.Middle - (TextMargin / 2), text.Middle + (TextMargin / 2)));
+            }
+
+            placed.Add(new RowText(text.Text, text.From, text.To, place.Shift, place.Level));
+        }
+
+        return placed;
+    }
+
+    /// <summary>The lowest level where the text is free, and where its leader passes no text below.</summary>
+    private static (double Shift, int Level)? Find(List<(double Left, double Right)>[] taken, Raised text, double[] shifts)
+    {
+        for (int level = 1; level < taken.Length; level++)
+        {
+            if (level > 1 && taken[level - 1].Exists(t => text.Middle > t.Left && text.Middle < t.Right))
+            {
+                return null;
+            }
+
+            foreach (double share in shifts)
+            {
+                double left = text.Middle + ((share - 0.5) * text.Width);
+                if (taken[level].TrueForAll(t => left + text.Width <= t.Left || left >= t.Right))
                 {
-                    return (shift, level);
+                    return (share * text.Width, level);
                 }
             }
         }
 
         return null;
     }
+
+    private sealed record Raised(string Text, double From, double To, double Middle, double Width);
 }

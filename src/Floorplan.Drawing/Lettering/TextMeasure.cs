@@ -15,7 +15,7 @@ public static class TextMeasure
     public const double Descent = 0.3;
 
     /// <summary>Above the baseline, in cap heights: ascenders and accents on small letters.</summary>
-    public const double Ascent = 1.05;
+    public const double Ascent = 1.1;
 
     /// <summary>Baseline to baseline, in cap heights (ISO 3098, capitals and small letters).</summary>
     public const double LinePitch = 1.5;
