@@ -1,3 +1,4 @@
+using Floorplan.Checks.Framework;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
 
@@ -26,5 +27,17 @@ public class SheetTextTests
         var drawn = DrawnPlans.Template(template).Single(s => s.Name[0] == (char)('0' + sheet));
         var faults = SceneAudit.Faults(drawn);
         Assert.True(faults.Count == 0, string.Join("\n", faults));
+    }
+
+    public static TheoryData<string> Rules => [.. RuleCatalogue.All.Select(r => r.Name)];
+
+    [Theory, MemberData(nameof(Rules))]
+    public void The_same_holds_for_the_bad_example_of_every_rule(string rule)
+    {
+        foreach (var sheet in DrawnPlans.Draw(RuleCatalogue.Find(rule)!.Bad))
+        {
+            var faults = SceneAudit.Faults(sheet);
+            Assert.True(faults.Count == 0, sheet.Name + ":\n" + string.Join("\n", faults));
+        }
     }
 }
