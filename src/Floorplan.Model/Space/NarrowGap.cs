@@ -1,7 +1,7 @@
 using Floorplan.Model.Space.Free;
+using Floorplan.Model.Space.Gaps;
 using Floorplan.Model.Space.Mesh;
 using Floorplan.Model.Space.Search;
-using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 
@@ -14,11 +14,8 @@ namespace Floorplan.Model.Space;
 /// </summary>
 internal sealed class NarrowGap
 {
-    /// <summary>Distance between tried points, in mm. Own assumption.</summary>
-    private const double Spacing = 50;
-
-    /// <summary>A thing is beside the route, not ahead, when it lies at more than 30 degrees from the way ahead. Own assumption.</summary>
-    private const double Beside = 0.5;
+    /// <summary>Routes are looked at in stretches of this length, in mm, each with what stands beside it. Measured: shorter ones ask the index too often, longer ones get too much from it.</summary>
+    private const double Stretch = 2000;
 
     private readonly Maps maps;
     private readonly STRtree<WallPiece> walls = new();
@@ -45,10 +42,10 @@ internal sealed class NarrowGap
     }
 
     /// <summary>The gap with the stations on its two sides (null is a wall).</summary>
-    public (double Width, Coordinate At, Station? Left, Station? Right) Find(Route route, double upToMm)
+    public Gap Find(Route route, double upToMm)
     {
         var points = route.Path.Coordinates;
-        var best = (Width: double.PositiveInfinity, At: points[0], Left: (Station?)null, Right: (Station?)null);
+        var best = new Gap(double.PositiveInfinity, points[0], null, null);
         for (int i = 0; i + 1 < points.Length; i++)
         {
             double length = points[i].Distance(points[i + 1]);
@@ -57,70 +54,35 @@ internal sealed class NarrowGap
                 continue;
             }
 
-            int pieces = Math.Max(1, (int)Math.Ceiling(length / Spacing));
-            for (int k = i == 0 ? 0 : 1; k <= pieces; k++)
+            int count = Math.Max(1, (int)Math.Ceiling(length / GapStretch.Spacing));
+            int step = Math.Max(1, (int)(Stretch / GapStretch.Spacing));
+            for (int k = i == 0 ? 0 : 1; k <= count; k += step)
             {
-                var p = Line.At(points[i], points[i + 1], k / (double)pieces);
-                var ahead = new Coordinate((points[i + 1].X - points[i].X) / length, (points[i + 1].Y - points[i].Y) / length);
-                Try(p, ahead, Math.Min(upToMm, best.Width), ref best);
+                int last = Math.Min(k + step - 1, count);
+                var stretch = new GapStretch(points[i], points[i + 1], count, k, last, Math.Min(upToMm, best.Width));
+                Gather(stretch);
+                best = stretch.Narrowest(best, IsDoorway);
             }
         }
 
         return best;
     }
 
-    private void Try(Coordinate p, Coordinate ahead, double upTo, ref (double Width, Coordinate At, Station? Left, Station? Right) best)
+    private void Gather(GapStretch stretch)
     {
-        var box = new Envelope(p);
-        box.ExpandBy(upTo);
-        var left = new List<(Coordinate At, Station? Of)>();
-        var right = new List<(Coordinate At, Station? Of)>();
-        foreach (var obstacle in maps.Obstacles.Near(box))
+        foreach (var obstacle in maps.Obstacles.Near(stretch.Box))
         {
             if (obstacle.Blocks(Mover.Person.HeightMm) && !obstacle.Station.Movable)
             {
-                Add(NearestOn(obstacle.Ring, p), obstacle.Station);
+                stretch.Add(obstacle.Ring, obstacle.Station);
             }
         }
 
-        foreach (var wall in walls.Count == 0 ? [] : walls.Query(box))
+        foreach (var wall in walls.Count == 0 ? [] : walls.Query(stretch.Box))
         {
-            Add(Line.Nearest(wall.A, wall.B, p), null);
-        }
-
-        foreach (var l in left)
-        {
-            foreach (var r in right)
-            {
-                double width = l.At.Distance(r.At);
-                bool opposed = ((l.At.X - p.X) * (r.At.X - p.X)) + ((l.At.Y - p.Y) * (r.At.Y - p.Y)) <= 0;
-                if (opposed && width < best.Width && width <= upTo && !doorways.Any(d => d.Contains(l.At) && d.Contains(r.At)))
-                {
-                    best = (width, Line.At(l.At, r.At, 0.5), l.Of, r.Of);
-                }
-            }
-        }
-
-        void Add(Coordinate q, Station? of)
-        {
-            double dx = q.X - p.X, dy = q.Y - p.Y, distance = Math.Sqrt((dx * dx) + (dy * dy));
-            double across = (ahead.X * dy) - (ahead.Y * dx);
-            if (distance > FloorMesh.Same && distance <= upTo && Math.Abs(across) >= Beside * distance)
-            {
-                (across > 0 ? left : right).Add((q, of));
-            }
+            stretch.Add([wall.A, wall.B], null);
         }
     }
 
-    private static Coordinate NearestOn(List<Coordinate> ring, Coordinate p)
-    {
-        var best = ring[0];
-        for (int i = 0; i < ring.Count; i++)
-        {
-            var q = Line.Nearest(ring[i], ring[(i + 1) % ring.Count], p);
-            best = q.Distance(p) < best.Distance(p) ? q : best;
-        }
-
-        return best;
-    }
+    private bool IsDoorway(Coordinate a, Coordinate b) => doorways.Exists(d => d.Contains(a) && d.Contains(b));
 }
