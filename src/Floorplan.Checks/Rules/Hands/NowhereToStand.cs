@@ -10,12 +10,6 @@ namespace Floorplan.Checks.Rules.Hands;
 /// <summary>Looks for anything fixed, any wall and any other person on the floor of each standing place.</summary>
 public sealed class NowhereToStand : Rule
 {
-    /// <summary>A thing this low is a grating or a step that one stands on, in mm; own assumption.</summary>
-    private const double StoodOn = 300;
-
-    /// <summary>A thing hung this high is over heads: stature of a 95th-percentile man 1870 mm (ANSUR II) and shoes 30 mm (from memory).</summary>
-    private const double OverHead = 1900;
-
     public override string Name => "nowhere-to-stand";
 
     public override RuleGroup Group => RuleGroup.Hands;
@@ -56,6 +50,9 @@ public sealed class NowhereToStand : Rule
         """;
 
     public override string Good => Bad.Replace("1200 x 1400 x 850", "1200 x 600 x 850", StringComparison.Ordinal);
+
+    /// <summary>A worker who would stand on a sink that is blocked by the worker's own station: one mistake, told by the sink.</summary>
+    public override IReadOnlyList<string> GivesWayTo => ["sink-blocked"];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -121,9 +118,7 @@ public sealed class NowhereToStand : Rule
 
         foreach (var other in context.Space.StationsNear(floor.EnvelopeInternal))
         {
-            bool inTheWay = other.Id != station.Id && !other.Movable &&
-                other.Top.Millimetres > StoodOn && other.Bottom.Millimetres < OverHead;
-            if (inTheWay && floor.Intersection(other.Footprint) is { Area: > SmallArea } part)
+            if (other.Id != station.Id && InTheWay.Is(other) && floor.Intersection(other.Footprint) is { Area: > SmallArea } part)
             {
                 yield return new Blocker(other, Named.Of(other), part, other.Footprint, false);
             }

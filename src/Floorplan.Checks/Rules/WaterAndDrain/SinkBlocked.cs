@@ -1,20 +1,24 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model.Flows;
+using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-/// <summary>Whether a person can stand near enough to a sink to use it.</summary>
+/// <summary>Whether a person can stand near enough in front of a sink, facing it, to use it. A sink against a wall is not used from its ends.</summary>
 public sealed class SinkBlocked : Rule
 {
+    /// <summary>A wall as near as this is the one that the sink hangs on, in mm; own assumption.</summary>
+    private const double Behind = 100;
+
     public override string Name => "sink-blocked";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "Nobody can stand at a sink: something else stands in front of it.";
+    public override string Says => "Nobody can stand at a sink: something else, or a wall, takes the floor in front of it.";
 
     public override string Why => "A sink behind a tank or a bin is not used. It has to be free at all times, and for nothing but washing hands.";
 
@@ -24,6 +28,7 @@ public sealed class SinkBlocked : Rule
     [
         new("Food Code 2022, 5-205.11 (WAC 246-215-05270): a hand sink can be got at at all times", Origin.FoundInPublicCopy, Force.Law),
         new("half a standing place and a short bend from the bowl", Origin.OwnAssumption),
+        Published.AnsurTwo,
     ];
 
     public override IReadOnlyList<RuleLimit> Limits => [new("sink to the nearest place to stand", 450, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
@@ -31,6 +36,8 @@ public sealed class SinkBlocked : Rule
     public override string Bad => Box("1800 from west, 900 from south");
 
     public override string Good => Box("against south wall, 3200 from west");
+
+    public override IReadOnlyList<string> GivesWayTo => ["overlap", "clear-space-blocked"];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -41,24 +48,61 @@ public sealed class SinkBlocked : Rule
 
         foreach (var sink in context.Plan.Stations.Where(s => s.Role == StationRole.Sink))
         {
-            var stand = context.Space.StandingAt(new StationStop(sink, sink.Span), sink.Room);
-            double far = stand is null ? double.PositiveInfinity : sink.Footprint.Distance(Shape.Factory.CreatePoint(stand));
-            if (far <= limit.Value + Tiers.Tolerance)
+            var fronts = Fronts(sink).Select(side => new StandingBefore(context.Space, sink, side)).ToList();
+            double near = fronts.Min(f => f.Nearest());
+            if (near > limit.Value + Tiers.Tolerance)
             {
-                continue;
+                yield return Report(context, sink, fronts, near, limit);
             }
-
-            var near = sink.Footprint.EnvelopeInternal.Copy();
-            near.ExpandBy(limit.Value);
-            string[] others = [.. context.Space.StationsNear(near).Where(s => s.Id != sink.Id && s.Room.Id == sink.Room.Id).Select(Named.Of)];
-            string behind = others.Length == 0 ? "" : " behind " + Named.List(others);
-            string where = stand is null ? "there is no floor to stand on" : $"the nearest floor to stand on is {context.Text(far)} away";
-            yield return CheckContext.Find(
-                this, limit, far, [sink.Id], $"nobody can get at the sink {sink.Id}{behind}: {where}",
-                others.Length == 0 ? $"move {sink.Id} to where there is floor to stand on" : $"move {Named.List(others)} away from {sink.Id}, or move {sink.Id}", sink.Span, sink.Bounds.Centre.Coordinate)
-                with
-            { Severity = Severity.Error };
         }
+    }
+
+    private Finding Report(CheckContext context, Station sink, List<StandingBefore> fronts, double near, AppliedLimit limit)
+    {
+        var blockers = fronts.SelectMany(f => context.Space.StationsNear(f.Ideal.EnvelopeInternal).Where(s => Touch.Shared(f.Ideal, s.Footprint) is not null))
+            .Where(s => s.Id != sink.Id && InTheWay.Is(s))
+            .DistinctBy(s => s.Id)
+            .OrderBy(s => s.Item)
+            .ToList();
+        string name = Named.Of(sink);
+        string others = Named.List(blockers.Select(Named.Of));
+        string what = blockers.Count switch
+        {
+            0 => "a wall is too near",
+            1 => $"{others} stands in front of it",
+            _ => $"{others} stand in front of it",
+        };
+        string where = double.IsInfinity(near)
+            ? "there is no floor to stand on before it"
+            : $"the nearest place to stand before it is {context.Text(near)} away";
+        string room = context.Text(WorkerSize.Depth);
+        return CheckContext.Find(
+            this, limit, near, [sink.Id, .. blockers.Select(s => s.Id)], $"nobody can get at the sink {name}: {what}, and {where}",
+            blockers.Count == 0 ? $"move {name} to where there is floor to stand on" : $"move {others} away so that {room} of floor is free before {name}, or move {name}",
+            sink.Span, sink.Bounds.Centre.Coordinate)
+            with
+        { Severity = Severity.Error };
+    }
+
+    /// <summary>Where people are said to stand, else the sides that face away from a wall behind, else all.</summary>
+    private static IReadOnlyList<Side> Fronts(Station sink)
+    {
+        Side[] said = [.. sink.Workers.Select(w => w.Stands).Concat(sink.Clears.Select(c => c.Side)).Distinct()];
+        Side[] faced = said.Length > 0 ? said : [.. Compass.All.Where(side => IsAtWall(sink, side.Opposite()))];
+        return faced.Length > 0 ? faced : Compass.All;
+    }
+
+    private static bool IsAtWall(Station sink, Side side)
+    {
+        var box = sink.Footprint.EnvelopeInternal;
+        var behind = side switch
+        {
+            Side.North => new Coordinate(box.Centre.X, box.MaxY + Behind),
+            Side.South => new Coordinate(box.Centre.X, box.MinY - Behind),
+            Side.East => new Coordinate(box.MaxX + Behind, box.Centre.Y),
+            _ => new Coordinate(box.MinX - Behind, box.Centre.Y),
+        };
+        return !sink.Room.Floor.Covers(Shape.Factory.CreatePoint(behind));
     }
 
     private static string Box(string tank) => $"""
