@@ -10,8 +10,10 @@ namespace Floorplan.Checks.Measuring;
 internal static class Tiers
 {
     /// <summary>Of the figures that <paramref name="measured"/> is more than, the heaviest; null when it keeps to all.</summary>
-    public static AppliedLimit? Above(CheckContext context, Rule rule, double measured) =>
-        Heaviest(Holding(context, rule), limit => measured > limit.Value + Tolerance);
+    public static AppliedLimit? Above(CheckContext context, Rule rule, double measured) => Above(Holding(context, rule), measured);
+
+    /// <summary>Of some figures those that <paramref name="measured"/> is more than, the heaviest; null when it keeps to all.</summary>
+    public static AppliedLimit? Above(IEnumerable<AppliedLimit> limits, double measured) => Heaviest(limits, limit => measured > limit.Value + Tolerance);
 
     /// <summary>Of the figures that <paramref name="measured"/> is less than, the heaviest; null when it keeps to all.</summary>
     public static AppliedLimit? Below(CheckContext context, Rule rule, double measured) =>

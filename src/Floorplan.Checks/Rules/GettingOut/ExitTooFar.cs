@@ -1,6 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Space;
 
 namespace Floorplan.Checks.Rules.GettingOut;
@@ -9,6 +10,7 @@ namespace Floorplan.Checks.Rules.GettingOut;
 public sealed class ExitTooFar : Rule
 {
     private const string Only = "walk to the only exit";
+    private const string ShortOnly = "short walk to the only exit";
     private const string Nearest = "walk to the nearest of several exits";
 
     public override string Name => "exit-too-far";
@@ -25,11 +27,13 @@ public sealed class ExitTooFar : Rule
     [
         new("IBC 2021, 1006.2.1: common path of 75 ft in group B or F without sprinklers", Origin.FromMemory, Force.ModelCode),
         new("IBC 2021, Table 1017.2: 200 ft in group F-1 without sprinklers", Origin.FoundInPublicCopy, Force.ModelCode),
+        new("NFPA 101, 2021, Table 40.2.5: common path of 50 ft in general industrial use without sprinklers", Origin.FromMemoryToVerify, Force.ModelCode),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         new(Only, 22_860, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(ShortOnly, 15_240, LimitUnit.Millimetres, Sources[2], Severity.Note, CodeChoice.Us),
         new(Nearest, 60_960, LimitUnit.Millimetres, Sources[1], Severity.Warning),
     ];
 
@@ -40,23 +44,27 @@ public sealed class ExitTooFar : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         bool one = context.Plan.Openings.Count(Exits.IsExit) == 1;
-        if (context.Limit(this, one ? Only : Nearest) is not { } limit)
-        {
-            yield break;
-        }
-
         var longest = context.Plan.Rooms
             .Select(r => (Room: r, Way: context.Space.FarthestExit(r, Mover.Person, Exits.IsExit)))
             .Where(p => p.Way is not null)
-            .OrderByDescending(p => p.Way!.LengthMm)
+            .Select(p => (p.Room, Way: p.Way!, Walk: ToTheDoor(context, p.Way!)))
+            .OrderByDescending(p => p.Walk)
             .FirstOrDefault();
-        if (longest.Way is { } way && way.LengthMm > limit.Value + Tiers.Tolerance)
+        if (longest.Way is { } way && Tiers.Above(Holding(context, one), longest.Walk) is { } limit)
         {
+            double walk = longest.Walk;
             yield return CheckContext.Find(
-                this, limit, way.LengthMm, [longest.Room.Id], $"the way out from the far end of {Named.Of(longest.Room)} is {context.Walk(way.LengthMm)}{(one ? ", and there is only one" : "")}",
-                $"add an exit nearer to it: the way is {context.Walk(way.LengthMm - limit.Value)} too long", longest.Room.Span, way.Path.StartPoint.Coordinate);
+                this, limit, walk, [longest.Room.Id], $"the way out from the far end of {Named.Of(longest.Room)} is {context.Walk(walk)}{(one ? ", and there is only one" : "")}",
+                $"add an exit nearer to it: the way is {context.Walk(walk - limit.Value)} too long", longest.Room.Span, way.Path.StartPoint.Coordinate);
         }
     }
+
+    /// <summary>A figure that the plan sets holds however many exits there are.</summary>
+    private IEnumerable<AppliedLimit> Holding(CheckContext context, bool one) => Tiers.Holding(context, this)
+        .Where(l => l.SetBy is not null || (l.Published.Key == Nearest) != one);
+
+    /// <summary>The way ends at the outer face of the exit, not at the step outside that routes lead to.</summary>
+    private static double ToTheDoor(CheckContext context, Route way) => way.Path.Intersection(context.Plan.Shell.Outside).Length;
 
     private static string Shed(string door) => $"""
         plan "A very long shed"

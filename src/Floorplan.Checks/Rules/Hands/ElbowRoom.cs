@@ -65,10 +65,11 @@ public sealed class ElbowRoom : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
+        double widest = Tiers.Holding(context, this).Select(l => l.Value).DefaultIfEmpty(0).Max();
         var tightest = new Dictionary<(string, string), Pair>();
         foreach (var row in Rows(context.Plan))
         {
-            foreach (var pair in Neighbours(row))
+            foreach (var pair in Neighbours(row, widest))
             {
                 var key = (pair.First.Station.Id, pair.Second.Station.Id);
                 if (!tightest.TryGetValue(key, out var known) || pair.Apart < known.Apart)
@@ -118,11 +119,11 @@ public sealed class ElbowRoom : Rule
         .GroupBy(p => (p.Station.Room.Id, p.Worker.Stands))
         .Select(g => g.OrderBy(p => p.Along).ThenBy(p => p.Across).ToList());
 
-    private static IEnumerable<Pair> Neighbours(List<Standing> row)
+    private static IEnumerable<Pair> Neighbours(List<Standing> row, double upTo)
     {
         for (int i = 0; i < row.Count; i++)
         {
-            for (int j = i + 1; j < row.Count && row[j].Along - row[i].Along < LineForEach; j++)
+            for (int j = i + 1; j < row.Count && row[j].Along - row[i].Along < upTo; j++)
             {
                 // Farther apart than a body is deep: they stand in two rows, not side by side.
                 if (Math.Abs(row[j].Across - row[i].Across) < WorkerSize.Depth.Millimetres)

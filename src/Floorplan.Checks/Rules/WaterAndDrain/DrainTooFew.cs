@@ -12,6 +12,9 @@ public sealed class DrainTooFew : Rule
     private const string Area = "floor for each drain";
     private const string Far = "floor to its nearest drain";
 
+    /// <summary>Exactly, in square metres.</summary>
+    private const double FourHundredSquareFeet = 400 * 0.3048 * 0.3048;
+
     public override string Name => "drain-too-few";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
@@ -30,7 +33,7 @@ public sealed class DrainTooFew : Rule
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Area, 37.16, LimitUnit.SquareMetres, Sources[0], Severity.Warning),
+        new(Area, FourHundredSquareFeet, LimitUnit.SquareMetres, Sources[0], Severity.Warning),
         new(Far, 4877, LimitUnit.Millimetres, Sources[1], Severity.Note),
     ];
 

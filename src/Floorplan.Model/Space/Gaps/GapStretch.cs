@@ -17,6 +17,9 @@ internal sealed class GapStretch
     /// <summary>A thing is beside the route, not ahead, when it lies at more than 30 degrees from the way ahead. Own assumption.</summary>
     private const double Beside = 0.5;
 
+    /// <summary>Two things make a gap when they lie on opposite sides, at least 120 degrees apart; at less they make an inner corner. Own assumption.</summary>
+    private const double Opposite = -0.5;
+
     private readonly Coordinate from;
     private readonly Coordinate to;
     private readonly int count;
@@ -92,7 +95,8 @@ internal sealed class GapStretch
                 foreach (var r in onRight)
                 {
                     double width = l.At.Distance(r.At);
-                    bool opposed = ((l.At.X - p.X) * (r.At.X - p.X)) + ((l.At.Y - p.Y) * (r.At.Y - p.Y)) <= 0;
+                    double turn = ((l.At.X - p.X) * (r.At.X - p.X)) + ((l.At.Y - p.Y) * (r.At.Y - p.Y));
+                    bool opposed = turn <= Opposite * l.Distance * r.Distance;
                     if (opposed && width < best.Width && width <= upTo && !isDoorway(l.At, r.At))
                     {
                         best = new Gap(width, Line.At(l.At, r.At, 0.5), l.Of, r.Of);

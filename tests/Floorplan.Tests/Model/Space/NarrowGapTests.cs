@@ -37,6 +37,18 @@ public class NarrowGapTests
         Assert.Equal(1000, space.NarrowestAlong(route, 1500).WidthMm, 3);
     }
 
+    /// <summary>A bench in a corner, used from its end: bench and wall meet there, and nobody walks between them.</summary>
+    [Fact]
+    public void An_inner_corner_is_no_gap()
+    {
+        var plan = new TestPlan(6000, 2600);
+        var room = plan.Room("r", 0, 0, 6000, 2600);
+        plan.Station("bench", room, TestPlan.Rectangle(5400, 1700, 6000, 2600));
+        var space = new FloorSpace(plan.Build());
+        var route = space.Find(room, new(5175, 2150), room, new(1000, 1300), Mover.Person)!;
+        Assert.True(space.NarrowestAlong(route, 914).WidthMm > 914);
+    }
+
     [Fact]
     public void A_doorway_and_a_thing_on_wheels_do_not_count()
     {

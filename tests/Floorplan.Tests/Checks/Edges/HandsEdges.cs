@@ -1,0 +1,108 @@
+using static System.FormattableString;
+using Floorplan.Tests.Checks.Support;
+
+namespace Floorplan.Tests.Checks.Edges;
+
+/// <summary>Body sizes are ANSUR II percentiles (Gordon and others, NATICK/TR-15/007, 2014), computed from the public data of 4082 men and 1986 women.</summary>
+internal static class HandsEdges
+{
+    private const string Head = """
+        plan "Edge"
+          units metric
+          code eu
+        """;
+
+    public static IReadOnlyList<Edge> All { get; } =
+    [
+        new("out-of-reach", "thumb-tip reach of a 5th-percentile woman 674 mm (ANSUR II), over a bench", 674, 675, Bench, "bench") { Set = ("700 mm", "600 mm") },
+        new("out-of-reach", "thumb-tip reach of a 95th-percentile man 886 mm (ANSUR II), over a bench", 886, 887, Bench, "bench") { Lighter = 674, Set = ("900 mm", "800 mm") },
+        new("out-of-reach", "674 mm (ANSUR II), to a bin beside the bench", 674, 675, Bin, "bench", "bin") { Set = ("700 mm", "600 mm") },
+        new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank", 674, 675, Rack, "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
+        new("elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
+        new("elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
+        new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
+        new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") { Lighter = 10_000, Set = ("21 m", "19 m") },
+    ];
+
+    /// <summary>The worker stands south, so the far side is as far as the bench is deep.</summary>
+    private static string Bench(double deep) => Invariant($"""
+        {Head}
+        shell container 20 ft high-cube
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Trim bench" in cut
+          size   1800 x {deep} x 900
+          place  against north wall, 2500 from west
+          worker south
+        """);
+
+    /// <summary>The worker stands at the middle of a bench 1000 long; the bin's near corner lies on the line of its front edge.</summary>
+    private static string Bin(double reach) => Invariant($"""
+        {Head}
+        shell container 20 ft high-cube
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Trim bench" in cut
+          size   1000 x 600 x 900
+          place  against north wall, 2000 from west
+          worker south
+          waste  0.1 kg each to bin
+        bin bin 60 L in cut
+          size   400 x 600 x 800
+          place  against north wall, east of bench gap {reach - 500}
+        """);
+
+    /// <summary>A rack in the corner with a tank right before it: hands go over the tank.</summary>
+    private static string Rack(double deep) => Invariant($"""
+        {Head}
+        shell container 20 ft high-cube
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Trim bench" in cut
+          size   1000 x 600 x 900
+          place  against north wall, 200 from west
+          worker south
+        store rack "Rack" in cut
+          size   1200 x 500 x 1800
+          place  corner north-east
+        station tank "Tank" in cut
+          size   1200 x {deep} x 850
+          place  against east wall, south of rack
+        station cabinet "Cabinet" in cut
+          size   2000 x {500 + deep} x 1800
+          place  against north wall, west of rack
+        flow product
+          bench -> rack by hand
+        """);
+
+    private static string Elbows(double apart, string code) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+        shell container 20 ft high-cube
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Trim bench" in cut
+          size    2400 x 600 x 900
+          place   against north wall, 2500 from west
+          workers 2 south, {apart} apart
+        """);
+
+    /// <summary>Two tables of one size along a wall: the walk between their workers is straight.</summary>
+    private static string Carry(double far) => Invariant($"""
+        {Head}
+        shell shed 26 m x 3 m x 2.5 m
+        room cut "Packing" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station wash "Wash table" in cut
+          size   1200 x 600 x 900
+          place  against north wall, 100 from west
+          worker south
+        station pack "Packing table" in cut
+          size   1200 x 600 x 900
+          place  against north wall, {100 + far} from west
+          worker south
+        flow product
+          wash -> pack by hand
+        """);
+}

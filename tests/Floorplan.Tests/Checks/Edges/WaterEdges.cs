@@ -1,0 +1,101 @@
+using static System.FormattableString;
+using Floorplan.Tests.Checks.Support;
+
+namespace Floorplan.Tests.Checks.Edges;
+
+internal static class WaterEdges
+{
+    private const double SquareFoot = 0.3048 * 0.3048;
+    private const double Foot = 304.8;
+
+    public static IReadOnlyList<Edge> All { get; } =
+    [
+        new("no-water-near", "a branch of 3 m (own assumption), cold", 3000, 3001, mm => Rinse($"needs cold 8 L/min", Invariant($"water w1 cold in rinse, north wall, {2000 + mm} from west, height 1200")), "bench", "w1") { Set = ("3.5 m", "2.5 m") },
+        new("no-water-near", "a branch of 3 m (own assumption), hot", 3000, 3001, mm => Rinse($"needs hot 8 L/min at 60 C", Invariant($"water w1 hot in rinse, north wall, {2000 + mm} from west, height 1200")), "bench", "w1") { Set = ("3.5 m", "2.5 m") },
+        new("no-drain-near", "run-off of 3 m (own assumption)", 3000, 3001, mm => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, {2000 + mm} from west, 200 from north, 100")), "bench", "fd1") { Set = ("3.5 m", "2.5 m") },
+        new("drain-too-few", "a drain for each 400 sq ft: COMAR 10.15.03.21, Maryland; Iowa meat plant guidelines", 400 * SquareFoot, 400.5 * SquareFoot, m2 => OneDrain(m2 * 1e6 / (20 * Foot), 20 * Foot), "wash") { Set = ("40 m2", "30 m2"), Within = 1e-3 },
+        new("drain-too-few", "no floor more than 16 ft from a drain: RCW 16.68.110, Washington", 16 * Foot, (16 * Foot) + 1, HalfDiagonal, "wash") { Within = 0.1 },
+        new("fall-not-possible", "rise = slope x run, from the floor build-up of 50 mm", 50, 51, mm => Falls(mm / 0.02, floor: 50, outlet: 200), "fd1", "wash"),
+        new("fall-not-possible", "an outlet no higher than the low floor: 2 % over 2.5 m", 50, 49, mm => Falls(2500, floor: 60, outlet: mm), "fd1", "wash"),
+        new("fall-not-possible", "an outlet above the ground, here 500 mm below the floor", 500, 501, mm => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, 1500 from west, centred, 100, outlet {mm} below floor")), "fd1"),
+        new("hand-sink-too-far", "25 ft: FDA/CFP Food Establishment Plan Review Guide 2000, Part 4; code us", 25 * Foot, (25 * Foot) + 1, mm => SinkAlong(mm, "us"), "bench", "s1") { Set = ("8 m", "7 m") },
+        new("hand-sink-too-far", "25 ft, code eu", 25 * Foot, (25 * Foot) + 1, mm => SinkAlong(mm, "eu"), "bench", "s1") { Lighter = 3000, Set = ("8 m", "7 m") },
+        new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code eu", 3000, 3001, mm => SinkAlong(mm, "eu"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+        new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code none", 3000, 3001, mm => SinkAlong(mm, "none"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+        new("sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right", "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
+    ];
+
+    private static string Rinse(string needs, string more) => $"""
+        plan "Edge"
+          units metric
+          code eu
+        shell container 20 ft high-cube
+          ground 500 below floor
+        room rinse "Rinse room" dirty from west to east
+        door d1 rinse to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Rinse bench" in rinse
+          size  1400 x 600 x 900
+          place against north wall, 600 from west
+          {needs}
+        {more}
+        """;
+
+    /// <summary>A shed with walls of 100 mm round a floor of the size asked for.</summary>
+    private static string OneDrain(double length, double depth, string more = "") => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell shed {length + 200:0.####} x {depth + 200:0.####} x 2800
+          {more}
+        room wash "Wash" dirty from west to east
+        door d1 wash to outside, south wall, centred, 900 x 2050, swings out
+        drain fd1 floor in wash, {length / 2:0.####} from west, centred, 100
+        """);
+
+    /// <summary>A drain in the middle of a floor of 12 to 5 lies half a diagonal, 13, from the corners.</summary>
+    private static string HalfDiagonal(double far) => OneDrain(2 * far * 12 / 13, 2 * far * 5 / 13);
+
+    private static string Falls(double run, double floor, double outlet)
+    {
+        // Linings of 0 leave the walls where they are; the slope is 1/4 in/ft, CURFFL 114150(b), California.
+        string plan = OneDrain(2 * run * 12 / 13, 2 * run * 5 / 13, Invariant($"lining walls 0, ceiling 0, floor {floor}"));
+        return plan + Invariant($", outlet {outlet:0.####} below floor\nfalls wash 2 % to fd1");
+    }
+
+    /// <summary>Bench and sink are equally deep, so the walk from the worker to before the sink is straight.</summary>
+    private static string SinkAlong(double walk, string code) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+        shell shed 12 m x 4 m x 2.8 m
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, centred, 900 x 2050, swings out
+        station bench "Cutting bench" in cut
+          size   1800 x 600 x 900
+          place  against north wall, 100 from west
+          worker south
+        sink s1 hand in cut
+          size   400 x 600 x 900
+          place  against north wall, {1000 - 200 + walk:0.####} from west
+          clear  south 450
+        """);
+
+    /// <summary>Benches on both sides stand out past the sink; a body 320 mm deep (abdominal depth of a 95th-percentile man, ANSUR II) stands before them.</summary>
+    private static string SinkBetween(double toMiddle) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell container 20 ft high-cube
+        room gut "Gutting" dirty from west to east
+        door d1 gut to outside, south wall, 700 from west, 900 x 2050, swings out
+        sink s1 hand in gut
+          size  400 x 350 x 900
+          place against north wall, 2200 from west
+        station left "Left bench" in gut
+          size  1000 x {350 + toMiddle - 160} x 900
+          place against north wall, west of s1
+        station right "Right bench" in gut
+          size  1000 x {350 + toMiddle - 160} x 900
+          place against north wall, east of s1
+        """);
+}
