@@ -1,6 +1,5 @@
 using Floorplan.Model.Space.Free;
 using Floorplan.Model.Space.Gaps;
-using Floorplan.Model.Space.Mesh;
 using Floorplan.Model.Space.Search;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
