@@ -49,7 +49,10 @@ public static class SheetComposer
         return best!.Scene;
     }
 
-    /// <summary>Papers from small to large, each with the largest scale that leaves room for the text; the last one is taken as it is.</summary>
+    /// <summary>
+    /// Papers from small to large, each with the largest scale that leaves room for the text. When the text finds room on none, the
+    /// largest paper with the largest scale that holds the views.
+    /// </summary>
     private static IEnumerable<Layout> Layouts(SheetContent content, MeasuredText text, DrawingStandard standard)
     {
         var papers = Papers(content);
@@ -58,28 +61,14 @@ public static class SheetComposer
         Layout? fallback = null;
         foreach (var paper in papers)
         {
-            foreach (double scale in scales)
+            bool largest = paper == papers[^1];
+            var fitting = scales.Where(s => s <= smallest || largest || scales.Count == 1)
+                .SelectMany(s => (Layout[])[Layout.Of(content, paper, s, centred: true), Layout.Of(content, paper, s, centred: false)])
+                .Where(l => l.ViewsFit);
+            fallback = largest ? fitting.FirstOrDefault() : null;
+            if (fitting.FirstOrDefault(l => new TextColumns(l.Columns, standard).Fill(text.For(l.Columns[0].Width), null)) is { } layout)
             {
-                bool largest = paper == papers[^1];
-                if (scale > smallest && !largest && scales.Count > 1)
-                {
-                    break;
-                }
-
-                foreach (var layout in (Layout[])[Layout.Of(content, paper, scale, centred: true), Layout.Of(content, paper, scale, centred: false)])
-                {
-                    if (!layout.ViewsFit)
-                    {
-                        break;
-                    }
-
-                    fallback = layout;
-                    if (new TextColumns(layout.Columns, standard).Fill(text.For(layout.Columns[0].Width), null))
-                    {
-                        yield return layout;
-                        break;
-                    }
-                }
+                yield return layout;
             }
         }
 

@@ -21,7 +21,7 @@ internal static class TableBlock
         var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c)).ToArray()).ToList();
         string[] heads = [.. table.Columns];
         double[] widths = Widths(heads, [.. rows.Where(r => r.Length > 1)], width, s);
-        return new TextBlock(table.Title, [.. Rows(rows, widths, width, s)], Row(heads, widths, s, bold: true));
+        return new TextBlock(table.Title, [.. Rows(rows, widths, width, s)], Row(heads, widths, s, bold: true), IsList: true);
     }
 
     /// <summary>A row of one cell heads the rows below it, and is never left alone at the foot of a column.</summary>

@@ -5,7 +5,8 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Frames;
 
 /// <summary>A titled part of the text space, in rows that stay whole; between rows it may go on in the next column.</summary>
-internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null);
+/// <param name="IsList">One row for each of many things: cut short first when room is short.</param>
+internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null, bool IsList = false);
 
 /// <param name="Height">Paper mm.</param>
 /// <param name="Draw">Draws with the top left corner given.</param>
@@ -24,7 +25,7 @@ internal static class TextBlocks
     {
         if (content.Findings.Count > 0)
         {
-            yield return new TextBlock("Findings", [.. content.Findings.Select(f => Finding(f, width, s))]);
+            yield return new TextBlock("Findings", [.. content.Findings.Select(f => Finding(f, width, s))], IsList: true);
         }
 
         foreach (var table in content.Tables.Where(t => t.Rows.Count > 0))

@@ -15,6 +15,9 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
     private int column;
     private double down;
 
+    /// <summary>Kept free at the end of the last column.</summary>
+    private double foot;
+
     private double TitleHeight => standard.SubtitleHeight + TitleGap + 1;
 
     /// <summary>Columns of equal width over a drawing space, above the title block and outside the view.</summary>
@@ -39,29 +42,34 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
 
     /// <summary>
     /// Draws the blocks in order, or only measures when there is no scene; true when everything fits. Blocks stay whole when all
-    /// fits so; else they go on in the next column.
+    /// fits so; else they go on in the next column. When even then not all fits, lists come last and end with how much more there is.
     /// </summary>
     public bool Fill(IEnumerable<TextBlock> blocks, SceneBuilder? scene)
     {
         IReadOnlyList<TextBlock> all = [.. blocks];
-        bool whole = Fill(all, null, whole: true);
-        return scene is null ? whole || Fill(all, null, whole: false) : Fill(all, scene, whole);
+        bool whole = Fill(all, null, whole: true) == 0;
+        bool fits = whole || Fill(all, null, whole: false) == 0;
+        if (scene is null || fits)
+        {
+            return fits && (scene is null || Fill(all, scene, whole) == 0);
+        }
+
+        foot = TextBlocks.Height(1, standard);
+        int left = Fill([.. all.Where(b => !b.IsList), .. all.Where(b => b.IsList)], scene, whole: false);
+        var last = columns[^1];
+        scene.Text(new TextItem($"… and {left} more lines that find no room here", new(last.Left, last.Bottom), standard.NoteHeight, TextAnchor.Start, Layers.Legend, Bold: true));
+        return false;
     }
 
-    private bool Fill(IReadOnlyList<TextBlock> blocks, SceneBuilder? scene, bool whole)
+    /// <returns>Rows that found no room.</returns>
+    private int Fill(IReadOnlyList<TextBlock> blocks, SceneBuilder? scene, bool whole)
     {
         column = 0;
         down = 0;
-        bool all = true;
-        foreach (var block in blocks)
-        {
-            all &= Fill(block, scene, whole);
-        }
-
-        return all;
+        return blocks.Sum(b => Fill(b, scene, whole));
     }
 
-    private bool Fill(TextBlock block, SceneBuilder? scene, bool whole)
+    private int Fill(TextBlock block, SceneBuilder? scene, bool whole)
     {
         bool titled = false;
         double height = TitleHeight + (block.Head?.Height ?? 0) + block.Rows.Sum(r => r.Height);
@@ -78,7 +86,7 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
         {
             double head = titled ? 0 : TitleHeight + (block.Head?.Height ?? 0);
             bool last = i == block.Rows.Count - 1;
-            while (column < columns.Count && down + head + block.Rows[i].Height > columns[column].Height)
+            while (column < columns.Count && down + head + block.Rows[i].Height > HeightOf(column))
             {
                 column++;
                 down = 0;
@@ -88,7 +96,7 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
 
             if (column >= columns.Count)
             {
-                return false;
+                return block.Rows.Count - i;
             }
 
             if (!titled)
@@ -105,8 +113,10 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
             down += block.Rows[i].Height + (last ? BlockGap : 0);
         }
 
-        return true;
+        return 0;
     }
+
+    private double HeightOf(int at) => columns[at].Height - (at == columns.Count - 1 ? foot : 0);
 
     private PaperPoint Here => new(columns[column].Left, columns[column].Top + down);
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
@@ -38,6 +39,24 @@ public class HardPlansTests
         }
 
         AssertReadable(text.Append('\n').ToString());
+    }
+
+    [Fact]
+    public void What_finds_no_room_on_the_largest_sheet_is_counted_and_the_plan_keeps_its_scale()
+    {
+        var text = new StringBuilder("plan \"Long list\"\nshell shed 40000 x 20000 x 2600\nroom a \"Hall\" dirty from west to east\n");
+        for (int i = 0; i < 900; i++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"station s{i} \"Bench number {i}\" in a\n  size 500 x 400 x 900\n  place at {500 + (i % 45 * 850)}, {500 + (i / 45 * 900)}\n");
+        }
+
+        var sheet = SheetSet.Draw(DrawnPlans.Request(text.ToString()), [1]).Single();
+        var words = sheet.Items.OfType<TextItem>().Select(t => t.Text).ToList();
+
+        Assert.Single(words, w => w.StartsWith("… and ", StringComparison.Ordinal) && w.EndsWith(" more lines that find no room here", StringComparison.Ordinal));
+        Assert.Contains("Caution", words);
+        Assert.Contains(words, w => w is "1:50" or "1:100");
+        Assert.Empty(SceneAudit.Faults(sheet));
     }
 
     private static void AssertReadable(string plan)
