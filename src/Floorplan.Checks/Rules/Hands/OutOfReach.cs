@@ -165,29 +165,24 @@ public sealed class OutOfReach : Rule
 
     private Finding? FarStop(CheckContext context, Stop stop, Stop other, Room room, Geometry target)
     {
-        if (context.Limit(this) is not { } limit)
-        {
-            return null;
-        }
-
-        if (other is StationStop { Station: var station } &&
-            station.Workers.Any(w => context.Space.Reach(station, w, target, station.WorkHeight.Millimetres) <= limit.Value + Tiers.Tolerance))
-        {
-            return null;
-        }
-
         // Arms start at the front of the body, half a standing place ahead of its middle.
         var stand = context.Space.StandingAt(stop, room);
         double reach = stand is null
             ? double.PositiveInfinity
             : target.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(stand)) - (WorkerSize.Depth.Millimetres / 2);
-        if (reach <= limit.Value + Tiers.Tolerance)
+        if (other is StationStop { Station: { Workers.Count: > 0 } station })
+        {
+            reach = Math.Min(reach, station.Workers.Min(w => context.Space.Reach(station, w, target, station.WorkHeight.Millimetres)));
+        }
+
+        if (Tiers.Above(context, this, reach) is not { } limit)
         {
             return null;
         }
 
-        string things = stand is null ? $"there is no floor to stand on at {Named.Of(stop)} in {Named.Of(room)}" : $"{Named.Of(stop)} is {context.Text(reach)} from the nearest floor to stand on in {Named.Of(room)}";
-        string mend = stand is null
+        bool nowhere = double.IsInfinity(reach);
+        string things = nowhere ? $"there is no floor to stand on at {Named.Of(stop)} in {Named.Of(room)}" : $"{Named.Of(stop)} is {context.Text(reach)} from the nearest place to stand in {Named.Of(room)}";
+        string mend = nowhere
             ? $"clear the floor in front of {Named.Of(stop)}"
             : $"clear the floor in front of {Named.Of(stop)}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
         return CheckContext.Find(this, limit, reach, [stop.Name], things, mend, Span(stop), target.Centroid.Coordinate);

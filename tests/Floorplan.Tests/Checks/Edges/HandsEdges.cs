@@ -18,6 +18,7 @@ internal static class HandsEdges
         new("out-of-reach", "thumb-tip reach of a 95th-percentile man 886 mm (ANSUR II), over a bench", 886, 887, Bench, "bench") { Lighter = 674, Set = ("900 mm", "800 mm") },
         new("out-of-reach", "674 mm (ANSUR II), to a bin beside the bench", 674, 675, Bin, "bench", "bin") { Set = ("700 mm", "600 mm") },
         new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank", 674, 675, Rack, "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
+        new("out-of-reach", "886 mm (ANSUR II), to a rack behind a tank", 886, 887, Rack, "rack") { Lighter = 674, Set = ("900 mm", "800 mm"), Within = 0.1 },
         new("elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
         new("elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
         new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
