@@ -40,7 +40,7 @@ public static class SheetComposer
             }
 
             best = drawing;
-            if (drawing.Complete && (drawing.Crowding <= MostCrowding || layout.Paper != papers[0]))
+            if (layout.Paper == papers[^1] || drawing.Complete && (drawing.Crowding <= MostCrowding || layout.Paper != papers[0]))
             {
                 return drawing.Scene;
             }

@@ -60,7 +60,9 @@ internal sealed class RouteLanes(double pitch)
     }
 
     private bool IsAlongside(Sample a, Sample b) =>
-        PaperShapes.Length(a.At - b.At) < 0.8 * pitch && Math.Abs((a.Along.X * b.Along.Y) - (a.Along.Y * b.Along.X)) < NearlyParallel;
+        PaperShapes.Length(a.At - b.At) < 0.8 * pitch && IsParallel(a, b);
+
+    private static bool IsParallel(Sample a, Sample b) => Math.Abs((a.Along.X * b.Along.Y) - (a.Along.Y * b.Along.X)) < NearlyParallel;
 
     private IEnumerable<Sample> Near(Dictionary<(int X, int Y), List<Sample>> kept, Sample sample)
     {
@@ -87,7 +89,11 @@ internal sealed class RouteLanes(double pitch)
                 kept[key] = cell = [];
             }
 
-            cell.Add(sample);
+            // A route walked a thousand times is no fuller than one walked twice.
+            if (!cell.Exists(o => PaperShapes.Length(sample.At - o.At) < SampleStep / 2 && IsParallel(sample, o)))
+            {
+                cell.Add(sample);
+            }
         }
     }
 
@@ -110,12 +116,12 @@ internal sealed class RouteLanes(double pitch)
     /// <summary>The path moved to its left; corners are mitred, but a sharp turn is not drawn out.</summary>
     private static List<PaperPoint> Moved(IReadOnlyList<PaperPoint> path, double by)
     {
+        var before = Steps(path, forward: true);
+        var after = Steps(path, forward: false);
         var moved = new List<PaperPoint>(path.Count);
         for (int i = 0; i < path.Count; i++)
         {
-            var before = Step(path, i, -1);
-            var after = Step(path, i, 1);
-            var normal = PaperShapes.Left(before ?? after ?? new PaperPoint(1, 0)) + PaperShapes.Left(after ?? before ?? new PaperPoint(1, 0));
+            var normal = PaperShapes.Left(before[i] ?? after[i] ?? new PaperPoint(1, 0)) + PaperShapes.Left(after[i] ?? before[i] ?? new PaperPoint(1, 0));
             double square = (normal.X * normal.X) + (normal.Y * normal.Y);
             moved.Add(path[i] + PaperShapes.Times(normal, by * Math.Min(2 / Math.Max(square, 1e-9), 1)));
         }
@@ -123,18 +129,19 @@ internal sealed class RouteLanes(double pitch)
         return moved;
     }
 
-    /// <summary>The direction of travel to or from a point, over points that coincide with it; null at an end.</summary>
-    private static PaperPoint? Step(IReadOnlyList<PaperPoint> path, int from, int way)
+    /// <summary>For every point the direction of travel to it (or from it), over points that coincide with it; null at an end.</summary>
+    private static PaperPoint?[] Steps(IReadOnlyList<PaperPoint> path, bool forward)
     {
-        for (int i = from + way; i >= 0 && i < path.Count; i += way)
+        var steps = new PaperPoint?[path.Count];
+        for (int n = 1; n < path.Count; n++)
         {
-            if (PaperShapes.Length(path[i] - path[from]) > 1e-6)
-            {
-                return way > 0 ? PaperShapes.Towards(path[from], path[i]) : PaperShapes.Towards(path[i], path[from]);
-            }
+            int i = forward ? n : path.Count - 1 - n;
+            int from = forward ? i - 1 : i + 1;
+            bool coincide = PaperShapes.Length(path[i] - path[from]) <= 1e-6;
+            steps[i] = coincide ? steps[from] : forward ? PaperShapes.Towards(path[from], path[i]) : PaperShapes.Towards(path[i], path[from]);
         }
 
-        return null;
+        return steps;
     }
 
     private readonly record struct Sample(PaperPoint At, PaperPoint Along, int Number);
