@@ -19,6 +19,8 @@ internal sealed class Obstacles
     private readonly PaperIndex<Segment> heavy = new();
     private readonly PaperIndex<Segment> thin = new();
     private readonly PaperIndex<AreaItem> dark = new();
+    private readonly HashSet<Segment> seen = [];
+    private readonly HashSet<(PaperPoint, PaperPoint, int)> seenDark = [];
 
     public Obstacles(IEnumerable<SceneItem> items, double heavyFrom)
     {
@@ -43,7 +45,7 @@ internal sealed class Obstacles
                     AddArc(arc, heavyFrom);
                     break;
                 case AreaItem area when Luminance(area.Fill) < DarkBelow:
-                    dark.Add(PaperBox.Of(area.Rings.SelectMany(r => r)), area);
+                    AddDark(area);
                     break;
             }
         }
@@ -81,9 +83,27 @@ internal sealed class Obstacles
 
     private void AddLine(PaperPoint from, PaperPoint to, Pen pen, double heavyFrom)
     {
-        var segment = new Segment(from, to, pen.Width / 2);
+        // Routes walked again and again lie on each other.
+        var segment = new Segment(Rounded(from), Rounded(to), pen.Width / 2);
+        if (!seen.Add(segment))
+        {
+            return;
+        }
+
         (pen.Width >= heavyFrom ? heavy : thin).Add(PaperBox.Of([from, to]), segment);
     }
+
+    /// <summary>Arrowheads of such routes too: areas of as many corners in the same box are taken for one.</summary>
+    private void AddDark(AreaItem area)
+    {
+        var box = PaperBox.Of(area.Rings.SelectMany(r => r));
+        if (seenDark.Add((Rounded(new(box.Left, box.Top)), Rounded(new(box.Right, box.Bottom)), area.Rings.Sum(r => r.Count))))
+        {
+            dark.Add(box, area);
+        }
+    }
+
+    private static PaperPoint Rounded(PaperPoint p) => new(Math.Round(p.X, 2), Math.Round(p.Y, 2));
 
     private void AddArc(ArcItem arc, double heavyFrom)
     {

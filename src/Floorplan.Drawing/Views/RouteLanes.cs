@@ -13,6 +13,9 @@ internal sealed class RouteLanes(double pitch)
     private const double SampleStep = 1;
     private const int MostLanes = 3;
 
+    /// <summary>A longer route, in samples, is looked at more coarsely: 5 m of paper is far beyond a plan that can be read.</summary>
+    private const int MostSamples = 5000;
+
     /// <summary>Two pieces run alongside when the sine of the angle between them is less.</summary>
     private const double NearlyParallel = 0.5;
 
@@ -56,7 +59,7 @@ internal sealed class RouteLanes(double pitch)
             Keep(own, [sample]);
         }
 
-        return shared * SampleStep;
+        return shared * StepOf(path);
     }
 
     private bool IsAlongside(Sample a, Sample b) =>
@@ -101,16 +104,28 @@ internal sealed class RouteLanes(double pitch)
 
     private static IEnumerable<Sample> Samples(IReadOnlyList<PaperPoint> path)
     {
+        double step = StepOf(path);
         int number = 0;
         for (int i = 0; i + 1 < path.Count; i++)
         {
             double length = PaperShapes.Length(path[i + 1] - path[i]);
             var along = PaperShapes.Towards(path[i], path[i + 1]);
-            for (double at = SampleStep / 2; at < length; at += SampleStep)
+            for (double at = step / 2; at < length; at += step)
             {
                 yield return new Sample(path[i] + PaperShapes.Times(along, at), along, number++);
             }
         }
+    }
+
+    private static double StepOf(IReadOnlyList<PaperPoint> path)
+    {
+        double length = 0;
+        for (int i = 0; i + 1 < path.Count; i++)
+        {
+            length += PaperShapes.Length(path[i + 1] - path[i]);
+        }
+
+        return Math.Max(SampleStep, length / MostSamples);
     }
 
     /// <summary>The path moved to its left; corners are mitred, but a sharp turn is not drawn out.</summary>

@@ -24,6 +24,8 @@ public class HugeInputTests
         ["three hundred rooms in one"] = () => Head + Lines(300, n => $"room r{n} \"R\" clean area 500 x 500, in a, at {n}, {n}"),
         ["a shed with four thousand corners"] = () => "plan \"x\"\nshell shed corners " + string.Join(", ", Enumerable.Range(0, 4_000).Select(n => $"{n * 10} {n % 7 * 100}")),
         ["a kind of itself"] = () => Head + "kind k : k\nstation s : k in a\n",
+        ["a flow of twenty thousand stops"] = () => Head + "station s \"S\" in a\n  size 100 x 100 x 100\n  place at 100, 100\nflow product\n  s" + Repeat(20_000, " -> s"),
+        ["a flow there and back ten thousand times"] = () => Head + "station s \"S\" in a\n  size 100 x 100 x 100\n  place at 100, 100\nstation t \"T\" in a\n  size 100 x 100 x 100\n  place at 9000, 5000\nflow product\n  s" + Repeat(10_000, " -> t -> s"),
         ["digits without end"] = () => Head + "station s \"S\" in a\n  size " + new string('9', 100_000),
         ["commas without end"] = () => Head + "station s" + new string(',', 200_000),
     };
@@ -39,6 +41,21 @@ public class HugeInputTests
         Assert.InRange(run.Exit, 0, 1);
         Assert.Equal("", run.Error);
         Assert.InRange(run.Out.Length, 1, 64 << 20);
+    }
+
+    [Theory]
+    [InlineData("a flow of twenty thousand stops")]
+    [InlineData("a flow there and back ten thousand times")]
+    [InlineData("a chain of five thousand places")]
+    [InlineData("three hundred rooms in one")]
+    [InlineData("a shed with four thousand corners")]
+    public async Task It_is_drawn_or_refused_and_soon(string what)
+    {
+        using var folder = new TemporaryFolder();
+        string text = Texts[what]();
+        var run = await Task.Run(() => CliRun.In(folder.Path, text, "draw", "-")).WaitAsync(Hang);
+        Assert.InRange(run.Exit, 0, 1);
+        Assert.All(folder.Files, file => Assert.InRange(new FileInfo(folder.At(file)).Length, 1, 64 << 20));
     }
 
     private static string Lines(int count, Func<int, string> line) => string.Join('\n', Enumerable.Range(0, count).Select(line)) + "\n";
