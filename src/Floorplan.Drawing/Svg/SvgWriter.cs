@@ -161,7 +161,7 @@ public static class SvgWriter
         svg.Append(closed ? "Z" : "");
     }
 
-    private static void Point(StringBuilder svg, PaperPoint point) => svg.Append(SvgNumber.Text(point.X)).Append(' ').Append(SvgNumber.Text(point.Y));
+    private static void Point(StringBuilder svg, PaperPoint point) => SvgNumber.Append(SvgNumber.Append(svg, point.X).Append(' '), point.Y);
 
     private static void Stroke(StringBuilder svg, Pen pen)
     {

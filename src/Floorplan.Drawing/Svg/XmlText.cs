@@ -7,6 +7,11 @@ public static class XmlText
 {
     public static string Escape(string text)
     {
+        if (text.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or ',' or ':' or '/' or '(' or ')'))
+        {
+            return text;
+        }
+
         var safe = new StringBuilder(text.Length + 8);
         foreach (var rune in text.EnumerateRunes())
         {

@@ -20,6 +20,19 @@ public partial class SvgWriterTests
     public void Numbers_are_short_and_plain(double value, string text) => Assert.Equal(text, SvgNumber.Text(value));
 
     [Fact]
+    public void Numbers_are_the_ones_that_the_framework_writes()
+    {
+        var random = new Random(3);
+        for (int i = 0; i < 20_000; i++)
+        {
+            double value = (random.NextDouble() - 0.5) * Math.Pow(10, random.Next(-5, 7));
+            double rounded = Math.Round(value, 3, MidpointRounding.AwayFromZero);
+            Assert.Equal(rounded, double.Parse(SvgNumber.Text(value), CultureInfo.InvariantCulture), 0.00101);
+            Assert.True(SvgNumber.Text(value).Length <= rounded.ToString("0.000", CultureInfo.InvariantCulture).Length + 1);
+        }
+    }
+
+    [Fact]
     public void The_same_plan_gives_the_same_bytes_whatever_the_culture_and_on_every_run()
     {
         var sheets = DrawnPlans.Draw(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"))).Select(SvgWriter.Write).ToList();
