@@ -40,12 +40,14 @@ public class DrawCommandTests
         Assert.Contains("there is no sheet '99'; the sheets are 1,2,4", run.Error);
     }
 
-    [Fact]
-    public void A_plan_with_errors_is_drawn_with_them_and_exits_with_1()
+    [Theory]
+    [InlineData("1")]
+    [InlineData("2")]
+    public void A_plan_with_errors_is_drawn_with_them_and_exits_with_1(string sheet)
     {
         using var folder = new TemporaryFolder();
         folder.Write("unit.plan", Plans.Overlapping);
-        var run = CliRun.In(folder.Path, "", "draw", "unit.plan", "--sheets", "2");
+        var run = CliRun.In(folder.Path, "", "draw", "unit.plan", "--sheets", sheet);
         Assert.Equal(1, run.Exit);
         Assert.Matches(@"error: .*\[1 overlap\]", run.Out);
         string svg = File.ReadAllText(folder.At(Assert.Single(folder.Files, f => f.EndsWith(".svg", StringComparison.Ordinal))));

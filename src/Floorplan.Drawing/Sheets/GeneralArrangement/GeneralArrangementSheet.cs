@@ -1,5 +1,7 @@
+using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 
@@ -17,6 +19,7 @@ public sealed class GeneralArrangementSheet : Sheet
     public override SheetContent Content(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
+        var findings = Findings(request);
         var view = new PlanView(
             "Plan",
             plan,
@@ -28,6 +31,7 @@ public sealed class GeneralArrangementSheet : Sheet
                 new RailLayer(plan),
                 new WallLayer(plan),
                 new OpeningLayer(plan),
+                new FindingLayer(plan, findings),
                 new EndMarkLayer(plan),
                 new InnerDimensionLayer(plan),
                 new RoomNameLayer(plan),
@@ -40,8 +44,16 @@ public sealed class GeneralArrangementSheet : Sheet
             Legend = [.. view.Legend],
             Tables = [StationTable.Of(plan), OpeningTable.Of(plan)],
             Notes = [.. Notes(plan), .. plan.Head.Notes],
+            Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Cutting(plan.Shell.Kind), Cautions.ClosedBox, Cautions.LocalCode],
         };
+    }
+
+    /// <summary>What must be settled before anything is built as drawn: errors and warnings but those that sheets 2 and 4 are for.</summary>
+    private static IReadOnlyList<MarkedFinding> Findings(SheetRequest request)
+    {
+        var others = RuleCatalogue.All.Where(r => r.Group is RuleGroup.Hygiene or RuleGroup.WaterAndDrain).Select(r => r.Name).ToHashSet();
+        return [.. MarkedFinding.NumberAll(request.Findings).Where(f => f.Finding.AcceptedBy is null && f.Finding.Severity != Severity.Note && !others.Contains(f.Finding.Rule))];
     }
 
     private static string Describe(Plan plan, string checks) =>
