@@ -30,7 +30,7 @@ internal static class ClassicMistakes
             "A hand sink behind a tank",
             "goat-dairy-shed",
             "sink-blocked",
-            1,
+            4,
             "There was just room for the sink in the corner, until the vat came.",
             [
                 ("sink  s3 hand in making, 450 x 350, against north wall, 400 from east", "sink  s3 hand in making, 450 x 350, corner north-east"),

@@ -21,6 +21,8 @@ public class GalleryCommandTests
         Assert.True(ClassicMistakes.All.Count >= 6);
         Assert.All(ClassicMistakes.All, m => Assert.Contains($"mistakes/{m.Name}/before.svg", one.Files));
 
+        Assert.All(ClassicMistakes.All, m => Assert.Contains(">Findings</text>", File.ReadAllText(one.At($"mistakes/{m.Name}/before.svg"))));
+
         var committed = Directory.EnumerateFiles(Repository.At("gallery"), "*", SearchOption.AllDirectories)
             .Select(f => Path.GetRelativePath(Repository.At("gallery"), f).Replace('\\', '/'))
             .Order(StringComparer.Ordinal);
