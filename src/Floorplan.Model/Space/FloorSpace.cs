@@ -20,6 +20,8 @@ public sealed class FloorSpace : IFloorSpace
     private readonly ReachFinder reach;
     private IReadOnlyList<LegRoute>? legRoutes;
     private IReadOnlyList<Meeting>? meetings;
+    private ILookup<string, Station>? byRoom;
+    private WaysOut? waysOut;
 
     public FloorSpace(Plan plan)
     {
@@ -51,21 +53,20 @@ public sealed class FloorSpace : IFloorSpace
 
     public Route? FindExit(Room room, Coordinate from, Mover mover, Func<Opening, bool> isExit)
     {
-        var map = maps.For(mover, isExit);
-        return map.Region(room)?.Settle(from) is { } start ? Routes.ToNearest(map, start, Exits(map, isExit), OnlyOutBy(isExit)) : null;
+        var ways = WaysOut(mover, isExit);
+        return ways.HasExit && ways.Map.Region(room)?.Settle(from) is { } start ? ways.From(start) : null;
     }
 
     public Route? FarthestExit(Room room, Mover mover, Func<Opening, bool> isExit)
     {
-        var map = maps.For(mover, isExit);
-        var exits = Exits(map, isExit);
-        if (exits.Count == 0 || map.Region(room) is not { } region)
+        var ways = WaysOut(mover, isExit);
+        if (!ways.HasExit || ways.Map.Region(room) is not { } region)
         {
             return null;
         }
 
-        var workers = Plan.Stations.Where(s => s.Room.Id == room.Id).SelectMany(s => s.Workers).Select(w => w.Centre.Coordinate).ToList();
-        var (point, distance) = new FarthestSpot(map, region, OnlyOutBy(isExit)).From(exits, workers);
+        var workers = StationsIn(room).SelectMany(s => s.Workers).Select(w => w.Centre.Coordinate).ToList();
+        var (point, distance) = new FarthestSpot(ways, region).Find(workers);
         return point is null || double.IsInfinity(distance) ? null : FindExit(room, point, mover, isExit);
     }
 
@@ -79,9 +80,12 @@ public sealed class FloorSpace : IFloorSpace
     public IReadOnlyList<Station> StationsNear(Envelope envelope) =>
         [.. maps.Obstacles.Near(envelope).Select(o => o.Station).OrderBy(s => s.Item)];
 
-    private static List<FreePlace> Exits(FloorMap map, Func<Opening, bool> isExit) =>
-        [.. map.Open.Where(p => p.LeadsOut && isExit(p.Opening)).Select(map.JustOutside).OfType<FreePlace>()];
+    private IEnumerable<Station> StationsIn(Room room) => (byRoom ??= Plan.Stations.ToLookup(s => s.Room.Id))[room.Id];
 
-    /// <summary>Inner openings are all open; the outside is reached only through an exit.</summary>
-    private static Func<Opening, bool> OnlyOutBy(Func<Opening, bool> isExit) => o => (o.RoomA is not null && o.RoomB is not null) || isExit(o);
+    /// <summary>Kept for the next question, which is mostly about the same mover and the same exits.</summary>
+    private WaysOut WaysOut(Mover mover, Func<Opening, bool> isExit)
+    {
+        var map = maps.For(mover, isExit);
+        return waysOut is { } known && known.Map == map && known.IsExit == isExit ? known : waysOut = new WaysOut(map, isExit);
+    }
 }

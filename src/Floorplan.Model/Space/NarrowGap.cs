@@ -77,7 +77,7 @@ internal sealed class NarrowGap
             }
         }
 
-        foreach (var wall in walls.Count == 0 ? [] : walls.Query(stretch.Box))
+        foreach (var wall in walls.IsEmpty ? [] : walls.Query(stretch.Box))
         {
             stretch.Add([wall.A, wall.B], null);
         }

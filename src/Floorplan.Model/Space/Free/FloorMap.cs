@@ -71,7 +71,7 @@ internal sealed class FloorMap
         var doorways = passages.Select(p => Wider(p.Hole, half)).ToList();
 
         // A wall behind a wall is never nearer than the front one, except through a doorway.
-        var solid = (walls.Count == 0 || near.IsNull ? [] : walls.Query(near))
+        var solid = (walls.IsEmpty || near.IsNull ? [] : walls.Query(near))
             .Where(w => w.Owner == number || doorways.Exists(d => d.Intersects(w.Box))).Select(w => w.Ring).ToList();
         var things = (room is null ? NearGround(doorways, near) : obstacles.Near(near))
             .Where(o => o.Blocks(Mover.HeightMm)).OrderBy(o => o.Station.Item).Select(o => o.Ring).ToList();

@@ -25,7 +25,7 @@ internal sealed class Obstacles
         index.Build();
     }
 
-    public IEnumerable<Obstacle> Near(Envelope box) => index.Count == 0 ? [] : index.Query(box);
+    public IEnumerable<Obstacle> Near(Envelope box) => index.IsEmpty ? [] : index.Query(box);
 }
 
 internal sealed record Obstacle(Station Station, List<Coordinate> Ring, Envelope Box)

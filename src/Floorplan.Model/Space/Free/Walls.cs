@@ -38,7 +38,7 @@ internal static class Walls
         {
             Coordinate a = corners[i], b = corners[i + 1];
             double done = 0;
-            var cuts = holes.Count == 0 ? [] : holes.Query(new Envelope(a, b)).Select(h => Inside(a, b, h)).Where(c => c.To > c.From);
+            var cuts = holes.IsEmpty ? [] : holes.Query(new Envelope(a, b)).Select(h => Inside(a, b, h)).Where(c => c.To > c.From);
             foreach (var (from, to) in cuts.Order())
             {
                 if (from > done)

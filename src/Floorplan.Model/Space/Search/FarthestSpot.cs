@@ -6,11 +6,11 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Model.Space.Search;
 
 /// <summary>
-/// The place in a room that is farthest from a set of exits, all ways measured in one pass. Tried are the corners of the
+/// The place in a room that is farthest from all exits. Tried are the corners of the
 /// free floor, points along its rim, and the middle of each cell: with one exit and nothing in the room the farthest place
 /// is a corner; behind things, two ways may meet along a rim or in the open, which is found to half the spacing.
 /// </summary>
-internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, bool> mayPass)
+internal sealed class FarthestSpot(WaysOut ways, FreeRegion room)
 {
     /// <summary>Distance of tried points along a rim, in mm; half of it bounds the error. Own assumption.</summary>
     private const double Spacing = 250;
@@ -19,38 +19,27 @@ internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, 
     private const double SmallestFloor = 250_000;
 
     /// <summary>The farthest place and its distance; <c>Point</c> is null when the room has no free floor, and the distance is infinite when a part has no way.</summary>
-    public (Coordinate? Point, double Distance) From(IReadOnlyList<FreePlace> exits, IReadOnlyList<Coordinate> workers)
+    public (Coordinate? Point, double Distance) Find(IReadOnlyList<Coordinate> workers)
     {
         var mesh = room.Mesh;
-        var seen = new List<int>?[mesh.CellCount];
-        var search = new WaySearch(map, mayPass);
-        search.Flood(exits, number =>
-        {
-            if (search.Node(number) is var node && node.Region == room.Number)
-            {
-                (seen[mesh.Cell[node.Edge]] ??= []).Add(number);
-            }
-        });
-
         var best = (Point: (Coordinate?)null, Distance: -1.0);
         for (int corner = 0; corner < mesh.Points.Length; corner++)
         {
-            Keep(mesh.Points[corner], map.Turns.Distance(room.FirstCorner + corner));
+            Keep(mesh.Points[corner], ways.FromCorner(room, corner));
         }
 
         for (int cell = 0; cell < mesh.CellCount; cell++)
         {
-            if (seen[cell] is { } numbers && Bound(cell) > best.Distance)
+            if (ways.Reaches(room, cell) && Bound(cell) > best.Distance)
             {
-                var nodes = numbers.ConvertAll(search.Node);
                 foreach (var p in Tried(mesh, cell))
                 {
-                    Keep(p, Distance(nodes, p));
+                    Keep(p, ways.From(room, cell, p));
                 }
             }
         }
 
-        return CutOff(seen, workers) is { } shut ? (shut, double.PositiveInfinity) : best;
+        return CutOff(workers) is { } shut ? (shut, double.PositiveInfinity) : best;
 
         void Keep(Coordinate p, double distance)
         {
@@ -75,7 +64,7 @@ internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, 
                 across = Math.Max(across, mesh.From(e).Distance(mesh.From(f)));
             }
 
-            bound = Math.Min(bound, map.Turns.Distance(room.FirstCorner + mesh.Corner[e]) + across);
+            bound = Math.Min(bound, ways.FromCorner(room, mesh.Corner[e]) + across);
         }
 
         return bound;
@@ -99,36 +88,13 @@ internal sealed class FarthestSpot(FloorMap map, FreeRegion room, Func<Opening, 
         yield return new Coordinate(x / (end - start), y / (end - start));
     }
 
-    /// <summary>The shortest way to a point of a cell through any of the stretches that it is entered by.</summary>
-    private static double Distance(List<SearchNode> nodes, Coordinate p)
-    {
-        double best = double.PositiveInfinity;
-        foreach (var node in nodes)
-        {
-            bool left = !node.AtEnd && Line.Offset(node.Root, node.Left, p) > FloorMesh.Same;
-            bool right = !node.AtEnd && Line.Offset(node.Root, node.Right, p) < -FloorMesh.Same;
-            if (!left && !right)
-            {
-                best = Math.Min(best, node.Walked + node.Root.Distance(p));
-            }
-            else if ((left ? node.LeftCorner : node.RightCorner) >= 0)
-            {
-                // Out of sight behind the end of the stretch: the way turns there, still within this cell.
-                var end = left ? node.Left : node.Right;
-                best = Math.Min(best, node.Walked + node.Root.Distance(end) + end.Distance(p));
-            }
-        }
-
-        return best;
-    }
-
-    private Coordinate? CutOff(List<int>?[] seen, IReadOnlyList<Coordinate> workers)
+    private Coordinate? CutOff(IReadOnlyList<Coordinate> workers)
     {
         var mesh = room.Mesh;
         foreach (var floor in room.Floors)
         {
             var first = floor.ExteriorRing.Coordinates[0];
-            if (mesh.CellsAt(first).Any(c => seen[c] is not null))
+            if (mesh.CellsAt(first).Any(c => ways.Reaches(room, c)))
             {
                 continue;
             }

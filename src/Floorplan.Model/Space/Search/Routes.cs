@@ -10,34 +10,14 @@ namespace Floorplan.Model.Space.Search;
 internal static class Routes
 {
     public static Route? Between(FloorMap map, IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals, Func<Opening, bool>? mayPass) =>
-        starts.Count == 0 || goals.Count == 0 || new WaySearch(map, mayPass).Find(starts, goals) is not { } way ? null : Of(way);
-
-    /// <summary>The shortest way to any of several places, or null.</summary>
-    public static Route? ToNearest(FloorMap map, FreePlace start, IEnumerable<FreePlace> goals, Func<Opening, bool>? mayPass)
-    {
-        Route? best = null;
-        foreach (var goal in goals.OrderBy(g => g.Point.Distance(start.Point)))
-        {
-            if (best is not null && goal.Point.Distance(start.Point) >= best.LengthMm)
-            {
-                break;
-            }
-
-            if (Between(map, [start], [goal], mayPass) is { } route && (best is null || route.LengthMm < best.LengthMm))
-            {
-                best = route;
-            }
-        }
-
-        return best;
-    }
+        starts.Count == 0 || goals.Count == 0 || new WaySearch(map, mayPass, map.Turns).Find(starts, goals) is not { } way ? null : Of(way);
 
     public static Route Reverse(Route route) => new((LineString)route.Path.Reverse(), [.. route.Rooms.Reverse()], [.. route.Openings.Reverse()]);
 
     public static LineString Path(IReadOnlyList<Coordinate> points) =>
         Shape.Factory.CreateLineString(points.Count == 1 ? [points[0], points[0].Copy()] : [.. points]);
 
-    private static Route Of(Way way)
+    public static Route Of(Way way)
     {
         // A way that only touches a gate line goes in and out of it: it does not pass the opening.
         var gates = new List<Passage>();

@@ -21,6 +21,22 @@ internal readonly record struct SearchNode(
     /// <summary>The root is an end of the stretch itself, so that the whole cell behind it is seen.</summary>
     public bool AtEnd => Root.Equals2D(Left) || Root.Equals2D(Right);
 
+    /// <summary>
+    /// The end of a way to a point of the cell behind the stretch: from the root straight on, or round an end of the stretch
+    /// when the point is out of sight behind it; null when that end is no corner.
+    /// </summary>
+    public SearchNode? EndingAt(Coordinate p)
+    {
+        bool left = !AtEnd && Line.Offset(Root, Left, p) > FloorMesh.Same;
+        if (!left && (AtEnd || Line.Offset(Root, Right, p) >= -FloorMesh.Same))
+        {
+            return this with { Edge = -1, Gate = null };
+        }
+
+        var end = left ? Left : Right;
+        return (left ? LeftCorner : RightCorner) < 0 ? null : this with { Root = end, Walked = Walked + Root.Distance(end), Edge = -1, Gate = null };
+    }
+
     /// <summary>The shortest way from the root through the stretch to the goal if nothing else stood between.</summary>
     public double Ahead(Coordinate goal)
     {

@@ -10,11 +10,10 @@ namespace Floorplan.Model.Space.Search;
 /// the most promising first, and turns only at corners of free floor (interval search after Cui, Harabor and Grastien,
 /// "Compromise-free pathfinding on a navigation mesh", IJCAI 2017). The way found is the true shortest one.
 /// </summary>
-internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
+internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turns turns)
 {
     private readonly List<SearchNode> nodes = [];
     private readonly PriorityQueue<int, double> queue = new();
-    private readonly Turns turns = map.Turns;
     private readonly Dictionary<int, bool> allowed = [];
     private readonly HashSet<(int Region, int Cell)> goalCells = [];
     private Coordinate? goal;
@@ -38,7 +37,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         {
             if (nodes[number].Edge < 0)
             {
-                return Trace(number);
+                return Trace(nodes[number], goal);
             }
 
             Expand(number);
@@ -61,6 +60,9 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
     }
 
     public SearchNode Node(int number) => nodes[number];
+
+    /// <summary>After <see cref="Flood"/>: the way through a stretch to a point of the cell behind it, which <see cref="SearchNode.EndingAt"/> must give.</summary>
+    public Way WayTo(int number, Coordinate p) => Trace(nodes[number].EndingAt(p)!.Value with { Parent = number }, p);
 
     private void Start(IReadOnlyList<FreePlace> starts)
     {
@@ -115,7 +117,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
 
         if (goal is not null && goalCells.Contains((node.Region, mesh.Cell[node.Edge])))
         {
-            Finish(node, number, region);
+            Finish(node, number);
         }
 
         var start = RimPoint.StartOf(mesh, mesh.Next(node.Edge));
@@ -280,44 +282,21 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass)
         queue.Enqueue(nodes.Count - 1, length);
     }
 
-    private void Finish(SearchNode node, int number, FreeRegion region)
+    private void Finish(SearchNode node, int number)
     {
-        if (goal is null)
+        if (goal is not null && node.EndingAt(goal) is { } done)
         {
-            return;
+            Enqueue(done with { Parent = number }, done.Walked + done.Root.Distance(goal));
         }
-
-        var done = node with { Parent = number, Edge = -1, Gate = null };
-        if (!node.AtEnd && Line.Offset(node.Root, node.Left, goal) > FloorMesh.Same)
-        {
-            if (node.LeftCorner < 0)
-            {
-                return;
-            }
-
-            done = done with { Root = node.Left, Walked = node.Walked + node.Root.Distance(node.Left) };
-        }
-        else if (!node.AtEnd && Line.Offset(node.Root, node.Right, goal) < -FloorMesh.Same)
-        {
-            if (node.RightCorner < 0)
-            {
-                return;
-            }
-
-            done = done with { Root = node.Right, Walked = node.Walked + node.Root.Distance(node.Right) };
-        }
-
-        Enqueue(done, done.Walked + done.Root.Distance(goal));
     }
 
-    private Way Trace(int number)
+    private Way Trace(SearchNode last, Coordinate end)
     {
-        var points = new List<Coordinate> { goal! };
+        var points = new List<Coordinate> { end };
         var gates = new List<Passage>();
-        var room = map.Region(nodes[number].Region).Room;
-        for (int n = number; n >= 0; n = nodes[n].Parent)
+        var room = map.Region(last.Region).Room;
+        for (SearchNode? at = last; at is { } node; at = node.Parent < 0 ? null : nodes[node.Parent])
         {
-            var node = nodes[n];
             if (!node.Root.Equals2D(points[^1]))
             {
                 points.Add(node.Root);
