@@ -66,23 +66,45 @@ internal static class EdgeNoder
         }
     }
 
+    /// <summary>Where the edges lie along the longer side of them all (start to end) and across it (low to high), sorted by start.</summary>
+    private static (long Start, long End, long Low, long High, int Edge)[] Spans((GridPoint From, GridPoint To, int Floors, int Solids)[] list)
+    {
+        long west = long.MaxValue, east = long.MinValue, south = long.MaxValue, north = long.MinValue;
+        foreach (var (from, to, _, _) in list)
+        {
+            (west, east) = (Math.Min(west, from.X), Math.Max(east, to.X));
+            (south, north) = (Math.Min(south, Math.Min(from.Y, to.Y)), Math.Max(north, Math.Max(from.Y, to.Y)));
+        }
+
+        bool alongX = east - west >= north - south;
+        var spans = new (long Start, long End, long Low, long High, int Edge)[list.Length];
+        for (int i = 0; i < list.Length; i++)
+        {
+            var (from, to, _, _) = list[i];
+            long low = Math.Min(from.Y, to.Y), high = Math.Max(from.Y, to.Y);
+            spans[i] = alongX ? (from.X, to.X, low, high, i) : (low, high, from.X, to.X, i);
+        }
+
+        Array.Sort(spans, (p, q) => p.Start != q.Start ? p.Start.CompareTo(q.Start) : p.Edge.CompareTo(q.Edge));
+        return spans;
+    }
+
     /// <summary>Where each edge is to be cut, or null when no two meet. Only pairs with a fresh edge are looked at (all at first).</summary>
     private static List<GridPoint>?[]? Cuts((GridPoint From, GridPoint To, int Floors, int Solids)[] list, HashSet<(GridPoint, GridPoint)>? fresh)
     {
-        // From west to east: a pair whose boxes do not overlap from west to east is never looked at.
-        Array.Sort(list, (e, f) => e.From.X.CompareTo(f.From.X));
+        // Along the longer side of the whole: a pair whose boxes do not overlap along it is never looked at.
+        var spans = Spans(list);
         var isFresh = Array.ConvertAll(list, e => fresh is null || fresh.Contains((e.From, e.To)));
         var cuts = new List<GridPoint>?[list.Length];
         bool any = false;
-        for (int i = 0; i < list.Length; i++)
+        for (int i = 0; i < spans.Length; i++)
         {
-            long east = list[i].To.X + 1, south = Math.Min(list[i].From.Y, list[i].To.Y) - 1, north = Math.Max(list[i].From.Y, list[i].To.Y) + 1;
-            for (int j = i + 1; j < list.Length && list[j].From.X <= east; j++)
+            var span = spans[i];
+            for (int j = i + 1; j < spans.Length && spans[j].Start <= span.End + 1; j++)
             {
-                long y = list[j].From.Y, other = list[j].To.Y;
-                if ((y >= south || other >= south) && (y <= north || other <= north) && (isFresh[i] || isFresh[j]))
+                if (spans[j].High >= span.Low - 1 && spans[j].Low <= span.High + 1 && (isFresh[span.Edge] || isFresh[spans[j].Edge]))
                 {
-                    Meet(i, j);
+                    Meet(span.Edge, spans[j].Edge);
                 }
             }
         }
