@@ -11,10 +11,10 @@ switch (args)
         Scaling.Run([.. sizes.Select(s => int.Parse(s, CultureInfo.InvariantCulture))]);
         break;
     case ["stages"]:
-        Stages.Run(PlanGenerator.Make(40), 0.1);
+        Stages.Run(PlanGenerator.Make(40), 0.5);
         break;
     case ["stages", var size]:
-        Stages.Run(int.TryParse(size, CultureInfo.InvariantCulture, out int count) ? PlanGenerator.Make(count) : File.ReadAllText(size), 0.1);
+        Stages.Run(int.TryParse(size, CultureInfo.InvariantCulture, out int count) ? PlanGenerator.Make(count) : File.ReadAllText(size), 0.5);
         break;
     case ["cold", var program, .. var arguments]:
         ColdCommand.Run(program, arguments);

@@ -19,7 +19,7 @@ internal static class Stages
     private const double Budget = 6000;
 
     /// <param name="text">The plan.</param>
-    /// <param name="least">Rows below this many milliseconds are added up to one.</param>
+    /// <param name="least">Rules below this many percent of the whole are added up to one row.</param>
     public static void Run(string text, double least)
     {
         double start = CpuClock.Now;
@@ -41,12 +41,12 @@ internal static class Stages
         double parse = rows[0].Ms, all = rows.Sum(r => r.Ms);
         Console.WriteLine("| stage | ms | share | in parses of the text |");
         Console.WriteLine("|---|---:|---:|---:|");
-        foreach (var (name, ms) in rows.Where(r => r.Ms >= least || !r.Name.StartsWith("rule", StringComparison.Ordinal)))
+        foreach (var (name, ms) in rows.Where(r => r.Ms >= least * all / 100 || !r.Name.StartsWith("rule", StringComparison.Ordinal)))
         {
             Print(name, ms);
         }
 
-        Print("other rules", rows.Where(r => r.Ms < least && r.Name.StartsWith("rule", StringComparison.Ordinal)).Sum(r => r.Ms));
+        Print("other rules", rows.Where(r => r.Ms < least * all / 100 && r.Name.StartsWith("rule", StringComparison.Ordinal)).Sum(r => r.Ms));
         Print("all rules", rows.Where(r => r.Name.StartsWith("rule", StringComparison.Ordinal)).Sum(r => r.Ms));
         Print("all", all);
         Print("all, fastest round", rounds.Min(round => round.Sum(r => r.Ms)));
