@@ -1,6 +1,6 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Syntax;
+using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Openings;
 

@@ -1,5 +1,5 @@
-using Floorplan.Language.Diagnostics;
 using System.Reflection;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 
 namespace Floorplan.Model.Binding.Files;

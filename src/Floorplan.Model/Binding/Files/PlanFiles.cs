@@ -1,6 +1,6 @@
-using Floorplan.Language.Diagnostics;
 using System.Security;
 using System.Text;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 
 namespace Floorplan.Model.Binding.Files;
