@@ -2,7 +2,6 @@ using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
-using Floorplan.Model.Space.Free;
 using Floorplan.Model.Space.Legs;
 using Floorplan.Model.Space.Meetings;
 using Floorplan.Model.Space.Search;

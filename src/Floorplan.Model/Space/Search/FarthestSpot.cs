@@ -1,4 +1,3 @@
-using Floorplan.Model.Openings;
 using Floorplan.Model.Space.Free;
 using Floorplan.Model.Space.Mesh;
 using NetTopologySuite.Geometries;
