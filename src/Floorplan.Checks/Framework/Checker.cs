@@ -21,8 +21,8 @@ public static class Checker
             found.AddRange(rule.Check(context).ToList());
         }
 
-        return [.. OncePerMistake.Keep(found, rules)
-            .Select(f => f with { AcceptedBy = Acceptances.Of(plan, f) })
+        found = found.ConvertAll(f => f with { AcceptedBy = Acceptances.Of(plan, f) });
+        return [.. OncePerMistake.Keep(found, rules, plan)
             .OrderBy(f => f.AcceptedBy is not null)
             .ThenByDescending(f => f.Severity)
             .ThenBy(f => f.Span.Source == plan.Source ? "" : f.Span.Source.Path, StringComparer.Ordinal)

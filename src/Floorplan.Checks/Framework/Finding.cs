@@ -34,6 +34,9 @@ public sealed record Finding
 
     public double? LimitValue { get; init; }
 
+    /// <summary>Its things stand where they cannot, so that what else is wrong with their place follows from it.</summary>
+    public bool Misplaced { get; init; }
+
     /// <summary>The statement that accepts it; null when it stands.</summary>
     public Acceptance? AcceptedBy { get; init; }
 }

@@ -1,16 +1,19 @@
+using Floorplan.Model;
+
 namespace Floorplan.Checks.Framework;
 
 /// <summary>One mistake gives one finding: repeats go, and so does a finding that a stronger rule already explains.</summary>
 internal static class OncePerMistake
 {
-    public static IReadOnlyList<Finding> Keep(IReadOnlyList<Finding> found, IReadOnlyList<Rule> rules)
+    public static IReadOnlyList<Finding> Keep(IReadOnlyList<Finding> found, IReadOnlyList<Rule> rules, Plan plan)
     {
         var givesWay = rules.ToDictionary(r => r.Name, r => r.GivesWayTo);
         var byThing = found.SelectMany(f => f.Things.Select(t => (Thing: t, Finding: f))).ToLookup(p => p.Thing, p => p.Finding);
+        var misplaced = Misplaced(found, rules, plan);
         var kept = new Dictionary<string, Finding>();
         foreach (var finding in found)
         {
-            if (IsExplained(finding, givesWay[finding.Rule], byThing))
+            if (IsExplained(finding, givesWay[finding.Rule], byThing) || finding.Things.Any(t => misplaced.Contains((finding.Rule, t))))
             {
                 continue;
             }
@@ -23,6 +26,16 @@ internal static class OncePerMistake
         }
 
         return [.. kept.Values];
+    }
+
+    /// <summary>Rules and the things on which they stay silent. An accepted place stands, so that what follows from it is told.</summary>
+    private static HashSet<(string Rule, string Thing)> Misplaced(IEnumerable<Finding> found, IEnumerable<Rule> rules, Plan plan)
+    {
+        var explains = rules.ToDictionary(r => r.Name, r => r.Explains);
+        var rooms = plan.Rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        return [.. found
+            .Where(f => f.Misplaced && f.AcceptedBy is null)
+            .SelectMany(f => f.Things.Where(t => !rooms.Contains(t)).SelectMany(t => explains[f.Rule].Select(r => (r, t))))];
     }
 
     private static bool IsExplained(Finding finding, IReadOnlyList<string> stronger, ILookup<string, Finding> byThing)

@@ -39,5 +39,8 @@ public abstract class Rule
     /// <summary>Rules whose finding on the same things already explains this one; then this one stays silent.</summary>
     public virtual IReadOnlyList<string> GivesWayTo => [];
 
+    /// <summary>Rules that stay silent on a thing while a finding of this one says that the thing stands where it cannot; see <see cref="Finding.Misplaced"/>.</summary>
+    public virtual IReadOnlyList<string> Explains => [];
+
     public abstract IEnumerable<Finding> Check(CheckContext context);
 }

@@ -3,8 +3,8 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
-using Floorplan.Model.Stations;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 using NetTopologySuite.Algorithm.Distance;
 using NetTopologySuite.Geometries;
 
@@ -51,6 +51,12 @@ internal sealed class OutsideShell : Rule
           place against north wall, 2000 from west
         """;
 
+    public override IReadOnlyList<string> Explains =>
+    [
+        "aisle-too-narrow", "clear-space-blocked", "door-blocked", "doubles-back", "elbow-room", "hand-carry-too-far", "hand-sink-too-far",
+        "no-drain-near", "no-water-near", "nowhere-to-stand", "overlap", "sink-blocked", "unreachable",
+    ];
+
     public override IEnumerable<Finding> Check(CheckContext context)
         => context.Plan.Rooms.SelectMany(r => OfRoom(context, r))
             .Concat(context.Plan.Stations.SelectMany(s => OfStation(context, s)))
@@ -73,7 +79,8 @@ internal sealed class OutsideShell : Rule
         {
             double by = HowFar(beyond, shell.Finished);
             yield return Found([station.Id], by, $"{Named.Of(station)} stands {context.Text(by)} beyond the finished face of the shell",
-                $"move it in by {context.Text(by)}", station.Span, station.Bounds.Centre.Coordinate);
+                $"move it in by {context.Text(by)}", station.Span, station.Bounds.Centre.Coordinate) with
+            { Misplaced = true };
         }
 
         double over = (station.Top - station.Room.CeilingHeight).Millimetres;

@@ -53,6 +53,8 @@ internal sealed class Overlap : Rule
           place against north wall, east of table
         """;
 
+    public override IReadOnlyList<string> Explains => ["aisle-too-narrow", "elbow-room", "nowhere-to-stand", "sink-blocked"];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var walls = new STRtree<Partition>();
@@ -81,7 +83,7 @@ internal sealed class Overlap : Rule
                     $"{Named.Of(station)} and {Named.Of(other)} overlap by {context.Text(by)} at the same height",
                     $"move one of them by {context.Text(by)}, or place one beside the other so that it follows",
                     station.Span, shared.InteriorPoint.Coordinate) with
-                { Measured = by };
+                { Measured = by, Misplaced = true };
             }
         }
     }
@@ -99,7 +101,7 @@ internal sealed class Overlap : Rule
                     $"{Named.Of(station)} stands {context.Text(by)} into the partition between {wall.RoomA} and {wall.RoomB}",
                     $"move it by {context.Text(by)}, or cut an opening in the partition that it passes through",
                     station.Span, solid.InteriorPoint.Coordinate) with
-                { Measured = by };
+                { Measured = by, Misplaced = true };
             }
         }
     }

@@ -39,26 +39,36 @@ public sealed class NoDrainNear : Rule
         }
 
         var drains = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Drain);
-        foreach (var station in context.Plan.Stations)
+        foreach (var inRoom in context.Plan.Stations.Where(s => NeedOf(s) is not null).GroupBy(s => s.Room))
         {
-            if (station.Needs.FirstOrDefault(n => n.Kind == NeedKind.Drain) is not { } need)
+            if (!drains.IsIn(inRoom.Key))
             {
+                yield return None([.. inRoom]);
                 continue;
             }
 
-            var at = station.Bounds.Centre.Coordinate;
-            if (drains.To(station) is not { } found)
+            foreach (var station in inRoom)
             {
-                yield return CheckContext.Find(
-                    this, Severity.Error, [station.Id], $"{Named.Of(station)} needs a drain, and {Named.Of(station.Room)} has none",
-                    $"add one, such as: drain fd-{station.Id} floor in {station.Room.Id}, … from west, … from south, 100 mm", need.Span, at);
-            }
-            else if (found.Mm > limit.Value + Tiers.Tolerance)
-            {
-                yield return CheckContext.Find(
-                    this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest drain for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
-                    $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at {station.Id}", need.Span, at);
+                if (drains.To(station) is { } found && found.Mm > limit.Value + Tiers.Tolerance)
+                {
+                    yield return Far(context, station, found, limit);
+                }
             }
         }
     }
+
+    private static Need? NeedOf(Station station) => station.Needs.FirstOrDefault(n => n.Kind == NeedKind.Drain);
+
+    // One drain that is missing is one mistake, however many stations ask for it.
+    private Finding None(IReadOnlyList<Station> stations)
+    {
+        var room = stations[0].Room;
+        return CheckContext.Find(
+            this, Severity.Error, [.. stations.Select(s => s.Id), room.Id], $"{Named.List([.. stations.Select(s => Named.Of(s))])} {(stations.Count == 1 ? "needs" : "need")} a drain, and {Named.Of(room)} has none",
+            $"add one, such as: drain fd-{room.Id} floor in {room.Id}, … from west, … from south, 100 mm", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate);
+    }
+
+    private Finding Far(CheckContext context, Station station, (ServicePoint Point, double Mm) found, AppliedLimit limit) => CheckContext.Find(
+        this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest drain for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
+        $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at {station.Id}", NeedOf(station)!.Span, station.Bounds.Centre.Coordinate);
 }

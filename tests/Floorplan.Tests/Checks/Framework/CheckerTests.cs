@@ -70,6 +70,21 @@ public sealed class CheckerTests
     }
 
     [Fact]
+    public void What_follows_from_a_thing_in_the_wrong_place_is_not_told_unless_the_place_is_accepted()
+    {
+        const string beyond = Plain + """
+
+            station bench "Bench" in one, 1200 x 600 x 900, 5200 from west, against north wall, worker south
+            water w1 cold in one, west wall, centred
+            """;
+        var outside = Assert.Single(CheckedPlan.Check(beyond), f => f.Severity == Severity.Error);
+        Assert.Equal("outside-shell", outside.Rule);
+        Assert.DoesNotContain(CheckedPlan.Check(beyond), f => f.Rule == "nowhere-to-stand");
+
+        Assert.Contains(CheckedPlan.Check(beyond + "\naccept outside-shell at bench \"hangs out of the hatch\""), f => f.Rule == "nowhere-to-stand");
+    }
+
+    [Fact]
     public void A_slip_inside_a_rule_is_not_hidden()
     {
         var plan = CheckedPlan.Plan(Plain);
