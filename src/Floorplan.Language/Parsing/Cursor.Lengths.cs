@@ -19,7 +19,7 @@ internal sealed partial class Cursor
     {
         if (!AtNumber)
         {
-            Wrong(what, "write a length such as `600`, `60 cm`, `2'-6\"` or `9 in`");
+            Wrong(what, $"write a length such as {(bareUnits == UnitSystem.Metric ? "`600`, `60 cm`, `2'-6\"` or `9 in`" : "`2'-6\"`, `30 in`, `30` (inches) or `760 mm`")}");
             return null;
         }
 
@@ -106,7 +106,9 @@ internal sealed partial class Cursor
     /// <summary>A word right behind a length that is another kind's unit, or a slip of a length's unit.</summary>
     private bool IsWrongUnit(SourceSpan start)
     {
-        if (Kind is not TokenKind.Word || IsJoiningWord(Current))
+        // In `28 on x 36` the word before the `x` can only be meant as a unit.
+        bool unitIsMeant = IsWord("x", 1) && !IsWord("x");
+        if (Kind is not TokenKind.Word || (IsJoiningWord(Current) && !unitIsMeant))
         {
             return false;
         }
@@ -129,8 +131,10 @@ internal sealed partial class Cursor
     private decimal? AddInches(decimal feet)
     {
         int back = at;
-        bool joined = Kind == TokenKind.Dash && KindAt(1) == TokenKind.Number
-            && tokens[at - 1].End == tokens[at].Start && tokens[at].End == tokens[at + 1].Start;
+        bool touching = !AtEnd && tokens[at - 1].End == tokens[at].Start;
+        bool joined = touching && (Kind is TokenKind.Number
+            ? tokens[at - 1].Kind == TokenKind.FootMark
+            : Kind == TokenKind.Dash && KindAt(1) == TokenKind.Number && tokens[at].End == tokens[at + 1].Start);
         if (Kind == TokenKind.Dash)
         {
             at++;
@@ -142,26 +146,41 @@ internal sealed partial class Cursor
             return feet;
         }
 
+        var span = Here;
         if (MixedNumber() is not { } inches)
         {
             return null;
         }
 
+        span = span.To(Before);
         bool wordIn = IsAny("in", "inch", "inches") && !(KindAt(1) == TokenKind.Word && !IsJoiningWord(TextAt(1)));
         if (Kind == TokenKind.InchMark || wordIn)
         {
             at++;
-            return feet + (inches * NmPerInch);
+            return Sum(feet, inches, span);
         }
 
-        // `8'-6` without a mark can only be inches; `8' 6` may be two lengths, such as a corner's.
+        // `8'-6` and `8'6` without a mark can only be inches; `8' 6` may be two lengths, such as a corner's.
         if (joined)
         {
-            return feet + (inches * NmPerInch);
+            return Sum(feet, inches, span);
         }
 
         at = back;
         return feet;
+    }
+
+    /// <summary>No tape reads 5'14", so one of the two figures is a slip.</summary>
+    private decimal? Sum(decimal feet, decimal inches, SourceSpan span)
+    {
+        if (inches < 12)
+        {
+            return feet + (inches * NmPerInch);
+        }
+
+        string meant = LengthText.Dimension(new Length((long)Math.Min(feet + (inches * NmPerInch), Bounds.LongestLength)), UnitSystem.Feet);
+        Error("inches-over-foot", $"behind feet there are fewer than 12 inches, and here are {Shown(span.Value)}", span, $"if that is what you measured write `{meant}`; otherwise mend one of the two figures");
+        return null;
     }
 
     /// <summary><c>6</c>, <c>6.5</c>, <c>1/2</c>, <c>6 1/2</c>, <c>6½</c>, <c>6 ½</c>.</summary>

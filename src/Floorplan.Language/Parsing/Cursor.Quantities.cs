@@ -106,11 +106,40 @@ internal sealed partial class Cursor
 
         if (lengths.Count < least)
         {
-            Wrong($"`x` and {(least - lengths.Count == 1 ? "one more length" : "more lengths")}", most == 2 ? "write both, such as `900 x 2050`" : "write along, across and height, such as `1200 x 600 x 900`");
+            Wrong($"`x` and {(least - lengths.Count == 1 ? "one more length" : "more lengths")}", SizeHelp(most));
             return null;
         }
 
+        if (lengths.Count < most && AtNumber && !PlaceFollows())
+        {
+            Wrong("`x` between two lengths", SizeHelp(most));
+        }
+        else if (lengths.Count == most && most > 1 && IsWord("x"))
+        {
+            Error("left-over", $"a size has at most {(most == 2 ? "two" : "three")} lengths, found another `x`", Here, SizeHelp(most));
+        }
+
         return new SizeSyntax(lengths[0], lengths.ElementAtOrDefault(1), lengths.ElementAtOrDefault(2), false, start.To(Before));
+    }
+
+    private string SizeHelp(int most) => (most, bareUnits) switch
+    {
+        (2, UnitSystem.Metric) => "write both, such as `900 x 2050`",
+        (2, _) => "write both, such as `36 x 80`, in inches",
+        (_, UnitSystem.Metric) => "write along, across and height, such as `1200 x 600 x 900`",
+        _ => "write along, across and height, such as `48 x 24 x 36`, in inches",
+    };
+
+    /// <summary>A comma was left out before a place such as <c>300 from west</c>.</summary>
+    private bool PlaceFollows()
+    {
+        int ahead = 0;
+        while (KindAt(ahead) is { } kind && kind != TokenKind.Comma && !IsWord("from", ahead))
+        {
+            ahead++;
+        }
+
+        return IsWord("from", ahead);
     }
 
     /// <summary>Behind <c>round</c>: diameter and height.</summary>

@@ -230,7 +230,8 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         }
         else
         {
-            RefuseHidden(span.Value, span);
+            // Between plain words a tab is only a space.
+            RefuseHidden(span.Value.Replace('\t', ' '), span);
         }
 
         return new TextSyntax(span.Value, span);

@@ -29,12 +29,21 @@ internal static class FileParser
         for (int first = 0; first < lines.Count && !mistakes.Full;)
         {
             int next = first + 1;
-            while (next < lines.Count && lines[next].Indent > lines[first].Indent && !IsStatement(source, lines[first], lines[next]))
+            heads.Add(lines[first].Tokens[0].Start);
+            for (; next < lines.Count; next++)
             {
-                next++;
+                bool deeper = lines[next].Indent > lines[first].Indent;
+                if (deeper ? IsStatement(source, lines[first], lines[next]) : !IsOutdented(source, lines[first], lines[next], mistakes))
+                {
+                    break;
+                }
+
+                if (!deeper)
+                {
+                    heads.Add(lines[next].Tokens[0].Start);
+                }
             }
 
-            heads.Add(lines[first].Tokens[0].Start);
             if (Read(source, lines[first], lines[(first + 1)..next], mistakes, units) is { } statement)
             {
                 statements.Add(statement);
@@ -68,7 +77,15 @@ internal static class FileParser
             string? help = NearNames.Hint(word, StatementParsers.Words)
                 ?? (StatementParsers.OwnerOf(word) is { } owner ? $"`{word}` is a detail of `{owner}`: indent it below one" : "a line starts with a word such as `room`, `door`, `station` or `flow`");
             c.Error("unknown-statement", $"{c.Found()} does not start a statement", c.Here, help);
-            return null;
+            if (c.Kind != TokenKind.Word || head.Tokens.Length < 2 || NearNames.Find(word, StatementParsers.Words) is not [var meant, ..])
+            {
+                return null;
+            }
+
+            // Read on as what was probably meant, so that what others say of it is not taken for more mistakes.
+            word = meant;
+            parser = StatementParsers.Find(word)!;
+            c.Forgive();
         }
 
         var keyword = new WordSyntax(word, c.Here);
@@ -87,6 +104,25 @@ internal static class FileParser
         string word = WordOf(source, line.Tokens[0]);
         string owner = WordOf(source, head.Tokens[0]);
         return StatementParsers.Find(word) is not null && owner != "flow" && StatementParsers.Find(owner) is { } parser && !parser.DetailWords.Contains(word);
+    }
+
+    /// <summary>A detail that slid out to the margin below its statement still belongs to it; it is told, and read as a detail.</summary>
+    private static bool IsOutdented(SourceText source, Line head, Line line, Mistakes mistakes)
+    {
+        if (line.Tokens[0].Kind != TokenKind.Word || head.Tokens[0].Kind != TokenKind.Word)
+        {
+            return false;
+        }
+
+        string word = WordOf(source, line.Tokens[0]);
+        string owner = WordOf(source, head.Tokens[0]);
+        if (StatementParsers.Find(word) is not null || StatementParsers.Find(owner) is not { } parser || !parser.DetailWords.Contains(word))
+        {
+            return false;
+        }
+
+        mistakes.Add("unknown-statement", $"`{word}` does not start a statement", new SourceSpan(source, line.Tokens[0].Start, line.Tokens[0].Length), $"`{word}` is a detail of `{owner}`: indent it below one");
+        return true;
     }
 
     /// <summary>The plan's units, which all its bare numbers are read in, wherever they stand.</summary>

@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Values;
 
@@ -86,7 +87,9 @@ internal static class PlaceParser
             return true;
         }
 
-        c.Wrong("`from` and a side", "write a place such as `300 from west`, or a size such as `900 x 2050`");
+        c.Wrong("`from` and a side", c.BareUnits == UnitSystem.Metric
+            ? "write a place such as `300 from west`, or a size such as `900 x 2050`"
+            : "write a place such as `12 from west`, or a size such as `36 x 80`, in inches");
         return false;
     }
 

@@ -63,8 +63,10 @@ internal sealed class Tokenizer(SourceText source)
             case '\u00D7':
                 Add(TokenKind.Word, 1);
                 break;
+            // Two foot marks in a row are how some keyboards write the inch mark.
             case '\'' or '\u2018' or '\u2019' or '\u2032':
-                Add(TokenKind.FootMark, 1);
+                bool twice = at + 1 < text.Length && IsFootMark(text[at + 1]);
+                Add(twice ? TokenKind.InchMark : TokenKind.FootMark, twice ? 2 : 1);
                 break;
             case '"' or '\u201C' or '\u201D' or '\u2033':
                 Quote();
@@ -178,6 +180,8 @@ internal sealed class Tokenizer(SourceText source)
 
         Add(TokenKind.Word, end - at);
     }
+
+    private static bool IsFootMark(char c) => c is '\'' or '\u2018' or '\u2019' or '\u2032';
 
     private static bool IsDigit(char c) => c is >= '0' and <= '9';
 

@@ -1,3 +1,4 @@
+using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Binding.Placing;
@@ -8,8 +9,13 @@ using Floorplan.Model.Shapes;
 namespace Floorplan.Model.Binding;
 
 /// <summary>Finds the wall that an opening is meant to be in, before its place along it is known.</summary>
-internal sealed class OpeningWalls(NameTable names, WallFinder walls, Reports reports)
+internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder walls, Reports reports)
 {
+    private readonly List<RelatedSpan> overGaps = [];
+
+    /// <summary>Openings that are meant to lead over floor that belongs to no room; told with the gap.</summary>
+    public IReadOnlyList<RelatedSpan> OverGaps => overGaps;
+
     /// <summary>Null, with a report, when there is no such wall or more than one.</summary>
     public OpeningToPlace? Find(OpeningDraft draft)
     {
@@ -60,6 +66,11 @@ internal sealed class OpeningWalls(NameTable names, WallFinder walls, Reports re
     {
         var stretches = beyond is null ? walls.ToOutside(room) : walls.Between(room, beyond);
         string pair = beyond is null ? $"`{room.Id}` has no outside wall" : $"`{room.Id}` and `{beyond.Id}` share no wall";
+        if (stretches.Count == 0 && beyond is not null && IsToldOfRooms(draft, room, beyond))
+        {
+            return null;
+        }
+
         if (stretches.Count == 0)
         {
             reports.Error(
@@ -92,6 +103,23 @@ internal sealed class OpeningWalls(NameTable names, WallFinder walls, Reports re
         }
 
         return new OpeningWall(sides[0], [.. stretches.Where(s => s.Side == sides[0])], draft.Width);
+    }
+
+    // Rooms that overlap, or that leave a gap, have no wall in common: the rooms are the mistake, not the opening.
+    private bool IsToldOfRooms(OpeningDraft draft, LaidRoom room, LaidRoom beyond)
+    {
+        if (room.Floor.Boxes.Any(beyond.Floor.Touches))
+        {
+            return true;
+        }
+
+        bool parted = rooms.AreParted(room, beyond);
+        if (parted)
+        {
+            overGaps.Add(new RelatedSpan(draft.First.Span.To(draft.Second.Span), $"`{draft.Id}` is to join `{room.Id}` and `{beyond.Id}`"));
+        }
+
+        return parted;
     }
 
     private static string Walls(IEnumerable<Side> sides) => string.Join(" or ", sides.Order().Select(s => $"`{s.Word()} wall`"));

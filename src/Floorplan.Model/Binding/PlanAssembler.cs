@@ -21,11 +21,12 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
     public Plan Assemble()
     {
         new NameGiving(names).Give(draft);
-        var laid = new RoomLayout(draft.Shell.Finished, draft.PartitionThickness, names, reports).Lay([.. Given(draft.Rooms, r => r.Shape.Id, r => r.Shape.Span).Select(r => r.Shape)]);
+        var layout = new RoomLayout(draft.Shell.Finished, draft.PartitionThickness, names, reports);
+        var laid = layout.Lay([.. Given(draft.Rooms, r => r.Shape.Id, r => r.Shape.Span).Select(r => r.Shape)]);
 
         var height = draft.PartitionHeight ?? draft.Shell.Shell.CeilingHeight;
         var walls = new WallFinder(draft.Shell, laid, draft.PartitionThickness);
-        Gather(walls);
+        Gather(layout, walls);
         FindPlaces();
 
         var rooms = new RoomMaker(draft, names, reports).Make(laid);
@@ -62,9 +63,9 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
     private IEnumerable<T> Given<T>(IEnumerable<T> drafts, Func<T, string> id, Func<T, Language.Text.SourceSpan> span)
         => drafts.Where(d => names.Find(id(d)) is { } named && named.Span == span(d));
 
-    private void Gather(WallFinder walls)
+    private void Gather(RoomLayout layout, WallFinder walls)
     {
-        var opening = new OpeningWalls(names, walls, reports);
+        var opening = new OpeningWalls(names, layout, walls, reports);
         foreach (var item in Given(draft.Openings, o => o.Id, o => o.Span))
         {
             if (opening.Find(item) is { } found)
@@ -74,6 +75,8 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
                 openings.Add((found, placed));
             }
         }
+
+        layout.ReportGap(opening.OverGaps);
 
         foreach (var item in Given(draft.Stations, s => s.Id, s => s.Span))
         {
@@ -134,7 +137,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
         var (width, depth) = (station.Facts.Width, station.Facts.Depth);
         if (width is null || depth is null)
         {
-            reports.Error("size-missing", $"the size of `{station.Id}` is not said", station.Span, "add a line such as `size 1200 x 600 x 900`, or take a kind that has one");
+            reports.Error("size-missing", $"the size of `{station.Id}` is not said", station.Span, $"add a line such as `size {reports.Example("1200 x 600 x 900", "48 x 24 x 36")}`, or take a kind that has one");
             return false;
         }
 
@@ -144,7 +147,26 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
             return false;
         }
 
-        return true;
+        return Fits(station, width.Value, depth.Value);
+    }
+
+    // Almost always a unit forgotten: told here, it does not come back as an overlap with everything in the plan.
+    private bool Fits(StationDraft station, Length width, Length depth)
+    {
+        var shell = draft.Shell.Finished.Bounds;
+        var (longer, shorter) = width > depth ? (width, depth) : (depth, width);
+        var (length, breadth) = shell.Width > shell.Depth ? (shell.Width, shell.Depth) : (shell.Depth, shell.Width);
+        if (longer <= length && shorter <= breadth)
+        {
+            return true;
+        }
+
+        reports.Error(
+            "larger-than-shell",
+            $"`{station.Id}` is {reports.Text(width)} x {reports.Text(depth)}, and the inside of the shell is {reports.Text(shell.Width)} x {reports.Text(shell.Depth)}",
+            station.Span,
+            $"check its size and the units: a bare number is {reports.Example("millimetres", "inches")} in this plan, and `{reports.Example("48 in", "1200 mm")}` says another unit");
+        return false;
     }
 
     private void FindPlaces()

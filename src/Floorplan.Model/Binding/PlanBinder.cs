@@ -21,7 +21,7 @@ public static class PlanBinder
 
         var draft = new PlanReader(tree, files, reports).Read();
         var plan = draft is null ? null : new PlanAssembler(draft, reports).Assemble();
-        return new BoundPlan(plan, Ordered(reports.All, tree));
+        return new BoundPlan(plan, Ordered(FollowOns.Drop(reports.All, tree), tree));
     }
 
     // Those of the plan's own text in its order, then those of used files.

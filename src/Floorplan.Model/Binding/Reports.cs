@@ -31,6 +31,9 @@ internal sealed class Reports(UnitSystem units)
     /// <summary><c>did you mean `gutting`?</c>, or null when nothing is near.</summary>
     public string? Near(string wanted, IEnumerable<string> names) => hints++ < MostHints ? NearNames.Hint(wanted, names) : null;
 
+    /// <summary>An example of lengths as this plan writes bare ones: millimetres, or inches.</summary>
+    public string Example(string millimetres, string inches) => Units == UnitSystem.Metric ? millimetres : inches;
+
     /// <summary><c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
     public string Text(Length length) => LengthText.Sentence(length, Units);
 }

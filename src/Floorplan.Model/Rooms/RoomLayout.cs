@@ -16,6 +16,7 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
     private readonly List<LaidRoom> laid = [];
     private readonly Dictionary<string, int> byId = new(StringComparer.Ordinal);
     private readonly AreaPlacing areas = new(names, thickness, reports);
+    private Region? gap;
 
     // Several rooms carved from one are all measured from the faces that it had before.
     private readonly Dictionary<string, LaidRoom> beforeCarving = new(StringComparer.Ordinal);
@@ -33,7 +34,7 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
 
         LayAreas([.. drafts.Where(d => d.Slice is null && d.Area is not null)]);
         ReportOverlaps();
-        ReportGaps();
+        gap = laid.Count < drafts.Count || laid.Count == 0 ? null : FloorWithoutRoom();
         var order = drafts.Select((d, i) => (d.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
         return [.. laid.OrderBy(r => order[r.Id])];
     }
@@ -45,6 +46,12 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
     private void LaySlice(RoomDraft draft, Slice slice)
     {
         var centres = slice.Of(bounds);
+        if (centres.West >= bounds.East || centres.South >= bounds.North)
+        {
+            ReportOutside(draft, slice, "lies");
+            return;
+        }
+
         if (centres.Width <= Length.Zero || centres.Depth <= Length.Zero)
         {
             reports.Error("room-back-to-front", $"room `{draft.Id}` ends where it starts or before", slice.Span, "write the smaller distance first, such as `from 1200 to 3600`");
@@ -53,11 +60,7 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
 
         if (centres.West < bounds.West || centres.East > bounds.East || centres.South < bounds.South || centres.North > bounds.North)
         {
-            reports.Error(
-                "room-outside-shell",
-                $"room `{draft.Id}` reaches beyond the shell, which is {reports.Text(bounds.Width)} x {reports.Text(bounds.Depth)} between finished faces",
-                slice.Span,
-                "end it at a smaller distance, or write `to east`");
+            ReportOutside(draft, slice, "reaches");
             return;
         }
 
@@ -76,6 +79,12 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
 
         Keep(new LaidRoom(draft, floor, null));
     }
+
+    private void ReportOutside(RoomDraft draft, Slice slice, string how) => reports.Error(
+        "room-outside-shell",
+        $"room `{draft.Id}` {how} beyond the shell, which is {reports.Text(bounds.Width)} x {reports.Text(bounds.Depth)} between finished faces",
+        slice.Span,
+        how == "lies" ? "start it at a smaller distance, or take a longer shell" : "end it at a smaller distance, or write `to east`");
 
     // An area may be in another area, in any order of the file.
     private void LayAreas(List<RoomDraft> waiting)
@@ -195,7 +204,38 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
         }
     }
 
-    private void ReportGaps()
+    /// <summary>Whether floor that belongs to no room lies between these two, so that they have no wall in common.</summary>
+    public bool AreParted(LaidRoom one, LaidRoom other)
+        => gap is { } rest && Touches(one, rest) && Touches(other, rest);
+
+    /// <summary>Tells of floor that belongs to no room: advice, or an error when openings are meant to lead over it.</summary>
+    public void ReportGap(IReadOnlyList<RelatedSpan> openings)
+    {
+        if (gap is not { } rest)
+        {
+            return;
+        }
+
+        var box = rest.Bounds;
+        bool across = box.Width == bounds.Width && box.Depth < bounds.Depth;
+        string where = across
+            ? $"from {reports.Text(box.South)} to {reports.Text(box.North)} from the south wall"
+            : $"from {reports.Text(box.West)} to {reports.Text(box.East)} from the west end";
+        var beyond = laid.Where(r => r.CarvedFrom is null && Touches(r, rest)).OrderBy(r => r.Floor.Bounds.West).ThenBy(r => r.Floor.Bounds.South).LastOrDefault() ?? laid[^1];
+        reports.Add(new Diagnostic(
+            openings.Count > 0 ? Severity.Error : Severity.Warning,
+            "floor-without-room",
+            $"floor {where} belongs to no room",
+            beyond.Draft.Span,
+            "let the rooms on both sides meet at one distance, or add a room there",
+            openings.Count > 0 ? openings : null));
+    }
+
+    // A room's share of a partition that it does not have is left out of the gap, so it is counted twice here.
+    private bool Touches(LaidRoom room, Region rest)
+        => room.Floor.Boxes.Any(b => rest.Touches(new Box(b.West - (thickness * 2), b.South - (thickness * 2), b.East + (thickness * 2), b.North + (thickness * 2))));
+
+    private Region? FloorWithoutRoom()
     {
         var rest = shell;
         foreach (var room in laid)
@@ -206,14 +246,6 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
             }
         }
 
-        if (laid.Count > 0 && !rest.IsEmpty)
-        {
-            var gap = rest.Bounds;
-            reports.Warning(
-                "floor-without-room",
-                $"floor from {reports.Text(gap.West)} to {reports.Text(gap.East)} from the west end belongs to no room",
-                laid[^1].Draft.Span,
-                "let the rooms on both sides meet at one distance, or add a room there");
-        }
+        return rest.IsEmpty ? null : rest;
     }
 }

@@ -27,7 +27,7 @@ internal sealed class AxisChoice(NameTable names, Reports reports)
         if (!thing.Failed && thing.Place.Count == 0)
         {
             thing.Failed = true;
-            reports.Error("place-missing", $"the place of `{thing.Id}` is not said", thing.Span, "add such as `against north wall, 900 from west`, `corner south-east` or `at 1200, 300`");
+            reports.Error("place-missing", $"the place of `{thing.Id}` is not said", thing.Span, $"add such as `against north wall, {reports.Example("900", "36")} from west`, `corner south-east` or `at {reports.Example("1200, 300", "48, 12")}`");
         }
 
         foreach (var axis in new[] { Axis.WestEast, Axis.SouthNorth })
@@ -118,9 +118,10 @@ internal sealed class AxisChoice(NameTable names, Reports reports)
     private void ReportMissing(Placeable thing, Axis axis)
     {
         thing.Failed = true;
+        string some = reports.Example("300", "12");
         string ways = axis == Axis.WestEast
-            ? "add `against west wall`, `300 from west`, `east of` another thing, `centred` or `in line with` another thing"
-            : "add `against south wall`, `300 from south`, `north of` another thing, `centred` or `in line with` another thing";
+            ? $"add `against west wall`, `{some} from west`, `east of` another thing, `centred` or `in line with` another thing"
+            : $"add `against south wall`, `{some} from south`, `north of` another thing, `centred` or `in line with` another thing";
         reports.Error("place-missing", $"the place of `{thing.Id}` {axis.Phrase()} is not said", thing.Span, ways);
     }
 }

@@ -21,7 +21,7 @@ internal sealed class OpeningReader(Reports reports)
         {
             if (statement.Size is null)
             {
-                reports.Error("size-missing", $"the size of `{name.Text}` is not said", statement.HeadSpan, "add its clear width and height, such as `900 x 2050`");
+                reports.Error("size-missing", $"the size of `{name.Text}` is not said", statement.HeadSpan, $"add its clear width and height, such as `{reports.Example("900 x 2050", "36 x 80")}`");
             }
 
             return null;

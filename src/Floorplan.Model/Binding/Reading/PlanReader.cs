@@ -2,6 +2,8 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Text;
+using Floorplan.Language.Tokens;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Binding.Files;
 
@@ -32,7 +34,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
         new UsedFiles(files, kinds, tree.Units, reports).Follow(tree);
         if (shell is null)
         {
-            reports.Error("no-shell", "there is no `shell`, so there is nothing to build in", new(tree.Source, 0, 0), "add a line such as `shell container 20 ft standard` or `shell shed 8000 x 5000 x 2700`");
+            ReportNoShell();
             return null;
         }
 
@@ -54,6 +56,19 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
         }
 
         return draft;
+    }
+
+    private void ReportNoShell()
+    {
+        var start = new SourceSpan(tree.Source, 0, 0);
+        if (tree.Tokens.All(t => t.Kind is TokenKind.Space or TokenKind.NewLine or TokenKind.Comment))
+        {
+            reports.Error("empty-plan", "there is nothing in this plan yet", start, "start with a line such as `shell container 20 ft standard`, or from a template: `floorplan new` lists them");
+        }
+        else
+        {
+            reports.Error("no-shell", "there is no `shell`, so there is nothing to build in", start, $"add a line such as `shell container 20 ft standard` or `shell shed {reports.Example("8000 x 5000 x 2700", "26 ft x 16 ft x 9 ft")}`");
+        }
     }
 
     // Of statements that a plan has once the first counts.

@@ -59,7 +59,7 @@ internal sealed class RoomReader(Reports reports)
         {
             if (statement.From is null && statement.To is null && statement.Area is null)
             {
-                reports.Error("room-without-shape", $"room `{id}` has no shape", statement.HeadSpan, "add `from west to 3600`, or `area 1300 x 1100, in` another room");
+                reports.Error("room-without-shape", $"room `{id}` has no shape", statement.HeadSpan, $"add `from west to {reports.Example("3600", "12 ft")}`, or `area {reports.Example("1300 x 1100", "52 x 44")}, in` another room");
             }
 
             return null;

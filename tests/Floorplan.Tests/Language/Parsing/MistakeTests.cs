@@ -49,6 +49,10 @@ public class MistakeTests
     [Theory]
     [InlineData("size 1200", "", "expected `x` and one more length, found the end of the line", "write along, across and height, such as `1200 x 600 x 900`")]
     [InlineData("size 1200 x 600 x", "", "expected a length behind `x`, found the end of the line", "write a length such as `600`, `60 cm`, `2'-6\"` or `9 in`")]
+    [InlineData("size 1200 x 600 300", "300", "expected `x` between two lengths, found `300`", "write along, across and height, such as `1200 x 600 x 900`")]
+    [InlineData("size 1200 x 600 x 900 x", "x", "a size has at most three lengths, found another `x`", "write along, across and height, such as `1200 x 600 x 900`")]
+    [InlineData("size 1200 x 600 on x 900", "on", "`on` is not a unit of length", "did you mean `in`?")]
+    [InlineData("size 5'14\" x 600", "14", "behind feet there are fewer than 12 inches, and here are 14", "if that is what you measured write `6'-2\"`; otherwise mend one of the two figures")]
     [InlineData("size 1200 x 600 kg", "600 kg", "expected a length, found a weight (`600 kg`)", "lengths are written in mm, cm, m, in or ft")]
     [InlineData("size 1200 mn x 600", "mn", "`mn` is not a unit of length", "did you mean `in`, `m` or `mm`?")]
     [InlineData("size 95O x 600", "O", "`O` is not a unit of length", "the letter `O` stands where a digit is meant: write `950`")]
@@ -95,6 +99,25 @@ public class MistakeTests
     }
 
     [Fact]
+    public void A_tab_between_plain_words_is_a_space() => Assert.Empty(Sample.Parse("station a in b\n  cost 450\tused").Diagnostics);
+
+    [Fact]
+    public void A_slip_in_the_first_word_is_read_on_as_what_was_meant()
+    {
+        var tree = Sample.Parse("statoin a in b\n  size 1200 x 600\n");
+        Assert.Equal("statoin", Assert.Single(tree.Diagnostics).Span.Value);
+        Assert.Equal("a", Assert.Single(tree.Statements).Name!.Text);
+    }
+
+    [Fact]
+    public void A_detail_at_the_margin_is_told_and_still_belongs_to_the_statement_above()
+    {
+        var tree = Sample.Parse("station a in b\nsize 1200 x 600\n  place at 1, 2\n");
+        Assert.Equal("`size` is a detail of `station`: indent it below one", Assert.Single(tree.Diagnostics).Help);
+        Assert.Equal(["size", "place"], Assert.Single(tree.Statements).Details.Select(d => d.Keyword));
+    }
+
+    [Fact]
     public void A_slip_in_the_product_is_warned_of_and_its_plural_is_not()
     {
         var told = Sample.Parse("plan \"A\"\n  product birds, 2 kg each\nstation a in b\n  holds 80 brids\n  batch 1 bird\nstore c in b\n  holds 5 shelves").Diagnostics.Single();
@@ -107,7 +130,7 @@ public class MistakeTests
     {
         var tree = Sample.Parse("statoin a in b\n  size 1 x 2\nroom r dity from west to east\nstation b in c\n  size 1\n  plase at 1, 2\n  work 6 kg each, cycle 3 kg\ndoor d1 a outside\n");
         Assert.Equal([1, 3, 5, 6, 7, 7, 8], tree.Diagnostics.Select(d => d.Span.Position.Line));
-        Assert.Equal(3, tree.Statements.Count);
+        Assert.Equal(4, tree.Statements.Count);
     }
 
     [Fact]

@@ -18,6 +18,8 @@ public class LengthReadingTests
     [InlineData("8\u2019 6 1/2\u201D", 2_603_500_000)]
     [InlineData("8 ft 6 1/2 in", 2_603_500_000)]
     [InlineData("8'-6", 2_590_800_000)]
+    [InlineData("8'6", 2_590_800_000)]
+    [InlineData("8'-6''", 2_590_800_000)]
     [InlineData("8'", 2_438_400_000)]
     [InlineData("12 ft", 3_657_600_000)]
     [InlineData("6 1/2\"", 165_100_000)]

@@ -70,13 +70,15 @@ public class RoomLayoutTests
 
     [Theory]
     [InlineData(3600, 3500, "rooms `a` and `b` overlap")]
+    [InlineData(3600, 12500, "room `b` lies beyond the shell, which is 12000 mm x 2200 mm between finished faces")]
     [InlineData(3600, 4500, "floor from 3640 mm to 4460 mm from the west end belongs to no room")]
-    [InlineData(3600, 12500, "room `b` ends where it starts or before")]
     [InlineData(-20, 0, "room `a` ends where it starts or before")]
     public void Rooms_that_do_not_meet_are_reported(int firstEnds, int secondStarts, string message)
     {
         var reports = new Reports(UnitSystem.Metric);
-        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports).Lay([Slice("a", null, firstEnds), Slice("b", secondStarts, null)]);
+        var layout = new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports);
+        layout.Lay([Slice("a", null, firstEnds), Slice("b", secondStarts, null)]);
+        layout.ReportGap([]);
         Assert.Contains(reports.All, d => d.Message == message);
     }
 
