@@ -6,28 +6,38 @@ using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Commands;
 
-/// <summary>Shows the page of a rule.</summary>
+/// <summary>Shows the page of a rule, or of a code that a mistake in the text carries.</summary>
 internal static class ExplainCommand
 {
     public static Command Build(Host host)
     {
-        var name = new Argument<string>("RULE") { HelpName = "RULE", Description = "The rule, as findings name it." };
-        name.CompletionSources.Add(_ => RuleCatalogue.All.Select(r => r.Name));
-        var command = new Command("explain", "Show what a rule finds, why it matters, its limits and sources, and how to mend it.") { name };
+        var name = new Argument<string>("NAME")
+        {
+            HelpName = "NAME",
+            Description = "What stands in [ ] behind a finding or a mistake: a rule such as overlap, or a code such as unknown-name.",
+        };
+        name.CompletionSources.Add(_ => Names);
+        var command = new Command("explain", "Show what a rule or a mistake means, why it matters, where its limits come from, and how to mend it.") { name };
         command.SetAction(parsed => Run(host, parsed.GetValue(name)!));
         return command;
     }
 
+    private static IEnumerable<string> Names => RuleCatalogue.All.Select(r => r.Name).Concat(DiagnosticPages.All.Select(p => p.Code));
+
     private static int Run(Host host, string name)
     {
-        if (RuleCatalogue.Find(name) is { } rule)
+        string wanted = name.Trim('[', ']').ToLowerInvariant();
+        var page = RuleCatalogue.Find(wanted) is { } rule ? RulePage.Of(rule)
+            : DiagnosticPages.Find(wanted) is { } diagnostic ? DiagnosticPages.PageOf(diagnostic)
+            : null;
+        if (page is not null)
         {
-            RulePageText.Write(Page.OfOutput(host), RulePage.Of(rule));
+            RulePageText.Write(Page.OfOutput(host), page);
             return ExitCode.Fine;
         }
 
-        string near = NearNames.Hint(name, RuleCatalogue.All.Select(r => r.Name)) ?? "floorplan rules lists them";
-        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"there is no rule {name}; {near}");
+        string near = NearNames.Hint(wanted, Names) ?? "it explains what stands in [ ] behind a finding or a mistake; floorplan rules lists the rules";
+        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"there is nothing called {name} to explain; {near}");
         return ExitCode.CouldNotRun;
     }
 }

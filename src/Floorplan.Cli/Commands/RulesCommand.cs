@@ -24,7 +24,7 @@ internal static class RulesCommand
             page.Gap();
         }
 
-        page.Line("floorplan explain RULE shows one with its limits, sources and examples.");
+        page.Line("floorplan explain NAME shows one with its limits, sources and examples.");
         return ExitCode.Fine;
     }
 }

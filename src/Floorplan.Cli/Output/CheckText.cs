@@ -46,6 +46,11 @@ internal static class CheckText
             page.Line($"{all.Count} files: ", new Piece(total.Text, total.Tone), read.Length < all.Count ? $"; {all.Count - read.Length} not read" : "");
         }
 
+        if (read.Any(e => e.Diagnostics.Count + e.Findings.Count > 0))
+        {
+            page.Line(new Piece("floorplan explain NAME says more about what stands in [ ].", Tone.Quiet));
+        }
+
         if (read.Any(e => e.Plan is not null))
         {
             page.Line(new Piece(Caution, Tone.Quiet));

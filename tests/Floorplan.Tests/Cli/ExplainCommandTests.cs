@@ -22,11 +22,35 @@ public class ExplainCommandTests
     }
 
     [Fact]
-    public void An_unknown_rule_offers_near_ones()
+    public void An_unknown_name_offers_near_ones()
     {
         var run = CliRun.Of("explain", "over-lap");
         Assert.Equal(2, run.Exit);
-        Assert.Equal("floorplan: there is no rule over-lap; did you mean `overlap`?\n", run.Error);
+        Assert.Equal("floorplan: there is nothing called over-lap to explain; did you mean `overlap`?\n", run.Error);
+        Assert.Contains("did you mean `unknown-name`", CliRun.Of("explain", "unknwon-name").Error);
+        Assert.Contains("floorplan rules lists the rules", CliRun.Of("explain", "x").Error);
+    }
+
+    [Fact]
+    public void A_mistake_in_the_text_is_explained_with_a_wrong_and_a_right_example()
+    {
+        var run = CliRun.Of("explain", "[comma-in-number]");
+        Assert.Equal(0, run.Exit);
+        Assert.Equal("""
+            comma-in-number
+
+            What it means
+            Commas part details, so they do not stand inside numbers. A decimal has a point.
+
+            Wrong
+              station bench "Bench" in prep
+                size 1,200 x 600
+
+            Right
+              station bench "Bench" in prep
+                size 1200 x 600
+
+            """.ReplaceLineEndings("\n"), run.Out);
     }
 
     [Fact]
