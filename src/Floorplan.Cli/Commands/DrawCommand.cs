@@ -32,6 +32,12 @@ internal static class DrawCommand
             return ExitCode.CouldNotRun;
         }
 
+        if (File.Exists(host.Full(folder)))
+        {
+            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{folder}: this is a file; --out names a folder");
+            return ExitCode.CouldNotRun;
+        }
+
         int exit = all.Max(c => Draw(host, c, folder, sheets));
         if (all.Any(c => c.Examination?.Plan is not null))
         {

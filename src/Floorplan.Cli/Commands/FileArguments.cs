@@ -1,13 +1,30 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Commands;
 
 /// <summary>The list of plans that most commands take.</summary>
 internal static class FileArguments
 {
-    public static Argument<string[]> Build() => new("FILE")
+    public static Argument<string[]> Build()
     {
-        Arity = ArgumentArity.OneOrMore,
-        Description = "One or more .plan files; - reads standard input.",
-    };
+        var files = new Argument<string[]>("FILE")
+        {
+            Arity = ArgumentArity.OneOrMore,
+            Description = "One or more .plan files; - reads standard input.",
+        };
+        files.Validators.Add(RefuseOptions);
+        return files;
+    }
+
+    // A slip in an option is no file; a file whose name starts with two dashes is written ./--name.
+    private static void RefuseOptions(ArgumentResult result)
+    {
+        var options = (result.Parent as CommandResult)?.Command.Options.Select(o => o.Name) ?? [];
+        foreach (string slip in result.Tokens.Select(t => t.Value).Where(v => v.StartsWith("--", StringComparison.Ordinal)))
+        {
+            result.AddError($"there is no option {slip}{(NearNames.Hint(slip, options) is { } near ? "; " + near : "")}");
+        }
+    }
 }

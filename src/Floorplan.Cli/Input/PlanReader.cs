@@ -45,7 +45,11 @@ internal static class PlanReader
                 ? Refuse(name, string.Create(CultureInfo.InvariantCulture, $"more than {MostBytes >> 20} MB; a plan is far smaller, so this is some other file"))
                 : Decode(name, path, bytes);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (UnauthorizedAccessException)
+        {
+            return Refuse(name, "you have no permission to read it");
+        }
+        catch (IOException problem)
         {
             return Refuse(name, $"cannot be read: {problem.Message}");
         }

@@ -16,6 +16,11 @@ internal static class Utf8Text
             return (null, false, "this is UTF-16 text; save it as UTF-8");
         }
 
+        if (bytes.Contains((byte)0))
+        {
+            return (null, false, "this is not a text file, so it is no plan");
+        }
+
         bool hasMark = bytes.StartsWith(Mark);
         var body = hasMark ? bytes[Mark.Length..] : bytes;
         int wrong = FirstWrong(body);

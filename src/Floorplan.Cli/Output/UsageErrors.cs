@@ -11,9 +11,20 @@ internal static class UsageErrors
     {
         var page = Page.OfError(host);
         var command = parsed.CommandResult.Command;
-        foreach (string message in parsed.Errors.Select(e => OneLine(e.Message)).Distinct())
+        if (command is RootCommand && parsed.UnmatchedTokens is [var first, ..])
         {
-            page.Line(new Piece("floorplan: ", Tone.Error), message);
+            page.Line(new Piece("floorplan: ", Tone.Error), $"there is no command {first}");
+            if (first.EndsWith(".plan", StringComparison.OrdinalIgnoreCase))
+            {
+                page.Line($"  floorplan check {first} says what is wrong with it");
+            }
+        }
+        else
+        {
+            foreach (string message in parsed.Errors.Select(e => OneLine(e.Message)).Distinct())
+            {
+                page.Line(new Piece("floorplan: ", Tone.Error), message);
+            }
         }
 
         string[] known = [.. command.Subcommands.Where(c => !c.Hidden).Select(c => c.Name), .. command.Options.Select(o => o.Name)];

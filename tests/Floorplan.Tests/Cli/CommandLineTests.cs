@@ -31,6 +31,9 @@ public class CommandLineTests
 
     [Theory]
     [InlineData("did you mean `check`?", "chek", "a.plan")]
+    [InlineData("there is no command help", "help")]
+    [InlineData("floorplan check a.plan says what is wrong with it", "a.plan")]
+    [InlineData("there is no option --outptu; did you mean `--output`?", "check", "a.plan", "--outptu", "json")]
     [InlineData("Required argument 'FILE'", "check")]
     [InlineData("'text' 'json'", "check", "a.plan", "--output", "xml")]
     [InlineData("exclude each other", "format", "a.plan", "--check", "--stdout")]
@@ -40,13 +43,5 @@ public class CommandLineTests
         var run = CliRun.Of(args);
         Assert.Equal(2, run.Exit);
         Assert.Contains(sentence, run.Error);
-    }
-
-    [Fact]
-    public void A_shell_is_offered_commands_rules_and_templates()
-    {
-        Assert.Contains("explain\n", CliRun.Of("[suggest:2]", "ex").Out);
-        Assert.Contains("overlap\n", CliRun.Of("[suggest:10]", "explain ov").Out);
-        Assert.Contains("fish-20ft\n", CliRun.Of("[suggest:6]", "new fi").Out);
     }
 }

@@ -31,6 +31,32 @@ public class InputTests
         using var folder = new TemporaryFolder();
         Refused(folder.Write("a.plan", [.. "plan\n"u8, 0xE9, (byte)'\n']), "line 2 is not UTF-8 text (byte 0xE9)");
         Refused(folder.Write("b.plan", Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("plan")).ToArray()), "UTF-16");
+        Refused(folder.Write("c.plan", [.. "plan\n"u8, 0, 1, 2, 0xE9]), "this is not a text file");
+    }
+
+    [Fact]
+    public void Nothing_at_all_is_told_apart_from_a_plan_without_a_shell()
+    {
+        foreach (string nothing in new[] { "", "\n\n", "# later\n" })
+        {
+            var run = CliRun.WithInput(nothing, "check", "-");
+            Assert.Equal(1, run.Exit);
+            Assert.StartsWith("stdin:1:1: error: there is nothing in this plan yet [empty-plan]\n", run.Out);
+        }
+    }
+
+    [Fact]
+    public void One_file_that_cannot_be_read_does_not_hide_what_is_found_in_the_others()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("good.plan", Plans.Good);
+        folder.Write("bad.plan", Plans.Broken);
+        var run = CliRun.In(folder.Path, "", "check", "good.plan", "not-there.plan", "bad.plan");
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("\nbad.plan: 1 error; ", run.Out);
+        Assert.Contains("3 files: 1 error, ", run.Out);
+        Assert.Contains("; 1 not read\n", run.Out);
+        Assert.Equal("floorplan: not-there.plan: there is no such file\n", run.Error);
     }
 
     [Fact]
