@@ -3,8 +3,8 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Space;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space;
 using NetTopologySuite.Geometries;
 using Stream = Floorplan.Model.Flows.Stream;
 

@@ -73,7 +73,8 @@ public sealed class CutsFrame : Rule
     private Finding Cut(CheckContext context, Opening opening, FrameMember member, FrameCut cut) => CheckContext.Find(
         this, Severity.Error, [opening.Id], $"{Named.Of(opening)} cuts {context.Text(cut.By)} into the {member.Name} of the {opening.Wall.ToString().ToLowerInvariant()} wall",
         Way(context, opening, member, cut.By.Millimetres), opening.Span, opening.Centre.Coordinate)
-        with { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.By.Millimetres, LimitValue = 0 };
+        with
+    { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.By.Millimetres, LimitValue = 0 };
 
     private Finding Crowds(CheckContext context, Opening opening, FrameMember member, Length left, AppliedLimit limit) => CheckContext.Find(
         this, limit, left.Millimetres, [opening.Id], $"{Named.Of(opening)} leaves {context.Text(left)} of wall to the {member.Name} for its own frame",

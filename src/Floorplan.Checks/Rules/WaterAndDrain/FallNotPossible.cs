@@ -84,14 +84,16 @@ public sealed class FallNotPossible : Rule
             this, Severity.Error, [room.Id, .. drains.Select(d => d.Id)],
             FormattableString.Invariant($"the falls of {Named.Of(room)} rise {context.Text(rise)} ({falls.Slope * 100:0.##} % over {context.Walk(run)}), and the floor build-up is {context.Text(have)}"),
             $"make the floor lining {Say.SizeUp(rise, context.Plan.Units)}, add a drain near {Say.Place(at, context.Plan.Units)}, or slope the floor {FormattableString.Invariant($"{Math.Floor(have / run * 1000) / 10:0.#}")} %",
-            falls.Span, at) with { Limit = $"the build-up of the floor in this plan ({Sources[0].Text})", Measured = rise, LimitValue = have };
+            falls.Span, at) with
+        { Limit = $"the build-up of the floor in this plan ({Sources[0].Text})", Measured = rise, LimitValue = have };
     }
 
     private Finding TooHigh(CheckContext context, Room room, ServicePoint drain, Length outlet, double rise) => CheckContext.Find(
         this, Severity.Error, [drain.Id, room.Id],
         $"the outlet of {drain.Id} lies {context.Text(outlet)} below the floor, and the falls bring the floor down {context.Text(rise)} there",
         $"lower the outlet by {Say.SizeUp(rise - outlet.Millimetres, context.Plan.Units)}, or take a gentler slope", drain.Span, drain.At.Coordinate)
-        with { Limit = $"water runs down ({Sources[0].Text})", Measured = outlet.Millimetres, LimitValue = rise };
+        with
+    { Limit = $"water runs down ({Sources[0].Text})", Measured = outlet.Millimetres, LimitValue = rise };
 
     private Finding? BelowGround(CheckContext context, ServicePoint drain)
     {
@@ -106,6 +108,7 @@ public sealed class FallNotPossible : Rule
         return CheckContext.Find(
             this, Severity.Error, [drain.Id], $"the outlet of {drain.Id} lies {context.Text(outlet)} below the floor, and the ground is at {context.Text(ground)}",
             $"raise the unit by {context.Text(outlet - ground)}, or bring the outlet up", drain.Span, drain.At.Coordinate)
-            with { Limit = "the ground in this plan", Measured = outlet.Millimetres, LimitValue = ground.Millimetres };
+            with
+        { Limit = "the ground in this plan", Measured = outlet.Millimetres, LimitValue = ground.Millimetres };
     }
 }

@@ -1,8 +1,8 @@
 using Floorplan.Model.Flows;
-using Stream = Floorplan.Model.Flows.Stream;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Space.Free;
 using Floorplan.Model.Space.Search;
+using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Model.Space.Legs;
 

@@ -1,5 +1,5 @@
-using static System.FormattableString;
 using Floorplan.Tests.Checks.Support;
+using static System.FormattableString;
 
 namespace Floorplan.Tests.Checks.Edges;
 

@@ -1,8 +1,8 @@
-using static System.FormattableString;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
+using static System.FormattableString;
 
 namespace Floorplan.Tests.Checks.Rules.Shell;
 

@@ -1,7 +1,7 @@
-using static System.FormattableString;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
+using static System.FormattableString;
 
 namespace Floorplan.Tests.Checks.Rules.WaterAndDrain;
 
