@@ -3,25 +3,29 @@ using System.Globalization;
 
 namespace Floorplan.Benchmarks;
 
-/// <summary>The program as a shell starts it: a new process each time, from its start to its end, and the most memory it held.</summary>
+/// <summary>The program as a shell starts it: a new process each time, its processor time and its time from start to end, and the most memory it held.</summary>
 internal static class ColdCommand
 {
     private const int Runs = 15;
 
-    /// <param name="program">The built <c>floorplan.dll</c>.</param>
+    /// <param name="program">The built <c>floorplan.dll</c>, or the published program.</param>
     /// <param name="arguments">The command line to time, such as <c>check a.plan</c>.</param>
     public static void Run(string program, IReadOnlyList<string> arguments)
     {
-        var times = new List<double>();
+        var (times, processor) = (new List<double>(), new List<double>());
         long memory = 0;
         for (int i = 0; i <= Runs; i++)
         {
             var clock = Stopwatch.StartNew();
-            using var process = Process.Start(new ProcessStartInfo("dotnet", [program, .. arguments]) { RedirectStandardOutput = true })!;
+            using var process = Process.Start(Path.GetExtension(program) == ".dll"
+                ? new ProcessStartInfo("dotnet", [program, .. arguments]) { RedirectStandardOutput = true }
+                : new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true })!;
+            double used = 0;
             var output = process.StandardOutput.ReadToEndAsync();
             while (!process.WaitForExit(1))
             {
-                memory = Math.Max(memory, Peak(process));
+                var (most, busy) = Look(process);
+                (memory, used) = (Math.Max(memory, most), Math.Max(used, busy));
             }
 
             output.Wait();
@@ -29,25 +33,27 @@ internal static class ColdCommand
             if (i > 0)
             {
                 times.Add(clock.Elapsed.TotalMilliseconds);
+                processor.Add(used);
             }
         }
 
         times.Sort();
+        processor.Sort();
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{string.Join(' ', arguments)}: median {times[Runs / 2]:0} ms, fastest {times[0]:0} ms, slowest {times[^1]:0} ms of {Runs}; most memory {memory >> 20} MB"));
+            $"{string.Join(' ', arguments)}: processor time median {processor[Runs / 2]:0} ms, least {processor[0]:0} ms; wall median {times[Runs / 2]:0} ms, fastest {times[0]:0} ms, slowest {times[^1]:0} ms of {Runs}; most memory {memory >> 20} MB"));
     }
 
-    private static long Peak(Process process)
+    private static (long Memory, double ProcessorMs) Look(Process process)
     {
         try
         {
             process.Refresh();
-            return process.PeakWorkingSet64;
+            return (process.PeakWorkingSet64, process.TotalProcessorTime.TotalMilliseconds);
         }
         catch (InvalidOperationException)
         {
             // It ended between the two calls.
-            return 0;
+            return default;
         }
     }
 }

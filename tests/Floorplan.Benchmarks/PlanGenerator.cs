@@ -35,6 +35,28 @@ public static class PlanGenerator
         return text.ToString();
     }
 
+    /// <summary>One room, a dozen tables, and one flow that wanders between them.</summary>
+    /// <param name="stops">Number of stops.</param>
+    public static string OneFlow(int stops)
+    {
+        const int tables = 12;
+        var text = new StringBuilder("plan \"One long flow\"\n  units metric\nshell shed 20000 x 10000 x 3000\nroom a \"A\" clean from west to east\n");
+        Line(text, $"door d a to outside, south wall, 9000 from west, 1000 x 2100, swings out");
+        for (int i = 0; i < tables; i++)
+        {
+            Line(text, $"station s{i} \"Table {i}\" in a\n  size 600 x 600 x 900\n  place at {500 + (1500 * i)}, {4000 + (3000 * (i % 2))}\n  worker south");
+        }
+
+        text.Append("flow product\n  outside -> d");
+        for (int n = 0; n < stops; n++)
+        {
+            // 5 and 12 have no common factor: every table is called at, in an order that crosses the room.
+            text.Append(CultureInfo.InvariantCulture, $" -> s{n * 5 % tables}");
+        }
+
+        return text.Append('\n').ToString();
+    }
+
     private static void Room(StringBuilder text, int r, int rooms, int stations)
     {
         string from = r == 0 ? "west" : (r * RoomWidth).ToString(CultureInfo.InvariantCulture);

@@ -10,11 +10,11 @@ switch (args)
     case ["scaling", .. var sizes]:
         Scaling.Run([.. sizes.Select(s => int.Parse(s, CultureInfo.InvariantCulture))]);
         break;
-    case ["stages"]:
-        Stages.Run(PlanGenerator.Make(40), 0.5);
+    case ["report"]:
+        Report.Run();
         break;
-    case ["stages", var size]:
-        Stages.Run(int.TryParse(size, CultureInfo.InvariantCulture, out int count) ? PlanGenerator.Make(count) : File.ReadAllText(size), 0.5);
+    case ["stages", var plan]:
+        Stages.Run(int.TryParse(plan, CultureInfo.InvariantCulture, out int count) ? PlanGenerator.Make(count) : File.ReadAllText(plan), 6000);
         break;
     case ["cold", var program, .. var arguments]:
         ColdCommand.Run(program, arguments);

@@ -1,69 +1,85 @@
-using System.Diagnostics;
 using System.Globalization;
-using Floorplan.Checks.Framework;
-using Floorplan.Drawing.Scene;
-using Floorplan.Language.Syntax;
-using Floorplan.Model;
-using Floorplan.Model.Space;
 
 namespace Floorplan.Benchmarks;
 
-/// <summary>How the time of each stage grows with the number of stations; prints a table with the fitted exponents.</summary>
+/// <summary>How the processor time of each stage grows with the size of the plan; prints tables with the fitted exponents.</summary>
 internal static class Scaling
 {
     private static readonly int[] Sizes = [10, 100, 1_000, 10_000];
-    private static readonly string[] Stages = ["parse", "bind", "space", "check", "draw", "write", "all"];
 
-    /// <summary>Small plans are repeated until about this much time is spent, and the fastest counts.</summary>
-    private static readonly TimeSpan Budget = TimeSpan.FromSeconds(2);
+    /// <summary>Small plans are repeated until about so many ms are spent, and the fastest counts.</summary>
+    private const double Budget = 2000;
+
+    /// <summary>The exponent that the design asks for at most.</summary>
+    private const double Asked = 1.2;
+
+    /// <summary>Rows faster than this at the largest size, in ms, are too short to have an exponent.</summary>
+    private const double Short = 5;
 
     public static void Run(IReadOnlyList<int> sizes)
     {
         sizes = sizes.Count > 0 ? sizes : Sizes;
-        Once(PlanGenerator.Make(sizes[0]));
-        var times = new Dictionary<int, double[]>();
-        foreach (int size in sizes)
-        {
-            string text = PlanGenerator.Make(size);
-            double[] best = Once(text);
-            var spent = Stopwatch.StartNew();
-            while (spent.Elapsed < Budget)
-            {
-                best = [.. best.Zip(Once(text), Math.Min)];
-            }
-
-            times[size] = best;
-            Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{size} stations: {best[^1]:0.0} ms"));
-        }
-
-        Console.WriteLine("| stage | " + string.Join(" | ", sizes.Select(n => n + " stations, ms")) + " | exponent | last step |");
-        Console.WriteLine("|---|" + string.Concat(Enumerable.Repeat("---:|", sizes.Count + 2)));
-        for (int stage = 0; stage < Stages.Length; stage++)
-        {
-            double[] row = [.. sizes.Select(n => times[n][stage])];
-            Console.WriteLine($"| {Stages[stage]} | " + string.Join(" | ", row.Select(t => Text(t, "0.00"))) + $" | {Text(Fit(sizes, row), "0.00")} | {Text(Fit([.. sizes.TakeLast(2)], [.. row.TakeLast(2)]), "0.00")} |");
-        }
+        var times = Measure(sizes, PlanGenerator.Make, true);
+        Print(sizes, "stations", [.. Grouped(times)]);
+        Print(sizes, "stations", [.. times.Where(t => Stages.IsRule(t.Name) && t.Ms[^1] >= Short && Fit([.. sizes.TakeLast(2)], [.. t.Ms.TakeLast(2)]) > Asked)]);
     }
 
-    private static double[] Once(string text)
+    /// <summary>One flow that goes round the same few stations over and over: routes, meetings and rules, without sheets.</summary>
+    public static void Stops()
     {
-        GC.Collect();
-        var clock = Stopwatch.StartNew();
-        var marks = new List<double>();
-        T Mark<T>(T value)
+        int[] sizes = [200, 2_000, 20_000];
+        Print(sizes, "stops", [.. Grouped(Measure(sizes, PlanGenerator.OneFlow, false))]);
+    }
+
+    private static List<(string Name, double[] Ms)> Measure(IReadOnlyList<int> sizes, Func<int, string> make, bool draw)
+    {
+        Stages.Once(make(sizes[0]), draw);
+        var runs = new List<List<(string Name, double Ms)>>();
+        foreach (int size in sizes)
         {
-            marks.Add(clock.Elapsed.TotalMilliseconds);
-            return value;
+            string text = make(size);
+            var best = Stages.Once(text, draw);
+            for (double start = CpuClock.Now; CpuClock.Now - start + best.Sum(b => b.Ms) < Budget;)
+            {
+                best = [.. best.Zip(Stages.Once(text, draw), (a, b) => (a.Name, Math.Min(a.Ms, b.Ms)))];
+            }
+
+            runs.Add(best);
+            Console.Error.WriteLine($"{size}: {Table.Text(best.Sum(b => b.Ms))} ms");
         }
 
-        SyntaxTree tree = Mark(Pipeline.Parse(text));
-        Plan plan = Mark(Pipeline.Bind(tree));
-        FloorSpace space = Mark(Pipeline.Space(plan));
-        IReadOnlyList<Finding> findings = Mark(Pipeline.Check(plan, space));
-        IReadOnlyList<SheetScene> sheets = Mark(Pipeline.Draw(plan, space, findings));
-        Mark(Pipeline.Write(sheets));
-        double[] stages = [.. marks.Select((m, i) => i == 0 ? m : m - marks[i - 1])];
-        return [.. stages, marks[^1]];
+        return [.. runs[0].Select((r, i) => (r.Name, runs.Select(run => run[i].Ms).ToArray()))];
+    }
+
+    /// <summary>All rules as one row, and the sum.</summary>
+    private static IEnumerable<(string Name, double[] Ms)> Grouped(List<(string Name, double[] Ms)> times)
+    {
+        foreach (var group in times.GroupBy(t => Stages.IsRule(t.Name) ? "rules" : t.Name))
+        {
+            yield return (group.Key, Sum(group));
+        }
+
+        yield return ("all", Sum(times));
+
+        static double[] Sum(IEnumerable<(string Name, double[] Ms)> rows) =>
+            rows.Select(r => r.Ms).Aggregate((a, b) => [.. a.Zip(b, (p, q) => p + q)]);
+    }
+
+    private static void Print(IReadOnlyList<int> sizes, string what, IReadOnlyList<(string Name, double[] Ms)> rows)
+    {
+        if (rows.Count == 0)
+        {
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"No rule grows faster than n^{Asked} from {sizes[^2]} to {sizes[^1]} {what}.\n"));
+            return;
+        }
+
+        var table = new Table(["stage", .. sizes.Select(n => $"{n} {what}, ms"), "exponent", "last step"]);
+        foreach (var (name, ms) in rows)
+        {
+            table.Add([name, .. ms.Select(Table.Text), Table.Text(Fit(sizes, ms)), Table.Text(Fit([.. sizes.TakeLast(2)], [.. ms.TakeLast(2)]))]);
+        }
+
+        table.Print();
     }
 
     /// <summary>The slope of a straight line through the logarithms, by least squares.</summary>
@@ -74,6 +90,4 @@ internal static class Scaling
         double mx = x.Average(), my = y.Average();
         return x.Zip(y, (a, b) => (a - mx) * (b - my)).Sum() / x.Sum(a => (a - mx) * (a - mx));
     }
-
-    private static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
@@ -9,67 +8,46 @@ using Floorplan.Model.Space;
 namespace Floorplan.Benchmarks;
 
 /// <summary>
-/// Where the time of one plan goes: each stage, each rule and each sheet, in a warm process. What several rules share, such
-/// as the mesh of a room, is charged to the first that asks for it, as in the program.
+/// Where the time of one plan goes: each stage, each rule and each sheet. What several rules share, such as the mesh of a
+/// room, is charged to the first that asks for it, as in the program.
 /// </summary>
 internal static class Stages
 {
-    /// <summary>Processor time spent on warming up, and then on measuring, in ms; a round that has begun is finished.</summary>
-    private const double WarmUp = 6000;
-    private const double Budget = 6000;
+    /// <summary>Rules below this part of the whole are added up to one row.</summary>
+    private const double Least = 0.005;
 
-    /// <param name="text">The plan.</param>
-    /// <param name="least">Rules below this many percent of the whole are added up to one row.</param>
-    public static void Run(string text, double least)
+    /// <summary>Prints the table of one plan in a warm process: the median of the rounds.</summary>
+    /// <param name="budget">Processor time to spend on warming up, and again on measuring, in ms; a round that has begun is finished.</param>
+    public static void Run(string text, double budget)
     {
-        double start = CpuClock.Now;
-        do
-        {
-            Once(text);
-        }
-        while (CpuClock.Now - start < WarmUp);
+        Rounds(text, budget);
+        var rounds = Rounds(text, budget);
+        var rows = rounds[0].Select((r, i) => (r.Name, Ms: Median([.. rounds.Select(round => round[i].Ms)]))).ToList();
+        double parse = rows[0].Ms, all = Median([.. rounds.Select(round => round.Sum(r => r.Ms))]);
+        var small = rows.Where(r => IsRule(r.Name) && r.Ms < Least * all).ToList();
+        var table = new Table("stage", "ms", "share", "in parses of the text");
+        rows.Except(small).ToList().ForEach(r => Add(r.Name, r.Ms));
+        Add($"{small.Count} other rules", small.Sum(r => r.Ms));
+        Add("all rules", rows.Where(r => IsRule(r.Name)).Sum(r => r.Ms));
+        Add("all", all);
+        Add("all, fastest round", rounds.Min(round => round.Sum(r => r.Ms)));
+        table.Print();
 
-        var rounds = new List<List<(string Name, double Ms)>>();
-        start = CpuClock.Now;
-        do
-        {
-            rounds.Add(Once(text));
-        }
-        while (CpuClock.Now - start < Budget);
-
-        var rows = rounds[0].Select((r, i) => (r.Name, Ms: Median(rounds.Select(round => round[i].Ms)))).ToList();
-        double parse = rows[0].Ms, all = rows.Sum(r => r.Ms);
-        Console.WriteLine("| stage | ms | share | in parses of the text |");
-        Console.WriteLine("|---|---:|---:|---:|");
-        foreach (var (name, ms) in rows.Where(r => r.Ms >= least * all / 100 || !r.Name.StartsWith("rule", StringComparison.Ordinal)))
-        {
-            Print(name, ms);
-        }
-
-        Print("other rules", rows.Where(r => r.Ms < least * all / 100 && r.Name.StartsWith("rule", StringComparison.Ordinal)).Sum(r => r.Ms));
-        Print("all rules", rows.Where(r => r.Name.StartsWith("rule", StringComparison.Ordinal)).Sum(r => r.Ms));
-        Print("all", all);
-        Print("all, fastest round", rounds.Min(round => round.Sum(r => r.Ms)));
-
-        void Print(string name, double ms) =>
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {name} | {ms:0.00} | {100 * ms / all:0.0} % | {ms / parse:0.0} |"));
+        void Add(string name, double ms) => table.Add(name, Table.Text(ms), Table.Text(100 * ms / all) + " %", Table.Text(ms / parse));
     }
 
-    public static double Median(IEnumerable<double> values)
-    {
-        double[] sorted = [.. values.Order()];
-        return sorted[sorted.Length / 2];
-    }
+    public static bool IsRule(string stage) => stage.StartsWith("rule ", StringComparison.Ordinal);
 
-    private static List<(string Name, double Ms)> Once(string text)
+    /// <summary>The stages of one run from text to SVG, in order.</summary>
+    /// <param name="draw">Whether sheets are drawn too.</param>
+    public static List<(string Name, double Ms)> Once(string text, bool draw = true)
     {
         GC.Collect();
         var marks = new List<(string Name, double Ms)>();
         double last = CpuClock.Now;
         T Mark<T>(string name, T value)
         {
-            double now = CpuClock.Now;
-            marks.Add((name, now - last));
+            marks.Add((name, CpuClock.Now - last));
             last = CpuClock.Now;
             return value;
         }
@@ -85,13 +63,36 @@ internal static class Stages
             found.AddRange(Mark("rule " + rule.Name, Checker.Check(plan, space, [rule])));
         }
 
-        var sheets = new List<SheetScene>();
-        foreach (var sheet in SheetSet.All)
+        if (draw)
         {
-            sheets.AddRange(Mark("sheet " + sheet.Number, SheetSet.Draw(new SheetRequest(plan, space, found), [sheet.Number])));
+            var sheets = new List<SheetScene>();
+            foreach (var sheet in SheetSet.All)
+            {
+                sheets.AddRange(Mark($"sheet {sheet.Number}", SheetSet.Draw(new SheetRequest(plan, space, found), [sheet.Number])));
+            }
+
+            Mark("write SVG", Pipeline.Write(sheets));
         }
 
-        Mark("write SVG", Pipeline.Write(sheets));
         return marks;
+    }
+
+    /// <summary>At least one round.</summary>
+    private static List<List<(string Name, double Ms)>> Rounds(string text, double budget)
+    {
+        var rounds = new List<List<(string Name, double Ms)>>();
+        double start = CpuClock.Now;
+        do
+        {
+            rounds.Add(Once(text));
+        }
+        while (CpuClock.Now - start < budget);
+        return rounds;
+    }
+
+    private static double Median(List<double> values)
+    {
+        values.Sort();
+        return values[values.Count / 2];
     }
 }
