@@ -12,7 +12,9 @@ public static class Touch
     /// <summary>The floor that both cover when it is more than touching, else null.</summary>
     public static Geometry? Shared(Geometry a, Geometry b)
     {
-        if (!a.EnvelopeInternal.Intersects(b.EnvelopeInternal))
+        // A strip is no broader than the box round it, and what stands flush shares a box without breadth.
+        var box = a.EnvelopeInternal.Intersection(b.EnvelopeInternal);
+        if (Math.Min(box.Width, box.Height) <= ToleranceMm)
         {
             return null;
         }

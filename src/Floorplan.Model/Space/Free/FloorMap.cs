@@ -20,6 +20,7 @@ internal sealed class FloorMap
     private readonly STRtree<WallPiece> walls = new();
     private readonly FreeRegion?[] regions;
     private readonly Dictionary<string, int> numbers = [];
+    private readonly Dictionary<int, FreePlace?> outside = [];
     private int corners;
 
     public FloorMap(Plan plan, Obstacles obstacles, IReadOnlyList<Passage> passages, Mover mover, bool cargoDoors)
@@ -57,7 +58,9 @@ internal sealed class FloorMap
     public FreeRegion Region(int number) => regions[number] ??= Build(number < plan.Rooms.Count ? plan.Rooms[number] : null, number);
 
     /// <summary>Where one is outside after passing an outer door, or null when the ground there is not free.</summary>
-    public FreePlace? JustOutside(Passage passage) => Region(plan.Rooms.Count).Settle(passage.Before(null, HalfWidth.Of(Mover) + Step));
+    public FreePlace? JustOutside(Passage passage) => outside.TryGetValue(passage.Number, out var known)
+        ? known
+        : outside[passage.Number] = Region(plan.Rooms.Count).Settle(passage.Before(null, HalfWidth.Of(Mover) + Step));
 
     private FreeRegion Build(Room? room, int number)
     {
