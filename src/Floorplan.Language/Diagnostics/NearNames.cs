@@ -5,6 +5,9 @@ public static class NearNames
 {
     private const int Most = 3;
 
+    /// <summary>A piece of a name this long is taken for the name; own choice.</summary>
+    private const int Part = 4;
+
     /// <summary>Names longer than this are not compared, so that cost stays bounded; own choice.</summary>
     private const int LongestCompared = 64;
 
@@ -21,7 +24,7 @@ public static class NearNames
     /// <summary>At most three, nearest first.</summary>
     public static IReadOnlyList<string> Find(string wanted, IEnumerable<string> names)
         => [.. names.Take(MostSearched)
-            .Select(n => (Name: n, Far: Distance(wanted, n)))
+            .Select(n => (Name: n, Far: Math.Min(Distance(wanted, n), wanted.Length >= Part && n.Length <= LongestCompared && n.Contains(wanted, StringComparison.OrdinalIgnoreCase) ? Allowed(wanted) : int.MaxValue)))
             .Where(p => p.Far <= Allowed(wanted))
             .OrderBy(p => p.Far)
             .ThenBy(p => p.Name, StringComparer.Ordinal)

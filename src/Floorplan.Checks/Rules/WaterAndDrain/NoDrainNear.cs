@@ -43,7 +43,7 @@ public sealed class NoDrainNear : Rule
         {
             if (!drains.IsIn(inRoom.Key))
             {
-                yield return None([.. inRoom]);
+                yield return None(context, [.. inRoom]);
                 continue;
             }
 
@@ -60,12 +60,12 @@ public sealed class NoDrainNear : Rule
     private static Need? NeedOf(Station station) => station.Needs.FirstOrDefault(n => n.Kind == NeedKind.Drain);
 
     // One drain that is missing is one mistake, however many stations ask for it.
-    private Finding None(IReadOnlyList<Station> stations)
+    private Finding None(CheckContext context, IReadOnlyList<Station> stations)
     {
         var room = stations[0].Room;
         return CheckContext.Find(
             this, Severity.Error, [.. stations.Select(s => s.Id), room.Id], $"{Named.List([.. stations.Select(s => Named.Of(s))])} {(stations.Count == 1 ? "needs" : "need")} a drain, and {Named.Of(room)} has none",
-            $"add one, such as: drain fd-{room.Id} floor in {room.Id}, … from west, … from south, 100 mm", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate);
+            $"add one, such as: {Suggest.Drain(room, context.Plan.Units)}", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate);
     }
 
     private Finding Far(CheckContext context, Station station, (ServicePoint Point, double Mm) found, AppliedLimit limit) => CheckContext.Find(

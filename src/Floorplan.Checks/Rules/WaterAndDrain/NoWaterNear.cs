@@ -38,25 +38,33 @@ public sealed class NoWaterNear : Rule
         var hotPoints = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Water && p.Hot);
         foreach (var station in context.Plan.Stations)
         {
+            var at = station.Bounds.Centre.Coordinate;
+            var missing = new List<Need>();
             foreach (var need in station.Needs.Where(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater).DistinctBy(n => n.Kind))
             {
-                bool hot = need.Kind == NeedKind.HotWater;
-                string water = hot ? "hot water" : "cold water";
-                var nearest = (hot ? hotPoints : coldPoints).To(station);
-                var at = station.Bounds.Centre.Coordinate;
+                var nearest = (need.Kind == NeedKind.HotWater ? hotPoints : coldPoints).To(station);
                 if (nearest is not { } found)
                 {
-                    yield return CheckContext.Find(
-                        this, Severity.Error, [station.Id], $"{Named.Of(station)} needs {water}, and {Named.Of(station.Room)} has no point for it",
-                        $"add a water point, such as: water {station.Id}-water {(hot ? "hot" : "cold")} in {station.Room.Id}, … wall, … from …, height …", need.Span, at);
+                    missing.Add(need);
                 }
                 else if (found.Mm > limit.Value + Tiers.Tolerance)
                 {
                     yield return CheckContext.Find(
-                        this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest {water} for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
+                        this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest {Word(need)} water for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
                         $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a point at {station.Id}", need.Span, at);
                 }
             }
+
+            if (missing.Count > 0)
+            {
+                // One point can give both, so both missing is one mistake.
+                string words = string.Join(' ', missing.Select(Word).Order(StringComparer.Ordinal));
+                yield return CheckContext.Find(
+                    this, Severity.Error, [station.Id], $"{Named.Of(station)} needs {words.Replace(" ", " and ", StringComparison.Ordinal)} water, and {Named.Of(station.Room)} has no point for it",
+                    $"add a water point, such as: {Suggest.Water(station.Id + "-water", words, station.Room, station.Bounds, context.Plan.Units)}", missing[0].Span, at);
+            }
         }
     }
+
+    private static string Word(Need need) => need.Kind == NeedKind.HotWater ? "hot" : "cold";
 }

@@ -32,7 +32,7 @@ public sealed class RoomWithoutDrain : Rule
         {
             yield return CheckContext.Find(
                 this, Severity.Warning, [room.Id], $"{Named.Of(room)} is washed down and has no drain",
-                $"add one, such as: drain fd-{room.Id} floor in {room.Id}, … from west, centred, 100 mm; or write `kept dry` in the room", room.Span, room.Floor.InteriorPoint.Coordinate)
+                $"add one, such as: {Suggest.Drain(room, context.Plan.Units)}; or write `kept dry` in the room", room.Span, room.Floor.InteriorPoint.Coordinate)
                 with
             { Limit = $"a drain wherever floors are flooded to clean them ({Published.FloorDrains.Text})" };
         }

@@ -1,0 +1,32 @@
+using Floorplan.Tests.Checks.Support;
+using Xunit;
+
+namespace Floorplan.Tests.Checks.Rules.WaterAndDrain;
+
+/// <summary>A line that a mend proposes can be copied into the plan as it stands, and mends it.</summary>
+public sealed class ProposedLinesTests
+{
+    private const string Metric = "plan \"P\"\n  units metric\nshell shed 8000 x 5000 x 2700\nroom wash \"Wash\" dirty from west to east\nstation bench \"Bench\" in wash\n  size 1200 x 600 x 900\n  place against east wall, 900 from south\n  needs cold 8 L/min, hot 4 L/min at 60 C, drain\n";
+
+    private const string Feet = "plan \"P\"\n  units feet\nshell shed 26 ft x 16 ft x 9 ft\nroom wash \"Wash\" dirty from west to east\nstation bench \"Bench\" in wash\n  size 48 in x 24 in x 36 in\n  place against north wall, 40 in from west\n  needs cold 2 gpm, hot 1 gpm at 140 F, drain\n";
+
+    [Theory]
+    [InlineData(Metric, "no-drain-near")]
+    [InlineData(Metric, "room-without-drain")]
+    [InlineData(Metric, "no-water-near")]
+    [InlineData(Feet, "no-drain-near")]
+    [InlineData(Feet, "room-without-drain")]
+    [InlineData(Feet, "no-water-near")]
+    public void It_mends_the_plan(string plan, string rule)
+    {
+        string text = plan;
+        var findings = CheckedPlan.Check(text, rule);
+        Assert.NotEmpty(findings);
+        foreach (var finding in findings)
+        {
+            text += finding.Mend.Split("such as: ")[1].Split(';')[0] + "\n";
+        }
+
+        Assert.DoesNotContain(CheckedPlan.Check(text, rule), f => f.Severity == Floorplan.Language.Diagnostics.Severity.Error);
+    }
+}
