@@ -3,7 +3,6 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
-using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Measuring;
 
