@@ -83,7 +83,7 @@ public class NarrowGapTests
                 continue;
             }
 
-            // Two walls that meet at a right angle lie opposite or not by rounding alone: either answer will do.
+            // Two things at just 120 degrees lie opposite or not by rounding alone: either answer will do.
             double least = PlainSearch(plan, route, upTo, 1e-3), most = PlainSearch(plan, route, upTo, -1e-3);
             double found = space.NarrowestAlong(route, upTo).WidthMm;
             Assert.True(found >= least - 0.01 && found <= most + 0.01, $"seed {seed}: {found}, not {least} to {most}");
@@ -113,7 +113,7 @@ public class NarrowGapTests
                     .Where(q => q.Far > 1e-4 && Math.Abs(Across(q.X, q.Y)) >= 0.5 * q.Far).ToList();
                 var widths = from l in beside
                              from r in beside
-                             where Across(l.X, l.Y) > 0 && Across(r.X, r.Y) < 0 && (l.X * r.X) + (l.Y * r.Y) <= slack
+                             where Across(l.X, l.Y) > 0 && Across(r.X, r.Y) < 0 && (l.X * r.X) + (l.Y * r.Y) <= (-0.5 * l.Far * r.Far) + slack
                              select Math.Sqrt(((l.X - r.X) * (l.X - r.X)) + ((l.Y - r.Y) * (l.Y - r.Y)));
                 best = Math.Min(best, widths.Where(w => w <= upTo).DefaultIfEmpty(double.PositiveInfinity).Min());
             }
