@@ -6,8 +6,8 @@ namespace Floorplan.Tests.Robustness;
 /// <summary>Inputs made to be slow or deep end in findings, and soon.</summary>
 public class HugeInputTests
 {
-    /// <summary>Far more than any of these takes, far less than anyone waits for a hung program.</summary>
-    private static readonly TimeSpan Hang = TimeSpan.FromSeconds(30);
+    /// <summary>Ten times what the slowest of these takes, built for debugging on a busy machine: only a hang takes longer. Speed is measured by the benchmarks.</summary>
+    private static readonly TimeSpan Hang = TimeSpan.FromMinutes(2);
 
     private const string Head = "plan \"x\"\nshell shed 20000 x 10000 x 3000\nroom a \"A\" clean from west to east\n";
 
