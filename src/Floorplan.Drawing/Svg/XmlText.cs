@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace Floorplan.Drawing.Svg;
@@ -5,9 +6,11 @@ namespace Floorplan.Drawing.Svg;
 /// <summary>Makes any text safe inside XML: markup is escaped, characters that XML 1.0 cannot hold are dropped.</summary>
 public static class XmlText
 {
+    private static readonly SearchValues<char> Plain = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789 -.,:;/()%+*=#_|~");
+
     public static string Escape(string text)
     {
-        if (text.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or ',' or ':' or '/' or '(' or ')'))
+        if (text.AsSpan().IndexOfAnyExcept(Plain) < 0)
         {
             return text;
         }

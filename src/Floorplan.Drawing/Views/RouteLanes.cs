@@ -35,10 +35,15 @@ internal sealed class RouteLanes(double pitch)
         foreach (int lane in Enumerable.Range(0, (2 * MostLanes) + 1).Select(i => (i + 1) / 2 * (i % 2 == 0 ? -1 : 1)))
         {
             var moved = lane == 0 ? path : Moved(path, lane * pitch);
-            double cost = Shared(moved) + (Math.Abs(lane) * LaneCost);
+            double cost = (Math.Abs(lane) * LaneCost) + Shared(moved, bestCost - (Math.Abs(lane) * LaneCost));
             if (cost < bestCost)
             {
                 (best, bestCost) = (moved, cost);
+            }
+
+            if (bestCost <= Math.Abs(lane) * LaneCost)
+            {
+                break;
             }
         }
 
@@ -46,20 +51,26 @@ internal sealed class RouteLanes(double pitch)
         return best;
     }
 
-    /// <summary>How far a path runs along routes already laid, or back along itself.</summary>
-    private double Shared(IReadOnlyList<PaperPoint> path)
+    /// <summary>How far a path runs along routes already laid, or back along itself; counted no further than <paramref name="enough"/>.</summary>
+    private double Shared(IReadOnlyList<PaperPoint> path, double enough)
     {
         var own = new Dictionary<(int X, int Y), List<Sample>>();
+        double step = StepOf(path);
         int shared = 0;
         foreach (var sample in Samples(path))
         {
             bool alongside = Near(laid, sample).Any(o => IsAlongside(sample, o))
                 || Near(own, sample).Any(o => sample.Number - o.Number > SamplesInBend && IsAlongside(sample, o));
             shared += alongside ? 1 : 0;
+            if (shared * step >= enough)
+            {
+                break;
+            }
+
             Keep(own, [sample]);
         }
 
-        return shared * StepOf(path);
+        return shared * step;
     }
 
     private bool IsAlongside(Sample a, Sample b) =>
