@@ -11,29 +11,36 @@ internal static class CheckCommand
     public static Command Build(Host host)
     {
         var files = FileArguments.Build();
-        var output = new Option<string>("--output") { Description = "How to print: text for people, json for programs.", DefaultValueFactory = _ => "text" };
-        output.AcceptOnlyFromAmong("text", "json");
+        var output = new Option<string>("--output") { Description = "How to print: text for people, markdown for a report, json or sarif for programs.", DefaultValueFactory = _ => "text" };
+        output.AcceptOnlyFromAmong("text", "markdown", "json", "sarif");
         var command = new Command("check", "Say what is wrong with a plan and what would mend it.") { files, output };
-        command.SetAction(parsed => Run(host, parsed.GetValue(files)!, parsed.GetValue(output) == "json"));
+        command.SetAction(parsed => Run(host, parsed.GetValue(files)!, parsed.GetValue(output)!));
         return command;
     }
 
-    private static int Run(Host host, IReadOnlyList<string> files, bool json)
+    private static int Run(Host host, IReadOnlyList<string> files, string output)
     {
         List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
         int exit = all.Max(c => c.ExitCode);
-        if (json)
+        switch (output)
         {
-            CheckJson.Write(host.Out, all, exit);
-        }
-        else
-        {
-            var page = Page.OfOutput(host);
-            all.ForEach(c => CheckText.Write(page, c));
-            CheckText.WriteTotal(page, all);
+            case "json":
+                CheckJson.Write(host.Out, all, exit);
+                break;
+            case "sarif":
+                CheckSarif.Write(host.Out, all);
+                break;
+            case "markdown":
+                CheckMarkdown.Write(host.Out, all);
+                break;
+            default:
+                var page = Page.OfOutput(host);
+                all.ForEach(c => CheckText.Write(page, c));
+                CheckText.WriteTotal(page, all);
+                break;
         }
 
-        // In JSON the problem is part of the document as well; a person who pipes it should still see why.
+        // In a document the problem is part of the document as well; a person who pipes it should still see why.
         foreach (var input in all.Where(c => c.Input.Problem is not null))
         {
             Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Input.Name}: {input.Input.Problem}");

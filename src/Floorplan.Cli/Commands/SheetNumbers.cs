@@ -5,7 +5,7 @@ using Floorplan.Drawing.Sheets;
 
 namespace Floorplan.Cli.Commands;
 
-/// <summary>The <c>--sheets 1,2,4</c> option.</summary>
+/// <summary>The <c>--sheets 1,2</c> option.</summary>
 internal static class SheetNumbers
 {
     private static IReadOnlyList<int> Known { get; } = [.. SheetSet.All.Select(s => s.Number)];

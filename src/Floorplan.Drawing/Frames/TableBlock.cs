@@ -8,7 +8,7 @@ namespace Floorplan.Drawing.Frames;
 internal static class TableBlock
 {
     private const double Gap = 3;
-    private const int MostLines = 3;
+    private const int MostLines = 8;
 
     /// <summary>A word that takes more of the table than this is broken.</summary>
     private const double WidestWord = 0.45;

@@ -35,7 +35,7 @@ public class CommandLineTests
     [InlineData("floorplan check a.plan says what is wrong with it", "a.plan")]
     [InlineData("there is no option --outptu; did you mean `--output`?", "check", "a.plan", "--outptu", "json")]
     [InlineData("Required argument 'FILE'", "check")]
-    [InlineData("'text' 'json'", "check", "a.plan", "--output", "xml")]
+    [InlineData("'text' 'markdown'", "check", "a.plan", "--output", "xml")]
     [InlineData("exclude each other", "format", "a.plan", "--check", "--stdout")]
     [InlineData("there is no such file", "check", "@a.plan")]
     public void A_command_line_that_cannot_run_exits_with_2_and_says_why(string sentence, params string[] args)

@@ -1,4 +1,5 @@
 using Floorplan.Cli.Gallery;
+using Floorplan.Drawing.Sheets;
 using Floorplan.Tests.Architecture;
 using Xunit;
 
@@ -17,7 +18,7 @@ public class GalleryCommandTests
         Assert.Equal(one.Files, two.Files);
         Assert.All(one.Files, f => Assert.Equal(File.ReadAllBytes(one.At(f)), File.ReadAllBytes(two.At(f))));
 
-        Assert.Equal(3 * Plans.Templates.Count, one.Files.Count(f => f.StartsWith("templates/", StringComparison.Ordinal)));
+        Assert.Equal(SheetSet.All.Count * Plans.Templates.Count, one.Files.Count(f => f.StartsWith("templates/", StringComparison.Ordinal)));
         Assert.True(ClassicMistakes.All.Count >= 6);
         Assert.All(ClassicMistakes.All, m => Assert.Contains($"mistakes/{m.Name}/before.svg", one.Files));
 

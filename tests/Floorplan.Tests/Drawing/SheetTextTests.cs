@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Sheets;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
 
@@ -12,7 +13,7 @@ public class SheetTextTests
         var data = new TheoryData<string, int>();
         foreach (string template in DrawnPlans.Templates)
         {
-            foreach (int sheet in new[] { 1, 2, 4 })
+            foreach (int sheet in SheetSet.All.Select(s => s.Number))
             {
                 data.Add(template, sheet);
             }

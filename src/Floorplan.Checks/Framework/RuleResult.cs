@@ -1,0 +1,50 @@
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+
+namespace Floorplan.Checks.Framework;
+
+/// <summary>What one rule gave on one plan, as an inspector reads it off: the rule, the figure that held, the result.</summary>
+/// <param name="Limit">The rule's first figure as it held under the plan's code; null when the rule has none or none applies.</param>
+/// <param name="Findings">Its findings, accepted ones too.</param>
+public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Finding> Findings)
+{
+    public int Accepted => Findings.Count(f => f.AcceptedBy is not null);
+
+    /// <summary>The heaviest finding that stands; null when none does.</summary>
+    public Severity? Worst => Findings.Where(f => f.AcceptedBy is null).Select(f => (Severity?)f.Severity).Max();
+
+    /// <summary><c>nothing found</c>, <c>2 errors, 1 note, 1 accepted</c>.</summary>
+    public string Text
+    {
+        get
+        {
+            string[] parts =
+            [
+                .. Part(Severity.Error, "error"), .. Part(Severity.Warning, "warning"), .. Part(Severity.Note, "note"),
+                .. Accepted > 0 ? [$"{Accepted} accepted"] : Array.Empty<string>(),
+            ];
+            return parts.Length == 0 ? "nothing found" : string.Join(", ", parts);
+        }
+    }
+
+    /// <summary>Every rule that applies to the plan, in the order of the catalogue: rules whose every figure is of other codes are left out, and so are those about the file itself.</summary>
+    public static IReadOnlyList<RuleResult> Of(Plan plan, IReadOnlyList<Finding> findings)
+    {
+        var limits = new PlanLimits(plan);
+        var byRule = findings.ToLookup(f => f.Rule);
+        return
+        [
+            .. from rule in RuleCatalogue.All
+               where rule.Group != RuleGroup.File
+               let figures = rule.Limits.Select(l => l.Key).Distinct().Select(key => limits.Find(rule, key)).ToList()
+               where figures.Count == 0 || figures.Exists(f => f is not null) || byRule.Contains(rule.Name)
+               select new RuleResult(rule, figures.Find(f => f is not null), [.. byRule[rule.Name]]),
+        ];
+    }
+
+    private string[] Part(Severity severity, string word)
+    {
+        int count = Findings.Count(f => f.AcceptedBy is null && f.Severity == severity);
+        return count == 0 ? [] : [$"{count} {word}{(count == 1 ? "" : "s")}"];
+    }
+}

@@ -1,0 +1,97 @@
+using System.Text;
+using Floorplan.Checks.Framework;
+using Floorplan.Cli.Input;
+using Floorplan.Language.Diagnostics;
+
+namespace Floorplan.Cli.Output;
+
+/// <summary>What <c>check --output markdown</c> prints: a report for the file of an inspector. Names of a plan are escaped.</summary>
+internal static class CheckMarkdown
+{
+    public static void Write(TextWriter output, IReadOnlyList<Checked> all)
+    {
+        var text = new StringBuilder();
+        foreach (var input in all)
+        {
+            Write(text, input);
+        }
+
+        output.Write(text.ToString());
+    }
+
+    private static void Write(StringBuilder text, Checked input)
+    {
+        text.Append("# ").Append(Escape(input.Examination?.Plan?.Head.Title ?? input.Input.Name)).Append("\n\n");
+        if (input.Examination is not { } examination)
+        {
+            text.Append("Could not be read: ").Append(Escape(input.Input.Problem ?? "")).Append("\n\n");
+            return;
+        }
+
+        text.Append(Escape(input.Input.Name)).Append(": ").Append(Counts.Of(examination).Text);
+        text.Append(examination.Plan is { } plan ? $"; code {plan.Head.Code.ToString().ToLowerInvariant()}.\n\n" : "; the text must be mended first.\n\n");
+        Diagnostics(text, examination);
+        if (examination.Plan is null)
+        {
+            return;
+        }
+
+        Findings(text, examination.Findings);
+        Rules(text, RuleResult.Of(examination.Plan, examination.Findings));
+        text.Append("Checked against the figures named here; local codes, the authority having jurisdiction and licensed practice prevail.\n\n");
+    }
+
+    private static void Diagnostics(StringBuilder text, Examination examination)
+    {
+        foreach (var d in examination.Diagnostics)
+        {
+            text.Append("- **").Append(DiagnosticText.Word(d.Severity)).Append("** line ").Append(d.Span.Position.Line).Append(": ").Append(Escape(d.Message));
+            text.Append(d.Help is null ? "\n" : "; " + Escape(d.Help) + "\n");
+        }
+
+        text.Append(examination.Diagnostics.Count > 0 ? "\n" : "");
+    }
+
+    private static void Findings(StringBuilder text, IReadOnlyList<Finding> findings)
+    {
+        if (findings.Count == 0)
+        {
+            return;
+        }
+
+        text.Append("## Findings\n\n| No | weight | finding | limit and source | what would mend it |\n|---:|---|---|---|---|\n");
+        foreach (var (index, f) in findings.Index())
+        {
+            string weight = f.AcceptedBy is null ? DiagnosticText.Word(f.Severity) : "accepted";
+            string mend = f.AcceptedBy is { } accepted ? "accepted: " + accepted.Reason + (accepted.By.Length > 0 ? ", " + accepted.By : "") : f.Mend;
+            text.Append("| ").Append(index + 1).Append(" | ").Append(weight).Append(" | ").Append(Escape(f.Message)).Append(" (line ").Append(f.Span.Position.Line).Append(") | ")
+                .Append(Escape(f.Limit)).Append(" | ").Append(Escape(mend)).Append(" |\n");
+        }
+
+        text.Append('\n');
+    }
+
+    private static void Rules(StringBuilder text, IReadOnlyList<RuleResult> results)
+    {
+        text.Append("## Rules that applied\n\n| rule | result | figure and source |\n|---|---|---|\n");
+        foreach (var result in results)
+        {
+            text.Append("| `").Append(result.Rule.Name).Append("` | ").Append(result.Text).Append(" | ")
+                .Append(Escape(result.Limit?.Text ?? result.Rule.Sources[0].Text)).Append(" |\n");
+        }
+
+        text.Append('\n');
+    }
+
+    /// <summary>No text of a plan is markup here: each mark of punctuation that Markdown reads is escaped, and hidden characters are written out.</summary>
+    private static string Escape(string text)
+    {
+        var safe = new StringBuilder(text.Length + 8);
+        foreach (char c in SafeText.Visible(text).ReplaceLineEndings(" "))
+        {
+            safe.Append("\\`*_{}[]<>#|&~!".Contains(c, StringComparison.Ordinal) ? "\\" : "").Append(c);
+        }
+
+        return safe.ToString();
+    }
+}

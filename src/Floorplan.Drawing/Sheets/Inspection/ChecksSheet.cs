@@ -1,0 +1,74 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Model;
+
+namespace Floorplan.Drawing.Sheets.Inspection;
+
+/// <summary>Sheet 9: every rule that applied with its figure, clause and result, what stands, and what was accepted and why.</summary>
+public sealed class ChecksSheet : Sheet
+{
+    public override int Number => 9;
+
+    public override string Name => "checks";
+
+    public override string Title => "Checks";
+
+    public override SheetContent Content(SheetRequest request, SheetContent head)
+    {
+        var plan = request.Plan;
+        var findings = MarkedFinding.NumberAll(request.Findings);
+        var results = RuleResult.Of(plan, request.Findings);
+        var view = new PlanView(
+            "Findings",
+            plan,
+            [
+                new ZoneLayer(plan, edgeOnly: true),
+                new StationLayer(plan, StationLook.NumberOnly),
+                new WallLayer(plan),
+                new OpeningLayer(plan),
+                new FindingLayer(plan, findings),
+                new EndMarkLayer(plan),
+                new RoomNameLayer(plan),
+            ]);
+        return head with
+        {
+            Description = $"Checks: {SheetHead.Count(results.Count, "rule")} applied under code {CodeName(plan)}, {SheetHead.Checks(request)}.",
+            Views = [view],
+            Legend = [.. view.Legend],
+            Tables = [.. Accepted(findings), Rules(results)],
+            Findings = [.. findings.Where(f => f.Finding.AcceptedBy is null).Select(f => f.Line)],
+            Notes =
+            [
+                $"Code chosen in the plan: {CodeName(plan)}. A rule not listed has no figure under it.",
+                "Sources not marked otherwise were read in a public copy; those marked from memory, common practice or own assumption have to be confirmed.",
+            ],
+            Cautions = [Cautions.LocalCode],
+        };
+    }
+
+    private static string CodeName(Plan plan) => plan.Head.Code.ToString().ToLowerInvariant();
+
+    private static IEnumerable<KeyTable> Accepted(IReadOnlyList<MarkedFinding> findings)
+    {
+        var accepted = findings.Where(f => f.Finding.AcceptedBy is not null).ToList();
+        if (accepted.Count > 0)
+        {
+            yield return new KeyTable(
+                "Accepted deviations",
+                ["No", "What", "Reason, by whom"],
+                [.. accepted.Select(f => (IReadOnlyList<string>)[$"{f.Number}", f.Finding.Message, Reason(f.Finding.AcceptedBy!)])]);
+        }
+    }
+
+    private static string Reason(Model.Limits.Acceptance acceptance) => acceptance.Reason + (acceptance.By.Length > 0 ? ", " + acceptance.By : "");
+
+    private static KeyTable Rules(IReadOnlyList<RuleResult> results) => new(
+        "Rules that applied",
+        ["Rule", "Result", "Figure and source"],
+        [
+            .. results.GroupBy(r => r.Rule.Group).SelectMany(group => group
+                .Select(r => (IReadOnlyList<string>)[r.Rule.Name, r.Text, r.Limit?.Text ?? r.Rule.Sources[0].Text])
+                .Prepend([group.Key.Title()])),
+        ]);
+}
