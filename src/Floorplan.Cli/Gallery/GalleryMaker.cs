@@ -2,6 +2,8 @@ using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output;
 using Floorplan.Cli.Templates;
+using Floorplan.Drawing.Sheets;
+using Floorplan.Drawing.Svg;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Binding.Files;
 
@@ -29,10 +31,20 @@ internal static class GalleryMaker
         foreach (var rule in RuleCatalogue.All)
         {
             files.Add($"rules/{rule.Name}.md", RulePageMarkdown.Write(RulePage.Of(rule)));
+            files.Add($"rules/{rule.Name}-bad.svg", Picture(rule, rule.Bad, rule.Name + ", with the fault"));
+            files.Add($"rules/{rule.Name}-good.svg", Picture(rule, rule.Good, rule.Name + ", mended"));
         }
 
         files.Add("README.md", GalleryIndex.Write());
         return files;
+    }
+
+    /// <summary>An example with what its own rule finds marked on it.</summary>
+    private static string Picture(Rule rule, string plan, string title)
+    {
+        var examination = Examine(plan, "example");
+        var request = new SheetRequest(examination.Plan!, examination.Space!, [.. examination.Findings.Where(f => f.Rule == rule.Name)]);
+        return SvgWriter.Write(PlanPicture.Draw(request, "example", title));
     }
 
     /// <param name="name">Of the plan, without extension.</param>

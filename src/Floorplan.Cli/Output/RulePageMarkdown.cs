@@ -13,6 +13,7 @@ internal static class RulePageMarkdown
             text.Append("\n## ").Append(section.Heading).Append("\n\n");
             if (section.IsPlan)
             {
+                text.Append("![").Append(section.Heading).Append("](").Append(rule.Title).Append('-').Append(PictureOf(section)).Append(".svg)\n\n");
                 text.Append("```plan\n").AppendJoin('\n', section.Lines).Append("\n```\n");
             }
             else
@@ -23,4 +24,6 @@ internal static class RulePageMarkdown
 
         return text.ToString();
     }
+
+    private static string PictureOf(RulePage.Section section) => section.Heading == RulePage.Fault ? "bad" : "good";
 }

@@ -101,15 +101,7 @@ public static class SheetComposer
         }
 
         bool complete = new TextColumns(layout.Columns, standard).Fill(blocks, scene);
-        PaperBox[] texts = [.. scene.Items.OfType<TextItem>().Select(TextMeasure.Box)];
-        foreach (var hatch in scene.Hatches)
-        {
-            foreach (var line in Hatcher.Lines(hatch, texts))
-            {
-                scene.Add(line, Band.Hatch);
-            }
-        }
-
+        SceneHatches.Draw(scene);
         var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items]);
         return new Drawing(layout, sheet, complete, placed.Count == 0 ? 0 : placed.Count(p => p.Outcome != LabelOutcome.AtTarget) / (double)placed.Count);
     }
