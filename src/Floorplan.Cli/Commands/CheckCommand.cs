@@ -13,8 +13,14 @@ internal static class CheckCommand
         var files = FileArguments.Build();
         var output = new Option<string>("--output") { Description = "How to print: text for people, markdown for a report, json or sarif for programs.", DefaultValueFactory = _ => "text" };
         output.AcceptOnlyFromAmong("text", "markdown", "json", "sarif");
-        var command = new Command("check", "Say what is wrong with a plan and what would mend it.") { files, output };
-        command.SetAction(parsed => Run(host, parsed.GetValue(files)!, parsed.GetValue(output)!));
+        var mend = new Option<bool>("--mend") { Description = "First write small changes into the file that mend findings and make none worse; say each." };
+        var command = new Command("check", "Say what is wrong with a plan and what would mend it.") { files, output, mend };
+        command.SetAction(parsed =>
+        {
+            string[] names = parsed.GetValue(files)!;
+            int mended = parsed.GetValue(mend) ? names.Max(f => PlanMending.Run(host, f)) : ExitCode.Fine;
+            return mended == ExitCode.CouldNotRun ? mended : Run(host, names, parsed.GetValue(output)!);
+        });
         return command;
     }
 

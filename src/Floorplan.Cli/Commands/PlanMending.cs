@@ -1,0 +1,54 @@
+using Floorplan.Checks.Mending;
+using Floorplan.Cli.Hosting;
+using Floorplan.Cli.Input;
+using Floorplan.Cli.Output;
+
+namespace Floorplan.Cli.Commands;
+
+/// <summary>Writes what <see cref="Mender"/> proposes into a plan's file, whole or not at all, and says every changed line.</summary>
+internal static class PlanMending
+{
+    public static int Run(Host host, string name)
+    {
+        var input = PlanReader.Read(name, host);
+        if (input.Source is null)
+        {
+            // The check that follows says why it cannot be read.
+            return ExitCode.Fine;
+        }
+
+        if (input.Path is null)
+        {
+            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), "--mend writes into a file, so it cannot mend standard input");
+            return ExitCode.CouldNotRun;
+        }
+
+        var proposals = new Mender(input.Files).Mend(input.Source);
+        if (proposals.Count == 0)
+        {
+            Page.OfError(host).Line($"{input.Name}: no small change mends a finding");
+            return ExitCode.Fine;
+        }
+
+        string text = proposals[^1].Text;
+        if (WholeFile.Replace(input.Path, input.HasMark ? "\uFEFF" + text : text) is { } problem)
+        {
+            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Name}: {problem}");
+            return ExitCode.CouldNotRun;
+        }
+
+        var page = Page.OfError(host);
+        foreach (var made in proposals)
+        {
+            page.Line($"{input.Name}:{made.Line}: mended [{made.Finding.Rule}]: {made.Finding.Message}");
+            if (made.Before.Length > 0)
+            {
+                page.Line($"  - {made.Before.Trim()}");
+            }
+
+            page.Line($"  + {made.After.Trim()}");
+        }
+
+        return ExitCode.Fine;
+    }
+}
