@@ -1,6 +1,5 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Mending;
-using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Tests.Architecture;
