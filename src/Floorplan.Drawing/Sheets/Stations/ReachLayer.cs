@@ -1,0 +1,70 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Model;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Drawing.Sheets.Stations;
+
+/// <summary>How far hands go from each standing place: half circles from the edge of the bench, with the radii that <c>out-of-reach</c> measures by.</summary>
+internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
+{
+    private readonly IReadOnlyList<(string Who, double Radius)> reaches = Reaches(plan);
+
+    public override IEnumerable<LegendEntry> Legend => Plan.Stations.Any(s => s.Workers.Count > 0)
+        ? reaches.Select((reach, i) => new LegendEntry(
+            $"{reach.Who}, {LengthText.Sentence(Length.FromMillimetres(Math.Round(reach.Radius)), Plan.Units)}",
+            (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), PenOf(i), Layers.Legend)))
+        : [];
+
+    public override void Draw(PlanCanvas canvas)
+    {
+        foreach (var station in Plan.Stations)
+        {
+            foreach (var worker in station.Workers)
+            {
+                string group = FormattableString.Invariant($"reach:{station.Id}:{worker.Number}");
+                var (at, start) = Edge(worker);
+                for (int i = 0; i < reaches.Count; i++)
+                {
+                    canvas.Scene.Arc(canvas.Transform.ToPaper(at), canvas.Transform.Size(reaches[i].Radius), start, start + 180, PenOf(i), Layers.Worker, group);
+                }
+            }
+        }
+    }
+
+    /// <summary>The inner arc dashed, the outer one long-dashed with double dots, as limits of movement are drawn (ISO 128).</summary>
+    private Pen PenOf(int index) => new(Standard.Narrow, Palette.Black, index == 0 ? Dashes.Dashed(Standard.Narrow) : Dashes.LongDashDoubleDot(Standard.Narrow));
+
+    /// <summary>Middle of the front of the standing place, and where its half circle starts in degrees.</summary>
+    private static (PlanPoint At, double Start) Edge(WorkerPlace worker)
+    {
+        var box = worker.Floor.EnvelopeInternal;
+        var middle = worker.Centre;
+        return worker.Stands.Opposite() switch
+        {
+            Side.North => (new PlanPoint(middle.X, Length.FromMillimetres(box.MaxY)), 0),
+            Side.South => (new PlanPoint(middle.X, Length.FromMillimetres(box.MinY)), 180),
+            Side.East => (new PlanPoint(Length.FromMillimetres(box.MaxX), middle.Y), 270),
+            _ => (new PlanPoint(Length.FromMillimetres(box.MinX), middle.Y), 90),
+        };
+    }
+
+    private static IReadOnlyList<(string Who, double Radius)> Reaches(Plan plan)
+    {
+        var rule = RuleCatalogue.Find("out-of-reach")!;
+        var limits = new PlanLimits(plan);
+        return
+        [
+            .. rule.Limits.Select(l => l.Key).Distinct()
+                .Select(key => (Who: key, Limit: limits.Find(rule, key)))
+                .Where(r => r.Limit is not null)
+                .Select(r => (r.Who, r.Limit!.Value)),
+        ];
+    }
+}

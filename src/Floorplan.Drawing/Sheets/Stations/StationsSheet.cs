@@ -1,0 +1,52 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+
+namespace Floorplan.Drawing.Sheets.Stations;
+
+/// <summary>Sheet 3: where people stand, how far they reach, what floor stays clear, and at what height they work.</summary>
+public sealed class StationsSheet : Sheet
+{
+    public override int Number => 3;
+
+    public override string Name => "stations";
+
+    public override string Title => "Stations";
+
+    public override SheetContent Content(SheetRequest request, SheetContent head)
+    {
+        var plan = request.Plan;
+        var rules = RuleCatalogue.All.Where(r => r.Group is RuleGroup.Hands).Select(r => r.Name).ToHashSet();
+        IReadOnlyList<MarkedFinding> findings = [.. MarkedFinding.NumberAll(request.Findings).Where(f => rules.Contains(f.Finding.Rule))];
+        var view = new PlanView(
+            "Stations",
+            plan,
+            [
+                new ClearSpaceLayer(plan),
+                new StationLayer(plan, StationLook.Full),
+                new WorkerLayer(plan),
+                new ReachLayer(plan),
+                new RailLayer(plan),
+                new WallLayer(plan),
+                new OpeningLayer(plan),
+                new FindingLayer(plan, findings),
+                new EndMarkLayer(plan),
+                new RoomNameLayer(plan),
+            ]);
+        int workers = plan.Stations.Sum(s => s.Workers.Count);
+        return head with
+        {
+            Description = $"Stations: {SheetHead.Count(plan.Stations.Count, "item")} and {SheetHead.Count(workers, "standing place")}, reach, clear floor and heights.",
+            Views = [view],
+            Legend = [.. view.Legend],
+            Tables = plan.Stations.Count > 0 ? [WorkTable.Of(plan)] : [],
+            Findings = [.. findings.Select(f => f.Line)],
+            Notes =
+            [
+                "Reach is measured from the edge of the bench in front of a standing place (ANSUR II thumb-tip reach); what is past the inner arc a small person cannot work at.",
+                "Heights from the finished floor.",
+            ],
+            Cautions = [Cautions.LocalCode],
+        };
+    }
+}

@@ -1,0 +1,25 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Drawing.Sheets.Stations;
+
+/// <summary>Every item: at what height hands work, how high it stands, who stands where, and the floor it keeps clear.</summary>
+internal static class WorkTable
+{
+    public static KeyTable Of(Plan plan) => new(
+        "Heights and standing places",
+        ["No", "Item", "Work at", "Top", "Stand", "Keep clear"],
+        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
+
+    private static IReadOnlyList<string> Row(Station station, UnitSystem units) =>
+    [
+        FormattableString.Invariant($"{station.Item}"),
+        station.Label,
+        station.Workers.Count == 0 ? "" : CellText.Of(station.WorkHeight, units),
+        CellText.Of(station.Top, units),
+        string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.ToString().ToLowerInvariant()}"))),
+        string.Join(", ", station.Clears.Select(c => $"{c.Side.ToString().ToLowerInvariant()} {CellText.Of(c.Depth, units)}")),
+    ];
+}
