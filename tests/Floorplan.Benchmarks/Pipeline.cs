@@ -38,7 +38,7 @@ public static class Pipeline
     public static IReadOnlyList<SheetScene> Draw(Plan plan, IFloorSpace space, IReadOnlyList<Finding> findings)
         => SheetSet.Draw(new SheetRequest(plan, space, findings));
 
-    public static int Write(IReadOnlyList<SheetScene> sheets) => sheets.Sum(s => SvgWriter.Write(s).Length);
+    public static int Write(IReadOnlyList<SheetScene> sheets) => sheets.AsParallel().Sum(s => SvgWriter.Write(s).Length);
 
     /// <summary>From text to the SVG of all sheets; returns their length, so that nothing is left out.</summary>
     public static int All(string text)

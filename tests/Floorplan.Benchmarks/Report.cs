@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using YamlDotNet.RepresentationModel;
 
 namespace Floorplan.Benchmarks;
@@ -27,8 +28,15 @@ internal static class Report
     {
         string edited = text.Replace("600 x 1200 x 900", "600 x 1200 x 901", StringComparison.Ordinal);
         bool even = false;
-        double ms = Fastest(() => Pipeline.All((even = !even) ? edited : text));
-        Console.WriteLine($"One character edited, to findings and the SVG of all sheets, fastest: {Table.Text(ms)} ms\n");
+        double wall = double.PositiveInfinity;
+        double ms = Fastest(() =>
+        {
+            // Sheets are drawn side by side, so that a person waits less than the processors work.
+            var watch = Stopwatch.StartNew();
+            Pipeline.All((even = !even) ? edited : text);
+            wall = Math.Min(wall, watch.Elapsed.TotalMilliseconds);
+        });
+        Console.WriteLine($"One character edited, to findings and the SVG of all sheets, fastest: {Table.Text(ms)} ms of processor time, {Table.Text(wall)} ms by the clock\n");
     }
 
     private static void Parse()

@@ -11,6 +11,6 @@ internal static class SheetFiles
     public static IReadOnlyList<(string Name, string Svg)> Draw(Examination examination, IReadOnlyCollection<int>? numbers = null)
     {
         var request = new SheetRequest(examination.Plan!, examination.Space!, examination.Findings);
-        return [.. SheetSet.Draw(request, numbers).Select(s => (s.Name, SvgWriter.Write(s)))];
+        return [.. SheetSet.Draw(request, numbers).AsParallel().AsOrdered().Select(s => (s.Name, SvgWriter.Write(s)))];
     }
 }

@@ -18,6 +18,9 @@ public static class SheetSet
     public static IReadOnlyList<SheetScene> Draw(SheetRequest request, IReadOnlyCollection<int>? numbers = null)
     {
         List<Sheet> chosen = [.. All.Where(s => numbers is null || numbers.Contains(s.Number))];
-        return [.. chosen.Select(s => SheetComposer.Compose(s.Content(request, SheetHead.For(request, s, All.Count))))];
+
+        // The floor's space is for one thread, so contents are gathered one after another; the drawing of each needs no other.
+        List<SheetContent> contents = [.. chosen.Select(s => s.Content(request, SheetHead.For(request, s, All.Count)))];
+        return [.. contents.AsParallel().AsOrdered().Select(SheetComposer.Compose)];
     }
 }
