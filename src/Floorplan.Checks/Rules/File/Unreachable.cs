@@ -60,6 +60,8 @@ internal sealed class Unreachable : Rule
           worker south
         """;
 
+    public override IReadOnlyList<string> GivesWayTo => ["nowhere-to-stand"];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var floor = new WalkableParts(context.Space);

@@ -39,6 +39,8 @@ public sealed class HandSinkTooFar : Rule
 
     public override string Good => Shed("sink s1 hand in cut, 400 x 350, against west wall, 300 from south");
 
+    public override IReadOnlyList<string> GivesWayTo => ["nowhere-to-stand"];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var sinks = new STRtree<(Station Sink, Coordinate At)>();
