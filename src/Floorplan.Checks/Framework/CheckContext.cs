@@ -34,6 +34,9 @@ public sealed class CheckContext(Plan plan, IFloorSpace space)
     /// <summary>For walks: <c>7.6 m</c> or <c>24.9 ft</c>.</summary>
     public string Walk(double millimetres) => LengthText.Distance(millimetres, Plan.Units);
 
+    /// <summary>For floors: <c>13.4 m2</c> or <c>144 sq ft</c>.</summary>
+    public string Area(double squareMetres) => limits.Format(squareMetres, LimitUnit.SquareMetres);
+
     /// <summary>A finding without a published figure.</summary>
     public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()
     {

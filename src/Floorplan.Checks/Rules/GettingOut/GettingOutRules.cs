@@ -10,5 +10,7 @@ internal static class GettingOutRules
         new AisleTooNarrow(),
         new ExitTooFar(),
         new ExitLocksIn(),
+        new OneExitOnly(),
+        new ExitDoorNarrow(),
     ];
 }

@@ -23,7 +23,44 @@ internal static class GettingOutEdges
         new("exit-too-far", "75 ft to the only exit; code us", 75 * Foot, (75 * Foot) + 2, mm => OneExit(mm, "us"), "pack") { Lighter = 15_240, Set = ("23 m", "20 m"), Within = 1 },
         new("exit-too-far", "50 ft to the only exit: NFPA 101, 2021, Table 40.2.5 (from memory, to be verified); code us", 50 * Foot, (50 * Foot) + 2, mm => OneExit(mm, "us"), "pack") { Set = ("16 m", "15 m"), Within = 1 },
         new("exit-too-far", "200 ft to the nearest of several: IBC 2021, Table 1017.2", 200 * Foot, (200 * Foot) + 2, mm => TwoExits(mm, "eu"), "pack") { Set = ("62 m", "50 m"), Within = 1 },
+        new("one-exit-only", "49 people: IBC 2021, 1006.2.1 (from memory), each with 100 sq ft: IBC Table 1004.5 (secondary copy)", 49, 50, Crowd, "d1") { Set = ("60", "40") },
+        new("one-exit-only", "a crew of 49: IBC 2021, 1006.2.1 (from memory)", 49, 50, Crew, "d1") { Set = ("60", "40") },
+        new("exit-door-narrow", "32 in clear: NFPA 101, 7.2.1.2.3; code us", 32 * Inch, 812, mm => Exit(mm, "us", 6000), "d1") { Set = ("800 mm", "900 mm") },
+        new("exit-door-narrow", "28 in of a way out: 29 CFR 1910.36(g)(2); code us, a room of at most 70 sq ft", 28 * Inch, 710, mm => Exit(mm, "us", 2000), "d1"),
+        new("exit-door-narrow", "28 in of a way out; code us", 28 * Inch, 710, mm => Exit(mm, "us", 6000), "d1") { Lighter = 32 * Inch },
+        new("exit-door-narrow", "600 mm: ISO 14122-2; code eu", 600, 599, mm => Exit(mm, "eu", 6000), "d1") { Set = ("500 mm", "700 mm") },
     ];
+
+    private static string Crowd(double people) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell shed {(people * 10 * Foot) + 200:0.###} x {(10 * Foot) + 200} x 3000
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, centred, 1200 x 2050, swings out
+        """);
+
+    private static string Crew(double people) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell shed 9000 x 5000 x 3000
+        room pack "Packing" dry from west to east
+        station bench "Bench" in pack, 1800 x 600 x 900, against north wall, centred
+        door d1 pack to outside, south wall, centred, 1200 x 2050, swings out
+        day
+          target 120 fish/h for 5 h
+          crew   pack {people - 9}, bench 9
+        """);
+
+    private static string Exit(double wide, string code, double length) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+        shell shed {length} x 2800 x 2800
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, west wall, centred, {wide:0.####} x 2050, swings out
+        """);
 
     private static string Aisle(double wide, string code) => Invariant($"""
         plan "Edge"

@@ -1,0 +1,86 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+
+namespace Floorplan.Checks.Rules.GettingOut;
+
+/// <summary>The people whom one exit must serve: the crew that the plan gives, or as many as the floor counts for, whichever is more.</summary>
+public sealed class OneExitOnly : Rule
+{
+    /// <summary>100 sq ft.</summary>
+    private const double SquareMetresEach = 100 * 0.3048 * 0.3048;
+
+    public override string Name => "one-exit-only";
+
+    public override RuleGroup Group => RuleGroup.GettingOut;
+
+    public override string Says => "Rooms with many people, or with much floor, have a single way out.";
+
+    public override string Why => "The one door may be where the fire, the leak or the fallen rack is. A few people in a small box can all get past in time; many cannot.";
+
+    public override string Mend => "Add a second exit far from the first, so that one thing cannot block both.";
+
+    public override string? Caution => "Whether one exit is enough is for the local authority to say: confirm it before anybody works in the unit.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("IBC 2021, 1006.2.1: one exit for at most 49 people in group B or F", Origin.FromMemory, Force.ModelCode),
+        new("IBC Table 1004.5: one person for each 100 sq ft of industrial floor", Origin.FoundInSecondaryCopy, Force.ModelCode),
+        new("29 CFR 1910.36(b), US CFR: two exit routes, or one where all can leave safely; it gives no number", Origin.FoundInPublicCopy, Force.Law),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits => [new("people that one exit may serve", 49, LimitUnit.Count, Sources[0], Severity.Warning)];
+
+    public override string Bad => Shed("");
+
+    public override string Good => Shed("door d2 pack to outside, east wall, centred, 900 x 2050, swings out, opens from inside");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (context.Limit(this) is not { } limit)
+        {
+            yield break;
+        }
+
+        foreach (var joined in JoinedRooms.Of(context.Plan).Where(j => j.Exits.Count == 1))
+        {
+            var exit = joined.Exits[0];
+            double area = joined.Rooms.Sum(r => r.AreaSquareMetres);
+            int byFloor = (int)Math.Ceiling((area / SquareMetresEach) - 1e-6);
+            int crew = Crew(context, joined);
+            int people = Math.Max(byFloor, crew);
+            if (people > limit.Value)
+            {
+                string counted = crew >= byFloor
+                    ? $"a crew of {crew}"
+                    : $"{byFloor} people, as the floor of {context.Area(area)} counts for";
+                yield return CheckContext.Find(
+                    this, limit, people, [exit.Id], $"{Named.Of(exit)} is the only way out for {counted}",
+                    $"add an exit far from {Named.Of(exit)}, or agree the number of people with the local authority and write it as a `limit`",
+                    exit.Span, exit.Centre.Coordinate);
+            }
+        }
+    }
+
+    /// <summary>People whom the plan counts by room, or by station in a room.</summary>
+    private static int Crew(CheckContext context, JoinedRooms joined)
+    {
+        if (context.Plan.Day is not { } day)
+        {
+            return 0;
+        }
+
+        var rooms = joined.Rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        return rooms.Sum(day.Crew.GetValueOrDefault)
+            + context.Plan.Stations.Where(s => rooms.Contains(s.Room.Id)).Sum(s => day.Crew.GetValueOrDefault(s.Id));
+    }
+
+    private static string Shed(string door) => $"""
+        plan "A large packing shed"
+          units metric
+          code us
+        shell shed 24 m x 20 m x 3 m
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, west wall, centred, 1200 x 2050, swings out, opens from inside
+        {door}
+        """;
+}
