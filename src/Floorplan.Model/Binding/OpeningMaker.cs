@@ -44,6 +44,9 @@ internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Repo
             Swing = SwingOf(opening, stretch, from, to),
             ClosesItself = draft.ClosesItself,
             OpensFromInside = draft.OpensFromInside,
+            Steps = draft.Steps,
+            Ramp = draft.Ramp,
+            Guard = draft.Guard,
             Span = draft.Span,
         };
     }

@@ -50,6 +50,14 @@ public sealed record Opening
     /// <summary>Opens from inside without key or tool.</summary>
     public bool OpensFromInside { get; init; }
 
+    /// <summary>Equal rises from the ground to the floor; null when the plan gives no steps.</summary>
+    public int? Steps { get; init; }
+
+    public bool Ramp { get; init; }
+
+    /// <summary>A rail or a bar guards the edge outside it.</summary>
+    public bool Guard { get; init; }
+
     public SourceSpan Span { get; init; }
 
     /// <summary>Tall enough and low enough that people and trolleys can use it.</summary>

@@ -12,5 +12,6 @@ internal static class GettingOutRules
         new ExitLocksIn(),
         new OneExitOnly(),
         new ExitDoorNarrow(),
+        new StepAtDoor(),
     ];
 }

@@ -21,6 +21,9 @@ internal sealed class OpeningParser : StatementParser<OpeningStatement>
         ["hinge"] = (s, c) => s.Hinge = c.Side("the end that the hinge is at"),
         ["closes"] = (s, c) => s.ClosesItself = c.Expect("itself"),
         ["opens"] = (s, c) => s.OpensFromInside = c.Expect("from") && c.Expect("inside"),
+        ["steps"] = (s, c) => s.Steps = c.Number("how many rises lead up from the ground"),
+        ["ramp"] = (s, _) => s.Ramp = true,
+        ["guard"] = (s, _) => s.Guard = true,
         ["frame"] = (s, c) => s.Frame = c.Words("what the frame is made of"),
     };
 

@@ -32,5 +32,14 @@ public sealed class OpeningStatement : Statement
 
     public bool OpensFromInside { get; internal set; }
 
+    /// <summary><c>steps 3</c>: how many equal rises lead from the ground to the floor.</summary>
+    public NumberSyntax? Steps { get; internal set; }
+
+    /// <summary>A ramp leads up to it.</summary>
+    public bool Ramp { get; internal set; }
+
+    /// <summary>A rail or a bar guards the edge.</summary>
+    public bool Guard { get; internal set; }
+
     public TextSyntax? Frame { get; internal set; }
 }

@@ -34,4 +34,10 @@ internal sealed record OpeningDraft(string Id, OpeningKind Kind, NameRef First, 
     public bool ClosesItself { get; init; }
 
     public bool OpensFromInside { get; init; }
+
+    public int? Steps { get; init; }
+
+    public bool Ramp { get; init; }
+
+    public bool Guard { get; init; }
 }

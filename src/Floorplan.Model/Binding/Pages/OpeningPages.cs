@@ -39,6 +39,10 @@ internal static class OpeningPages
             "The hinge is at one end of the opening, so that it is named by an end of its wall.",
             "door d1 wet to dry, centred, 900 x 2000, swings dry, hinge west",
             "door d1 wet to dry, centred, 900 x 2000, swings dry, hinge north"),
+        Page("step-count",
+            "A door has 1 to 40 steps: how many rises lead from the ground to the floor.",
+            "door d1 wet to outside, south wall, centred, 900 x 2000, steps 400",
+            "door d1 wet to outside, south wall, centred, 900 x 2000, steps 4"),
     ];
 
     private static DiagnosticPage Page(string code, string means, string wrong, string right) => new(code, means, wrong, right) { Around = Setting.Rooms };

@@ -9,6 +9,9 @@ namespace Floorplan.Model.Binding.Reading;
 /// <summary>Reads a door, hatch, window, opening, chute or vent. Null when a part that it cannot be without is missing.</summary>
 internal sealed class OpeningReader(Reports reports)
 {
+    /// <summary>More than this is a slip; own bound.</summary>
+    private const int MostSteps = 40;
+
     public OpeningDraft? Read(OpeningStatement statement)
     {
         if (statement.Name is not { } name || statement.First is not { } first || statement.Second is not { } second)
@@ -50,7 +53,26 @@ internal sealed class OpeningReader(Reports reports)
             Hinge = statement.Hinge?.Side,
             ClosesItself = statement.ClosesItself,
             OpensFromInside = statement.OpensFromInside,
+            Steps = StepsOf(statement),
+            Ramp = statement.Ramp,
+            Guard = statement.Guard,
         };
+    }
+
+    private int? StepsOf(OpeningStatement statement)
+    {
+        if (statement.Steps is not { } steps)
+        {
+            return null;
+        }
+
+        if (steps.Value is < 1 or > MostSteps || steps.Value != decimal.Truncate(steps.Value))
+        {
+            reports.Error("step-count", $"a flight has 1 to {MostSteps} steps", steps.Span, "write how many rises lead from the ground to the floor, such as `steps 3`");
+            return null;
+        }
+
+        return (int)steps.Value;
     }
 
     private static NameRef Ref(NameSyntax name) => new(name.Text, name.Span);

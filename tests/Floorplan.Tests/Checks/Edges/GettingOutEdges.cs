@@ -29,6 +29,8 @@ internal static class GettingOutEdges
         new("exit-door-narrow", "28 in of a way out: 29 CFR 1910.36(g)(2); code us, a room of at most 70 sq ft", 28 * Inch, 710, mm => Exit(mm, "us", 2000), "d1"),
         new("exit-door-narrow", "28 in of a way out; code us", 28 * Inch, 710, mm => Exit(mm, "us", 6000), "d1") { Lighter = 32 * Inch },
         new("exit-door-narrow", "600 mm: ISO 14122-2; code eu", 600, 599, mm => Exit(mm, "eu", 6000), "d1") { Set = ("500 mm", "700 mm") },
+        new("step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), without steps", 9.5 * Inch, 242, mm => Raised(mm, ""), "d1") { Set = ("250 mm", "200 mm") },
+        new("step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), 3 steps", 9.5 * Inch, 242, mm => Raised(3 * mm, ", steps 3"), "d1") { Set = ("250 mm", "200 mm") },
     ];
 
     private static string Crowd(double people) => Invariant($"""
@@ -60,6 +62,16 @@ internal static class GettingOutEdges
         shell shed {length} x 2800 x 2800
         room cut "Cutting" clean from west to east
         door d1 cut to outside, west wall, centred, {wide:0.####} x 2050, swings out
+        """);
+
+    private static string Raised(double ground, string steps) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell container 20 ft high-cube
+          ground {ground:0.####} below floor
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out{steps}
         """);
 
     private static string Aisle(double wide, string code) => Invariant($"""
