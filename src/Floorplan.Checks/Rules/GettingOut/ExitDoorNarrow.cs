@@ -60,7 +60,7 @@ public sealed class ExitDoorNarrow : Rule
                     var holds = vehicle && limit.Severity == Severity.Error ? limit with { Severity = Severity.Warning } : limit;
                     yield return CheckContext.Find(
                         this, holds, exit.Width.Millimetres, [exit.Id], $"{Named.Of(exit)} leads out and is {context.Text(exit.Width)} wide",
-                        $"make {Named.Of(exit)} {Say.SizeUp(limit.Value, context.Plan.Units)} wide", exit.Span, exit.Centre.Coordinate);
+                        $"make {Named.Of(exit)} {Say.SizeUp(limits.Max(l => l.Value), context.Plan.Units)} wide", exit.Span, exit.Centre.Coordinate);
                 }
             }
         }

@@ -46,7 +46,7 @@ public sealed class CutsFrame : Rule
         var byWall = context.Plan.Shell.Frame.ToLookup(m => m.Wall);
         foreach (var opening in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor))
         {
-            var hole = Hole(opening);
+            var hole = FrameHole.Of(opening, Tolerance);
             var members = byWall[opening.Wall].Where(m => IsInWallOf(m, opening)).ToList();
             var cut = members.Select(m => (Member: m, Cut: hole.Into(m))).Where(p => p.Cut is not null).OrderByDescending(p => p.Cut!.By.Nanometres).FirstOrDefault();
             if (cut.Cut is { } through)
@@ -95,12 +95,6 @@ public sealed class CutsFrame : Rule
         }
 
         return nearest;
-    }
-
-    private static FrameHole Hole(Opening opening)
-    {
-        var (a, b) = opening.Wall is Side.North or Side.South ? (opening.Start.X, opening.End.X) : (opening.Start.Y, opening.End.Y);
-        return new FrameHole(Length.Min(a, b), Length.Max(a, b), opening.Sill, opening.Sill + opening.Height, Tolerance);
     }
 
     private static string Way(CheckContext context, Opening opening, FrameMember member, double by)

@@ -1,4 +1,6 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Model.Openings;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -7,6 +9,12 @@ namespace Floorplan.Checks.Rules.Shell;
 /// <param name="Tolerance">Overlaps up to this are touching.</param>
 internal sealed record FrameHole(Length From, Length To, Length Bottom, Length Top, Length Tolerance)
 {
+    public static FrameHole Of(Opening opening, Length tolerance)
+    {
+        var (a, b) = opening.Wall is Side.North or Side.South ? (opening.Start.X, opening.End.X) : (opening.Start.Y, opening.End.Y);
+        return new FrameHole(Length.Min(a, b), Length.Max(a, b), opening.Sill, opening.Sill + opening.Height, tolerance);
+    }
+
     /// <summary>How far the hole must move to be clear of a member; null when it is.</summary>
     public FrameCut? Into(FrameMember member)
     {
@@ -28,6 +36,11 @@ internal sealed record FrameHole(Length From, Length To, Length Bottom, Length T
         var up = Length.Max(member.Bottom - Top, Bottom - member.Top);
         return Length.Max(Length.Zero, Length.Max(along, up));
     }
+
+    /// <summary>Wall left between two holes along the wall or in height, whichever is more; below zero when they overlap.</summary>
+    public Length Gap(FrameHole other) => Length.Max(
+        Length.Max(other.From - To, From - other.To),
+        Length.Max(other.Bottom - Top, Bottom - other.Top));
 
     public FrameHole Grown(Length by, Length below) => this with { From = From - by, To = To + by, Bottom = Bottom - below, Top = Top + by };
 }

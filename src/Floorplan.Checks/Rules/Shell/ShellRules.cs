@@ -8,5 +8,7 @@ internal static class ShellRules
     public static IReadOnlyList<Rule> All { get; } =
     [
         new CutsFrame(),
+        new OpeningsTooClose(),
+        new WallCutTooMuch(),
     ];
 }

@@ -18,6 +18,11 @@ internal static class ShellEdges
     [
         new("cuts-frame", "50 mm of wall for the opening's own frame (own assumption), to the corner post", 50, 48, FromPost, "d1") { Set = ("40 mm", "60 mm") },
         new("cuts-frame", "50 mm (own assumption), to the header of the closed end", 50, 48, BelowHeader, "h1") { Set = ("40 mm", "60 mm") },
+        new("openings-too-close", "frames of 50 mm and a wave of about 280 mm between (own assumption)", 380, 379, Two, "h1", "h2") { Set = ("300 mm", "400 mm") },
+        new("openings-too-close", "380 mm (own assumption), one above the other", 380, 379, Stacked, "h1", "h2") { Set = ("300 mm", "400 mm") },
+        new("openings-too-close", "room for two frames of 50 mm (own assumption)", 100, 99, Two, "h1", "h2") { Lighter = 380 },
+        new("wall-cut-too-much", "two fifths of the wall (own assumption)", 40, 40.1, Share, "h1", "h2") { Set = ("45 %", "35 %"), Within = 0.02 },
+        new("wall-cut-too-much", "half the wall (own assumption)", 50, 50.1, Share, "h1", "h2") { Lighter = 40, Within = 0.02 },
     ];
 
     /// <summary>A door this far from the post of the closed west end, which stands 178 mm in from the outside.</summary>
@@ -30,6 +35,22 @@ internal static class ShellEdges
     /// </summary>
     private static string BelowHeader(double left) => Box(Invariant(
         $"hatch h1 work to outside, west wall, centred, 600 x 400, sill {2591 - 164.5 - Lining - 6 - 60 - left - 400}"));
+
+    private static string Two(double left) => Box(Invariant($"""
+        hatch h1 work to outside, north wall, 2000 from west, 600 x 400, sill 1000
+        hatch h2 work to outside, north wall, {2600 + left} from west, 600 x 400, sill 1000
+        """));
+
+    private static string Stacked(double left) => Box(Invariant($"""
+        hatch h1 work to outside, north wall, 2000 from west, 600 x 400, sill 500
+        hatch h2 work to outside, north wall, 2200 from west, 600 x 400, sill {900 + left}
+        """));
+
+    /// <summary>Two hatches of one width in a wall of 12 192 mm.</summary>
+    private static string Share(double percent) => Box(Invariant($"""
+        hatch h1 work to outside, north wall, 500 from west, {12192 * percent / 200:0.####} x 400, sill 1000
+        hatch h2 work to outside, north wall, 6000 from west, {12192 * percent / 200:0.####} x 400, sill 1000
+        """));
 
     private static string Box(string opening) => $"""
         plan "Edge"

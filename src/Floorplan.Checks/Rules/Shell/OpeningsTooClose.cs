@@ -1,0 +1,94 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Model.Openings;
+using Floorplan.Model.Shells;
+
+namespace Floorplan.Checks.Rules.Shell;
+
+/// <summary>The wall left between neighbouring cut-outs of one wall of a container or trailer.</summary>
+public sealed class OpeningsTooClose : Rule
+{
+    private const string Left = "wall left between two cut-outs";
+    private const string Frames = "room for the frames of two cut-outs";
+
+    public override string Name => "openings-too-close";
+
+    public override RuleGroup Group => RuleGroup.Shell;
+
+    public override string Says => "Two openings in one wall of a container or trailer are cut so close together that little or no wall is left between them.";
+
+    public override string Why => "Each cut-out needs a steel frame of its own, and the sheet between them holds the wall square. A narrow strip buckles while it is welded and carries nothing after.";
+
+    public override string Mend => "Move them apart, or cut one hole with one frame and a post between.";
+
+    public override string? Caution => "Structural cut: have an engineer confirm every opening and its frame before steel is cut.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("one wave of a container's side, about 280 mm, left whole between two frames", Origin.OwnAssumption),
+        new("50 mm square tube round each opening", Origin.OwnAssumption),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Left, 380, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Frames, 100, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+    ];
+
+    public override string Bad => Box(60);
+
+    public override string Good => Box(400);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (context.Plan.Shell.Kind == ShellKind.Shed)
+        {
+            yield break;
+        }
+
+        var limits = Tiers.Holding(context, this);
+        double widest = limits.Select(l => l.Value).DefaultIfEmpty(0).Max();
+        foreach (var wall in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor).GroupBy(o => o.Wall))
+        {
+            // By where they start: beyond the first that starts too far away, none is near.
+            var cuts = wall.Select(o => (Opening: o, Hole: FrameHole.Of(o, Length.Zero))).OrderBy(c => c.Hole.From.Nanometres).ToList();
+            for (int i = 0; i < cuts.Count; i++)
+            {
+                for (int j = i + 1; j < cuts.Count && (cuts[j].Hole.From - cuts[i].Hole.To).Millimetres < widest; j++)
+                {
+                    var gap = cuts[i].Hole.Gap(cuts[j].Hole);
+                    if (Tiers.Below(limits, gap.Millimetres) is { } limit)
+                    {
+                        yield return Close(context, cuts[i], cuts[j], gap, limit, widest);
+                    }
+                }
+            }
+        }
+    }
+
+    private Finding Close(CheckContext context, (Opening Opening, FrameHole Hole) first, (Opening Opening, FrameHole Hole) second, Length gap, AppliedLimit limit, double widest)
+    {
+        bool above = Length.Max(second.Hole.Bottom - first.Hole.Top, first.Hole.Bottom - second.Hole.Top) > second.Hole.From - first.Hole.To;
+        string heading = above ? "up or down" : first.Opening.Wall is Side.North or Side.South ? "east" : "north";
+        string left = gap > Length.Zero ? $"leave {context.Text(gap)} of wall between them" : gap < Length.Zero ? $"run {context.Text(-gap)} into each other" : "leave no wall between them";
+        return CheckContext.Find(
+            this, limit, gap.Millimetres, [first.Opening.Id, second.Opening.Id], $"{Named.Of(first.Opening)} and {Named.Of(second.Opening)} {left}",
+            $"move {Named.Of(second.Opening)} {Say.SizeUp(widest - gap.Millimetres, context.Plan.Units)} {heading}, or make one hole of the two",
+            second.Opening.Span, second.Opening.Centre.Coordinate);
+    }
+
+    private static string Box(int gap) => $"""
+        plan "Two windows"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room work "Work room" dry from west to east
+        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out, opens from inside
+        window n1 work to outside, north wall, 1000 from west, 800 x 600, sill 1200
+        window n2 work to outside, north wall, {1000 + 800 + gap} from west, 800 x 600, sill 1200
+        """;
+}
