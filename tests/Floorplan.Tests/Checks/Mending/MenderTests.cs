@@ -28,7 +28,11 @@ public sealed class MenderTests
     {
         string broken = Poultry.Replace("36 in x 78 in, swings out, opens from inside", "36 in x 78 in, swings out", StringComparison.Ordinal);
 
-        Assert.Equal(Poultry, Assert.Single(Mend(broken)).Text);
+        var proposal = Assert.Single(Mend(broken));
+
+        Assert.NotEqual(Poultry, broken);
+        Assert.StartsWith("door  d5", proposal.Before, StringComparison.Ordinal);
+        Assert.Equal(proposal.Before + ", opens from inside", proposal.After);
     }
 
     [Fact]
