@@ -37,6 +37,9 @@ public sealed class CheckContext(Plan plan, IFloorSpace space)
     /// <summary>For floors: <c>13.4 m2</c> or <c>144 sq ft</c>.</summary>
     public string Area(double squareMetres) => limits.Format(squareMetres, LimitUnit.SquareMetres);
 
+    /// <summary><c>1400 kg</c> or <c>3086 lb</c>.</summary>
+    public string Weight(double kilograms) => limits.Format(kilograms, LimitUnit.Kilograms);
+
     /// <summary>A finding without a published figure.</summary>
     public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()
     {

@@ -19,4 +19,5 @@ public enum LimitUnit
     SquareMetres,
     Percent,
     Count,
+    Kilograms,
 }

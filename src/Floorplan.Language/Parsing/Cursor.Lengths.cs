@@ -295,7 +295,7 @@ internal sealed partial class Cursor
     }
 
     /// <summary>Words that may follow a length and are no unit.</summary>
-    private static bool IsJoiningWord(string word) => word.ToLowerInvariant() is "x" or "×" or "from" or "to" or "wide" or "apart" or "below" or "above" or "high" or "deep" or "gap" or "at" or "by" or "in" or "and" or "long" or "on" or "each" or "per" or "for";
+    private static bool IsJoiningWord(string word) => word.ToLowerInvariant() is "x" or "×" or "from" or "to" or "wide" or "ahead" or "apart" or "below" or "above" or "high" or "deep" or "gap" or "at" or "by" or "in" or "and" or "long" or "on" or "each" or "per" or "for";
 
     /// <summary><c>95O</c> for 950.</summary>
     private string? LetterForDigit() => Current is "O" or "o" or "l" or "I" && at > 0 && tokens[at - 1].End == tokens[at].Start

@@ -41,6 +41,7 @@ internal sealed record BoxShell(
             GroundBelowFloor = notes.GroundBelowFloor,
             DoorEnd = notes.DoorEnd,
             TrueNorth = notes.TrueNorth,
+            Loads = notes.Loads,
             Span = notes.Span,
         };
     }

@@ -56,6 +56,8 @@ public sealed record Shell
 
     public int Axles { get; init; }
 
+    public ShellLoads Loads { get; init; } = ShellLoads.None;
+
     /// <summary>Degrees from plan north (up the sheet) to true north, clockwise; null when not said.</summary>
     public double? TrueNorth { get; init; }
 

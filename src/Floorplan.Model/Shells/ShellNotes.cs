@@ -21,5 +21,7 @@ public sealed record ShellNotes
     /// <summary>Distance between posts along the walls; null for corner posts only.</summary>
     public Length? PostSpacing { get; init; }
 
+    public ShellLoads Loads { get; init; } = ShellLoads.None;
+
     public SourceSpan Span { get; init; }
 }

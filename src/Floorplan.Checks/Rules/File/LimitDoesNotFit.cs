@@ -66,6 +66,7 @@ internal sealed class LimitDoesNotFit : Rule
     {
         LimitUnit.Millimetres => "a length, such as `600 mm` or `2'-0\"`",
         LimitUnit.SquareMetres => "an area, such as `37 m2`",
+        LimitUnit.Kilograms => "a weight, such as `3500 kg`",
         LimitUnit.Percent => "a share, such as `2 %`",
         _ => "a plain number",
     };

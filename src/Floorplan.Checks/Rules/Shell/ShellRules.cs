@@ -10,5 +10,9 @@ internal static class ShellRules
         new CutsFrame(),
         new OpeningsTooClose(),
         new WallCutTooMuch(),
+        new FloorOverloaded(),
+        new TooHeavy(),
+        new HitchLoad(),
+        new AxleOverloaded(),
     ];
 }

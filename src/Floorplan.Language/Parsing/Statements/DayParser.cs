@@ -7,7 +7,7 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class DayParser : StatementParser<DayStatement>
 {
-    public override IReadOnlySet<string> NotYetUsed => Handlers.Keys.ToHashSet();
+    public override IReadOnlySet<string> NotYetUsed => Handlers.Keys.Where(k => k != "crew").ToHashSet();
 
     protected override IReadOnlyDictionary<string, Action<DayStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<DayStatement, Cursor>>
     {

@@ -1,5 +1,7 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Tokens;
 
 namespace Floorplan.Language.Parsing.Statements;
 
@@ -9,8 +11,9 @@ internal sealed class ShellParser : StatementParser<ShellStatement>
     {
         ["lining"] = Lining,
         ["doors"] = (s, c) => s.Doors = c.Side("the end that the doors are in"),
-        ["hitch"] = (s, c) => s.Hitch = c.Side("the end that the hitch is at"),
-        ["axles"] = (s, c) => s.Axles = c.Number("a number of axles"),
+        ["hitch"] = Hitch,
+        ["axles"] = Axles,
+        ["weight"] = Weight,
         ["ground"] = Ground,
         ["true"] = (s, c) =>
         {
@@ -83,6 +86,70 @@ internal sealed class ShellParser : StatementParser<ShellStatement>
             }
         }
         while (c.NextInList(n => n.IsWord("walls") || n.IsWord("ceiling") || n.IsWord("floor")));
+    }
+
+    private static void Hitch(ShellStatement s, Cursor c)
+    {
+        s.Hitch = c.Side("the end that the hitch is at");
+        if (s.Hitch is not null && c.NextInList(n => n.AtNumber && Holds(n, "ahead")))
+        {
+            s.HitchAhead = c.Length("how far the coupling lies before the box");
+            c.Expect("ahead");
+        }
+    }
+
+    private static void Axles(ShellStatement s, Cursor c)
+    {
+        s.Axles = c.Number("a number of axles");
+        while (s.Axles is not null && c.NextInList(n => n.AtNumber && (Holds(n, "hitch") || Holds(n, "each"))))
+        {
+            if (Holds(c, "hitch"))
+            {
+                s.AxlesFromHitch = c.Length("how far the middle of the axles lies behind the coupling");
+                _ = c.Expect("from") && c.Expect("hitch");
+            }
+            else
+            {
+                s.AxleRated = c.Quantity("what one axle may carry", QuantityKind.Mass);
+                c.Expect("each");
+            }
+        }
+    }
+
+    private static void Weight(ShellStatement s, Cursor c)
+    {
+        do
+        {
+            var weight = c.Quantity("a weight", QuantityKind.Mass);
+            if (weight is null || c.Word("what it is", "empty", "rated") is not { } what)
+            {
+                return;
+            }
+
+            if (what.Text == "empty")
+            {
+                s.WeightEmpty = weight;
+            }
+            else
+            {
+                s.WeightRated = weight;
+            }
+        }
+        while (c.NextInList(n => n.AtNumber && (Holds(n, "empty") || Holds(n, "rated"))));
+    }
+
+    /// <summary>Whether a word stands anywhere before the next comma.</summary>
+    private static bool Holds(Cursor c, string word)
+    {
+        for (int ahead = 0; c.KindAt(ahead) is { } kind && kind != TokenKind.Comma; ahead++)
+        {
+            if (c.IsWord(word, ahead))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static void Ground(ShellStatement s, Cursor c)

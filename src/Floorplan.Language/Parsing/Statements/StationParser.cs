@@ -7,7 +7,7 @@ namespace Floorplan.Language.Parsing.Statements;
 /// <summary>Stations, stores, bins, sinks, and kinds of them.</summary>
 internal sealed class StationParser : StatementParser<StationStatement>
 {
-    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "cycle", "weight", "cost", "volume" };
+    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "cycle", "cost", "volume" };
 
     public override IReadOnlySet<string> PartlyUsed { get; } = new HashSet<string> { "work", "batch", "stays", "holds" };
 

@@ -38,6 +38,21 @@ public sealed class ShellStatement : Statement
 
     public NumberSyntax? Axles { get; internal set; }
 
+    /// <summary><c>hitch west, 1200 ahead</c>: how far the coupling lies before the box.</summary>
+    public LengthSyntax? HitchAhead { get; internal set; }
+
+    /// <summary><c>axles 2, 4200 from hitch</c>: from the coupling to the middle of the axles.</summary>
+    public LengthSyntax? AxlesFromHitch { get; internal set; }
+
+    /// <summary><c>axles 2, 1500 kg each</c>: what the plate of one axle allows.</summary>
+    public QuantitySyntax? AxleRated { get; internal set; }
+
+    /// <summary><c>weight 1400 kg empty</c></summary>
+    public QuantitySyntax? WeightEmpty { get; internal set; }
+
+    /// <summary><c>weight 3500 kg rated</c>: what the plate of the whole allows.</summary>
+    public QuantitySyntax? WeightRated { get; internal set; }
+
     /// <summary><c>ground 600 below floor</c></summary>
     public LengthSyntax? GroundBelowFloor { get; internal set; }
 

@@ -55,6 +55,7 @@ internal sealed class ShellReader(Reports reports)
         TrueNorth = s.TrueNorth is { } north ? (double)north.Value : null,
         WallThickness = s.WallThickness is { } wall ? NotBelowZero(wall.Value) : null,
         PostSpacing = s.PostsEvery?.Value,
+        Loads = new ShellLoads(s.WeightEmpty?.Value.Base, s.WeightRated?.Value.Base, s.AxleRated?.Value.Base, s.AxlesFromHitch?.Value, NotBelowZero(s.HitchAhead?.Value)),
         Span = s.HeadSpan,
     };
 
@@ -110,6 +111,15 @@ internal sealed class ShellReader(Reports reports)
         {
             reports.Error("doors-at-hitch", $"the doors and the hitch are both at the {h.Word()} end", statement.Hitch!.Span, $"write `hitch {h.Opposite().Word()}`");
             hitch = null;
+        }
+
+        if (notes.Loads.AxlesFromHitch is { } axles && (axles <= notes.Loads.HitchAhead || axles >= notes.Loads.HitchAhead + size.Width.Value))
+        {
+            reports.Error(
+                "axles-beyond-trailer",
+                $"the axles would not be under the box, which begins {reports.Text(notes.Loads.HitchAhead)} behind the coupling and is {reports.Text(size.Width.Value)} long",
+                statement.AxlesFromHitch!.Span,
+                "measure from the coupling to the middle of the axles, and say how far the coupling lies before the box with `hitch west, 1200 ahead`");
         }
 
         return TrailerShell.Build(size.Width.Value, width.Value, height.Value, AxlesOf(statement), hitch, notes with { DoorEnd = doors });

@@ -11,6 +11,8 @@ public static class TrailerBuild
     public const string HeaderOrigin = "4 in header over the rear doors, own assumption";
     public const string ArchOrigin = "wheel arch 36 in for each axle, 9 in above the floor, axles 60 % of the length from the hitch, own assumption";
 
+    public const string KnownArchOrigin = "wheel arch 36 in for each axle, 9 in above the floor, own assumption; axles where the plan says";
+
     /// <summary>Widest on the road without a permit in the United States: 102 in (23 CFR 658.15, F).</summary>
     public static Length RoadWidth { get; } = Length.FromInches(102);
 

@@ -33,21 +33,21 @@ internal static class TrailerFrame
             if (wall.RunsEastWest())
             {
                 members.AddRange(PostRow.Between(wall, from, to, notes.PostSpacing, TrailerBuild.WallPost, bottom, top, TrailerBuild.WallPostOrigin));
-                AddArch(members, wall, from, to, hitchEnd, axles, bottom, bareFloor);
+                AddArch(members, wall, from, to, hitchEnd, axles, notes.Loads, bottom, bareFloor);
             }
         }
 
         return members;
     }
 
-    private static void AddArch(List<FrameMember> members, Side wall, Length from, Length to, Side hitchEnd, int axles, Length bottom, Length bareFloor)
+    private static void AddArch(List<FrameMember> members, Side wall, Length from, Length to, Side hitchEnd, int axles, ShellLoads loads, Length bottom, Length bareFloor)
     {
         if (axles < 1)
         {
             return;
         }
 
-        var fromHitch = (to - from) * TrailerBuild.AxlePercentFromHitch / 100;
+        var fromHitch = loads.AxlesFromHitch - loads.HitchAhead ?? (to - from) * TrailerBuild.AxlePercentFromHitch / 100;
         var middle = hitchEnd == Side.West ? from + fromHitch : to - fromHitch;
         var half = TrailerBuild.ArchPerAxle * axles / 2;
         members.Add(new FrameMember(
@@ -58,6 +58,6 @@ internal static class TrailerFrame
             Length.Min(to, middle + half),
             bottom,
             bareFloor + TrailerBuild.ArchAboveFloor,
-            TrailerBuild.ArchOrigin));
+            loads.AxlesFromHitch is null ? TrailerBuild.ArchOrigin : TrailerBuild.KnownArchOrigin));
     }
 }

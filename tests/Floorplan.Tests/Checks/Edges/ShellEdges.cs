@@ -23,6 +23,16 @@ internal static class ShellEdges
         new("openings-too-close", "room for two frames of 50 mm (own assumption)", 100, 99, Two, "h1", "h2") { Lighter = 380 },
         new("wall-cut-too-much", "two fifths of the wall (own assumption)", 40, 40.1, Share, "h1", "h2") { Set = ("45 %", "35 %"), Within = 0.02 },
         new("wall-cut-too-much", "half the wall (own assumption)", 50, 50.1, Share, "h1", "h2") { Lighter = 40, Within = 0.02 },
+        new("floor-overloaded", "4 t on a metre of a 20 ft box: container trade figures", 4000, 4001, kg => Tank("20 ft standard", 2000, 2 * kg), "tank") { Set = ("4.5 t", "3.5 t") },
+        new("floor-overloaded", "4 t, a thing shorter than a metre (own assumption)", 4000, 4001, kg => Tank("20 ft standard", 800, kg), "tank") { Set = ("4.5 t", "3.5 t") },
+        new("floor-overloaded", "3 t on a metre of a 40 ft box: container trade figures", 3000, 3001, kg => Tank("40 ft standard", 2000, 2 * kg), "tank") { Set = ("3.5 t", "2.5 t") },
+        new("too-heavy", "30 480 kg: ISO 668, a 20 ft box of 2300 kg (container trade figures)", 30_480, 30_481, kg => Tank("20 ft standard", 5000, kg - 2300), "tank") { Set = ("31 t", "30 t") },
+        new("too-heavy", "30 480 kg: ISO 668, a 40 ft box of 3940 kg (container trade figures)", 30_480, 30_481, kg => Tank("40 ft standard", 10_000, kg - 3940), "tank") { Set = ("31 t", "30 t") },
+        new("too-heavy", "10 160 kg: ISO 668, a 10 ft box that the plan says weighs 1300 kg", 10_160, 10_161, kg => Tank("10 ft standard\n  weight 1300 kg empty", 2000, kg - 1300), "tank") { Set = ("11 t", "10 t") },
+        new("too-heavy", "the plate of a trailer: 49 CFR 567 (from memory)", 3500, 3501, kg => Trailer(1500, kg - 1500, 2500), "tank") { Set = ("4 t", "3 t") },
+        new("hitch-load", "10 % of the weight at least: towing practice", 10, 9.9, Hitch, "tank") { Set = ("8 %", "12 %"), Within = 0.02 },
+        new("hitch-load", "15 % of the weight at most: towing practice", 15, 15.1, Hitch, "tank") { Within = 0.02 },
+        new("axle-overloaded", "two plates of 1500 kg: 49 CFR 567 (from memory); all weight over the axles", 3000, 3001, kg => Trailer(1500, kg - 1500, 4000), "tank"),
     ];
 
     /// <summary>A door this far from the post of the closed west end, which stands 178 mm in from the outside.</summary>
@@ -51,6 +61,40 @@ internal static class ShellEdges
         hatch h1 work to outside, north wall, 500 from west, {12192 * percent / 200:0.####} x 400, sill 1000
         hatch h2 work to outside, north wall, 6000 from west, {12192 * percent / 200:0.####} x 400, sill 1000
         """));
+
+    private static string Tank(string container, double length, double kg) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell container {container}
+        room work "Work room" dry from west to east
+        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out
+        station tank "Tank" in work
+          size   {length} x 1200 x 1200
+          place  against north wall, 100 from east
+          weight {kg} kg
+        """);
+
+    /// <summary>A tank so far behind the coupling, which lies 1000 before a box of 6000; axles 4000 behind the coupling, under the middle.</summary>
+    private static string Trailer(double empty, double kg, double behind) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell trailer 6 m x 2.4 m x 2.5 m
+          walls  50
+          hitch  west, 1000 ahead
+          axles  2, 4000 from hitch, 1500 kg each
+          weight {empty} kg empty, 3500 kg rated
+        room work "Work room" dry from west to east
+        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out
+        station tank "Tank" in work
+          size   1000 x 1200 x 1200
+          place  against north wall, {behind - 1000 - 50 - 500:0.####} from west
+          weight {kg} kg
+        """);
+
+    /// <summary>Trailer and tank of 1000 kg each, the trailer's own over its axles: the tank alone loads the hitch, by how far it stands before them.</summary>
+    private static string Hitch(double percent) => Trailer(1000, 1000, 4000 * (1 - (percent / 50)));
 
     private static string Box(string opening) => $"""
         plan "Edge"

@@ -79,6 +79,7 @@ public sealed class RuleExampleTests
     {
         LimitUnit.SquareMetres => new Quantity((decimal)(limit.Value * by), new Unit("m2", QuantityKind.Area, v => v)),
         LimitUnit.Percent => new Quantity((decimal)(limit.Value * by), new Unit("%", QuantityKind.Ratio, v => v / 100)),
+        LimitUnit.Kilograms => new Quantity((decimal)(limit.Value * by), new Unit("kg", QuantityKind.Mass, v => v)),
         LimitUnit.Count => new Quantity((decimal)Math.Ceiling(limit.Value * by), new Unit("", QuantityKind.Count, v => v)),
         _ => null,
     };

@@ -1,0 +1,111 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Shells;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Checks.Rules.Shell;
+
+/// <summary>
+/// Weight on each metre of a container's length: a thing's full weight spread over its own length, or over a metre where it is
+/// shorter, together with what stands beside it.
+/// </summary>
+public sealed class FloorOverloaded : Rule
+{
+    private const string Short = "weight on a metre of the floor's length";
+    private const string Long = "weight on a metre of the floor's length, 40 ft and longer";
+    private const double Metre = 1000;
+
+    /// <summary>Between a box of 20 ft and one of 40 ft, in mm.</summary>
+    private const double LongBox = 9000;
+
+    public override string Name => "floor-overloaded";
+
+    public override RuleGroup Group => RuleGroup.Shell;
+
+    public override string Says => "Things stand so close together, or weigh so much, that a container's floor carries more on a metre of its length than it is built for.";
+
+    public override string Why => "Full tanks weigh a tonne for each cubic metre, and they stand still for years. Cross members bend, the floor dishes, and falls and drains no longer work.";
+
+    public override string Mend => "Spread the heavy things along the box, stand them on bearers across several cross members, or fill them less.";
+
+    public override string? Caution => "Have an engineer confirm heavy loads, how they spread to the cross members, and what the box itself stands on.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("container trade figures: 4 t on a metre in a 20 ft box, 3 t in a 40 ft box", Origin.FoundInPublicCopy),
+        new("a thing shorter than a metre spreads its weight over a metre of floor", Origin.OwnAssumption),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Short, 4000, LimitUnit.Kilograms, Sources[0], Severity.Warning),
+        new(Long, 3000, LimitUnit.Kilograms, Sources[0], Severity.Warning),
+    ];
+
+    public override string Bad => Box("5200");
+
+    public override string Good => Box("3200");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var shell = context.Plan.Shell;
+        var limit = context.Limit(this) is { SetBy: not null } set || shell.Outside.EnvelopeInternal.Width < LongBox ? context.Limit(this) : context.Limit(this, Long);
+        if (shell.Kind != ShellKind.Container || limit is null || Heaviest(context.Plan.Stations) is not { } worst || worst.Kg <= limit.Value + 1e-6)
+        {
+            yield break;
+        }
+
+        var there = worst.Things.OrderByDescending(Weights.Full).ToList();
+        yield return CheckContext.Find(
+            this, limit, worst.Kg, [.. there.Select(s => s.Id)],
+            $"the floor under {Named.List(there.Select(Named.Of))} carries {context.Weight(worst.Kg)} on a metre of its length, full",
+            there.Count > 1 ? $"move {Named.Of(there[^1])} along the box, away from {Named.Of(there[0])}" : $"spread {Named.Of(there[0])} on bearers, or make it longer or lighter",
+            there[0].Span, there[0].Footprint.Centroid.Coordinate);
+    }
+
+    /// <summary>Walks from west to east over where each thing's load begins and ends.</summary>
+    private static (double Kg, IReadOnlyList<Station> Things)? Heaviest(IEnumerable<Station> stations)
+    {
+        var loads = stations.Where(s => Weights.Full(s) > 0).Select(s => (Station: s, Box: Spread(s.Footprint.EnvelopeInternal))).ToList();
+        var ends = loads.Select(l => (At: l.Box.MaxX, Starts: false, l.Station, PerMetre: -PerMetre(l)))
+            .Concat(loads.Select(l => (At: l.Box.MinX, Starts: true, l.Station, PerMetre: PerMetre(l))))
+            .OrderBy(e => e.At)
+            .ThenBy(e => e.Starts);
+        double now = 0;
+        double most = 0;
+        double at = 0;
+        foreach (var end in ends)
+        {
+            now += end.PerMetre;
+            if (now > most + 1e-6)
+            {
+                (most, at) = (now, end.At);
+            }
+        }
+
+        return most > 0 ? (most, [.. loads.Where(l => l.Box.MinX <= at && l.Box.MaxX > at).Select(l => l.Station)]) : null;
+    }
+
+    private static double PerMetre((Station Station, Envelope Box) load) => Weights.Full(load.Station)!.Value * Metre / load.Box.Width;
+
+    private static Envelope Spread(Envelope box)
+    {
+        double half = Math.Max(box.Width, Metre) / 2;
+        return new Envelope(box.Centre.X - half, box.Centre.X + half, box.MinY, box.MaxY);
+    }
+
+    private static string Box(string full) => $"""
+        plan "Brine tank"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, opens from inside
+        station tank "Brine tank" in cut
+          size   1200 x 1200 x 1400
+          place  against north wall, 2500 from west
+          weight 300 kg empty, {full} kg full
+        """;
+}

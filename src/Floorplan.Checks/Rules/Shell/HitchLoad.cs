@@ -1,0 +1,95 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+
+namespace Floorplan.Checks.Rules.Shell;
+
+/// <summary>The share of a trailer's weight on its hitch, with everything full and with everything empty; the worse is told.</summary>
+public sealed class HitchLoad : Rule
+{
+    private const string Least = "least share of the weight on the hitch";
+    private const string Most = "most of the weight on the hitch";
+    private const double Middle = 12.5;
+
+    public override string Name => "hitch-load";
+
+    public override RuleGroup Group => RuleGroup.Shell;
+
+    public override string Says => "The hitch of a trailer carries too little or too much of its weight.";
+
+    public override string Why => "With too little weight on the hitch a trailer begins to sway at speed and takes the towing vehicle with it; with too much it lifts the front wheels off their steering.";
+
+    public override string Mend => "Move heavy things along the trailer, or set the axles elsewhere. A gooseneck carries 20 to 25 %: set that with `limit`.";
+
+    public override string? Caution => "Towing can kill: weigh the finished trailer at the hitch and at the axles before it goes on the road, and keep to the plates of trailer, hitch and vehicle.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("towing practice: 10 to 15 % on a ball hitch, 20 to 25 % on a gooseneck", Origin.FoundInPublicCopy),
+        new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy),
+        new("the bare trailer's weight lies in the middle of its box", Origin.OwnAssumption),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Least, 10, LimitUnit.Percent, Sources[0], Severity.Warning),
+        new(Most, 15, LimitUnit.Percent, Sources[0], Severity.Warning),
+    ];
+
+    public override string Bad => Trailer("3 m");
+
+    public override string Good => Trailer("1.5 m");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var worst = new[] { true, false }
+            .Select(full => (Full: full, Load: TrailerLoad.Of(context.Plan, full)))
+            .Where(c => c.Load is not null)
+            .Select(c => (c.Full, Load: c.Load!, Limit: Broken(context, c.Load!.HitchPercent)))
+            .Where(c => c.Limit is not null)
+            .OrderByDescending(c => Math.Abs(c.Load.HitchPercent - c.Limit!.Value) + (c.Full ? 1e-6 : 0))
+            .FirstOrDefault();
+        if (worst.Limit is not { } limit)
+        {
+            yield break;
+        }
+
+        var (load, things) = (worst.Load, Weights.Weighed(context.Plan));
+        bool less = load.HitchPercent < limit.Value;
+        string carries = load.Hitch >= 0
+            ? FormattableString.Invariant($"the hitch carries {context.Weight(load.Hitch)} of {context.Weight(load.Total)}, {load.HitchPercent:0.#} %")
+            : $"the trailer lifts its hitch with {context.Weight(-load.Hitch)}";
+        double target = limit.SetBy is null ? Middle : limit.Value;
+        yield return CheckContext.Find(
+            this, limit, load.HitchPercent, [.. things.Select(s => s.Id)],
+            $"{carries}, with everything {(worst.Full ? "full" : "empty")} ({Weights.Counted(context.Plan)})",
+            $"move {Named.Of(things[0])} {(less ? "towards" : "away from")} the hitch, or set the axles {context.Text(load.AxlesFor(target))} from the coupling",
+            things[0].Span, things[0].Footprint.Centroid.Coordinate);
+    }
+
+    private AppliedLimit? Broken(CheckContext context, double percent)
+    {
+        var least = context.Limit(this, Least);
+        if (least is not null && percent < least.Value - 1e-6)
+        {
+            return least;
+        }
+
+        // A plan that sets its own least share has another kind of hitch.
+        return least?.SetBy is null && context.Limit(this, Most) is { } most && percent > most.Value + 1e-6 ? most : null;
+    }
+
+    private static string Trailer(string tank) => $"""
+        plan "Towed fish van"
+          units metric
+        shell trailer 5 m x 2.2 m x 2.4 m
+          hitch  west, 1200 ahead
+          axles  2, 4100 from hitch
+          weight 1200 kg empty, 2700 kg rated
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, opens from inside
+        station tank "Ice tank" in cut
+          size   1000 x 800 x 1000
+          place  against north wall, {tank} from west
+          weight 400 kg
+        """;
+}

@@ -1,0 +1,111 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Shells;
+
+namespace Floorplan.Checks.Rules.Shell;
+
+/// <summary>The box and all that stands in it, full and empty, against the plate; for a container against the usual plate where the plan gives none.</summary>
+public sealed class TooHeavy : Rule
+{
+    private const string Plate = "what a container may weigh in all";
+    private const string SmallPlate = "what a container of 10 ft may weigh in all";
+
+    /// <summary>Between boxes of 10, 20 and 40 ft, in mm.</summary>
+    private const double Small = 4500;
+    private const double LongBox = 9000;
+
+    public override string Name => "too-heavy";
+
+    public override RuleGroup Group => RuleGroup.Shell;
+
+    public override string Says => "A trailer or container with all that stands in it weighs more than its plate allows.";
+
+    public override string Why => "Over its plate a trailer's brakes, tyres and hitch fail on the road, and a box breaks at its corners when it is lifted.";
+
+    public override string Mend => "Empty tanks before it travels or is lifted, take lighter things, or a trailer or box with a higher plate. Write what the plate says as `weight … rated` on the shell.";
+
+    public override string? Caution => "Lifting and towing can kill: go by the plate of the real box or trailer, weigh it before it moves, and use licensed lifting crews.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("ISO 668 rating of 20 ft to 45 ft boxes 30 480 kg, as most are still plated; the plate of the real box prevails", Origin.FoundInPublicCopy),
+        new("ISO 668 rating of 10 ft boxes 10 160 kg", Origin.FoundInPublicCopy),
+        new("container trade figures for empty boxes: 20 ft 2300 kg, 40 ft 3940 kg, 40 ft high-cube 4120 kg", Origin.FoundInPublicCopy),
+        new("49 CFR 567 and 571.3, US CFR: all together at most the gross weight on the plate", Origin.FromMemory, Force.Law),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Plate, 30_480, LimitUnit.Kilograms, Sources[0], Severity.Warning),
+        new(SmallPlate, 10_160, LimitUnit.Kilograms, Sources[1], Severity.Warning),
+    ];
+
+    public override string Bad => Trailer("1500");
+
+    public override string Good => Trailer("800");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var shell = context.Plan.Shell;
+        var things = Weights.Weighed(context.Plan);
+        if (things.Count == 0 || Own(shell) is not { } own || Allowed(context) is not { } allowed)
+        {
+            yield break;
+        }
+
+        double full = own + things.Sum(s => Weights.Full(s)!.Value);
+        double empty = own + things.Sum(s => Weights.Empty(s)!.Value);
+        if (full <= allowed.Kg + 1e-6)
+        {
+            yield break;
+        }
+
+        bool always = empty > allowed.Kg + 1e-6;
+        string over = context.Weight(Math.Ceiling(full - allowed.Kg));
+        yield return CheckContext.Find(
+            this, always ? Severity.Warning : Severity.Note, [.. things.Select(s => s.Id)],
+            $"the unit weighs {context.Weight(full)} with everything full{(always ? $" and {context.Weight(empty)} empty" : "")} ({Weights.Counted(context.Plan)})",
+            always ? $"take off {over}, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things before it moves, {over} at least",
+            things[0].Span, things[0].Footprint.Centroid.Coordinate)
+            with
+        { Limit = allowed.Text, Measured = full, LimitValue = allowed.Kg };
+    }
+
+    private (double Kg, string Text)? Allowed(CheckContext context)
+    {
+        var shell = context.Plan.Shell;
+        var applied = context.Limit(this) is { SetBy: not null } set ? set
+            : shell.Kind != ShellKind.Container ? null
+            : context.Limit(this, shell.Outside.EnvelopeInternal.Width < Small ? SmallPlate : Plate);
+        return shell.Loads.RatedKg is { } rated && applied?.SetBy is null ? (rated, $"rated {context.Weight(rated)} in this plan ({Sources[3].Text})")
+            : applied is null ? null
+            : (applied.Value, applied.Text);
+    }
+
+    /// <summary>Null where neither the plan nor the trade says what the bare box weighs.</summary>
+    private static double? Own(Model.Shells.Shell shell) => shell.Loads.EmptyKg ?? (shell.Kind, shell.Outside.EnvelopeInternal.Width) switch
+    {
+        (ShellKind.Container, > Small and < LongBox) => 2300,
+        (ShellKind.Container, >= LongBox and < 13_000) => shell.Name.Contains("high-cube", StringComparison.Ordinal) ? 4120 : 3940,
+        _ => null,
+    };
+
+    private static string Trailer(string tank) => $"""
+        plan "Towed fish van"
+          units metric
+        shell trailer 5 m x 2.2 m x 2.4 m
+          hitch  west, 1200 ahead
+          axles  2, 3800 from hitch
+          weight 1200 kg empty, 2700 kg rated
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 400 from west, 900 x 2000, swings out, opens from inside
+        station tank "Live tank" in cut
+          size   1500 x 1000 x 1000
+          place  against north wall, 1500 from west
+          weight 120 kg empty, {tank} kg full
+        station bench "Steel bench" in cut
+          size   1500 x 600 x 900
+          place  against east wall, 100 from north
+          weight 90 kg
+        """;
+}
