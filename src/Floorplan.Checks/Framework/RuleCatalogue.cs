@@ -3,6 +3,7 @@ using Floorplan.Checks.Rules.File;
 using Floorplan.Checks.Rules.GettingOut;
 using Floorplan.Checks.Rules.Hands;
 using Floorplan.Checks.Rules.Hygiene;
+using Floorplan.Checks.Rules.PowerAndLight;
 using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Checks.Rules.Shell;
 using Floorplan.Checks.Rules.WaterAndDrain;
@@ -19,6 +20,7 @@ public static class RuleCatalogue
         .. HygieneRules.All,
         .. HandsRules.All,
         .. WaterAndDrainRules.All,
+        .. PowerAndLightRules.All,
         .. GettingOutRules.All,
         .. ShellRules.All,
         .. FileRules.All,

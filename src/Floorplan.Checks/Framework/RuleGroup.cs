@@ -6,6 +6,7 @@ public enum RuleGroup
     Hygiene,
     Hands,
     WaterAndDrain,
+    PowerAndLight,
     GettingOut,
     Shell,
     File,
@@ -18,6 +19,7 @@ public static class RuleGroups
     {
         RuleGroup.RoomAndPlace => "Room and place",
         RuleGroup.WaterAndDrain => "Water and drain",
+        RuleGroup.PowerAndLight => "Power and light",
         RuleGroup.GettingOut => "Getting out",
         _ => group.ToString(),
     };

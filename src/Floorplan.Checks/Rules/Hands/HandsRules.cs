@@ -11,5 +11,6 @@ internal static class HandsRules
         new ElbowRoom(),
         new NowhereToStand(),
         new HandCarryTooFar(),
+        new BenchHeight(),
     ];
 }

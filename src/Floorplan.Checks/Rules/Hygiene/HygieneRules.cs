@@ -15,5 +15,7 @@ internal static class HygieneRules
         new UnwashedEntry(),
         new RoomsNotSeparated(),
         new DoublesBack(),
+        new ToiletOpensOnFood(),
+        new AirRunsToClean(),
     ];
 }

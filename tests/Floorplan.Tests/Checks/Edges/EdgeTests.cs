@@ -7,7 +7,7 @@ namespace Floorplan.Tests.Checks.Edges;
 public sealed class EdgeTests
 {
     private static readonly IReadOnlyList<Edge> All =
-        [.. HandsEdges.All, .. WaterEdges.All, .. GettingOutEdges.All, .. ShellEdges.All, .. RoomEdges.All, .. HygieneEdges.All];
+        [.. HandsEdges.All, .. PowerEdges.All, .. WaterEdges.All, .. GettingOutEdges.All, .. ShellEdges.All, .. RoomEdges.All, .. HygieneEdges.All];
 
     public static TheoryData<string> Names => [.. All.Select(e => e.ToString())];
 

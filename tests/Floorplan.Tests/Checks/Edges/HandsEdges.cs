@@ -21,9 +21,23 @@ internal static class HandsEdges
         new("out-of-reach", "886 mm (ANSUR II), to a rack behind a tank", 886, 887, Rack, "rack") { Lighter = 674, Set = ("900 mm", "800 mm"), Within = 0.1 },
         new("elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
         new("elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
+        new("bench-height", "28 in: heavy standing work, NIOSH 97-117", 711.2, 710, BenchHeight, "bench") { Set = ("700 mm", "750 mm") },
+        new("bench-height", "43 in: precise standing work, NIOSH 97-117", 1092.2, 1093, BenchHeight, "bench"),
         new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
         new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") { Lighter = 10_000, Set = ("21 m", "19 m") },
     ];
+
+    private static string BenchHeight(double high) => Invariant($"""
+        {Head}
+        shell shed 5000 x 3000 x 2600
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Trim bench" in cut
+          size   1800 x 600 x {high:0.####}
+          place  against north wall, 2500 from west
+          worker south
+          work   30 s each
+        """);
 
     /// <summary>The worker stands south, so the far side is as far as the bench is deep.</summary>
     private static string Bench(double deep) => Invariant($"""

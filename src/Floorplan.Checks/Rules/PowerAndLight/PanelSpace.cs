@@ -1,0 +1,110 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.PowerAndLight;
+
+/// <summary>The working space before an electrical panel: as deep as the law says, 30 in wide, kept free of fixed things.</summary>
+internal sealed class PanelSpace : Rule
+{
+    /// <summary>3 ft for 0 to 150 V to ground in any condition (29 CFR 1910.303 Table S-1, as WAC 296-24-95703 gives it).</summary>
+    private const double Depth = 914.4;
+
+    /// <summary>NEC 110.26(A)(2): 30 in, or the width of the equipment.</summary>
+    private const double Width = 762;
+
+    /// <summary>NEC 110.26(A)(3): 6 ft 6 in; what hangs higher is out of the way.</summary>
+    private static readonly Length Height = Length.FromMillimetres(1981.2);
+
+    public override string Name => "panel-space";
+
+    public override RuleGroup Group => RuleGroup.PowerAndLight;
+
+    public override string Says => "Something fixed, or a wall, stands in the working space before an electrical panel.";
+
+    public override string Why => "Whoever works at a live panel needs room to step back, and whoever must switch off in an emergency must not climb over a tank.";
+
+    public override string Mend => "Move the panel or what stands before it. A steel wall opposite counts as grounded, and higher voltages ask for more.";
+
+    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("29 CFR 1910.303, Table S-1 (as WAC 296-24-95703): 3 ft before live parts of 0 to 150 V to ground", Origin.FoundInPublicCopy, Force.Law),
+        new("NEC 110.26(A)(2): 30 in wide", Origin.FoundInPublicCopy, Force.ModelCode),
+        new("NEC 2023 110.26(A)(3): 6 ft 6 in high", Origin.FromMemory, Force.ModelCode),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new("depth before a panel", Depth, LimitUnit.Millimetres, Sources[0], Severity.Error, CodeChoice.Us),
+        new("depth before a panel", Depth, LimitUnit.Millimetres, Sources[0], Severity.Warning, CodeChoice.Eu, CodeChoice.None),
+    ];
+
+    public override string Bad => Unit(600);
+
+    public override string Good => Unit(1000);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (context.Limit(this) is not { } limit)
+        {
+            yield break;
+        }
+
+        foreach (var panel in context.Plan.Services.Where(s => s is { Kind: ServiceKind.Panel, Room: not null, Wall: not null }))
+        {
+            var (free, by) = Free(context, panel, limit.Value);
+            if (free < limit.Value - Tiers.Tolerance)
+            {
+                string what = by is null ? "the wall opposite" : Named.Of(by);
+                yield return CheckContext.Find(
+                    this, limit, free, by is null ? [panel.Id] : [panel.Id, by.Id],
+                    $"{what} stands {context.Text(free)} before the panel {panel.Id}",
+                    $"leave {context.Text(limit.Value)} free before it over a width of {context.Text(Width)}: move {(by is null ? panel.Id : what)} {Say.SizeUp(limit.Value - free, context.Plan.Units)} or more",
+                    panel.Span, panel.At.Coordinate);
+            }
+        }
+    }
+
+    /// <summary>How far the floor before the panel is free, and what ends it; no farther than <paramref name="wanted"/> is looked.</summary>
+    private static (double Free, Station? By) Free(CheckContext context, ServicePoint panel, double wanted)
+    {
+        var room = panel.Room!;
+        var wall = panel.Wall!.Value;
+        double toWall = (Along(room.Bounds, wall.Opposite()) - Along(room.Bounds, wall)) is var across ? Math.Abs(across.Millimetres) : wanted;
+        var half = Length.FromMillimetres(Width / 2);
+        var nearest = context.Plan.Stations
+            .Where(s => s.Room.Id == room.Id && !s.Movable && s.Bottom < Height && Overlaps(s.Bounds, panel.At, half, wall))
+            .Select(s => (Free: Math.Max(0, Math.Abs((Along(s.Bounds, wall) - Along(room.Bounds, wall)).Millimetres)), By: (Station?)s))
+            .OrderBy(s => s.Free)
+            .FirstOrDefault((Free: toWall, By: null));
+        return nearest.Free < toWall ? nearest : (toWall, null);
+    }
+
+    /// <summary>The coordinate of one side of a box, across that wall.</summary>
+    private static Length Along(Box box, Side side) => box.Of(side);
+
+    private static bool Overlaps(Box thing, PlanPoint panel, Length half, Side wall) => wall is Side.North or Side.South
+        ? thing.West < panel.X + half && thing.East > panel.X - half
+        : thing.South < panel.Y + half && thing.North > panel.Y - half;
+
+    private static string Unit(int gap) => FormattableString.Invariant($"""
+        plan "Panel and tank"
+          units metric
+          code us
+        shell shed 6000 x 3000 x 2600
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
+        panel p1 in pack, east wall, 1500 from south, 100 A 230 V single-phase
+        station tank "Brine tank" in pack
+          size 1200 x 900 x 900
+          place {gap} from east, 1100 from south
+        """);
+}

@@ -1,0 +1,12 @@
+using Floorplan.Checks.Framework;
+
+namespace Floorplan.Checks.Rules.PowerAndLight;
+
+/// <summary>The rules of this folder, in the order they are listed.</summary>
+internal static class PowerAndLightRules
+{
+    public static IReadOnlyList<Rule> All { get; } =
+    [
+        new PanelSpace(),
+    ];
+}
