@@ -23,9 +23,6 @@ internal sealed class Reports(UnitSystem units)
     public void Warning(string code, string message, SourceSpan span, string? help = null)
         => all.Add(new Diagnostic(Severity.Warning, code, message, span, help));
 
-    public void Note(string code, string message, SourceSpan span, string? help = null)
-        => all.Add(new Diagnostic(Severity.Note, code, message, span, help));
-
     public void Add(Diagnostic diagnostic) => all.Add(diagnostic);
 
     /// <summary><c>did you mean `gutting`?</c>, or null when nothing is near.</summary>

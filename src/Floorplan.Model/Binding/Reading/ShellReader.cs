@@ -96,15 +96,6 @@ internal sealed class ShellReader(Reports reports)
             return null;
         }
 
-        if (width.Value > TrailerBuild.RoadWidth)
-        {
-            reports.Note(
-                "wide-for-road",
-                $"this trailer is {reports.Text(width.Value)} wide; the widest on the road without a permit in the United States is {reports.Text(TrailerBuild.RoadWidth)} (23 CFR 658.15)",
-                width.Span,
-                "check with the road authority, and build narrower if it must travel often");
-        }
-
         var hitch = EndOf(statement.Hitch?.Side, statement.Hitch?.Span);
         var doors = EndOf(statement.Doors?.Side, statement.Doors?.Span);
         if (hitch is { } h && hitch == doors)

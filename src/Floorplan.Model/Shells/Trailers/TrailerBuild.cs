@@ -13,9 +13,6 @@ public static class TrailerBuild
 
     public const string KnownArchOrigin = "wheel arch 36 in for each axle, 9 in above the floor, own assumption; axles where the plan says";
 
-    /// <summary>Widest on the road without a permit in the United States: 102 in (23 CFR 658.15, F).</summary>
-    public static Length RoadWidth { get; } = Length.FromInches(102);
-
     /// <summary>Wall posts 1 in with skins inside and out; own assumption.</summary>
     public static Length Wall { get; } = Length.FromInches(1.5);
 

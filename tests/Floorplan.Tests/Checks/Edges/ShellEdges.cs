@@ -33,6 +33,8 @@ internal static class ShellEdges
         new("hitch-load", "10 % of the weight at least: towing practice", 10, 9.9, Hitch, "tank") { Set = ("8 %", "12 %"), Within = 0.02 },
         new("hitch-load", "15 % of the weight at most: towing practice", 15, 15.1, Hitch, "tank") { Within = 0.02 },
         new("axle-overloaded", "two plates of 1500 kg: 49 CFR 567 (from memory); all weight over the axles", 3000, 3001, kg => Trailer(1500, kg - 1500, 4000), "tank"),
+        new("too-wide-for-road", "102 in: 23 CFR 658.15; code us", 102 * 25.4, 2592, mm => Wide(mm, "us"), "work") { Set = ("2700 mm", "2500 mm") },
+        new("too-wide-for-road", "102 in: 23 CFR 658.15; code eu", 102 * 25.4, 2592, mm => Wide(mm, "eu"), "work") { Set = ("2700 mm", "2500 mm") },
     ];
 
     /// <summary>A door this far from the post of the closed west end, which stands 178 mm in from the outside.</summary>
@@ -95,6 +97,15 @@ internal static class ShellEdges
 
     /// <summary>Trailer and tank of 1000 kg each, the trailer's own over its axles: the tank alone loads the hitch, by how far it stands before them.</summary>
     private static string Hitch(double percent) => Trailer(1000, 1000, 4000 * (1 - (percent / 50)));
+
+    private static string Wide(double mm, string code) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+        shell trailer 6 m x {mm:0.####} x 2.5 m
+        room work "Work room" dry from west to east
+        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out
+        """);
 
     private static string Box(string opening) => $"""
         plan "Edge"

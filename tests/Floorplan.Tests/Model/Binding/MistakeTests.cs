@@ -106,21 +106,6 @@ public class MistakeTests
     }
 
     [Fact]
-    public void A_wide_trailer_is_noted_and_built()
-    {
-        var bound = PlanTexts.Bind("""
-            plan "Wide"
-            shell trailer 6000 x 2700 x 2600
-              axles 2
-            room all "All" dry from west to east
-            """);
-        var note = Assert.Single(bound.Diagnostics);
-        Assert.Equal(Severity.Note, note.Severity);
-        Assert.Equal("this trailer is 2700 mm wide; the widest on the road without a permit in the United States is 2590.8 mm (23 CFR 658.15)", note.Message);
-        Assert.NotNull(bound.Plan);
-    }
-
-    [Fact]
     public void What_is_whole_is_bound_beside_mistakes()
     {
         var bound = PlanTexts.Bind(PlanTexts.TwoRooms + Thing("corner north-west") + "station broken \"Broken\" in wet\n  size 500 x \n  place nowhere at all\n");

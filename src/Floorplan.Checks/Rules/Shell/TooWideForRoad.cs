@@ -1,0 +1,61 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+using Floorplan.Model.Shells;
+
+namespace Floorplan.Checks.Rules.Shell;
+
+/// <summary>The outside width of a trailer.</summary>
+public sealed class TooWideForRoad : Rule
+{
+    private const string Width = "widest on the road without a permit";
+
+    public override string Name => "too-wide-for-road";
+
+    public override RuleGroup Group => RuleGroup.Shell;
+
+    public override string Says => "A trailer is wider than may travel without a permit.";
+
+    public override string Why => "A wide trailer needs a permit, signs and often an escort for each journey, and does not pass every bridge and gate.";
+
+    public override string Mend => "Build it narrower, or ask the road authority before it is built. Other countries have other widths: set yours with `limit`.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("23 CFR 658.15, US CFR: 102 in", Origin.FoundInPublicCopy, Force.Law),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Width, 2590.8, LimitUnit.Millimetres, Sources[0], Severity.Warning, CodeChoice.Us),
+        new(Width, 2590.8, LimitUnit.Millimetres, Sources[0], Severity.Note, CodeChoice.Eu, CodeChoice.None),
+    ];
+
+    public override string Bad => Trailer("2800");
+
+    public override string Good => Trailer("2500");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var shell = context.Plan.Shell;
+        double width = shell.Outside.EnvelopeInternal.Height;
+        if (shell.Kind == ShellKind.Trailer && Tiers.Above(context, this, width) is { } limit)
+        {
+            yield return CheckContext.Find(
+                this, limit, width, [.. context.Plan.Rooms.Select(r => r.Id)], $"the trailer is {context.Text(width)} wide",
+                $"build it {Say.SizeUp(width - limit.Value, context.Plan.Units)} narrower, or ask the road authority for a permit",
+                shell.Span, shell.Outside.InteriorPoint.Coordinate);
+        }
+    }
+
+    private static string Trailer(string width) => $"""
+        plan "Towed fish van"
+          units metric
+          code us
+        shell trailer 6 m x {width} x 2.5 m
+          axles 2
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, opens from inside
+        """;
+}
