@@ -71,8 +71,9 @@ public sealed class OpeningsTooClose : Rule
 
     private Finding Close(CheckContext context, (Opening Opening, FrameHole Hole) first, (Opening Opening, FrameHole Hole) second, Length gap, AppliedLimit limit, double widest)
     {
-        bool above = Length.Max(second.Hole.Bottom - first.Hole.Top, first.Hole.Bottom - second.Hole.Top) > second.Hole.From - first.Hole.To;
-        string heading = above ? "up or down" : first.Opening.Wall is Side.North or Side.South ? "east" : "north";
+        var (up, down) = (second.Hole.Bottom - first.Hole.Top, first.Hole.Bottom - second.Hole.Top);
+        bool stacked = Length.Max(up, down) > second.Hole.From - first.Hole.To;
+        string heading = stacked ? (up > down ? "up" : "down") : first.Opening.Wall is Side.North or Side.South ? "east" : "north";
         string left = gap > Length.Zero ? $"leave {context.Text(gap)} of wall between them" : gap < Length.Zero ? $"run {context.Text(-gap)} into each other" : "leave no wall between them";
         return CheckContext.Find(
             this, limit, gap.Millimetres, [first.Opening.Id, second.Opening.Id], $"{Named.Of(first.Opening)} and {Named.Of(second.Opening)} {left}",
