@@ -12,5 +12,6 @@ internal static class HandsRules
         new NowhereToStand(),
         new HandCarryTooFar(),
         new BenchHeight(),
+        new LiftTooHeavy(),
     ];
 }
