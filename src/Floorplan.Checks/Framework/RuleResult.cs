@@ -35,7 +35,7 @@ public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Fi
         return
         [
             .. from rule in RuleCatalogue.All
-               where rule.Group != RuleGroup.File
+               where rule.Group != RuleGroup.File && rule.AppliesTo(plan)
                let figures = rule.Limits.Select(l => l.Key).Distinct().Select(key => limits.Find(rule, key)).ToList()
                where figures.Count == 0 || figures.Exists(f => f is not null) || byRule.Contains(rule.Name)
                select new RuleResult(rule, figures.Find(f => f is not null), [.. byRule[rule.Name]]),

@@ -1,5 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -28,6 +30,8 @@ public sealed class AxleOverloaded : Rule
     public override string Bad => Trailer("900 kg");
 
     public override string Good => Trailer("1350 kg");
+
+    public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Trailer;
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -1,5 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -38,6 +40,8 @@ public sealed class HitchLoad : Rule
     public override string Bad => Trailer("3 m");
 
     public override string Good => Trailer("1.5 m");
+
+    public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Trailer;
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -43,6 +44,8 @@ public sealed class TooHeavy : Rule
     public override string Bad => Trailer("1500");
 
     public override string Good => Trailer("800");
+
+    public override bool AppliesTo(Plan plan) => plan.Shell.Kind != ShellKind.Shed;
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

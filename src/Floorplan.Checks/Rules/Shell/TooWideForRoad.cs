@@ -36,6 +36,8 @@ public sealed class TooWideForRoad : Rule
 
     public override string Good => Trailer("2500");
 
+    public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Trailer;
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var shell = context.Plan.Shell;
