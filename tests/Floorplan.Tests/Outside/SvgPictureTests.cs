@@ -11,8 +11,11 @@ public class SvgPictureTests(ITestOutputHelper output)
     /// <summary>A 0.25 mm line is then most of a pixel.</summary>
     private const int PixelsPerMm = 3;
 
-    /// <summary>Own assumption, to be tightened: one hand-built sheet measured 0.004 and 0.035 against both other renderers; the templates are not measured yet.</summary>
-    private const double MostMean = 0.02;
+    /// <summary>
+    /// Renderers smooth the edges of letters differently, so the mean grows with the text on a sheet: plans measure up to 0.013, sheet 9,
+    /// which is all text, 0.0213. One block differs by 0.056 at most; a missing bench makes it 0.08 and more.
+    /// </summary>
+    private const double MostMean = 0.03;
     private const double MostOfOneBlock = 0.08;
 
     public static TheoryData<string> Templates => [.. Plans.Templates.Select(t => Path.GetFileNameWithoutExtension(t))];
