@@ -31,7 +31,14 @@ public sealed class LabelPlacer(SceneBuilder scene)
     private readonly List<PaperBox> keepOuts = [];
     private int leaderSearches;
 
-    public void Add(LabelRequest request) => requests.Add(request);
+    /// <summary>A label without words is none.</summary>
+    public void Add(LabelRequest request)
+    {
+        if (request.Lines.Count > 0)
+        {
+            requests.Add(request);
+        }
+    }
 
     /// <summary>No text may stand here.</summary>
     public void KeepOut(PaperBox box) => keepOuts.Add(box);

@@ -18,6 +18,10 @@ public class HardPlansTests
     [Fact]
     public void A_plan_without_flows_is_drawn() => AssertReadable(EmptyShed + "room a \"Room\" clean from west to east\nstation s \"Bench\" in a\n  size 1200 x 600 x 900\n  place against north wall, centred\n");
 
+    /// <summary>Found by fuzz case 27592.</summary>
+    [Fact]
+    public void A_station_without_a_name_is_drawn() => AssertReadable(EmptyShed + "room a \"\" clean from west to east\nstation s \"\" in a\n  size 1500 x 600 x 900\n  place against north wall, centred\n  worker south\n");
+
     [Theory]
     [InlineData(10, 8)]
     [InlineData(25, 20)]
