@@ -39,6 +39,12 @@ public enum CodeChoice
     Eu,
 }
 
+public static class CodeChoices
+{
+    /// <summary>As a plan writes it: <c>us</c>, <c>eu</c>, <c>none</c>.</summary>
+    public static string Word(this CodeChoice code) => code.ToString().ToLowerInvariant();
+}
+
 /// <summary>One row of the revision table; the date is as written, ISO 8601.</summary>
 public sealed record Revision(string Mark, string Date, string Text);
 

@@ -15,7 +15,7 @@ public static class Checker
         var context = new CheckContext(plan, space);
         var found = new List<Finding>();
         context.Found = found;
-        foreach (var rule in rules)
+        foreach (var rule in rules.Where(r => r.AppliesTo(plan)))
         {
             // A rule may look at what stands in Found, so its own findings join only when it is done.
             found.AddRange(rule.Check(context).ToList());

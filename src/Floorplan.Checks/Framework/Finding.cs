@@ -24,6 +24,12 @@ public sealed record Finding
     /// <summary>What would mend it here, with numbers where known.</summary>
     public required string Mend { get; init; }
 
+    /// <summary>A whole line of the plan language that would mend it; null when there is none.</summary>
+    public string? NewLine { get; init; }
+
+    /// <summary>Words that the statement of its thing lacks, such as <c>opens from inside</c>; null when there are none.</summary>
+    public string? NewWords { get; init; }
+
     public required SourceSpan Span { get; init; }
 
     /// <summary>Where to mark it on the plan (plan mm); null when it has no place.</summary>
@@ -39,4 +45,10 @@ public sealed record Finding
 
     /// <summary>The statement that accepts it; null when it stands.</summary>
     public Acceptance? AcceptedBy { get; init; }
+
+    /// <summary>What it weighs, for people: <c>error</c>, <c>warning</c>, <c>note</c>, <c>accepted</c>.</summary>
+    public string Weight => AcceptedBy is null ? DiagnosticText.Word(Severity) : "accepted";
+
+    /// <summary>One for all findings of one rule on the same things.</summary>
+    internal string Key => Rule + '\n' + string.Join('\n', Things.Order(StringComparer.Ordinal));
 }

@@ -18,7 +18,7 @@ internal static class OncePerMistake
                 continue;
             }
 
-            string key = finding.Rule + '\n' + string.Join('\n', finding.Things.Order(StringComparer.Ordinal));
+            string key = finding.Key;
             if (!kept.TryGetValue(key, out var first) || finding.Severity > first.Severity)
             {
                 kept[key] = finding;

@@ -56,17 +56,12 @@ public sealed class PlanLimits(Plan plan)
         LimitUnit.Millimetres when Math.Abs(value) >= LongDistanceMm => LengthText.Distance(value, plan.Units),
         LimitUnit.Millimetres => LengthText.Sentence(Length.FromMillimetres(value), plan.Units),
         LimitUnit.SquareMetres when plan.Units == UnitSystem.Metric => value.ToString("0.#", CultureInfo.InvariantCulture) + " m2",
-        LimitUnit.SquareMetres => (value / SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft",
+        LimitUnit.SquareMetres => (value / InchPound.SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft",
         LimitUnit.Kilograms when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " kg",
-        LimitUnit.Kilograms => (value / KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb",
+        LimitUnit.Kilograms => (value / InchPound.KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb",
         LimitUnit.Percent => value.ToString("0.##", CultureInfo.InvariantCulture) + " %",
         _ => value.ToString("0.##", CultureInfo.InvariantCulture),
     };
-
-    /// <summary>Exact: 0.3048 m squared.</summary>
-    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
-
-    private const double KilogramsPerPound = 0.45359237;
 
     private string Text(RuleLimit limit) => $"limit {Format(limit.Value, limit.Unit)} ({limit.Source.Text})";
 

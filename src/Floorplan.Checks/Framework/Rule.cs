@@ -44,7 +44,7 @@ public abstract class Rule
     /// <summary>Rules that stay silent on a thing while a finding of this one says that the thing stands where it cannot; see <see cref="Finding.Misplaced"/>.</summary>
     public virtual IReadOnlyList<string> Explains => [];
 
-    /// <summary>False where the rule has nothing to look at, such as a trailer's rule on a shed; then reports do not list it.</summary>
+    /// <summary>False where the rule has nothing to look at, such as a trailer's rule on a shed: then it does not run, and reports do not list it.</summary>
     public virtual bool AppliesTo(Plan plan) => true;
 
     public abstract IEnumerable<Finding> Check(CheckContext context);

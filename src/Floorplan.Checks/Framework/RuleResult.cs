@@ -1,4 +1,3 @@
-using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 
 namespace Floorplan.Checks.Framework;
@@ -8,24 +7,8 @@ namespace Floorplan.Checks.Framework;
 /// <param name="Findings">Its findings, accepted ones too.</param>
 public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Finding> Findings)
 {
-    public int Accepted => Findings.Count(f => f.AcceptedBy is not null);
-
-    /// <summary>The heaviest finding that stands; null when none does.</summary>
-    public Severity? Worst => Findings.Where(f => f.AcceptedBy is null).Select(f => (Severity?)f.Severity).Max();
-
     /// <summary><c>nothing found</c>, <c>2 errors, 1 note, 1 accepted</c>.</summary>
-    public string Text
-    {
-        get
-        {
-            string[] parts =
-            [
-                .. Part(Severity.Error, "error"), .. Part(Severity.Warning, "warning"), .. Part(Severity.Note, "note"),
-                .. Accepted > 0 ? [$"{Accepted} accepted"] : Array.Empty<string>(),
-            ];
-            return parts.Length == 0 ? "nothing found" : string.Join(", ", parts);
-        }
-    }
+    public string Text => FindingCounts.Of(Findings).Text("nothing found");
 
     /// <summary>Every rule that applies to the plan, in the order of the catalogue: rules whose every figure is of other codes are left out, and so are those about the file itself.</summary>
     public static IReadOnlyList<RuleResult> Of(Plan plan, IReadOnlyList<Finding> findings)
@@ -40,11 +23,5 @@ public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Fi
                where figures.Count == 0 || figures.Exists(f => f is not null) || byRule.Contains(rule.Name)
                select new RuleResult(rule, figures.Find(f => f is not null), [.. byRule[rule.Name]]),
         ];
-    }
-
-    private string[] Part(Severity severity, string word)
-    {
-        int count = Findings.Count(f => f.AcceptedBy is null && f.Severity == severity);
-        return count == 0 ? [] : [$"{count} {word}{(count == 1 ? "" : "s")}"];
     }
 }

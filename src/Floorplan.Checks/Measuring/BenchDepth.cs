@@ -1,4 +1,3 @@
-using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
@@ -38,13 +37,5 @@ internal static class BenchDepth
     /// </summary>
     public static bool IsWorkedToTheMiddle(Station station, WorkerPlace worker) =>
         station.Diameter is not null || station.Work.Stays is not null || station.Work.Holds is not null || station.Work.Batch is not null ||
-        station.Workers.Any(w => w.Stands == Opposite(worker.Stands));
-
-    private static Side Opposite(Side side) => side switch
-    {
-        Side.North => Side.South,
-        Side.South => Side.North,
-        Side.East => Side.West,
-        _ => Side.East,
-    };
+        station.Workers.Any(w => w.Stands == worker.Stands.Opposite());
 }

@@ -12,7 +12,7 @@ internal sealed class StandingBefore(IFloorSpace space, Station thing, Side side
     /// <summary>Farther before the side than this nobody looks, in mm; own assumption.</summary>
     private const double Farthest = 3000;
 
-    private readonly bool facesNorthOrSouth = side is Side.North or Side.South;
+    private readonly bool facesNorthOrSouth = side.RunsEastWest();
 
     /// <summary>A standing place right at the middle of the side, <see cref="WorkerSize"/> in size.</summary>
     public Polygon Ideal => Floor(WorkerSize.Width.Millimetres, 0, WorkerSize.Depth.Millimetres);

@@ -8,7 +8,7 @@ using Floorplan.Model;
 namespace Floorplan.Checks.Mending;
 
 /// <summary>
-/// The small changes of a text that may mend a finding: a thing of the finding set a little farther along its wall, the word that a door
+/// The small changes of a text that may mend a finding: a thing of the finding set a little farther along its wall, the words that it
 /// lacks, or the line that the finding itself proposes. Whether one does is for <see cref="Mender"/> to prove.
 /// </summary>
 internal static partial class Changes
@@ -16,8 +16,7 @@ internal static partial class Changes
     /// <summary>Steps tried each way, and their size: 50 mm or 2 in. Own choice.</summary>
     private const int Steps = 24;
     private const double MetricStep = 50;
-    private const double FeetStep = 2 * Inch;
-    private const double Inch = 25.4;
+    private const double FeetStep = 2 * InchPound.MillimetresPerInch;
 
     /// <summary>Words are tried before moves.</summary>
     private const double OfWords = 1;
@@ -26,18 +25,18 @@ internal static partial class Changes
     {
         string text = plan.Source.Content;
         var changes = new List<TextChange>();
-        if (Proposed().Match(finding.Mend) is { Success: true } line)
+        if (finding.NewLine is { } line)
         {
             string end = text.EndsWith('\n') ? "" : "\n";
-            changes.Add(new TextChange(text.Length, 0, end + line.Groups["line"].Value + "\n", OfWords));
+            changes.Add(new TextChange(text.Length, 0, end + line + "\n", OfWords));
         }
 
         foreach (var span in Spans(plan, finding))
         {
             int end = BlockEnd(text, span.Start);
-            if (finding.Rule is "exit-locks-in" or "rooms-not-separated")
+            if (finding.NewWords is { } words)
             {
-                changes.Add(new TextChange(span.End, 0, finding.Rule == "exit-locks-in" ? ", opens from inside" : ", closes itself", OfWords));
+                changes.Add(new TextChange(span.End, 0, ", " + words, OfWords));
             }
 
             foreach (Match match in Offset().Matches(text[span.Start..end]))
@@ -85,9 +84,9 @@ internal static partial class Changes
             "mm" => 1,
             "cm" => 10,
             "m" => 1000,
-            "in" => Inch,
-            "ft" => 12 * Inch,
-            _ => units == UnitSystem.Metric ? 1 : Inch,
+            "in" => InchPound.MillimetresPerInch,
+            "ft" => InchPound.MillimetresPerFoot,
+            _ => units == UnitSystem.Metric ? 1 : InchPound.MillimetresPerInch,
         };
         double value = double.Parse(number.Value, CultureInfo.InvariantCulture) * each;
         double step = units == UnitSystem.Metric ? MetricStep : FeetStep;
@@ -107,7 +106,4 @@ internal static partial class Changes
     /// <summary>A plain number that says how far along: <c>12 in from west</c>, <c>gap 100</c>.</summary>
     [GeneratedRegex(@"(?<![\w./'""-])(?<number>\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))? from (?:north|south|east|west)\b|\bgap (?<number>\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))?(?=\s|,|$)")]
     private static partial Regex Offset();
-
-    [GeneratedRegex("such as: (?<line>(?:drain|water) [^;…]+)")]
-    private static partial Regex Proposed();
 }

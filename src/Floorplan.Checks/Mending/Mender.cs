@@ -39,7 +39,7 @@ public sealed class Mender(IPlanFiles files)
         foreach (var finding in findings.Where(f => f.AcceptedBy is null && f.Severity >= Severity.Warning))
         {
             // A finding that no change mended is not tried again after another was mended.
-            if (given.Add(Key(finding)) && Propose(plan, findings, finding) is { } proposal)
+            if (given.Add(finding.Key) && Propose(plan, findings, finding) is { } proposal)
             {
                 return proposal;
             }
@@ -71,8 +71,8 @@ public sealed class Mender(IPlanFiles files)
 
     private static bool Mends(Finding finding, IReadOnlyList<Finding> before, IReadOnlyList<Finding> after)
     {
-        var old = before.ToLookup(Key);
-        return after.All(f => Key(f) != Key(finding) && old[Key(f)].Any(o => !IsWorse(o, f)));
+        var old = before.ToLookup(f => f.Key);
+        return after.All(f => f.Key != finding.Key && old[f.Key].Any(o => !IsWorse(o, f)));
     }
 
     private static bool IsWorse(Finding before, Finding after) =>
@@ -87,8 +87,6 @@ public sealed class Mender(IPlanFiles files)
             ? (plan, Checker.Check(plan, new FloorSpace(plan)))
             : (null, []);
     }
-
-    private static string Key(Finding finding) => finding.Rule + '\n' + string.Join('\n', finding.Things.Order(StringComparer.Ordinal));
 
     private static string Line(string text, int number) => text.Split('\n').ElementAtOrDefault(number - 1)?.TrimEnd('\r') ?? "";
 }

@@ -71,8 +71,7 @@ internal static class FormatCommand
 
     private static int Rewrite(Host host, PlanText input, string formatted)
     {
-        const string ByteOrderMark = "\uFEFF";
-        string? problem = WholeFile.Replace(input.Path!, input.HasMark ? ByteOrderMark + formatted : formatted);
+        string? problem = WholeFile.Replace(input, formatted);
         return problem is null ? Say(host, $"{input.Name}: formatted") : Fail(host, input, problem, ExitCode.CouldNotRun);
     }
 

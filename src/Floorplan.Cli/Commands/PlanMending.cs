@@ -30,8 +30,7 @@ internal static class PlanMending
             return ExitCode.Fine;
         }
 
-        string text = proposals[^1].Text;
-        if (WholeFile.Replace(input.Path, input.HasMark ? "\uFEFF" + text : text) is { } problem)
+        if (WholeFile.Replace(input, proposals[^1].Text) is { } problem)
         {
             Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Name}: {problem}");
             return ExitCode.CouldNotRun;

@@ -1,6 +1,7 @@
-using System.Text;
 using System.Text.Json;
+using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
+using Floorplan.Model;
 
 namespace Floorplan.Cli.Output;
 
@@ -10,30 +11,18 @@ internal static class CheckJson
     /// <summary>Goes up when a field is renamed, removed or changes its meaning; new fields do not count.</summary>
     private const int Schema = 1;
 
-    // The default encoder escapes everything beyond plain letters, so a name can neither break out of a page that
-    // embeds the document nor turn its reading direction.
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n" };
-
-    public static void Write(TextWriter output, IReadOnlyList<Checked> all, int exit)
+    public static void Write(TextWriter output, IReadOnlyList<Checked> all, int exit) => JsonDocumentText.Write(output, json =>
     {
-        using var held = new MemoryStream();
-        using (var json = new Utf8JsonWriter(held, Options))
+        json.WriteNumber("schema", Schema);
+        json.WriteNumber("exit", exit);
+        json.WriteStartArray("files");
+        foreach (var input in all)
         {
-            json.WriteStartObject();
-            json.WriteNumber("schema", Schema);
-            json.WriteNumber("exit", exit);
-            json.WriteStartArray("files");
-            foreach (var input in all)
-            {
-                WriteFile(json, input);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            WriteFile(json, input);
         }
 
-        output.WriteLine(Encoding.UTF8.GetString(held.GetBuffer(), 0, (int)held.Length));
-    }
+        json.WriteEndArray();
+    });
 
     private static void WriteFile(Utf8JsonWriter json, Checked input)
     {
@@ -41,8 +30,8 @@ internal static class CheckJson
         json.WriteString("file", input.Input.Name);
         json.WriteString("problem", input.Input.Problem);
         json.WriteString("title", input.Examination?.Plan?.Head.Title);
-        json.WriteString("code", input.Examination?.Plan?.Head.Code.ToString().ToLowerInvariant());
-        var counts = input.Examination is null ? new Counts(0, 0, 0, 0) : Counts.Of(input.Examination);
+        json.WriteString("code", input.Examination?.Plan?.Head.Code.Word());
+        var counts = input.Examination is null ? FindingCounts.None : Counts.Of(input.Examination);
         json.WriteStartObject("counts");
         json.WriteNumber("errors", counts.Errors);
         json.WriteNumber("warnings", counts.Warnings);

@@ -2,6 +2,7 @@ using System.Text;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 
 namespace Floorplan.Cli.Output;
 
@@ -28,8 +29,8 @@ internal static class CheckMarkdown
             return;
         }
 
-        text.Append(Escape(input.Input.Name)).Append(": ").Append(Counts.Of(examination).Text);
-        text.Append(examination.Plan is { } plan ? $"; code {plan.Head.Code.ToString().ToLowerInvariant()}.\n\n" : "; the text must be mended first.\n\n");
+        text.Append(Escape(input.Input.Name)).Append(": ").Append(Counts.Of(examination).Text());
+        text.Append(examination.Plan is { } plan ? $"; code {plan.Head.Code.Word()}.\n\n" : "; the text must be mended first.\n\n");
         Diagnostics(text, examination);
         if (examination.Plan is null)
         {
@@ -62,9 +63,8 @@ internal static class CheckMarkdown
         text.Append("## Findings\n\n| No | weight | finding | limit and source | what would mend it |\n|---:|---|---|---|---|\n");
         foreach (var (index, f) in findings.Index())
         {
-            string weight = f.AcceptedBy is null ? DiagnosticText.Word(f.Severity) : "accepted";
-            string mend = f.AcceptedBy is { } accepted ? "accepted: " + accepted.Reason + (accepted.By.Length > 0 ? ", " + accepted.By : "") : f.Mend;
-            text.Append("| ").Append(index + 1).Append(" | ").Append(weight).Append(" | ").Append(Escape(f.Message)).Append(" (line ").Append(f.Span.Position.Line).Append(") | ")
+            string mend = f.AcceptedBy is { } accepted ? "accepted: " + accepted.Text : f.Mend;
+            text.Append("| ").Append(index + 1).Append(" | ").Append(f.Weight).Append(" | ").Append(Escape(f.Message)).Append(" (line ").Append(f.Span.Position.Line).Append(") | ")
                 .Append(Escape(f.Limit)).Append(" | ").Append(Escape(mend)).Append(" |\n");
         }
 

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
@@ -12,45 +11,34 @@ internal static class CheckSarif
 {
     private const string Version = "2.1.0";
 
-    // The default encoder escapes everything beyond plain letters, as in the project's own JSON.
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n" };
-
-    public static void Write(TextWriter output, IReadOnlyList<Checked> all)
+    public static void Write(TextWriter output, IReadOnlyList<Checked> all) => JsonDocumentText.Write(output, json =>
     {
-        using var held = new MemoryStream();
-        using (var json = new Utf8JsonWriter(held, Options))
+        var codes = Codes(all);
+        json.WriteString("version", Version);
+        json.WriteStartArray("runs");
+        json.WriteStartObject();
+        Tool(json, codes);
+        json.WriteString("columnKind", "utf16CodeUnits");
+        Invocation(json, all);
+        json.WriteStartArray("results");
+        foreach (var examination in all.Select(c => c.Examination).OfType<Examination>())
         {
-            var codes = Codes(all);
-            json.WriteStartObject();
-            json.WriteString("version", Version);
-            json.WriteStartArray("runs");
-            json.WriteStartObject();
-            Tool(json, codes);
-            json.WriteString("columnKind", "utf16CodeUnits");
-            Invocation(json, all);
-            json.WriteStartArray("results");
-            foreach (var examination in all.Select(c => c.Examination).OfType<Examination>())
+            foreach (var diagnostic in examination.Diagnostics)
             {
-                foreach (var diagnostic in examination.Diagnostics)
-                {
-                    Result(json, codes, diagnostic.Code, diagnostic.Severity, diagnostic.Message, diagnostic.Help, diagnostic.Span, null);
-                }
-
-                foreach (var finding in examination.Findings)
-                {
-                    string message = finding.Limit.Length == 0 ? finding.Message : $"{finding.Message}; {finding.Limit}";
-                    Result(json, codes, finding.Rule, finding.Severity, message, finding.Mend, finding.Span, finding.AcceptedBy?.Reason);
-                }
+                Result(json, codes, diagnostic.Code, diagnostic.Severity, diagnostic.Message, diagnostic.Help, diagnostic.Span, null);
             }
 
-            json.WriteEndArray();
-            json.WriteEndObject();
-            json.WriteEndArray();
-            json.WriteEndObject();
+            foreach (var finding in examination.Findings)
+            {
+                string message = finding.Limit.Length == 0 ? finding.Message : $"{finding.Message}; {finding.Limit}";
+                Result(json, codes, finding.Rule, finding.Severity, message, finding.Mend, finding.Span, finding.AcceptedBy?.Reason);
+            }
         }
 
-        output.WriteLine(Encoding.UTF8.GetString(held.GetBuffer(), 0, (int)held.Length));
-    }
+        json.WriteEndArray();
+        json.WriteEndObject();
+        json.WriteEndArray();
+    });
 
     /// <summary>Every rule, then the codes of mistakes in the text that occur.</summary>
     private static List<string> Codes(IReadOnlyList<Checked> all) =>

@@ -33,7 +33,7 @@ internal static class CheckText
     public static void WriteSummary(Page page, string name, Examination examination)
     {
         var counts = Counts.Of(examination);
-        page.Line($"{name}: ", new Piece(counts.Text, counts.Tone), "; ", Against(examination));
+        page.Line($"{name}: ", new Piece(counts.Text(), counts.Tone()), "; ", Against(examination));
     }
 
     /// <summary>Ends the report: the total of several files, and the caution.</summary>
@@ -42,8 +42,8 @@ internal static class CheckText
         Examination[] read = [.. all.Select(c => c.Examination).OfType<Examination>()];
         if (all.Count > 1)
         {
-            var total = read.Select(Counts.Of).Aggregate(new Counts(0, 0, 0, 0), (a, b) => a + b);
-            page.Line($"{all.Count} files: ", new Piece(total.Text, total.Tone), read.Length < all.Count ? $"; {all.Count - read.Length} not read" : "");
+            var total = read.Select(Counts.Of).Aggregate(FindingCounts.None, (a, b) => a + b);
+            page.Line($"{all.Count} files: ", new Piece(total.Text(), total.Tone()), read.Length < all.Count ? $"; {all.Count - read.Length} not read" : "");
         }
 
         if (read.Any(e => e.Diagnostics.Count + e.Findings.Count > 0))

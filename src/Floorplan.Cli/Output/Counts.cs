@@ -1,42 +1,24 @@
+using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
 using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Output;
 
-/// <summary>How many of each weight; mistakes of the text count with the findings.</summary>
-internal sealed record Counts(int Errors, int Warnings, int Notes, int Accepted)
+/// <summary>Counts of a whole report: mistakes of the text count with the findings.</summary>
+internal static class Counts
 {
-    public static Counts Of(Examination examination)
+    public static FindingCounts Of(Examination examination)
     {
-        int Standing(Severity severity) => examination.Diagnostics.Count(d => d.Severity == severity)
-            + examination.Findings.Count(f => f.Severity == severity && f.AcceptedBy is null);
-        return new Counts(Standing(Severity.Error), Standing(Severity.Warning), Standing(Severity.Note), examination.Findings.Count(f => f.AcceptedBy is not null));
+        int Mistakes(Severity severity) => examination.Diagnostics.Count(d => d.Severity == severity);
+        return FindingCounts.Of(examination.Findings) + new FindingCounts(Mistakes(Severity.Error), Mistakes(Severity.Warning), Mistakes(Severity.Note), 0);
     }
 
-    public static Counts operator +(Counts a, Counts b)
-        => new(a.Errors + b.Errors, a.Warnings + b.Warnings, a.Notes + b.Notes, a.Accepted + b.Accepted);
+    public static string Text(this FindingCounts counts) => counts.Text("nothing wrong found");
 
-    /// <summary><c>2 errors, 1 warning, 1 accepted</c>.</summary>
-    public string Text
+    public static Tone Tone(this FindingCounts counts) => (counts.Errors, counts.Warnings) switch
     {
-        get
-        {
-            string[] parts = [.. Part(Errors, "error"), .. Part(Warnings, "warning"), .. Part(Notes, "note"), .. Accepted > 0 ? [$"{Accepted} accepted"] : Array.Empty<string>()];
-            return parts.Length == 0 ? "nothing wrong found" : string.Join(", ", parts);
-        }
-    }
-
-    public Tone Tone => (Errors, Warnings) switch
-    {
-        ( > 0, _) => Tone.Error,
-        (_, > 0) => Tone.Warning,
-        _ => Tone.Good,
-    };
-
-    private static string[] Part(int count, string word) => count switch
-    {
-        0 => [],
-        1 => [$"1 {word}"],
-        _ => [$"{count} {word}s"],
+        ( > 0, _) => Output.Tone.Error,
+        (_, > 0) => Output.Tone.Warning,
+        _ => Output.Tone.Good,
     };
 }

@@ -31,7 +31,7 @@ internal static class FindingText
     /// <summary>The first line alone: place, weight, sentence, number on the sheets and rule.</summary>
     public static void Line(Page page, Finding finding, int number) => page.Line(
         $"{DiagnosticText.Place(finding.Span)}: ",
-        new Piece(finding.AcceptedBy is null ? DiagnosticText.Word(finding.Severity) + ": " : "accepted: ", ToneOf(finding)),
+        new Piece(finding.Weight + ": ", ToneOf(finding)),
         finding.Message,
         new Piece($" [{number} {finding.Rule}]", Tone.Quiet));
 

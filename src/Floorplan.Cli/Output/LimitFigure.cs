@@ -10,18 +10,13 @@ internal static class LimitFigure
 {
     private const double LongDistanceMm = 3000;
 
-    /// <summary>Exact: 0.3048 m squared.</summary>
-    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
-
-    private const double KilogramsPerPound = 0.45359237;
-
     /// <summary><c>7.6 m (24.9 ft)</c>.</summary>
     public static string Value(RuleLimit limit) => limit.Unit switch
     {
         LimitUnit.Millimetres when limit.Value >= LongDistanceMm => $"{LengthText.Distance(limit.Value, UnitSystem.Metric)} ({LengthText.Distance(limit.Value, UnitSystem.Feet)})",
         LimitUnit.Millimetres => $"{LengthText.Sentence(Length(limit), UnitSystem.Metric)} ({LengthText.Sentence(Length(limit), UnitSystem.Feet)})",
-        LimitUnit.SquareMetres => Number(limit.Value) + " m2 (" + Number(Math.Round(limit.Value / SquareMetresPerSquareFoot)) + " sq ft)",
-        LimitUnit.Kilograms => Number(limit.Value) + " kg (" + Number(Math.Round(limit.Value / KilogramsPerPound)) + " lb)",
+        LimitUnit.SquareMetres => Number(limit.Value) + " m2 (" + Number(Math.Round(limit.Value / InchPound.SquareMetresPerSquareFoot)) + " sq ft)",
+        LimitUnit.Kilograms => Number(limit.Value) + " kg (" + Number(Math.Round(limit.Value / InchPound.KilogramsPerPound)) + " lb)",
         LimitUnit.Percent => Number(limit.Value) + " %",
         _ => Number(limit.Value),
     };
@@ -29,7 +24,7 @@ internal static class LimitFigure
     /// <summary><c>code us</c>, <c>code us or eu</c>, or <c>any code</c>.</summary>
     public static string Codes(RuleLimit limit)
     {
-        string[] names = [.. limit.Codes.Select(c => c == CodeChoice.None ? "none" : c.ToString().ToLowerInvariant())];
+        string[] names = [.. limit.Codes.Select(c => c.Word())];
         return names.Length == 0 ? "any code" : "code " + string.Join(" or ", names);
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Floorplan.Cli.Input;
 
 namespace Floorplan.Cli.Output;
 
@@ -7,6 +8,13 @@ internal static class WholeFile
 {
     /// <summary>Replaces a file that is there, keeping its permissions; a link keeps pointing at what it points at.</summary>
     public static string? Replace(string path, string content) => Write(path, content, overwrite: true);
+
+    /// <summary>Replaces the file that a plan was read from, with the byte order mark that it had.</summary>
+    public static string? Replace(PlanText read, string content)
+    {
+        const string byteOrderMark = "\uFEFF";
+        return Replace(read.Path!, read.HasMark ? byteOrderMark + content : content);
+    }
 
     /// <summary>Refuses when something is there already.</summary>
     public static string? Create(string path, string content) => Write(path, content, overwrite: false);

@@ -11,13 +11,12 @@ internal static class BarScale
     public const double Width = 90;
 
     private const double Thickness = 1.6;
-    private const double FootMm = 304.8;
 
     private static readonly double[] Steps = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
     public static void Draw(SceneBuilder scene, PaperPoint left, double denominator, UnitSystem units, DrawingStandard standard)
     {
-        double unit = units == UnitSystem.Metric ? 1000 : FootMm;
+        double unit = units == UnitSystem.Metric ? 1000 : InchPound.MillimetresPerFoot;
         double least = units == UnitSystem.Metric ? 0.1 : 1;
         double step = Steps.Select(s => s * least).LastOrDefault(s => s * unit / denominator * 4 <= Width - 15, least);
         int parts = Math.Clamp((int)((Width - 15) / (step * unit / denominator)), 1, 5);

@@ -5,7 +5,7 @@ namespace Floorplan.Drawing.Frames;
 /// <summary>A sheet of paper, landscape, in mm.</summary>
 public sealed record PaperSize(string Name, double Width, double Height)
 {
-    private const double Inch = 25.4;
+    private const double Inch = InchPound.MillimetresPerInch;
 
     /// <summary>ISO 216, smallest first; A3 is the default.</summary>
     public static IReadOnlyList<PaperSize> Iso { get; } = [new("A3", 420, 297), new("A2", 594, 420), new("A1", 841, 594), new("A0", 1189, 841)];

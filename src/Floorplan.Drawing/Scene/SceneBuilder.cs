@@ -47,6 +47,8 @@ public sealed class SceneBuilder(double denominator = 1)
     public void Hatch(IReadOnlyList<IReadOnlyList<PaperPoint>> rings, HatchStyle style, Pen pen, string layer, string? group = null) =>
         _hatches.Add(new HatchArea(rings, style, pen, layer, group));
 
+    public void Hatch(PaperBox box, HatchStyle style, Pen pen, string layer, string? group = null) => Hatch([Corners(box)], style, pen, layer, group);
+
     private static PaperPoint[] Corners(PaperBox box) =>
         [new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)];
 }

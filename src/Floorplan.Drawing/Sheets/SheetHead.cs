@@ -1,8 +1,8 @@
+using Floorplan.Checks.Framework;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Floorplan.Drawing.Frames;
-using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 
 namespace Floorplan.Drawing.Sheets;
@@ -33,15 +33,13 @@ internal static class SheetHead
     /// <summary><c>0 errors, 2 warnings, 1 note, 1 accepted</c>.</summary>
     public static string Checks(SheetRequest request)
     {
-        int Standing(Severity severity) => request.Findings.Count(f => f.AcceptedBy is null && f.Severity == severity);
-        string text = $"{Count(Standing(Severity.Error), "error")}, {Count(Standing(Severity.Warning), "warning")}";
-        int notes = Standing(Severity.Note);
-        int accepted = request.Findings.Count(f => f.AcceptedBy is not null);
-        return text + (notes > 0 ? ", " + Count(notes, "note") : "") + (accepted > 0 ? string.Create(CultureInfo.InvariantCulture, $", {accepted} accepted") : "");
+        var counts = FindingCounts.Of(request.Findings);
+        string text = $"{Count(counts.Errors, "error")}, {Count(counts.Warnings, "warning")}";
+        return text + (counts.Notes > 0 ? ", " + Count(counts.Notes, "note") : "") + (counts.Accepted > 0 ? string.Create(CultureInfo.InvariantCulture, $", {counts.Accepted} accepted") : "");
     }
 
     /// <summary><c>1 room</c>, <c>3 rooms</c>.</summary>
-    public static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+    public static string Count(int count, string what) => FindingCounts.Words(count, what);
 
     private static TitleBlockFields TitleBlock(SheetRequest request, Sheet sheet, int sheets)
     {

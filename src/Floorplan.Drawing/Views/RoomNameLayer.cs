@@ -12,7 +12,6 @@ namespace Floorplan.Drawing.Views;
 /// <summary>Name, area and class letter of every room, on empty floor where there is some. Drawn after all that takes floor.</summary>
 public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
 {
-    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
     private const double Clearance = 0.7;
 
     /// <summary>Width of the class tag in letter heights, and its height over its width.</summary>
@@ -25,19 +24,20 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
 
     public override void Draw(PlanCanvas canvas)
     {
+        var shell = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal);
         var drawn = new DrawnIndex(canvas.Scene.Items.Where(i => i.Layer is not Layers.Floor));
         foreach (var room in Plan.Rooms.Where(r => !r.Floor.IsEmpty))
         {
-            Draw(canvas, room, drawn);
+            Draw(canvas, room, drawn, shell);
         }
     }
 
     /// <summary><c>8.4 m²</c> or <c>90 sq ft</c>.</summary>
     public static string Area(double squareMetres, UnitSystem units) => units == UnitSystem.Metric
         ? squareMetres.ToString("0.0", CultureInfo.InvariantCulture) + " m²"
-        : (squareMetres / SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft";
+        : (squareMetres / InchPound.SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft";
 
-    private void Draw(PlanCanvas canvas, Room room, DrawnIndex drawn)
+    private void Draw(PlanCanvas canvas, Room room, DrawnIndex drawn, PaperBox shell)
     {
         var bounds = canvas.Transform.ToPaper(room.Bounds);
         var floor = new EmptyFloor(room.Floor, canvas.Transform, drawn.In(bounds));
@@ -55,7 +55,7 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
             SmallestCapHeight = height,
             Bold = true,
             LeadTo = middle,
-            NotOver = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal),
+            NotOver = shell,
             Group = group,
         });
         if (place is { } taken)
@@ -75,7 +75,7 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
             SmallestCapHeight = Standard.SmallestHeight,
             Bold = true,
             LeadTo = middle,
-            NotOver = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal),
+            NotOver = shell,
             Tag = TagShape.Hexagon,
             Group = group,
         });

@@ -93,7 +93,7 @@ public sealed class WallLayer(Plan plan) : PlanLayer(plan)
         var brush = new SymbolBrush(scene, Standard, Layers.Legend);
         if (hatched)
         {
-            scene.Hatch([[new(piece.Left, piece.Top), new(piece.Right, piece.Top), new(piece.Right, piece.Bottom), new(piece.Left, piece.Bottom)]], HatchStyle.Wall, new Pen(Standard.Fine), Layers.Legend);
+            scene.Hatch(piece, HatchStyle.Wall, new Pen(Standard.Fine), Layers.Legend);
             brush.Box(piece, new Pen(Standard.Wide));
             return;
         }

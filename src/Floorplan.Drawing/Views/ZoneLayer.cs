@@ -50,7 +50,7 @@ public sealed class ZoneLayer(Plan plan, bool edgeOnly) : PlanLayer(plan)
                 scene.Fill(box, look.Tint, Layers.Legend);
             }
 
-            scene.Hatch([[new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)]], look.Hatch, HatchPen, Layers.Legend);
+            scene.Hatch(box, look.Hatch, HatchPen, Layers.Legend);
             scene.Rectangle(box, new Pen(Standard.Narrow), Layers.Legend);
         });
     }

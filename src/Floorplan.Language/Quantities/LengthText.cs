@@ -19,7 +19,7 @@ public static class LengthText
     /// <summary>For routes and areas in sentences: <c>7.6 m</c> or <c>24.9 ft</c>.</summary>
     public static string Distance(double millimetres, UnitSystem units) => units == UnitSystem.Metric
         ? (millimetres / 1000).ToString("0.0#", CultureInfo.InvariantCulture) + " m"
-        : (millimetres / 304.8).ToString("0.0", CultureInfo.InvariantCulture) + " ft";
+        : (millimetres / InchPound.MillimetresPerFoot).ToString("0.0", CultureInfo.InvariantCulture) + " ft";
 
     private static string Metric(Length length) => length.Millimetres.ToString("0.#", CultureInfo.InvariantCulture);
 

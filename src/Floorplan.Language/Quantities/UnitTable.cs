@@ -10,7 +10,7 @@ public static class UnitTable
     private const double Litre = 0.001;
     private const double UsGallon = 3.785411784e-3;
     private const double Foot = 0.3048;
-    private const double Pound = 0.45359237;
+    private const double Pound = InchPound.KilogramsPerPound;
     private const double Ounce = Pound / 16;
     private const double StandardGravity = 9.80665;
     private const double Inch = 0.0254;

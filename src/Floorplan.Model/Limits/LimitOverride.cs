@@ -8,4 +8,8 @@ public sealed record LimitOverride(string Rule, Length? Length, Quantity? Quanti
 
 /// <summary>An <c>accept</c> statement: a named finding at named things, accepted with a reason.</summary>
 /// <param name="Things">Ids that the finding must all name; empty accepts every finding of the rule.</param>
-public sealed record Acceptance(string Rule, IReadOnlyList<string> Things, string Reason, string By, SourceSpan Span);
+public sealed record Acceptance(string Rule, IReadOnlyList<string> Things, string Reason, string By, SourceSpan Span)
+{
+    /// <summary>The reason, and by whom where that is said.</summary>
+    public string Text => By.Length > 0 ? $"{Reason}, {By}" : Reason;
+}

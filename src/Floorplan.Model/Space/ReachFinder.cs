@@ -1,4 +1,3 @@
-using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Space.Free;
 using Floorplan.Model.Space.Mesh;
@@ -32,7 +31,7 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
             return double.PositiveInfinity;
         }
 
-        var from = AtBenchEdge(worker);
+        var from = worker.Front.Coordinate;
         var start = plan.Shell.Outside.Factory.CreatePoint(from);
         var near = DistanceOp.NearestPoints(start, target)[1];
         double straight = from.Distance(near);
@@ -66,19 +65,6 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
 
         index.Build();
         return index;
-    }
-
-    private static Coordinate AtBenchEdge(WorkerPlace worker)
-    {
-        var c = worker.Centre.Coordinate;
-        double half = WorkerSize.Depth.Millimetres / 2;
-        return worker.Stands switch
-        {
-            Side.North => new Coordinate(c.X, c.Y - half),
-            Side.South => new Coordinate(c.X, c.Y + half),
-            Side.East => new Coordinate(c.X - half, c.Y),
-            _ => new Coordinate(c.X + half, c.Y),
-        };
     }
 
     /// <summary>What stands in the way of an arm between work height and target height; never the bench itself, nor what the target is on.</summary>

@@ -82,7 +82,24 @@ public enum StationRole
 /// <param name="Centre">Middle of the standing place.</param>
 /// <param name="Stands">The side of the station that the person stands on; faces the opposite way.</param>
 /// <param name="Floor">The standing place on plan, <see cref="WorkerSize"/> in size.</param>
-public sealed record WorkerPlace(int Number, PlanPoint Centre, Side Stands, Polygon Floor);
+public sealed record WorkerPlace(int Number, PlanPoint Centre, Side Stands, Polygon Floor)
+{
+    /// <summary>Middle of the edge towards the station, from where reach is measured.</summary>
+    public PlanPoint Front
+    {
+        get
+        {
+            var half = new Length(WorkerSize.Depth.Nanometres / 2);
+            return Stands switch
+            {
+                Side.North => Centre with { Y = Centre.Y - half },
+                Side.South => Centre with { Y = Centre.Y + half },
+                Side.East => Centre with { X = Centre.X - half },
+                _ => Centre with { X = Centre.X + half },
+            };
+        }
+    }
+}
 
 /// <summary>Floor that must stay free of fixed things.</summary>
 public sealed record ClearSpace(Side Side, Length Depth, string Purpose, Polygon Floor, SourceSpan Span);

@@ -1,6 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shells;
@@ -14,7 +15,7 @@ public sealed class ExitDoorNarrow : Rule
     private const string WayOut = "least width of a way out";
 
     /// <summary>70 sq ft.</summary>
-    private const double SmallRoom = 70 * 0.3048 * 0.3048;
+    private const double SmallRoom = 70 * InchPound.SquareMetresPerSquareFoot;
 
     public override string Name => "exit-door-narrow";
 

@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
@@ -7,7 +8,7 @@ namespace Floorplan.Checks.Rules.GettingOut;
 public sealed class OneExitOnly : Rule
 {
     /// <summary>100 sq ft.</summary>
-    private const double SquareMetresEach = 100 * 0.3048 * 0.3048;
+    private const double SquareMetresEach = 100 * InchPound.SquareMetresPerSquareFoot;
 
     public override string Name => "one-exit-only";
 

@@ -16,9 +16,6 @@ namespace Floorplan.Checks.Rules.Hands;
 /// </summary>
 internal sealed class LiftTooHeavy : Rule
 {
-    private const double Inch = 25.4;
-    private const double KilogramsPerPound = 0.45359237;
-
     /// <summary>At this index nearly all can lift safely; the design goal of the equation.</summary>
     private const double Goal = 1;
 
@@ -63,14 +60,14 @@ internal sealed class LiftTooHeavy : Rule
     }
 
     private static double? WeightLb(CheckContext context) =>
-        context.Plan.Head.Products is [{ WeightEach: { Unit.Kind: QuantityKind.Mass } weight }] ? weight.Base / KilogramsPerPound : null;
+        context.Plan.Head.Products is [{ WeightEach: { Unit.Kind: QuantityKind.Mass } weight }] ? weight.Base / InchPound.KilogramsPerPound : null;
 
     /// <summary>Cold rooms are outside the equation's 19 to 26 degrees Celsius.</summary>
     private static bool IsCovered(Station station) => station.Room.Class != HygieneClass.Cold;
 
     private static double Index(double load, Station from, Station to)
     {
-        double origin = from.WorkHeight.Millimetres / Inch, end = to.WorkHeight.Millimetres / Inch;
+        double origin = from.WorkHeight.Millimetres / InchPound.MillimetresPerInch, end = to.WorkHeight.Millimetres / InchPound.MillimetresPerInch;
         double At(double height) => LiftingEquation.Index(
             new Lift(load, 10, height, Math.Abs(end - origin), 0, 0.2, LiftingDuration.Short, Coupling.Good) { OriginIn = origin });
         return Math.Max(At(origin), At(end));
@@ -79,7 +76,7 @@ internal sealed class LiftTooHeavy : Rule
     private Finding Report(CheckContext context, LegRoute way, Station from, Station to, double load, double index, AppliedLimit limit)
     {
         string weight = context.Plan.Units == UnitSystem.Metric
-            ? (load * KilogramsPerPound).ToString("0.#", CultureInfo.InvariantCulture) + " kg"
+            ? (load * InchPound.KilogramsPerPound).ToString("0.#", CultureInfo.InvariantCulture) + " kg"
             : load.ToString("0.#", CultureInfo.InvariantCulture) + " lb";
         string figure = double.IsFinite(index) ? "a lifting index of at least " + index.ToString("0.0", CultureInfo.InvariantCulture) : "past what the equation allows at all";
         return CheckContext.Find(

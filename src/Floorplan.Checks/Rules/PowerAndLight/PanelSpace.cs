@@ -60,7 +60,7 @@ internal sealed class PanelSpace : Rule
 
         foreach (var panel in context.Plan.Services.Where(s => s is { Kind: ServiceKind.Panel, Room: not null, Wall: not null }))
         {
-            var (free, by) = Free(context, panel, limit.Value);
+            var (free, by) = Free(context, panel);
             if (free < limit.Value - Tiers.Tolerance)
             {
                 string what = by is null ? "the wall opposite" : Named.Of(by);
@@ -73,25 +73,21 @@ internal sealed class PanelSpace : Rule
         }
     }
 
-    /// <summary>How far the floor before the panel is free, and what ends it; no farther than <paramref name="wanted"/> is looked.</summary>
-    private static (double Free, Station? By) Free(CheckContext context, ServicePoint panel, double wanted)
+    /// <summary>How far the floor before the panel is free, and what ends it; null is the wall opposite.</summary>
+    private static (double Free, Station? By) Free(CheckContext context, ServicePoint panel)
     {
         var room = panel.Room!;
         var wall = panel.Wall!.Value;
-        double toWall = (Along(room.Bounds, wall.Opposite()) - Along(room.Bounds, wall)) is var across ? Math.Abs(across.Millimetres) : wanted;
+        var face = room.Bounds.Of(wall);
         var half = Length.FromMillimetres(Width / 2);
-        var nearest = context.Plan.Stations
+        return context.Plan.Stations
             .Where(s => s.Room.Id == room.Id && !s.Movable && s.Bottom < Height && Overlaps(s.Bounds, panel.At, half, wall))
-            .Select(s => (Free: Math.Max(0, Math.Abs((Along(s.Bounds, wall) - Along(room.Bounds, wall)).Millimetres)), By: (Station?)s))
-            .OrderBy(s => s.Free)
-            .FirstOrDefault((Free: toWall, By: null));
-        return nearest.Free < toWall ? nearest : (toWall, null);
+            .Select(s => (Free: Length.Abs(s.Bounds.Of(wall) - face).Millimetres, By: (Station?)s))
+            .Append((Free: Length.Abs(room.Bounds.Of(wall.Opposite()) - face).Millimetres, By: null))
+            .MinBy(s => s.Free);
     }
 
-    /// <summary>The coordinate of one side of a box, across that wall.</summary>
-    private static Length Along(Box box, Side side) => box.Of(side);
-
-    private static bool Overlaps(Box thing, PlanPoint panel, Length half, Side wall) => wall is Side.North or Side.South
+    private static bool Overlaps(Box thing, PlanPoint panel, Length half, Side wall) => wall.RunsEastWest()
         ? thing.West < panel.X + half && thing.East > panel.X - half
         : thing.South < panel.Y + half && thing.North > panel.Y - half;
 

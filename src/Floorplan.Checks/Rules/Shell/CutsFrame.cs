@@ -4,6 +4,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -71,7 +72,7 @@ public sealed class CutsFrame : Rule
     }
 
     private Finding Cut(CheckContext context, Opening opening, FrameMember member, FrameCut cut) => CheckContext.Find(
-        this, Severity.Error, [opening.Id], $"{Named.Of(opening)} cuts {context.Text(cut.By)} into the {member.Name} of the {opening.Wall.ToString().ToLowerInvariant()} wall",
+        this, Severity.Error, [opening.Id], $"{Named.Of(opening)} cuts {context.Text(cut.By)} into the {member.Name} of the {opening.Wall.Word()} wall",
         Way(context, opening, member, cut.By.Millimetres), opening.Span, opening.Centre.Coordinate)
         with
     { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.By.Millimetres, LimitValue = 0 };

@@ -2,8 +2,8 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -73,7 +73,7 @@ public sealed class OpeningsTooClose : Rule
     {
         var (up, down) = (second.Hole.Bottom - first.Hole.Top, first.Hole.Bottom - second.Hole.Top);
         bool stacked = Length.Max(up, down) > second.Hole.From - first.Hole.To;
-        string heading = stacked ? (up > down ? "up" : "down") : first.Opening.Wall is Side.North or Side.South ? "east" : "north";
+        string heading = stacked ? (up > down ? "up" : "down") : first.Opening.Wall.RunsEastWest() ? "east" : "north";
         string left = gap > Length.Zero ? $"leave {context.Text(gap)} of wall between them" : gap < Length.Zero ? $"run {context.Text(-gap)} into each other" : "leave no wall between them";
         return CheckContext.Find(
             this, limit, gap.Millimetres, [first.Opening.Id, second.Opening.Id], $"{Named.Of(first.Opening)} and {Named.Of(second.Opening)} {left}",

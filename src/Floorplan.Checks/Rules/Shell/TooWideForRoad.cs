@@ -42,7 +42,7 @@ public sealed class TooWideForRoad : Rule
     {
         var shell = context.Plan.Shell;
         double width = shell.Outside.EnvelopeInternal.Height;
-        if (shell.Kind == ShellKind.Trailer && Tiers.Above(context, this, width) is { } limit)
+        if (Tiers.Above(context, this, width) is { } limit)
         {
             yield return CheckContext.Find(
                 this, limit, width, [.. context.Plan.Rooms.Select(r => r.Id)], $"the trailer is {context.Text(width)} wide",

@@ -1,8 +1,8 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -53,12 +53,12 @@ public sealed class WallCutTooMuch : Rule
         var outside = shell.Outside.EnvelopeInternal;
         foreach (var wall in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor && o.Wall != shell.DoorEnd).GroupBy(o => o.Wall))
         {
-            double length = wall.Key is Side.North or Side.South ? outside.Width : outside.Height;
+            double length = wall.Key.RunsEastWest() ? outside.Width : outside.Height;
             double share = Whole * Cut(wall) / length;
             if (limits.Where(l => share > l.Value + 1e-6).OrderByDescending(l => l.Severity).FirstOrDefault() is { } limit)
             {
                 var widest = wall.MaxBy(o => o.Width.Nanometres)!;
-                string name = wall.Key.ToString().ToLowerInvariant();
+                string name = wall.Key.Word();
                 yield return CheckContext.Find(
                     this, limit, share, [.. wall.Select(o => o.Id)],
                     FormattableString.Invariant($"{Named.List(wall.Select(Named.Of))} {(wall.Count() == 1 ? "takes" : "take")} {share:0.#} % of the {name} wall's length, {context.Text(Cut(wall))} of {context.Text(length)}"),

@@ -2,6 +2,7 @@ using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
@@ -13,7 +14,7 @@ public sealed class DrainTooFew : Rule
     private const string Far = "floor to its nearest drain";
 
     /// <summary>Exactly, in square metres.</summary>
-    private const double FourHundredSquareFeet = 400 * 0.3048 * 0.3048;
+    private const double FourHundredSquareFeet = 400 * InchPound.SquareMetresPerSquareFoot;
 
     public override string Name => "drain-too-few";
 

@@ -63,9 +63,10 @@ public sealed class NoDrainNear : Rule
     private Finding None(CheckContext context, IReadOnlyList<Station> stations)
     {
         var room = stations[0].Room;
+        string drain = Suggest.Drain(room, context.Plan.Units);
         return CheckContext.Find(
             this, Severity.Error, [.. stations.Select(s => s.Id), room.Id], $"{Named.List([.. stations.Select(s => Named.Of(s))])} {(stations.Count == 1 ? "needs" : "need")} a drain, and {Named.Of(room)} has none",
-            $"add one, such as: {Suggest.Drain(room, context.Plan.Units)}", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate);
+            $"add one, such as: {drain}", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate) with { NewLine = drain };
     }
 
     private Finding Far(CheckContext context, Station station, (ServicePoint Point, double Mm) found, AppliedLimit limit) => CheckContext.Find(

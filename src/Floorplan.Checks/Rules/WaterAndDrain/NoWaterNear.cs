@@ -59,9 +59,10 @@ public sealed class NoWaterNear : Rule
             {
                 // One point can give both, so both missing is one mistake.
                 string words = string.Join(' ', missing.Select(Word).Order(StringComparer.Ordinal));
+                string point = Suggest.Water(station.Id + "-water", words, station.Room, station.Bounds, context.Plan.Units);
                 yield return CheckContext.Find(
                     this, Severity.Error, [station.Id], $"{Named.Of(station)} needs {words.Replace(" ", " and ", StringComparison.Ordinal)} water, and {Named.Of(station.Room)} has no point for it",
-                    $"add a water point, such as: {Suggest.Water(station.Id + "-water", words, station.Room, station.Bounds, context.Plan.Units)}", missing[0].Span, at);
+                    $"add a water point, such as: {point}", missing[0].Span, at) with { NewLine = point };
             }
         }
     }

@@ -30,11 +30,12 @@ public sealed class RoomWithoutDrain : Rule
         var drained = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain).Select(p => p.Room?.Id).ToHashSet();
         foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown && !drained.Contains(r.Id) && inUse.Contains(r.Id)))
         {
+            string drain = Suggest.Drain(room, context.Plan.Units);
             yield return CheckContext.Find(
                 this, Severity.Warning, [room.Id], $"{Named.Of(room)} is washed down and has no drain",
-                $"add one, such as: {Suggest.Drain(room, context.Plan.Units)}; or write `kept dry` in the room", room.Span, room.Floor.InteriorPoint.Coordinate)
+                $"add one, such as: {drain}; or write `kept dry` in the room", room.Span, room.Floor.InteriorPoint.Coordinate)
                 with
-            { Limit = $"a drain wherever floors are flooded to clean them ({Published.FloorDrains.Text})" };
+            { NewLine = drain, Limit = $"a drain wherever floors are flooded to clean them ({Published.FloorDrains.Text})" };
         }
     }
 }

@@ -52,8 +52,8 @@ public sealed class GeneralArrangementSheet : Sheet
     /// <summary>What must be settled before anything is built as drawn: errors and warnings but those that sheets 2 and 4 are for.</summary>
     private static IReadOnlyList<MarkedFinding> Findings(SheetRequest request)
     {
-        var others = RuleCatalogue.All.Where(r => r.Group is RuleGroup.Hygiene or RuleGroup.WaterAndDrain).Select(r => r.Name).ToHashSet();
-        return [.. MarkedFinding.NumberAll(request.Findings).Where(f => f.Finding.AcceptedBy is null && f.Finding.Severity != Severity.Note && !others.Contains(f.Finding.Rule))];
+        RuleGroup[] groups = [.. Enum.GetValues<RuleGroup>().Except([RuleGroup.Hygiene, RuleGroup.WaterAndDrain])];
+        return [.. MarkedFinding.NumberOf(request.Findings, groups).Where(f => f.Finding.AcceptedBy is null && f.Finding.Severity != Severity.Note)];
     }
 
     private static string Describe(Plan plan, string checks) =>

@@ -33,21 +33,19 @@ public sealed class ChecksSheet : Sheet
             ]);
         return head with
         {
-            Description = $"Checks: {SheetHead.Count(results.Count, "rule")} applied under code {CodeName(plan)}, {SheetHead.Checks(request)}.",
+            Description = $"Checks: {SheetHead.Count(results.Count, "rule")} applied under code {plan.Head.Code.Word()}, {SheetHead.Checks(request)}.",
             Views = [view],
             Legend = [.. view.Legend],
             Tables = [.. Accepted(findings), Rules(results)],
             Findings = [.. findings.Where(f => f.Finding.AcceptedBy is null).Select(f => f.Line)],
             Notes =
             [
-                $"Code chosen in the plan: {CodeName(plan)}. A rule not listed has no figure under it.",
+                $"Code chosen in the plan: {plan.Head.Code.Word()}. A rule not listed has no figure under it.",
                 "Sources not marked otherwise were read in a public copy; those marked from memory, common practice or own assumption have to be confirmed.",
             ],
             Cautions = [Cautions.LocalCode],
         };
     }
-
-    private static string CodeName(Plan plan) => plan.Head.Code.ToString().ToLowerInvariant();
 
     private static IEnumerable<KeyTable> Accepted(IReadOnlyList<MarkedFinding> findings)
     {
@@ -57,11 +55,9 @@ public sealed class ChecksSheet : Sheet
             yield return new KeyTable(
                 "Accepted deviations",
                 ["No", "What", "Reason, by whom"],
-                [.. accepted.Select(f => (IReadOnlyList<string>)[$"{f.Number}", f.Finding.Message, Reason(f.Finding.AcceptedBy!)])]);
+                [.. accepted.Select(f => (IReadOnlyList<string>)[$"{f.Number}", f.Finding.Message, f.Finding.AcceptedBy!.Text])]);
         }
     }
-
-    private static string Reason(Model.Limits.Acceptance acceptance) => acceptance.Reason + (acceptance.By.Length > 0 ? ", " + acceptance.By : "");
 
     private static KeyTable Rules(IReadOnlyList<RuleResult> results) => new(
         "Rules that applied",

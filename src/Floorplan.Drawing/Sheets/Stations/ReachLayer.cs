@@ -6,7 +6,6 @@ using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
-using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.Stations;
@@ -29,10 +28,10 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
             foreach (var worker in station.Workers)
             {
                 string group = FormattableString.Invariant($"reach:{station.Id}:{worker.Number}");
-                var (at, start) = Edge(worker);
+                double start = Start(worker);
                 for (int i = 0; i < reaches.Count; i++)
                 {
-                    canvas.Scene.Arc(canvas.Transform.ToPaper(at), canvas.Transform.Size(reaches[i].Radius), start, start + 180, PenOf(i), Layers.Worker, group);
+                    canvas.Scene.Arc(canvas.Transform.ToPaper(worker.Front), canvas.Transform.Size(reaches[i].Radius), start, start + 180, PenOf(i), Layers.Worker, group);
                 }
             }
         }
@@ -41,19 +40,14 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
     /// <summary>The inner arc dashed, the outer one long-dashed with double dots, as limits of movement are drawn (ISO 128).</summary>
     private Pen PenOf(int index) => new(Standard.Narrow, Palette.Black, index == 0 ? Dashes.Dashed(Standard.Narrow) : Dashes.LongDashDoubleDot(Standard.Narrow));
 
-    /// <summary>Middle of the front of the standing place, and where its half circle starts in degrees.</summary>
-    private static (PlanPoint At, double Start) Edge(WorkerPlace worker)
+    /// <summary>Where a half circle before the person starts, in degrees.</summary>
+    private static double Start(WorkerPlace worker) => worker.Stands switch
     {
-        var box = worker.Floor.EnvelopeInternal;
-        var middle = worker.Centre;
-        return worker.Stands.Opposite() switch
-        {
-            Side.North => (new PlanPoint(middle.X, Length.FromMillimetres(box.MaxY)), 0),
-            Side.South => (new PlanPoint(middle.X, Length.FromMillimetres(box.MinY)), 180),
-            Side.East => (new PlanPoint(Length.FromMillimetres(box.MaxX), middle.Y), 270),
-            _ => (new PlanPoint(Length.FromMillimetres(box.MinX), middle.Y), 90),
-        };
-    }
+        Side.South => 0,
+        Side.North => 180,
+        Side.West => 270,
+        _ => 90,
+    };
 
     private static IReadOnlyList<(string Who, double Radius)> Reaches(Plan plan)
     {

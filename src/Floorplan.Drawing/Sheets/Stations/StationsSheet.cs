@@ -16,8 +16,7 @@ public sealed class StationsSheet : Sheet
     public override SheetContent Content(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
-        var rules = RuleCatalogue.All.Where(r => r.Group is RuleGroup.Hands).Select(r => r.Name).ToHashSet();
-        IReadOnlyList<MarkedFinding> findings = [.. MarkedFinding.NumberAll(request.Findings).Where(f => rules.Contains(f.Finding.Rule))];
+        var findings = MarkedFinding.NumberOf(request.Findings, RuleGroup.Hands);
         var view = new PlanView(
             "Stations",
             plan,

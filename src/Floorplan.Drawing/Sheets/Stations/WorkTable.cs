@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.Stations;
@@ -19,7 +20,7 @@ internal static class WorkTable
         station.Label,
         station.Workers.Count == 0 ? "" : CellText.Of(station.WorkHeight, units),
         CellText.Of(station.Top, units),
-        string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.ToString().ToLowerInvariant()}"))),
-        string.Join(", ", station.Clears.Select(c => $"{c.Side.ToString().ToLowerInvariant()} {CellText.Of(c.Depth, units)}")),
+        string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}"))),
+        string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {CellText.Of(c.Depth, units)}")),
     ];
 }

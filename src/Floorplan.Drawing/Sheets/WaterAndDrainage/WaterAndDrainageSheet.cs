@@ -21,8 +21,7 @@ public sealed class WaterAndDrainageSheet : Sheet
     {
         var plan = request.Plan;
         var runs = PipeRuns.Of(plan);
-        var rules = RuleCatalogue.All.Where(r => r.Group == RuleGroup.WaterAndDrain).Select(r => r.Name).ToHashSet();
-        IReadOnlyList<MarkedFinding> findings = [.. MarkedFinding.NumberAll(request.Findings).Where(f => rules.Contains(f.Finding.Rule))];
+        var findings = MarkedFinding.NumberOf(request.Findings, RuleGroup.WaterAndDrain);
         var view = new PlanView(
             "Water and drainage",
             plan,

@@ -2,14 +2,9 @@ using System.Collections.Concurrent;
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
-using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Syntax;
-using Floorplan.Language.Text;
-using Floorplan.Model.Binding;
-using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
 using Floorplan.Tests.Architecture;
-using Xunit;
+using Floorplan.Tests.Checks.Support;
 
 namespace Floorplan.Tests.Drawing.Support;
 
@@ -26,9 +21,8 @@ internal static class DrawnPlans
 
     public static SheetRequest Request(string text)
     {
-        var bound = PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test.plan")), new NoFiles());
-        Assert.Empty(bound.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => $"{d.Span.Position.Line}: {d.Message}"));
-        var space = new FloorSpace(bound.Plan!);
-        return new SheetRequest(bound.Plan!, space, Checker.Check(bound.Plan!, space));
+        var plan = CheckedPlan.Plan(text);
+        var space = new FloorSpace(plan);
+        return new SheetRequest(plan, space, Checker.Check(plan, space));
     }
 }

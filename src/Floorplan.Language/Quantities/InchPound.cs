@@ -1,0 +1,10 @@
+namespace Floorplan.Language.Quantities;
+
+/// <summary>Inch-pound units in metric ones, exact by definition (NIST Special Publication 811, 2008, appendix B).</summary>
+public static class InchPound
+{
+    public const double MillimetresPerInch = 25.4;
+    public const double MillimetresPerFoot = 304.8;
+    public const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+    public const double KilogramsPerPound = 0.45359237;
+}
