@@ -47,6 +47,9 @@ public sealed class PlanLimits(Plan plan)
         LimitUnit.Percent when set.Quantity is { Unit.Kind: QuantityKind.Ratio } ratio => ratio.Base * WholeRatioPercent,
         LimitUnit.Count when set.Quantity is { Unit.Kind: QuantityKind.Count } count => count.Base,
         LimitUnit.Kilograms when set.Quantity is { Unit.Kind: QuantityKind.Mass } mass => mass.Base,
+        LimitUnit.Lux when set.Quantity is { Unit.Kind: QuantityKind.Illuminance } light => light.Base,
+        LimitUnit.AirChanges when set.Quantity is { Unit.Kind: QuantityKind.Rate } rate => rate.Base * SecondsPerHour,
+        LimitUnit.AirFlow when set.Quantity is { Unit.Kind: QuantityKind.AirFlow or QuantityKind.Flow } flow => flow.Base,
         _ => null,
     };
 
@@ -59,6 +62,11 @@ public sealed class PlanLimits(Plan plan)
         LimitUnit.SquareMetres => (value / SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft",
         LimitUnit.Kilograms when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " kg",
         LimitUnit.Kilograms => (value / KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb",
+        LimitUnit.Lux when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " lux",
+        LimitUnit.Lux => (value * SquareMetresPerSquareFoot).ToString("0.#", CultureInfo.InvariantCulture) + " fc",
+        LimitUnit.AirChanges => value.ToString("0.#", CultureInfo.InvariantCulture) + " changes/h",
+        LimitUnit.AirFlow when plan.Units == UnitSystem.Metric => (value * SecondsPerHour).ToString("0", CultureInfo.InvariantCulture) + " m3/h",
+        LimitUnit.AirFlow => (value / CubicMetresPerSecondOfCfm).ToString("0", CultureInfo.InvariantCulture) + " cfm",
         LimitUnit.Percent => value.ToString("0.##", CultureInfo.InvariantCulture) + " %",
         _ => value.ToString("0.##", CultureInfo.InvariantCulture),
     };
@@ -67,6 +75,11 @@ public sealed class PlanLimits(Plan plan)
     private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
 
     private const double KilogramsPerPound = 0.45359237;
+
+    private const double SecondsPerHour = 3600;
+
+    /// <summary>Exact: 0.3048 m cubed, a minute.</summary>
+    private const double CubicMetresPerSecondOfCfm = 0.3048 * 0.3048 * 0.3048 / 60;
 
     private string Text(RuleLimit limit) => $"limit {Format(limit.Value, limit.Unit)} ({limit.Source.Text})";
 

@@ -15,6 +15,11 @@ internal static class LimitFigure
 
     private const double KilogramsPerPound = 0.45359237;
 
+    private const double SecondsPerHour = 3600;
+
+    /// <summary>Exact: 0.3048 m cubed, a minute.</summary>
+    private const double CubicMetresPerSecondOfCfm = 0.3048 * 0.3048 * 0.3048 / 60;
+
     /// <summary><c>7.6 m (24.9 ft)</c>.</summary>
     public static string Value(RuleLimit limit) => limit.Unit switch
     {
@@ -22,6 +27,9 @@ internal static class LimitFigure
         LimitUnit.Millimetres => $"{LengthText.Sentence(Length(limit), UnitSystem.Metric)} ({LengthText.Sentence(Length(limit), UnitSystem.Feet)})",
         LimitUnit.SquareMetres => Number(limit.Value) + " m2 (" + Number(Math.Round(limit.Value / SquareMetresPerSquareFoot)) + " sq ft)",
         LimitUnit.Kilograms => Number(limit.Value) + " kg (" + Number(Math.Round(limit.Value / KilogramsPerPound)) + " lb)",
+        LimitUnit.Lux => Number(Math.Round(limit.Value)) + " lux (" + Number(Math.Round(limit.Value * SquareMetresPerSquareFoot)) + " fc)",
+        LimitUnit.AirChanges => Number(limit.Value) + " changes/h",
+        LimitUnit.AirFlow => Number(Math.Round(limit.Value * SecondsPerHour)) + " m3/h (" + Number(Math.Round(limit.Value / CubicMetresPerSecondOfCfm)) + " cfm)",
         LimitUnit.Percent => Number(limit.Value) + " %",
         _ => Number(limit.Value),
     };
