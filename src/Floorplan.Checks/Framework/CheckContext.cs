@@ -1,3 +1,4 @@
+using System.Globalization;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
@@ -39,6 +40,17 @@ public sealed class CheckContext(Plan plan, IFloorSpace space)
 
     /// <summary><c>1400 kg</c> or <c>3086 lb</c>.</summary>
     public string Weight(double kilograms) => limits.Format(kilograms, LimitUnit.Kilograms);
+
+    /// <summary><c>540 lux</c> or <c>50 fc</c>.</summary>
+    public string Light(double lux) => limits.Format(lux, LimitUnit.Lux);
+
+    /// <summary><c>300 m3/h</c> or <c>177 cfm</c>, from m3/s.</summary>
+    public string Air(double cubicMetresPerSecond) => limits.Format(cubicMetresPerSecond, LimitUnit.AirFlow);
+
+    /// <summary>For rooms: <c>32.1 m3</c> or <c>1134 cu ft</c>.</summary>
+    public string Volume(double cubicMetres) => Plan.Units == UnitSystem.Metric
+        ? cubicMetres.ToString("0.#", CultureInfo.InvariantCulture) + " m3"
+        : (cubicMetres / InchPound.CubicMetresPerCubicFoot).ToString("0", CultureInfo.InvariantCulture) + " cu ft";
 
     /// <summary>A finding without a published figure.</summary>
     public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()

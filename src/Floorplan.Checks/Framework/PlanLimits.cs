@@ -47,6 +47,9 @@ public sealed class PlanLimits(Plan plan)
         LimitUnit.Percent when set.Quantity is { Unit.Kind: QuantityKind.Ratio } ratio => ratio.Base * WholeRatioPercent,
         LimitUnit.Count when set.Quantity is { Unit.Kind: QuantityKind.Count } count => count.Base,
         LimitUnit.Kilograms when set.Quantity is { Unit.Kind: QuantityKind.Mass } mass => mass.Base,
+        LimitUnit.Lux when set.Quantity is { Unit.Kind: QuantityKind.Illuminance } light => light.Base,
+        LimitUnit.AirChanges when set.Quantity is { Unit.Kind: QuantityKind.Rate } rate => rate.Base * SecondsPerHour,
+        LimitUnit.AirFlow when set.Quantity is { Unit.Kind: QuantityKind.AirFlow or QuantityKind.Flow } flow => flow.Base,
         _ => null,
     };
 
@@ -59,9 +62,16 @@ public sealed class PlanLimits(Plan plan)
         LimitUnit.SquareMetres => (value / InchPound.SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft",
         LimitUnit.Kilograms when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " kg",
         LimitUnit.Kilograms => (value / InchPound.KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb",
+        LimitUnit.Lux when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " lux",
+        LimitUnit.Lux => (value * InchPound.SquareMetresPerSquareFoot).ToString("0.#", CultureInfo.InvariantCulture) + " fc",
+        LimitUnit.AirChanges => value.ToString("0.#", CultureInfo.InvariantCulture) + " changes/h",
+        LimitUnit.AirFlow when plan.Units == UnitSystem.Metric => (value * SecondsPerHour).ToString("0", CultureInfo.InvariantCulture) + " m3/h",
+        LimitUnit.AirFlow => (value / InchPound.CubicMetresPerSecondOfCubicFootPerMinute).ToString("0", CultureInfo.InvariantCulture) + " cfm",
         LimitUnit.Percent => value.ToString("0.##", CultureInfo.InvariantCulture) + " %",
         _ => value.ToString("0.##", CultureInfo.InvariantCulture),
     };
+
+    private const double SecondsPerHour = 3600;
 
     private string Text(RuleLimit limit) => $"limit {Format(limit.Value, limit.Unit)} ({limit.Source.Text})";
 

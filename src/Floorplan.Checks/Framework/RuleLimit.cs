@@ -20,4 +20,11 @@ public enum LimitUnit
     Percent,
     Count,
     Kilograms,
+    Lux,
+
+    /// <summary>Volumes of the room in an hour.</summary>
+    AirChanges,
+
+    /// <summary>Cubic metres a second.</summary>
+    AirFlow,
 }

@@ -10,6 +10,8 @@ internal static class LimitFigure
 {
     private const double LongDistanceMm = 3000;
 
+    private const double SecondsPerHour = 3600;
+
     /// <summary><c>7.6 m (24.9 ft)</c>.</summary>
     public static string Value(RuleLimit limit) => limit.Unit switch
     {
@@ -17,6 +19,9 @@ internal static class LimitFigure
         LimitUnit.Millimetres => $"{LengthText.Sentence(Length(limit), UnitSystem.Metric)} ({LengthText.Sentence(Length(limit), UnitSystem.Feet)})",
         LimitUnit.SquareMetres => Number(limit.Value) + " m2 (" + Number(Math.Round(limit.Value / InchPound.SquareMetresPerSquareFoot)) + " sq ft)",
         LimitUnit.Kilograms => Number(limit.Value) + " kg (" + Number(Math.Round(limit.Value / InchPound.KilogramsPerPound)) + " lb)",
+        LimitUnit.Lux => Number(Math.Round(limit.Value)) + " lux (" + Number(Math.Round(limit.Value * InchPound.SquareMetresPerSquareFoot)) + " fc)",
+        LimitUnit.AirChanges => Number(limit.Value) + " changes/h",
+        LimitUnit.AirFlow => Number(Math.Round(limit.Value * SecondsPerHour)) + " m3/h (" + Number(Math.Round(limit.Value / InchPound.CubicMetresPerSecondOfCubicFootPerMinute)) + " cfm)",
         LimitUnit.Percent => Number(limit.Value) + " %",
         _ => Number(limit.Value),
     };

@@ -1,7 +1,7 @@
-using Floorplan.Checks.Framework;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
 using Floorplan.Model;
 

@@ -6,5 +6,7 @@ public static class InchPound
     public const double MillimetresPerInch = 25.4;
     public const double MillimetresPerFoot = 304.8;
     public const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+    public const double CubicMetresPerCubicFoot = 0.3048 * 0.3048 * 0.3048;
+    public const double CubicMetresPerSecondOfCubicFootPerMinute = CubicMetresPerCubicFoot / 60;
     public const double KilogramsPerPound = 0.45359237;
 }

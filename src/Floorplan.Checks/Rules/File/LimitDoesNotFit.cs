@@ -67,6 +67,9 @@ internal sealed class LimitDoesNotFit : Rule
         LimitUnit.Millimetres => "a length, such as `600 mm` or `2'-0\"`",
         LimitUnit.SquareMetres => "an area, such as `37 m2`",
         LimitUnit.Kilograms => "a weight, such as `3500 kg`",
+        LimitUnit.Lux => "a light level, such as `540 lux`",
+        LimitUnit.AirChanges => "a rate, such as `6 changes/h`",
+        LimitUnit.AirFlow => "a flow of air, such as `90 m3/h`",
         LimitUnit.Percent => "a share, such as `2 %`",
         _ => "a plain number",
     };

@@ -48,7 +48,8 @@ public sealed class ExitLocksIn : Rule
                 string message = $"{Named.Of(door)} of {Named.Of(cold)} does not open from inside{(otherWay ? "" : ", and no other way leads out")}";
                 yield return Find(
                     otherWay ? Severity.Warning : Severity.Error, [door.Id, cold.Id], message,
-                    $"fit an inside release and write `opens from inside` on {door.Id}", door.Span, door.Centre.Coordinate) with { NewWords = "opens from inside" };
+                    $"fit an inside release and write `opens from inside` on {door.Id}", door.Span, door.Centre.Coordinate) with
+                { NewWords = "opens from inside" };
             }
         }
     }

@@ -12,6 +12,7 @@ internal static class HandsRules
         new NowhereToStand(),
         new HandCarryTooFar(),
         new BenchHeight(),
+        new RailHeight(),
         new LiftTooHeavy(),
     ];
 }

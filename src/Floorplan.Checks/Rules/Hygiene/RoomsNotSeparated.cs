@@ -70,7 +70,8 @@ internal sealed class RoomsNotSeparated : Rule
             opening.Kind == OpeningKind.Opening
                 ? "make it a hatch, or a door that `closes itself`"
                 : $"add `closes itself` to {Named.Of(opening)} and fit a closer, or make it a hatch",
-            opening.Span, opening.Centre.Coordinate) with { NewWords = opening.Kind == OpeningKind.Door ? "closes itself" : null };
+            opening.Span, opening.Centre.Coordinate) with
+        { NewWords = opening.Kind == OpeningKind.Door ? "closes itself" : null };
     }
 
     private IEnumerable<Finding> LowWalls(CheckContext context)

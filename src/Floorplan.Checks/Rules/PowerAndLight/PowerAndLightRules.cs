@@ -8,5 +8,9 @@ internal static class PowerAndLightRules
     public static IReadOnlyList<Rule> All { get; } =
     [
         new PanelSpace(),
+        new OutletUnprotected(),
+        new SwitchOutOfReach(),
+        new TooDark(),
+        new TooLittleAir(),
     ];
 }

@@ -66,7 +66,8 @@ public sealed class NoDrainNear : Rule
         string drain = Suggest.Drain(room, context.Plan.Units);
         return CheckContext.Find(
             this, Severity.Error, [.. stations.Select(s => s.Id), room.Id], $"{Named.List([.. stations.Select(s => Named.Of(s))])} {(stations.Count == 1 ? "needs" : "need")} a drain, and {Named.Of(room)} has none",
-            $"add one, such as: {drain}", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate) with { NewLine = drain };
+            $"add one, such as: {drain}", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate) with
+        { NewLine = drain };
     }
 
     private Finding Far(CheckContext context, Station station, (ServicePoint Point, double Mm) found, AppliedLimit limit) => CheckContext.Find(

@@ -62,7 +62,8 @@ public sealed class NoWaterNear : Rule
                 string point = Suggest.Water(station.Id + "-water", words, station.Room, station.Bounds, context.Plan.Units);
                 yield return CheckContext.Find(
                     this, Severity.Error, [station.Id], $"{Named.Of(station)} needs {words.Replace(" ", " and ", StringComparison.Ordinal)} water, and {Named.Of(station.Room)} has no point for it",
-                    $"add a water point, such as: {point}", missing[0].Span, at) with { NewLine = point };
+                    $"add a water point, such as: {point}", missing[0].Span, at) with
+                { NewLine = point };
             }
         }
     }

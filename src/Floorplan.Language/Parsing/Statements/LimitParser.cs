@@ -37,7 +37,7 @@ internal sealed class LimitParser : StatementParser<LimitStatement>
         bool unit = false;
         for (int ahead = 1; c.KindAt(ahead) is { } kind && kind is not (TokenKind.Text or TokenKind.OpenText or TokenKind.Comma); ahead++)
         {
-            other |= kind == TokenKind.Percent || (kind == TokenKind.Word && UnitTable.Find(c.TextAt(ahead)) is not null);
+            other |= kind == TokenKind.Percent || (kind == TokenKind.Word && (UnitTable.Find(c.TextAt(ahead)) ?? UnitTable.Rate(c.TextAt(ahead))) is not null);
             unit |= kind is TokenKind.Word or TokenKind.FootMark or TokenKind.InchMark;
         }
 

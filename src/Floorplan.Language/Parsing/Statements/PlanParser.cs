@@ -7,8 +7,6 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class PlanParser : StatementParser<PlanStatement>
 {
-    public override IReadOnlySet<string> PartlyUsed { get; } = new HashSet<string> { "product" };
-
     protected override IReadOnlyDictionary<string, Action<PlanStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<PlanStatement, Cursor>>
     {
         ["number"] = (s, c) => s.Number = c.Words("a number or code of the plan"),

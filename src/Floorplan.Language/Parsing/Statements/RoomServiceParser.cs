@@ -9,8 +9,6 @@ internal sealed class RoomServiceParser : StatementParser<RoomServiceStatement>
 {
     public override IReadOnlyCollection<string> DetailWords => ["supply", "exhaust"];
 
-    public override IReadOnlySet<string> NotYetUsed => DetailWords.ToHashSet();
-
     protected override IReadOnlyDictionary<string, Action<RoomServiceStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<RoomServiceStatement, Cursor>>();
 
     protected override RoomServiceStatement Make(WordSyntax keyword) => new() { Keyword = keyword };

@@ -25,6 +25,8 @@ internal static class HandsEdges
         new("bench-height", "43 in: precise standing work, NIOSH 97-117", 1092.2, 1093, BenchHeight, "bench"),
         new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
         new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") { Lighter = 10_000, Set = ("21 m", "19 m") },
+        new("rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, Rail, "r1", "table") { Set = ("2000 mm", "1900 mm") },
+        new("rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, Rail, "r1"),
     ];
 
     private static string BenchHeight(double high) => Invariant($"""
@@ -119,5 +121,27 @@ internal static class HandsEdges
           worker south
         flow product
           wash -> pack by hand
+        """);
+
+    /// <summary>Ducks hung on a rail that runs over the places of those who hang them.</summary>
+    private static string Rail(double height) => Invariant($"""
+        plan "Edge"
+          units metric
+          product ducks, 2.5 kg each
+        shell shed 6000 x 3000 x 2600
+        room hang "Hanging" dirty from west to east
+        door d1 hang to outside, south wall, 300 from west, 1000 x 2050, swings out
+        station table "Hanging table" in hang
+          size   1000 x 600 x 900
+          place  against north wall, 600 from west
+          worker south
+        station pluck "Plucker" in hang
+          size   800 x 800 x 1200
+          place  corner north-east
+        rail r1 "Bird rail" in hang
+          path   600 1700, 5000 1700
+          height {height:0.####}
+        flow product
+          table -> pluck by rail
         """);
 }

@@ -20,7 +20,8 @@ public class VocabularyTests
     [InlineData("station", "size", Use.Used)]
     [InlineData("station", "work", Use.Partly)]
     [InlineData("station", "cost", Use.NotYet)]
-    [InlineData("room", "light", Use.NotYet)]
+    [InlineData("room", "light", Use.Used)]
+    [InlineData("room", "keep", Use.NotYet)]
     [InlineData("day", "target", Use.NotYet)]
     public void Words_say_whether_they_are_used(string statement, string detail, Use use) =>
         Assert.Equal(use, Vocabulary.Find(statement)!.Details.Single(d => d.Word == detail).Use);

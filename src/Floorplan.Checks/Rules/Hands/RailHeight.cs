@@ -1,0 +1,165 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
+
+namespace Floorplan.Checks.Rules.Hands;
+
+/// <summary>The hooks of overhead rails against the ceiling, the floor, and the hands that hang product on them.</summary>
+internal sealed class RailHeight : Rule
+{
+    private const string Highest = "greatest height of hooks that hands hang on";
+    private const string Lowest = "least height of hooks";
+
+    /// <summary>Fingertips of a 5th-percentile woman, arm up, in mm: overhead reach sitting, and stature less sitting height.</summary>
+    private const double SmallWomanUp = 1926;
+
+    /// <summary>48 in.</summary>
+    private const double AboveFloor = 1219.2;
+
+    /// <summary>The heaviest load of the revised NIOSH lifting equation, 23 kg: more is hoisted, not hung by hand.</summary>
+    private const double HungByHand = 23;
+
+    /// <summary>Thumb-tip reach of a 95th-percentile man in mm: rails farther off are not hung on from that place.</summary>
+    private const double AtHand = 886;
+
+    public override string Name => "rail-height";
+
+    public override RuleGroup Group => RuleGroup.Hands;
+
+    public override string Says => "The hooks of an overhead rail are above the ceiling, too low over the floor, or too high for the hands that hang product on them.";
+
+    public override string Why => "What hangs low drags over the floor. Hooks above fingertips mean throwing, or a crate to stand on that slides on a wet floor.";
+
+    public override string Mend => "Change the height of the rail, let it dip where product is hung on, or give people a platform there.";
+
+    public override string? Caution => "A loaded rail needs a frame that an engineer has sized; heavy pieces want a hoist.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new(Published.AnsurTwo.Title + ": overhead reach of a 5th-percentile woman 1926 mm, worked out from its reach sitting", Origin.FoundInPublicCopy),
+        new("FSIS Guidebook for facilities 1997, chapter 10, Table 8 (poultry): hooks 48 in or more above the floor", Origin.FoundInSecondaryCopy),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Highest, SmallWomanUp, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Lowest, AboveFloor, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+    ];
+
+    public override string Bad => Unit(2200);
+
+    public override string Good => Unit(1850);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var rails = context.Plan.Rails;
+        if (rails.Count == 0)
+        {
+            yield break;
+        }
+
+        var rooms = new STRtree<Room>();
+        foreach (var room in context.Plan.Rooms)
+        {
+            rooms.Insert(room.Floor.EnvelopeInternal, room);
+        }
+
+        var hands = HungByHands(context);
+        foreach (var rail in rails)
+        {
+            if (AboveCeiling(rail, rooms) is { } under)
+            {
+                yield return CheckContext.Find(
+                    this, Severity.Error, [rail.Id, under.Id],
+                    $"the hooks of rail {rail.Id} are {context.Text(rail.Height)} above the floor, and the ceiling of {Named.Of(under)} is {context.Text(under.CeilingHeight)}",
+                    $"hang the hooks lower than {context.Text(under.CeilingHeight)}, with room for the rail itself", rail.Span, rail.Path.Coordinate);
+            }
+            else if (Fault(context, rail, hands) is { } finding)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    private Finding? Fault(CheckContext context, OverheadRail rail, STRtree<(Coordinate At, Station Station)> hands)
+    {
+        double height = rail.Height.Millimetres;
+        if (context.Limit(this, Lowest) is { } lowest && height < lowest.Value - Tiers.Tolerance)
+        {
+            return CheckContext.Find(
+                this, lowest, height, [rail.Id], $"the hooks of rail {rail.Id} are {context.Text(height)} above the floor, so that product hangs near it",
+                $"raise them by {Say.SizeUp(lowest.Value - height, context.Plan.Units)}", rail.Span, rail.Path.Coordinate);
+        }
+
+        return context.Limit(this, Highest) is { } highest && height > highest.Value + Tiers.Tolerance && AtRail(rail, hands) is { } station
+            ? CheckContext.Find(
+                this, highest, height, [rail.Id, station.Id],
+                $"hands hang product on rail {rail.Id} at {Named.Of(station)}, {context.Text(height)} above the floor: too high for small people",
+                $"let the hooks come down by {Say.SizeUp(height - highest.Value, context.Plan.Units)} there if nobody walks beneath, or give people a platform that high",
+                rail.Span, station.Bounds.Centre.Coordinate)
+            : null;
+    }
+
+    private static Room? AboveCeiling(OverheadRail rail, STRtree<Room> rooms) => rooms.Query(rail.Path.EnvelopeInternal)
+        .Where(r => r.CeilingHeight <= rail.Height && r.Floor.Intersects(rail.Path))
+        .OrderBy(r => r.CeilingHeight).FirstOrDefault();
+
+    /// <summary>Where somebody stands from whose station product leaves by rail, when a piece is light enough to be hung by hand; empty when no weight is said.</summary>
+    private static STRtree<(Coordinate At, Station Station)> HungByHands(CheckContext context)
+    {
+        var places = new STRtree<(Coordinate, Station)>();
+        bool light = context.Plan.Head.Products is { Count: > 0 } products
+            && products.All(p => p.WeightEach is { Unit.Kind: QuantityKind.Mass } each && each.Base <= HungByHand);
+        var from = context.Plan.Flows.Where(f => light && f.Stream == Model.Flows.Stream.Product).SelectMany(f => f.Legs)
+            .Where(l => l.Carriage.Kind == CarriageKind.Rail)
+            .Select(l => l.From).OfType<StationStop>().Select(s => s.Station).DistinctBy(s => s.Id);
+        foreach (var station in from)
+        {
+            foreach (var worker in station.Workers)
+            {
+                places.Insert(new Envelope(worker.Centre.Coordinate), (worker.Centre.Coordinate, station));
+            }
+        }
+
+        return places;
+    }
+
+    /// <summary>The first station, in the order of the file, whose people have the rail at hand.</summary>
+    private static Station? AtRail(OverheadRail rail, STRtree<(Coordinate At, Station Station)> hands)
+    {
+        var near = rail.Path.EnvelopeInternal.Copy();
+        near.ExpandBy(AtHand);
+        return hands.Query(near)
+            .Where(h => rail.Path.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(h.At)) <= AtHand)
+            .Select(h => h.Station).MinBy(s => s.Item);
+    }
+
+    private static string Unit(int height) => FormattableString.Invariant($"""
+        plan "Hanging room"
+          units metric
+          product ducks, 2.5 kg each
+        shell shed 6000 x 3000 x 2600
+        room hang "Hanging" dirty from west to east
+        door d1 hang to outside, south wall, 300 from west, 1000 x 2050, swings out
+        station table "Hanging table" in hang
+          size   1000 x 600 x 900
+          place  against north wall, 600 from west
+          worker south
+        station pluck "Plucker" in hang
+          size   800 x 800 x 1200
+          place  corner north-east
+          worker south
+        rail r1 "Bird rail" in hang
+          path   600 1700, 5000 1700
+          height {height}
+        flow product
+          outside -> d1 -> table by hand
+          table -> pluck by rail
+        """);
+}

@@ -1,0 +1,114 @@
+using System.Globalization;
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Text;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Checks.Rules.PowerAndLight;
+
+/// <summary>The air that fans bring into a room or draw out of it, against the room's volume; for a toilet against what one draws.</summary>
+internal sealed class TooLittleAir : Rule
+{
+    private const string Changes = "air changes an hour";
+    private const string Toilet = "air drawn from a toilet";
+
+    /// <summary>50 cfm, in m3/s.</summary>
+    private const double ToiletExhaust = 50 * InchPound.CubicMetresPerSecondOfCubicFootPerMinute;
+
+    private const double SecondsPerHour = 3600;
+
+    /// <summary>A figure that is short by less than this share is a rounding of the plan's.</summary>
+    private const double Tolerance = 1e-6;
+
+    public override string Name => "too-little-air";
+
+    public override RuleGroup Group => RuleGroup.PowerAndLight;
+
+    public override string Says => "The fans of a room change its air too seldom.";
+
+    public override string Why => "Steam that stays wets the ceiling and drips on the product; in a steel box it does so within minutes. Rooms with scalders and cookers want much more than the least.";
+
+    public override string Mend => "Take a larger fan, or a second one, and let as much air in as is drawn out.";
+
+    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("Malaysian code of veterinary practice for poultry plants, 3.11: at least 4 air changes an hour by fan", Origin.FoundInPublicCopy),
+        new("ASHRAE 62.1, table of exhaust rates: 50 cfm for each toilet", Origin.FoundInSecondaryCopy, Force.ModelCode),
+        new("process rooms 10 to 20, scalding and plucking 20 to 30 air changes an hour; common practice", Origin.CommonPractice),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(Changes, 4, LimitUnit.AirChanges, Sources[0], Severity.Warning),
+        new(Toilet, ToiletExhaust, LimitUnit.AirFlow, Sources[1], Severity.Warning),
+    ];
+
+    public override string Bad => Unit(60);
+
+    public override string Good => Unit(600);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var fans = context.Plan.Services
+            .Where(s => s is { Kind: ServiceKind.AirSupply or ServiceKind.AirExhaust, Room: not null, Ratings.Count: > 0 })
+            .GroupBy(s => s.Room!.Id);
+        foreach (var group in fans)
+        {
+            var room = group.First().Room!;
+            var said = group.ToList();
+            var finding = room.Class switch
+            {
+                HygieneClass.Toilet => OfToilet(context, room, said),
+
+                // Cold stores are closed on purpose, and what a plant room wants depends on its machines.
+                HygieneClass.Cold or HygieneClass.Plant => null,
+                _ => OfRoom(context, room, said),
+            };
+            if (finding is not null)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    /// <summary>What is blown in leaves somewhere, and what is drawn out comes in somewhere: the larger of the two is the change.</summary>
+    private Finding? OfRoom(CheckContext context, Room room, List<ServicePoint> fans)
+    {
+        double flow = Math.Max(Sum(fans, ServiceKind.AirSupply), Sum(fans, ServiceKind.AirExhaust));
+        double volume = room.AreaSquareMetres * room.CeilingHeight.Millimetres / 1000;
+        double changes = flow * SecondsPerHour / volume;
+        return context.Limit(this, Changes) is { } limit && changes < limit.Value * (1 - Tolerance)
+            ? CheckContext.Find(
+                this, limit, changes, [room.Id],
+                $"the air of {Named.Of(room)} is changed {changes.ToString("0.0", CultureInfo.InvariantCulture)} times an hour: {context.Air(flow)} for a room of {context.Volume(volume)}",
+                $"move {context.Air(limit.Value * volume / SecondsPerHour)} or more", SpanOf(fans), room.Floor.InteriorPoint.Coordinate)
+            : null;
+    }
+
+    private Finding? OfToilet(CheckContext context, Room room, List<ServicePoint> fans)
+    {
+        double drawn = Sum(fans, ServiceKind.AirExhaust);
+        return drawn > 0 && context.Limit(this, Toilet) is { } limit && drawn < limit.Value * (1 - Tolerance)
+            ? CheckContext.Find(
+                this, limit, drawn, [room.Id], $"{context.Air(drawn)} of air are drawn from {Named.Of(room)}",
+                $"draw {context.Air(limit.Value)} or more, straight to outside", SpanOf(fans), room.Floor.InteriorPoint.Coordinate)
+            : null;
+    }
+
+    private static double Sum(List<ServicePoint> fans, ServiceKind kind) => fans.Where(f => f.Kind == kind).Sum(f => f.Ratings[0].Base);
+
+    private static SourceSpan SpanOf(List<ServicePoint> fans) => fans[0].Span;
+
+    private static string Unit(int flow) => FormattableString.Invariant($"""
+        plan "Steam room"
+          units metric
+        shell shed 6000 x 4000 x 2600
+        room scald "Scalding" dirty from west to east
+        door d1 scald to outside, south wall, 300 from west, 1000 x 2050, swings out
+        air exhaust scald {flow} m3/h
+        """);
+}
