@@ -1,3 +1,4 @@
+using Floorplan.Checks.Mending;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 using Floorplan.Model.Limits;
@@ -29,6 +30,9 @@ public sealed record Finding
 
     /// <summary>Words that the statement of its thing lacks, such as <c>opens from inside</c>; null when there are none.</summary>
     public string? NewWords { get; init; }
+
+    /// <summary>A change of the text that mends it and makes nothing worse, proven; null when none was looked for or found.</summary>
+    public Proposal? Proposal { get; init; }
 
     public required SourceSpan Span { get; init; }
 

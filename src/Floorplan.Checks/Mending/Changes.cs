@@ -104,6 +104,6 @@ internal static partial class Changes
     }
 
     /// <summary>A plain number that says how far along: <c>12 in from west</c>, <c>gap 100</c>.</summary>
-    [GeneratedRegex(@"(?<![\w./'""-])(?<number>\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))? from (?:north|south|east|west)\b|\bgap (?<number>\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))?(?=\s|,|$)")]
+    [GeneratedRegex(@"(?<![\w./'""-])(?<number>-?\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))? from (?:north|south|east|west)\b|\bgap (?<number>-?\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))?(?=\s|,|$)")]
     private static partial Regex Offset();
 }

@@ -9,60 +9,66 @@ using Floorplan.Model.Space;
 
 namespace Floorplan.Checks.Mending;
 
-/// <summary>Looks for small changes of a plan's text that mend its errors and warnings. Every change is proven by checking the changed text whole.</summary>
+/// <summary>
+/// Looks for small changes of a plan's text that mend its errors and warnings. A change is first tried against the rule alone that found
+/// the fault; one that mends it is proven by checking the changed text whole.
+/// </summary>
 /// <param name="files">What the plan's <c>use</c> statements may read.</param>
 public sealed class Mender(IPlanFiles files)
 {
-    /// <summary>Whole checks that one run may take, so that it ends soon on any plan; own choice.</summary>
-    private const int MostChecks = 1500;
+    /// <summary>Letters of changed texts that one run reads, so that it ends soon on any plan, and the same way on any machine; own choice.</summary>
+    private const long Proposing = 1_500_000;
+    private const long Mending = 12_000_000;
 
-    private int checks;
+    private long left;
 
-    /// <summary>The proposals that mend one finding after the other, each on the text that the one before left; empty when none is found.</summary>
-    public IReadOnlyList<Proposal> Mend(SourceText source)
+    /// <summary>The findings, each with the change that mends it alone where one is found.</summary>
+    public IReadOnlyList<Finding> Propose(Plan plan, IReadOnlyList<Finding> findings)
     {
-        var made = new List<Proposal>();
+        left = Proposing;
+        return [.. findings.Select(f => IsTried(f) ? f with { Proposal = For(plan, findings, f) } : f)];
+    }
+
+    /// <summary>The findings mended one after the other with what mends them, each on the text that the one before left; empty when nothing does.</summary>
+    public IReadOnlyList<Finding> Mend(SourceText source)
+    {
+        left = Mending;
+        var mended = new List<Finding>();
         var given = new HashSet<string>();
-        var (plan, findings) = Check(source);
-        while (plan is not null && Next(plan, findings, given) is { } proposal)
+        var (plan, findings) = Check(source, RuleCatalogue.All);
+        while (plan is not null && Next(plan, findings, given) is { Proposal: { } proposal } next)
         {
-            made.Add(proposal);
-            (plan, findings) = Check(new SourceText(proposal.Text, source.Path));
+            mended.Add(next);
+            (plan, findings) = Check(new SourceText(proposal.Text, source.Path), RuleCatalogue.All);
         }
 
-        return made;
+        return mended;
     }
 
-    /// <summary>The first standing finding, heaviest first, for which a change is found.</summary>
-    private Proposal? Next(Plan plan, IReadOnlyList<Finding> findings, HashSet<string> given)
-    {
-        foreach (var finding in findings.Where(f => f.AcceptedBy is null && f.Severity >= Severity.Warning))
-        {
-            // A finding that no change mended is not tried again after another was mended.
-            if (given.Add(finding.Key) && Propose(plan, findings, finding) is { } proposal)
-            {
-                return proposal;
-            }
-        }
+    /// <summary>The first standing finding, heaviest first, for which a change is found. One that no change mended is not tried again after another was mended.</summary>
+    private Finding? Next(Plan plan, IReadOnlyList<Finding> findings, HashSet<string> given) => findings
+        .Where(f => IsTried(f) && given.Add(f.Key))
+        .Select(f => f with { Proposal = For(plan, findings, f) })
+        .FirstOrDefault(f => f.Proposal is not null);
 
-        return null;
-    }
+    private static bool IsTried(Finding finding) => finding.AcceptedBy is null && finding.Severity >= Severity.Warning;
 
-    private Proposal? Propose(Plan plan, IReadOnlyList<Finding> findings, Finding finding)
+    private Proposal? For(Plan plan, IReadOnlyList<Finding> findings, Finding finding)
     {
+        var rule = RuleCatalogue.All.Where(r => r.Name == finding.Rule).ToList();
         foreach (var change in Changes.For(plan, finding))
         {
-            if (checks >= MostChecks)
+            if (left <= 0)
             {
                 return null;
             }
 
-            string text = change.Apply(plan.Source.Content);
-            var (changed, after) = Check(new SourceText(text, plan.Source.Path));
-            if (changed is not null && Mends(finding, findings, after))
+            var proposal = Proposal.Of(plan.Source.Content, change);
+            var changed = new SourceText(proposal.Text, plan.Source.Path);
+            if (Check(changed, rule) is { Plan: not null } alone && alone.Findings.All(f => f.Key != finding.Key)
+                && Mends(finding, findings, Check(changed, RuleCatalogue.All).Findings))
             {
-                int line = plan.Source.PositionOf(change.Start).Line;
-                return new Proposal(finding, line, change.Start == plan.Source.Content.Length ? "" : Line(plan.Source.Content, line), Line(text, line), text);
+                return proposal;
             }
         }
 
@@ -79,14 +85,12 @@ public sealed class Mender(IPlanFiles files)
         (after.AcceptedBy is null && (before.AcceptedBy is not null || after.Severity > before.Severity))
         || (before.Measured is { } a && after.Measured is { } b && after.LimitValue is { } limit && Math.Abs(b - limit) > Math.Abs(a - (before.LimitValue ?? limit)) + 1);
 
-    private (Plan? Plan, IReadOnlyList<Finding> Findings) Check(SourceText source)
+    private (Plan? Plan, IReadOnlyList<Finding> Findings) Check(SourceText source, IReadOnlyList<Rule> rules)
     {
-        checks++;
+        left -= source.Content.Length;
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
         return bound.Plan is { } plan && bound.Diagnostics.All(d => d.Severity != Severity.Error)
-            ? (plan, Checker.Check(plan, new FloorSpace(plan)))
+            ? (plan, Checker.Check(plan, new FloorSpace(plan), rules))
             : (null, []);
     }
-
-    private static string Line(string text, int number) => text.Split('\n').ElementAtOrDefault(number - 1)?.TrimEnd('\r') ?? "";
 }

@@ -26,7 +26,7 @@ internal static class CheckCommand
 
     private static int Run(Host host, IReadOnlyList<string> files, string output)
     {
-        List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
+        List<Checked> all = [.. files.Select(f => Checked.Read(f, host).WithProposals())];
         int exit = all.Max(c => c.ExitCode);
         switch (output)
         {

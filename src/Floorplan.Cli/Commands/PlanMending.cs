@@ -23,23 +23,24 @@ internal static class PlanMending
             return ExitCode.CouldNotRun;
         }
 
-        var proposals = new Mender(input.Files).Mend(input.Source);
-        if (proposals.Count == 0)
+        var mended = new Mender(input.Files).Mend(input.Source);
+        if (mended is not [.., { Proposal: { } last }])
         {
             Page.OfError(host).Line($"{input.Name}: no small change mends a finding");
             return ExitCode.Fine;
         }
 
-        if (WholeFile.Replace(input, proposals[^1].Text) is { } problem)
+        if (WholeFile.Replace(input, last.Text) is { } problem)
         {
             Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Name}: {problem}");
             return ExitCode.CouldNotRun;
         }
 
         var page = Page.OfError(host);
-        foreach (var made in proposals)
+        foreach (var finding in mended)
         {
-            page.Line($"{input.Name}:{made.Line}: mended [{made.Finding.Rule}]: {made.Finding.Message}");
+            var made = finding.Proposal!;
+            page.Line($"{input.Name}:{made.Line}: mended [{finding.Rule}]: {finding.Message}");
             if (made.Before.Length > 0)
             {
                 page.Line($"  - {made.Before.Trim()}");

@@ -12,6 +12,9 @@ internal sealed record Checked(PlanText Input, Examination? Examination)
         _ => Hosting.ExitCode.Fine,
     };
 
+    /// <summary>Each finding with a proven change of the text, where a small one mends it.</summary>
+    public Checked WithProposals() => this with { Examination = Examination?.WithProposals(Input.Files) };
+
     public static Checked Read(string name, Host host)
     {
         var input = PlanReader.Read(name, host);

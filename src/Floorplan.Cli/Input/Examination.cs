@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Mending;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
@@ -19,6 +20,9 @@ internal sealed record Examination(
     IReadOnlyList<Finding> Findings)
 {
     public bool HasErrors => Plan is null || Findings.Any(f => f.Severity == Severity.Error && f.AcceptedBy is null);
+
+    /// <summary>With the changes of the text that <see cref="Mender"/> finds for the findings.</summary>
+    public Examination WithProposals(IPlanFiles files) => Plan is null ? this : this with { Findings = new Mender(files).Propose(Plan, Findings) };
 
     public static Examination Of(SourceText source, IPlanFiles files)
     {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Mending;
 using Floorplan.Cli.Input;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
@@ -25,13 +26,13 @@ internal static class CheckSarif
         {
             foreach (var diagnostic in examination.Diagnostics)
             {
-                Result(json, codes, diagnostic.Code, diagnostic.Severity, diagnostic.Message, diagnostic.Help, diagnostic.Span, null);
+                Result(json, codes, diagnostic.Code, diagnostic.Severity, diagnostic.Message, diagnostic.Help, diagnostic.Span, null, null);
             }
 
             foreach (var finding in examination.Findings)
             {
                 string message = finding.Limit.Length == 0 ? finding.Message : $"{finding.Message}; {finding.Limit}";
-                Result(json, codes, finding.Rule, finding.Severity, message, finding.Mend, finding.Span, finding.AcceptedBy?.Reason);
+                Result(json, codes, finding.Rule, finding.Severity, message, finding.Mend, finding.Span, finding.AcceptedBy?.Reason, finding.Proposal);
             }
         }
 
@@ -95,7 +96,7 @@ internal static class CheckSarif
         json.WriteEndArray();
     }
 
-    private static void Result(Utf8JsonWriter json, List<string> codes, string code, Severity severity, string message, string? mend, SourceSpan span, string? accepted)
+    private static void Result(Utf8JsonWriter json, List<string> codes, string code, Severity severity, string message, string? mend, SourceSpan span, string? accepted, Proposal? proposal)
     {
         json.WriteStartObject();
         json.WriteString("ruleId", code);
@@ -105,10 +106,8 @@ internal static class CheckSarif
         json.WriteStartArray("locations");
         json.WriteStartObject();
         json.WriteStartObject("physicalLocation");
-        json.WriteStartObject("artifactLocation");
-        json.WriteString("uri", Uri(span.Source.Path));
-        json.WriteEndObject();
-        Region(json, span);
+        Artifact(json, span.Source);
+        Region(json, "region", span);
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndArray();
@@ -122,14 +121,45 @@ internal static class CheckSarif
             json.WriteEndArray();
         }
 
+        if (proposal is not null)
+        {
+            Fix(json, span.Source, proposal.Change);
+        }
+
         json.WriteEndObject();
     }
 
-    private static void Region(Utf8JsonWriter json, SourceSpan span)
+    private static void Fix(Utf8JsonWriter json, SourceText source, TextChange change)
+    {
+        json.WriteStartArray("fixes");
+        json.WriteStartObject();
+        json.WriteStartArray("artifactChanges");
+        json.WriteStartObject();
+        Artifact(json, source);
+        json.WriteStartArray("replacements");
+        json.WriteStartObject();
+        Region(json, "deletedRegion", new SourceSpan(source, change.Start, change.Length));
+        Text(json, "insertedContent", change.Words);
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.WriteEndObject();
+        json.WriteEndArray();
+    }
+
+    private static void Artifact(Utf8JsonWriter json, SourceText source)
+    {
+        json.WriteStartObject("artifactLocation");
+        json.WriteString("uri", Uri(source.Path));
+        json.WriteEndObject();
+    }
+
+    private static void Region(Utf8JsonWriter json, string name, SourceSpan span)
     {
         var start = span.Position;
         var end = span.Source.PositionOf(span.End);
-        json.WriteStartObject("region");
+        json.WriteStartObject(name);
         json.WriteNumber("startLine", start.Line);
         json.WriteNumber("startColumn", start.Column);
         json.WriteNumber("endLine", end.Line);

@@ -21,9 +21,25 @@ internal static class FindingJson
         json.WriteString("limit", finding.Limit.Length == 0 ? null : finding.Limit);
         WriteList(json, "sources", rule?.Sources.Select(s => s.Text) ?? []);
         json.WriteString("mend", finding.Mend);
+        WriteProposal(json, finding);
         SpanJson.Write(json, "span", finding.Span);
         WriteAt(json, finding);
         WriteAccepted(json, finding);
+        json.WriteEndObject();
+    }
+
+    private static void WriteProposal(Utf8JsonWriter json, Finding finding)
+    {
+        if (finding.Proposal is not { } proposal)
+        {
+            json.WriteNull("proposal");
+            return;
+        }
+
+        json.WriteStartObject("proposal");
+        json.WriteNumber("line", proposal.Line);
+        json.WriteString("before", proposal.Before.Length == 0 ? null : proposal.Before);
+        json.WriteString("after", proposal.After);
         json.WriteEndObject();
     }
 

@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Mending;
 using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Output;
@@ -23,9 +24,20 @@ internal static class FindingText
         else
         {
             page.Line(new Piece("  mend: ", Tone.Good), finding.Mend);
+            WriteProposal(page, finding.Proposal);
         }
 
         page.Gap();
+    }
+
+    /// <summary>The line as it would be written: <c>check</c> has checked the whole plan with it.</summary>
+    private static void WriteProposal(Page page, Proposal? proposal)
+    {
+        if (proposal is not null)
+        {
+            string where = proposal.Before.Length == 0 ? "add" : FormattableString.Invariant($"write line {proposal.Line} as");
+            page.Line(new Piece($"  {where}: ", Tone.Good), proposal.After.Trim());
+        }
     }
 
     /// <summary>The first line alone: place, weight, sentence, number on the sheets and rule.</summary>

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Xunit;
 
 namespace Floorplan.Tests.Cli;
@@ -27,6 +28,34 @@ public class MendCommandTests
         Assert.Equal(1, CliRun.In(folder.Path, "", "check", "--mend", "broken.plan").Exit);
         Assert.Equal(Plans.Good, File.ReadAllText(folder.At("good.plan")));
         Assert.Equal(Plans.Broken, File.ReadAllText(folder.At("broken.plan")));
+    }
+
+    [Fact]
+    public void A_finding_says_the_line_that_mends_it_in_every_form_of_output()
+    {
+        string plan = Plans.Good.Replace("swings out, opens from inside", "swings out", StringComparison.Ordinal);
+        int line = plan[..plan.IndexOf("d5 holding", StringComparison.Ordinal)].Count(c => c == '\n') + 1;
+
+        Assert.Contains($"  write line {line} as: door", CliRun.WithInput(plan, "check", "-").Out);
+        Assert.Contains($"write line {line} as: door", CliRun.WithInput(plan, "check", "-", "--output", "markdown").Out);
+
+        using var json = JsonDocument.Parse(CliRun.WithInput(plan, "check", "-", "--output", "json").Out);
+        var proposal = json.RootElement.GetProperty("files")[0].GetProperty("findings").EnumerateArray()
+            .First(f => f.GetProperty("rule").GetString() == "exit-locks-in").GetProperty("proposal");
+        Assert.Equal(line, proposal.GetProperty("line").GetInt32());
+        string after = plan.Split('\n')[line - 1] + ", opens from inside";
+        Assert.Equal(after, proposal.GetProperty("after").GetString());
+
+        // Applied as the standard says (OASIS SARIF 2.1.0, 3.57): the deleted region goes, the inserted content comes in its place.
+        using var sarif = JsonDocument.Parse(CliRun.WithInput(plan, "check", "-", "--output", "sarif").Out);
+        var change = sarif.RootElement.GetProperty("runs")[0].GetProperty("results").EnumerateArray()
+            .First(r => r.GetProperty("ruleId").GetString() == "exit-locks-in").GetProperty("fixes")[0].GetProperty("artifactChanges")[0].GetProperty("replacements")[0];
+        var region = change.GetProperty("deletedRegion");
+        Assert.Equal(line, region.GetProperty("startLine").GetInt32());
+        int from = region.GetProperty("startColumn").GetInt32() - 1;
+        int to = region.GetProperty("endColumn").GetInt32() - 1;
+        string old = plan.Split('\n')[line - 1];
+        Assert.Equal(after, old[..from] + change.GetProperty("insertedContent").GetProperty("text").GetString() + old[to..]);
     }
 
     [Fact]

@@ -18,9 +18,9 @@ public sealed class MenderTests
     {
         var made = Mend(Poultry.Replace("south wall, 12 in from east, 36 in x 78 in", "south wall, 0 in from east, 36 in x 78 in", StringComparison.Ordinal));
 
-        var proposal = Assert.Single(made);
-        Assert.Equal("cuts-frame", proposal.Finding.Rule);
-        Assert.Contains("6 in from east", proposal.After);
+        var finding = Assert.Single(made);
+        Assert.Equal("cuts-frame", finding.Rule);
+        Assert.Contains("6 in from east", finding.Proposal!.After);
     }
 
     [Fact]
@@ -28,7 +28,7 @@ public sealed class MenderTests
     {
         string broken = Poultry.Replace("36 in x 78 in, swings out, opens from inside", "36 in x 78 in, swings out", StringComparison.Ordinal);
 
-        var proposal = Assert.Single(Mend(broken));
+        var proposal = Assert.Single(Mend(broken)).Proposal!;
 
         Assert.NotEqual(Poultry, broken);
         Assert.StartsWith("door  d5", proposal.Before, StringComparison.Ordinal);
@@ -41,7 +41,7 @@ public sealed class MenderTests
         string[] lines = [.. Poultry.Split('\n').Where(l => !l.StartsWith("drain fd2", StringComparison.Ordinal) && !l.StartsWith("falls evis", StringComparison.Ordinal))];
         string broken = string.Join('\n', lines);
 
-        string mended = Assert.Single(Mend(broken)).Text;
+        string mended = Assert.Single(Mend(broken)).Proposal!.Text;
 
         Assert.StartsWith(broken, mended, StringComparison.Ordinal);
         Assert.StartsWith("drain fd-evis floor in evis, ", mended[broken.Length..].Trim('\n'), StringComparison.Ordinal);
@@ -55,9 +55,20 @@ public sealed class MenderTests
             "door  d5 holding to outside,  south wall,   0 in from east,\t36 in x 78 in, swings out, opens from inside   # the van stops here",
             StringComparison.Ordinal);
 
-        string mended = Assert.Single(Mend(broken)).Text;
+        string mended = Assert.Single(Mend(broken)).Proposal!.Text;
 
         Assert.Equal(broken.Replace("  0 in from east,\t", "  6 in from east,\t", StringComparison.Ordinal), mended);
+    }
+
+    [Fact]
+    public void A_gap_below_nothing_is_opened_until_the_things_stand_side_by_side()
+    {
+        string broken = Poultry.Replace("east of s3 gap 4 in", "east of s3 gap -4 in", StringComparison.Ordinal);
+
+        var finding = Assert.Single(Mend(broken));
+
+        Assert.Equal("overlap", finding.Rule);
+        Assert.Contains("gap 0 in", finding.Proposal!.After);
     }
 
     [Fact]
@@ -76,24 +87,24 @@ public sealed class MenderTests
     public void No_change_makes_another_finding_or_one_worse(string rule)
     {
         string text = RuleCatalogue.Find(rule)!.Bad;
-        foreach (var proposal in Mend(text))
+        foreach (var mended in Mend(text))
         {
             var before = CheckedPlan.Check(text).ToLookup(Key);
-            var after = CheckedPlan.Check(proposal.Text);
-            Assert.DoesNotContain(after, f => Key(f) == Key(proposal.Finding));
+            var after = CheckedPlan.Check(mended.Proposal!.Text);
+            Assert.DoesNotContain(after, f => Key(f) == Key(mended));
             Assert.All(after, f => Assert.Contains(before[Key(f)], b => b.Severity >= f.Severity));
-            text = proposal.Text;
+            text = mended.Proposal!.Text;
         }
     }
 
     [Fact]
     public void Many_faults_are_within_reach_of_a_small_change()
     {
-        int mended = RuleCatalogue.All.Count(r => Mend(r.Bad).Any(p => p.Finding.Rule == r.Name));
+        int mended = RuleCatalogue.All.Count(r => Mend(r.Bad).Any(f => f.Rule == r.Name));
         Assert.True(mended >= 8, $"only {mended}");
     }
 
-    private static IReadOnlyList<Proposal> Mend(string text) => new Mender(new NoFiles()).Mend(new SourceText(text, "test.plan"));
+    private static IReadOnlyList<Finding> Mend(string text) => new Mender(new NoFiles()).Mend(new SourceText(text, "test.plan"));
 
     private static string Key(Finding finding) => finding.Rule + ' ' + string.Join(' ', finding.Things.Order(StringComparer.Ordinal));
 }
