@@ -72,8 +72,8 @@ internal sealed class TooDark : Rule
                 && context.Limit(this, key) is { } limit && light.Lux < limit.Value - Tolerance)
             {
                 yield return CheckContext.Find(
-                    this, limit, light.Lux, [room.Id], $"{Named.Of(room)} has {context.Light(light.Lux)} of light: {limit.Published.Key} is to be more",
-                    $"bring it to {context.Light(Math.Ceiling(limit.Value))}, measured at the height of the work", light.Span, room.Floor.InteriorPoint.Coordinate);
+                    this, limit, light.Lux, [room.Id], $"{Named.Of(room)} has {context.Light(light.Lux)} of {limit.Published.Key}",
+                    $"bring it to {context.Light(limit.Value)}, measured at the height of the work", light.Span, room.Floor.InteriorPoint.Coordinate);
             }
         }
     }

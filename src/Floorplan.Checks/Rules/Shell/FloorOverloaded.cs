@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
@@ -59,7 +60,7 @@ public sealed class FloorOverloaded : Rule
         var there = worst.Things.OrderByDescending(Weights.Full).ToList();
         yield return CheckContext.Find(
             this, limit, worst.Kg, [.. there.Select(s => s.Id)],
-            $"the floor under {Named.List(there.Select(Named.Of))} carries {context.Weight(worst.Kg)} on a metre of its length, full",
+            $"the floor under {Named.List(there.Select(Named.Of))} carries {context.Weight(worst.Kg)} on {(context.Plan.Units == UnitSystem.Metric ? "a metre" : "3'-3\"")} of its length, full",
             there.Count > 1 ? $"move {Named.Of(there[^1])} along the box, away from {Named.Of(there[0])}" : $"spread {Named.Of(there[0])} on bearers, or make it longer or lighter",
             there[0].Span, there[0].Footprint.Centroid.Coordinate);
     }
