@@ -63,7 +63,7 @@ internal static class CheckMarkdown
         text.Append("## Findings\n\n| No | weight | finding | limit and source | what would mend it |\n|---:|---|---|---|---|\n");
         foreach (var (index, f) in findings.Index())
         {
-            string mend = f.AcceptedBy is { } accepted ? "accepted: " + accepted.Text 
+            string mend = f.AcceptedBy is { } accepted ? "accepted: " + accepted.Text
                 : f.Proposal is { Before: "" } added ? $"{f.Mend}; add: {added.After.Trim()}"
                 : f.Proposal is { } changed ? FormattableString.Invariant($"{f.Mend}; write line {changed.Line} as: {changed.After.Trim()}")
                 : f.Mend;

@@ -10,7 +10,7 @@ internal static class SheetFiles
     /// <param name="numbers">Null for all.</param>
     public static IReadOnlyList<(string Name, string Svg)> Draw(Examination examination, IReadOnlyCollection<int>? numbers = null)
     {
-        var request = new SheetRequest(examination.Plan!, examination.Space!, examination.Findings);
+        var request = DrawingRequest.Of(examination);
         return [.. SheetSet.Draw(request, numbers).AsParallel().AsOrdered().Select(s => (s.Name, SvgWriter.Write(s)))];
     }
 }

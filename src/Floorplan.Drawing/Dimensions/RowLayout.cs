@@ -36,6 +36,7 @@ internal static class RowLayout
         var stretches = row.Form switch
         {
             DimensionForm.Overall => [(stops[0], stops[^1])],
+            DimensionForm.Running when row.FromEnd => stops.SkipLast(1).Select(s => (stops[^1], s)).ToArray(),
             DimensionForm.Running => stops.Skip(1).Select(s => (stops[0], s)).ToArray(),
             _ => stops.Zip(stops.Skip(1)).ToArray(),
         };
@@ -60,7 +61,7 @@ internal static class RowLayout
 
         return [.. onLine, .. Raise(raised)];
 
-        string Text(Length from, Length to) => LengthText.Dimension(DimensionRounding.Round(to, units) - DimensionRounding.Round(from, units), units);
+        string Text(Length from, Length to) => LengthText.Dimension(Length.Abs(DimensionRounding.Round(to, units) - DimensionRounding.Round(from, units)), units);
     }
 
     /// <summary>In the middle, or as far off it as keeps clear of the stroke that rises into the stretch: at its left end, or its upper one.</summary>

@@ -87,7 +87,7 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
     private void End(DimensionRow row, double[] stops, int index, double line)
     {
         var at = At(stops[index], line);
-        if (row.Form == DimensionForm.Running && index == 0)
+        if (row.Form == DimensionForm.Running && index == (row.FromEnd ? stops.Length - 1 : 0))
         {
             scene.Circle(at, standard.OriginDiameter / 2, narrow, Layers.Dimensions, row.Group, Band.Annotation);
             return;

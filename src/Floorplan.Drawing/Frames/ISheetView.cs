@@ -10,6 +10,9 @@ public interface ISheetView
     /// <summary>Printed over the view; the scale is added.</summary>
     string Title { get; }
 
+    /// <summary>Seen from above, so that the north arrow says something.</summary>
+    bool IsPlan => true;
+
     /// <summary>The paper that it needs at 1:<paramref name="denominator"/>, with its dimension rows, without its title.</summary>
     PaperSpace Measure(double denominator);
 

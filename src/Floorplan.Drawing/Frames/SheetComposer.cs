@@ -87,7 +87,7 @@ public static class SheetComposer
         for (int i = 0; i < content.Views.Count; i++)
         {
             content.Views[i].Draw(new ViewCanvas(scene, labels, layout.Views[i], layout.Denominator, standard));
-            DrawStrip(scene, content, content.Views[i].Title, layout.Views[i], layout, standard);
+            DrawStrip(scene, content, content.Views[i], layout.Views[i], layout, standard);
         }
 
         var placed = labels.Place(layout.ViewArea);
@@ -106,16 +106,23 @@ public static class SheetComposer
         return new Drawing(layout, sheet, complete, placed.Count == 0 ? 0 : placed.Count(p => p.Outcome != LabelOutcome.AtTarget) / (double)placed.Count);
     }
 
-    private static void DrawStrip(SceneBuilder scene, SheetContent content, string title, PaperBox view, Layout layout, DrawingStandard standard)
+    private static void DrawStrip(SceneBuilder scene, SheetContent content, ISheetView view, PaperBox box, Layout layout, DrawingStandard standard)
     {
-        double y = view.Bottom + 8;
-        double x = view.Left + 2;
-        NorthArrow.Draw(scene, new(x + 5, y), content.TrueNorth, standard);
-        string text = $"{title}  {ScaleSeries.Text(layout.Denominator, content.Units)}";
+        double y = box.Bottom + 8;
+        double x = box.Left + 2;
+        if (view.IsPlan)
+        {
+            NorthArrow.Draw(scene, new(x + 5, y), content.TrueNorth, standard);
+            x += NorthArrow.Width;
+        }
+
+        string text = StripText(view, layout.Denominator, content.Units);
         double width = TextMeasure.Width(text, standard.SubtitleHeight, true);
-        scene.Text(new TextItem(text, new(x + NorthArrow.Width, y + (standard.SubtitleHeight / 2)), standard.SubtitleHeight, TextAnchor.Start, Layers.Text, Bold: true));
-        BarScale.Draw(scene, new(x + NorthArrow.Width + width + 6, y - 2), layout.Denominator, content.Units, standard);
+        scene.Text(new TextItem(text, new(x, y + (standard.SubtitleHeight / 2)), standard.SubtitleHeight, TextAnchor.Start, Layers.Text, Bold: true));
+        BarScale.Draw(scene, new(x + width + 6, y - 2), layout.Denominator, content.Units, standard);
     }
+
+    private static string StripText(ISheetView view, double denominator, UnitSystem units) => $"{view.Title}  {ScaleSeries.Text(denominator, units)}";
 
     /// <param name="Complete">All text found room.</param>
     /// <param name="Crowding">The share of labels that are not at what they name.</param>
@@ -128,24 +135,63 @@ public static class SheetComposer
         public static Layout Of(SheetContent content, PaperSize paper, double denominator, bool centred)
         {
             var inside = SheetFrame.Inside(paper, content.Units);
-            var sizes = content.Views.Select(v => v.Measure(denominator)).ToList();
-            double width = sizes.Max(s => s.Width);
-            double height = sizes.Sum(s => s.Height + Strip);
+            var rows = Rows(content, denominator, inside.Width - (2 * Pad));
+            double width = rows.Max(r => r.Width);
+            double height = rows.Sum(r => r.Height + Strip);
             double left = centred ? inside.Left + ((inside.Width - width) / 2) : inside.Left + Pad;
             bool besideTitle = left + width + Pad <= inside.Right - TitleBlock.Width;
             bool fits = width <= inside.Width - (2 * Pad) && height <= inside.Height - (2 * Pad) - (besideTitle ? 0 : TitleBlock.Height);
             double top = inside.Top + Pad;
             var views = new List<PaperBox>();
-            foreach (var size in sizes)
+            foreach (var row in rows)
             {
-                views.Add(PaperBox.At(new(left + ((width - size.Width) / 2), top), size.Width, size.Height));
-                top += size.Height + Strip;
+                double at = left + ((width - row.Width) / 2);
+                foreach (var (size, cell) in row.Cells)
+                {
+                    views.Add(PaperBox.At(new(at + ((cell - size.Width) / 2), top), size.Width, size.Height));
+                    at += cell + Pad;
+                }
+
+                top += row.Height + Strip;
             }
 
             // Under a narrow view the strip's title and bar scale still need their width.
             var space = new PaperBox(left, inside.Top, Math.Max(left + width, Math.Min(inside.Right, left + 170)), top);
-            var area = new PaperBox(views[0].Left, inside.Top + Pad, views[0].Right, top - Strip);
+            var area = new PaperBox(views.Min(v => v.Left), inside.Top + Pad, views.Max(v => v.Right), top - Strip);
             return new Layout(paper, denominator, inside, views, area, TextColumns.Around(inside, space), fits);
         }
+
+        /// <summary>Views side by side in their order, as many as the paper is wide. One view stands alone, however wide its strip is.</summary>
+        private static List<ViewRow> Rows(SheetContent content, double denominator, double most)
+        {
+            var rows = new List<ViewRow>();
+            foreach (var view in content.Views)
+            {
+                var size = view.Measure(denominator);
+                double strip = content.Views.Count == 1 ? 0 : StripWidth(view, denominator, content.Units);
+                double cell = Math.Max(size.Width, strip);
+                if (rows.Count > 0 && rows[^1].Width + Pad + cell <= most)
+                {
+                    rows[^1] = new ViewRow([.. rows[^1].Cells, (size, cell)]);
+                }
+                else
+                {
+                    rows.Add(new ViewRow([(size, cell)]));
+                }
+            }
+
+            return rows;
+        }
+
+        private static double StripWidth(ISheetView view, double denominator, UnitSystem units) =>
+            TextMeasure.Width(StripText(view, denominator, units), DrawingStandard.For(units).SubtitleHeight, true) + 8 + BarScale.Width + (view.IsPlan ? NorthArrow.Width : 0);
+    }
+
+    /// <param name="Cells">Each view's paper, and the width that it stands in, as wide as the strip under it at least.</param>
+    private sealed record ViewRow(IReadOnlyList<(PaperSpace Size, double Cell)> Cells)
+    {
+        public double Width => Cells.Sum(c => c.Cell) + (Pad * (Cells.Count - 1));
+
+        public double Height => Cells.Max(c => c.Size.Height);
     }
 }

@@ -1,9 +1,14 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Model;
 using Floorplan.Model.Space;
+using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets;
 
 /// <summary>What a sheet is drawn from.</summary>
 /// <param name="Findings">All findings in the order of the report; their numbers on the sheet count from 1 in this order.</param>
-public sealed record SheetRequest(Plan Plan, IFloorSpace Space, IReadOnlyList<Finding> Findings);
+public sealed record SheetRequest(Plan Plan, IFloorSpace Space, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>How the frames are cut from stock bars, one a section; empty leaves it off the sheets.</summary>
+    public IReadOnlyList<StockPlan> Stock { get; init; } = [];
+}

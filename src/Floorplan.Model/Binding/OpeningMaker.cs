@@ -47,6 +47,9 @@ internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Repo
             Steps = draft.Steps,
             Ramp = draft.Ramp,
             Guard = draft.Guard,
+            Frame = draft.Frame,
+            FrameNote = draft.FrameNote,
+            Radius = draft.Radius,
             Span = draft.Span,
         };
     }

@@ -58,6 +58,15 @@ public sealed record Opening
     /// <summary>A rail or a bar guards the edge outside it.</summary>
     public bool Guard { get; init; }
 
+    /// <summary>The frame that the plan asks for; null leaves it to the usual one.</summary>
+    public FrameWish? Frame { get; init; }
+
+    /// <summary>Words of the plan about the frame; empty when there are none.</summary>
+    public string FrameNote { get; init; } = "";
+
+    /// <summary>Of the corners of the hole in the steel; null when not said.</summary>
+    public Length? Radius { get; init; }
+
     public SourceSpan Span { get; init; }
 
     /// <summary>Tall enough and low enough that people and trolleys can use it.</summary>

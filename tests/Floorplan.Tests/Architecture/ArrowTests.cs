@@ -11,9 +11,11 @@ public class ArrowTests
     {
         ["Floorplan.Language"] = [],
         ["Floorplan.Model"] = ["Floorplan.Language"],
+        ["Floorplan.Sizing"] = ["Floorplan.Model"],
+        ["Floorplan.Arrange"] = ["Floorplan.Sizing"],
         ["Floorplan.Checks"] = ["Floorplan.Model"],
-        ["Floorplan.Drawing"] = ["Floorplan.Checks", "Floorplan.Model"],
-        ["Floorplan.Cli"] = ["Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model"],
+        ["Floorplan.Drawing"] = ["Floorplan.Checks", "Floorplan.Model", "Floorplan.Sizing"],
+        ["Floorplan.Cli"] = ["Floorplan.Arrange", "Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model"],
     };
 
     public static TheoryData<string> Projects => [.. Arrows.Keys];

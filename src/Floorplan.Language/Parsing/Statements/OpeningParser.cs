@@ -6,8 +6,6 @@ namespace Floorplan.Language.Parsing.Statements;
 /// <summary>Doors, hatches, windows, openings, chutes and vents.</summary>
 internal sealed class OpeningParser : StatementParser<OpeningStatement>
 {
-    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "frame" };
-
     protected override IReadOnlyDictionary<string, Action<OpeningStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<OpeningStatement, Cursor>>
     {
         ["size"] = (s, c) => s.Size = c.Size("a clear width", 2, 2),
@@ -24,7 +22,8 @@ internal sealed class OpeningParser : StatementParser<OpeningStatement>
         ["steps"] = (s, c) => s.Steps = c.Number("how many rises lead up from the ground"),
         ["ramp"] = (s, _) => s.Ramp = true,
         ["guard"] = (s, _) => s.Guard = true,
-        ["frame"] = (s, c) => s.Frame = c.Words("what the frame is made of"),
+        ["frame"] = Frame,
+        ["radius"] = (s, c) => s.Radius = c.Length("the radius of the corners of the hole"),
     };
 
     protected override OpeningStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
@@ -90,6 +89,19 @@ internal sealed class OpeningParser : StatementParser<OpeningStatement>
         s.Leaf ??= new WordSyntax("swings", c.Before);
         c.Try("into");
         s.SwingsTo = c.Name("`out`, `in` or a room");
+    }
+
+    /// <summary><c>frame tube 50 x 50 x 3</c>, <c>frame angle 50 x 50 x 5</c>, <c>frame none</c>, or words for the drawing.</summary>
+    private static void Frame(OpeningStatement s, Cursor c)
+    {
+        if (c.IsWord("none") || c.IsWord("tube") || c.IsWord("angle"))
+        {
+            s.FrameForm = c.Word("`tube`, `angle` or `none`");
+            s.FrameSize = s.FrameForm?.Text == "none" ? null : c.Size("the width of the section", 3, 3);
+            return;
+        }
+
+        s.Frame = c.Words("`tube` or `angle` and its section, `none`, or what the frame is made of");
     }
 
     private static WordSyntax Leaf(string word, Cursor c) => new(word, c.Before);

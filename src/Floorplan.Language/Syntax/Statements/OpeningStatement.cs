@@ -41,5 +41,15 @@ public sealed class OpeningStatement : Statement
     /// <summary>A rail or a bar guards the edge.</summary>
     public bool Guard { get; internal set; }
 
+    /// <summary>Words about the frame, for the drawing.</summary>
     public TextSyntax? Frame { get; internal set; }
+
+    /// <summary><c>tube</c>, <c>angle</c> or <c>none</c>; null when not said.</summary>
+    public WordSyntax? FrameForm { get; internal set; }
+
+    /// <summary>Two sides and the thickness of the frame's section.</summary>
+    public SizeSyntax? FrameSize { get; internal set; }
+
+    /// <summary>Of the corners of the hole in the steel.</summary>
+    public LengthSyntax? Radius { get; internal set; }
 }

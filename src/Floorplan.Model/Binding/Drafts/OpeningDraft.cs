@@ -40,4 +40,10 @@ internal sealed record OpeningDraft(string Id, OpeningKind Kind, NameRef First, 
     public bool Ramp { get; init; }
 
     public bool Guard { get; init; }
+
+    public FrameWish? Frame { get; init; }
+
+    public string FrameNote { get; init; } = "";
+
+    public Length? Radius { get; init; }
 }

@@ -43,6 +43,14 @@ internal static class OpeningPages
             "A door has 1 to 40 steps: how many rises lead from the ground to the floor.",
             "door d1 wet to outside, south wall, centred, 900 x 2000, steps 400",
             "door d1 wet to outside, south wall, centred, 900 x 2000, steps 4"),
+        Page("frame-section",
+            "A frame is of tube or angle: two sides of the section, then the thickness of its steel.",
+            "door d1 wet to outside, south wall, centred, 900 x 2000, frame tube 50 x 50 x 30",
+            "door d1 wet to outside, south wall, centred, 900 x 2000, frame tube 50 x 50 x 3"),
+        Page("radius-too-large",
+            "The corners of a hole are rounded by half of its smaller side at most, which makes its ends half circles.",
+            "vent v1 wet to outside, south wall, centred, 300 x 200, sill 1800, radius 150",
+            "vent v1 wet to outside, south wall, centred, 300 x 200, sill 1800, radius 100"),
     ];
 
     private static DiagnosticPage Page(string code, string means, string wrong, string right) => new(code, means, wrong, right) { Around = Setting.Rooms };

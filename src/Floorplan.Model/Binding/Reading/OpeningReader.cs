@@ -12,6 +12,9 @@ internal sealed class OpeningReader(Reports reports)
     /// <summary>More than this is a slip; own bound.</summary>
     private const int MostSteps = 40;
 
+    /// <summary>Larger sections are no frame of a hole in sheet steel; own bound.</summary>
+    private static readonly Length MostSection = Length.FromMillimetres(200);
+
     public OpeningDraft? Read(OpeningStatement statement)
     {
         if (statement.Name is not { } name || statement.First is not { } first || statement.Second is not { } second)
@@ -56,7 +59,44 @@ internal sealed class OpeningReader(Reports reports)
             Steps = StepsOf(statement),
             Ramp = statement.Ramp,
             Guard = statement.Guard,
+            Frame = FrameOf(statement),
+            FrameNote = statement.Frame?.Text ?? "",
+            Radius = RadiusOf(statement, Length.Min(size.Width.Value, tall)),
         };
+    }
+
+    /// <summary>Two sides and a wall that leaves a hollow, or a leg, between them.</summary>
+    private FrameWish? FrameOf(OpeningStatement statement)
+    {
+        if (statement.FrameForm is not { } form || form.Text == "none")
+        {
+            return statement.FrameForm is null ? null : FrameWish.None;
+        }
+
+        if (statement.FrameSize is not { Depth: { } depth, Height: { } thickness } size)
+        {
+            return null;
+        }
+
+        var least = Length.Min(size.Width.Value, depth.Value);
+        if (thickness.Value * 2 >= least || Length.Max(size.Width.Value, depth.Value) > MostSection)
+        {
+            reports.Error("frame-section", "no such section can be bought", size.Span, $"write two sides up to {reports.Text(MostSection)} and the thickness of the steel, such as `{reports.Example("frame tube 50 x 50 x 3", "frame tube 2 x 2 x 1/8")}`");
+            return null;
+        }
+
+        return new FrameWish(form.Text == "tube" ? FrameForm.Tube : FrameForm.Angle, size.Width.Value, depth.Value, thickness.Value);
+    }
+
+    private Length? RadiusOf(OpeningStatement statement, Length smallest)
+    {
+        if (statement.Radius is { } radius && (radius.Value < Length.Zero || radius.Value * 2 > smallest))
+        {
+            reports.Error("radius-too-large", $"corners of {reports.Text(radius.Value)} do not fit the hole", radius.Span, $"write at most {reports.Text(smallest / 2)}, half of its smaller side");
+            return null;
+        }
+
+        return statement.Radius?.Value;
     }
 
     private int? StepsOf(OpeningStatement statement)

@@ -1,8 +1,10 @@
 using System.Collections.Concurrent;
+using Floorplan.Arrange.CuttingStock;
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Model.Space;
+using Floorplan.Sizing.Frames;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
 
@@ -23,6 +25,9 @@ internal static class DrawnPlans
     {
         var plan = CheckedPlan.Plan(text);
         var space = new FloorSpace(plan);
-        return new SheetRequest(plan, space, Checker.Check(plan, space));
+        return new SheetRequest(plan, space, Checker.Check(plan, space))
+        {
+            Stock = StockCutter.Cut(CutList.Of(CutOuts.Of(plan)), StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
+        };
     }
 }

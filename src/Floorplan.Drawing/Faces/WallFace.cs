@@ -1,0 +1,69 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Shells;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Drawing.Faces;
+
+/// <summary>
+/// One outside wall unrolled flat: <c>u</c> to the right as seen, from the left end of the wall, <c>v</c> up from the underside of the
+/// shell, both in mm of the real thing.
+/// </summary>
+/// <param name="FromOutside">Seen from outside; else from inside.</param>
+internal sealed record WallFace(Shell Shell, ShellWall Wall, bool FromOutside)
+{
+    /// <summary>West or south is at the right.</summary>
+    public bool IsMirrored => Wall.Side is Side.North or Side.West == FromOutside;
+
+    public Length Width => Wall.Length;
+
+    public Length Height => Shell.Top - Shell.DatumHeight;
+
+    public Envelope Extent => new(0, Width.Millimetres, 0, Height.Millimetres);
+
+    /// <summary>The end that carries the datum: the west or south end, where the shell's own corner is.</summary>
+    public Length DatumU => U(Wall.RunsEastWest ? Shell.Datum.X : Shell.Datum.Y);
+
+    /// <summary>From a plan coordinate along the wall.</summary>
+    public Length U(Length along) => IsMirrored ? Wall.To - along : along - Wall.From;
+
+    /// <summary>From a height above the finished floor.</summary>
+    public Length V(Length height) => height - Shell.DatumHeight;
+
+    public Box Rectangle(Length alongFrom, Length alongTo, Length bottom, Length top)
+    {
+        var (a, b) = (U(alongFrom), U(alongTo));
+        return new Box(Length.Min(a, b), V(bottom), Length.Max(a, b), V(top));
+    }
+
+    public Box Rectangle(FrameMember member) => Rectangle(member.From, member.To, member.Bottom, member.Top);
+
+    /// <summary>Members of this wall; a shed may have two walls that face the same way.</summary>
+    public IEnumerable<FrameMember> Members => Shell.Frame.Where(m => m.Wall == Wall.Side && (m.At is not { } at || at == Wall.At));
+
+    /// <summary>The finished inside of the wall, end to end, in plan coordinates along it.</summary>
+    public (Length From, Length To) Finished
+    {
+        get
+        {
+            // A line just inside the finished face, as long as the shell.
+            double depth = Math.Max(-Shell.Datum.X.Millimetres, -Shell.Datum.Y.Millimetres) + 1;
+            double across = Wall.At.Millimetres + (Wall.Side is Side.South or Side.West ? depth : -depth);
+            var box = Shell.Outside.EnvelopeInternal;
+            var line = Shape.Factory.CreateLineString(Wall.RunsEastWest
+                ? [new Coordinate(box.MinX, across), new Coordinate(box.MaxX, across)]
+                : [new Coordinate(across, box.MinY), new Coordinate(across, box.MaxY)]);
+            var inside = Enumerable.Range(0, line.Intersection(Shell.Finished) is var cut ? cut.NumGeometries : 0)
+                .Select(i => cut.GetGeometryN(i).EnvelopeInternal)
+                .Select(e => Wall.RunsEastWest ? (From: e.MinX, To: e.MaxX) : (From: e.MinY, To: e.MaxY))
+                .Where(e => e.To > Wall.From.Millimetres && e.From < Wall.To.Millimetres)
+                .ToList();
+            return inside.Count == 0
+                ? (Wall.From, Wall.To)
+                : (Length.FromMillimetres(inside.Min(e => e.From)), Length.FromMillimetres(inside.Max(e => e.To)));
+        }
+    }
+
+    public string Title => $"{char.ToUpperInvariant(Wall.Side.Word()[0])}{Wall.Side.Word()[1..]} wall, seen from {(FromOutside ? "outside" : "inside")}";
+}

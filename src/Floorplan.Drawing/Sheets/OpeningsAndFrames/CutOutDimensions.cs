@@ -1,0 +1,55 @@
+using Floorplan.Drawing.Dimensions;
+using Floorplan.Drawing.Faces;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Sizing.Frames;
+
+namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
+
+/// <summary>
+/// Running rows round an unrolled wall. Below and left, from the steel datum to the edges of the holes; above and right, from the finished
+/// inside face and the finished floor to the clear openings.
+/// </summary>
+internal static class CutOutDimensions
+{
+    public static void Add(WallFace face, IReadOnlyList<CutOut> cuts, DimensionSet set)
+    {
+        var start = face.Wall.RunsEastWest ? face.Shell.Datum.X : face.Shell.Datum.Y;
+        var (inside, _) = face.Finished;
+        set.Add(new DimensionRow(
+            Side.South,
+            DimensionForm.Running,
+            [
+                new(face.DatumU), new(face.U(face.Wall.To)),
+                .. cuts.SelectMany(c => new DimensionStop[] { new(face.U(c.Along + start), c.Bottom), new(face.U(c.Right + start), c.Bottom) }),
+            ],
+            "dimension:datum:along",
+            face.IsMirrored));
+        set.Add(new DimensionRow(
+            Side.West,
+            DimensionForm.Running,
+            [new(Length.Zero), new(face.Height), .. cuts.SelectMany(c => new DimensionStop[] { new(c.Bottom), new(c.Top) })],
+            "dimension:datum:up"));
+        set.Add(new DimensionRow(
+            Side.North,
+            DimensionForm.Running,
+            [
+                new(face.U(inside)),
+                .. cuts.SelectMany(c => new DimensionStop[]
+                {
+                    new(face.U(c.ClearAlong + start), c.ClearBottom + c.Opening.Height),
+                    new(face.U(c.ClearAlong + start + c.Opening.Width), c.ClearBottom + c.Opening.Height),
+                }),
+            ],
+            "dimension:finished:along",
+            face.IsMirrored));
+        set.Add(new DimensionRow(
+            Side.East,
+            DimensionForm.Running,
+            [
+                new(face.V(Length.Zero)), new(face.V(face.Shell.CeilingHeight)),
+                .. cuts.SelectMany(c => new DimensionStop[] { new(c.ClearBottom), new(c.ClearBottom + c.Opening.Height) }),
+            ],
+            "dimension:finished:up"));
+    }
+}

@@ -1,0 +1,48 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model.Shapes;
+using Floorplan.Sizing.Frames;
+
+namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
+
+/// <summary>The holes in figures: in the steel from the datum, and clear from the finished inside.</summary>
+internal static class CutOutTables
+{
+    public static KeyTable Steel(IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
+        "Holes in the steel, from the datum",
+        ["Mark", "Along", "Up", "W × H", "R"],
+        [.. Grouped(cuts, c =>
+        [
+            OpeningLayer.Mark(c.Opening),
+            CellText.Of(c.Along, units),
+            CellText.Of(c.Bottom, units),
+            $"{CellText.Of(c.Width, units)}×{CellText.Of(c.Height, units)}",
+            CellText.Of(c.Radius, units),
+        ])]);
+
+    public static KeyTable Clear(IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
+        "Clear openings, from the finished inside",
+        ["Mark", "Along", "Sill", "W × H"],
+        [.. Grouped(cuts, c =>
+        [
+            OpeningLayer.Mark(c.Opening),
+            CellText.Of(c.Wall.RunsEastWest ? c.Opening.Start.X : c.Opening.Start.Y, units),
+            CellText.Of(c.Opening.Sill, units),
+            $"{CellText.Of(c.Opening.Width, units)}×{CellText.Of(c.Opening.Height, units)}",
+        ])]);
+
+    public static KeyTable Floor(IReadOnlyList<FloorHole> holes, UnitSystem units) => new(
+        "Holes in the floor, to their middles",
+        ["Mark", "East", "North", "Pipe"],
+        [.. holes.Select(h => (IReadOnlyList<string>)
+        [
+            h.Drain.Id,
+            CellText.Of(h.X, units),
+            CellText.Of(h.Y, units),
+            h.Diameter is { } size ? CellText.Of(size, units) : "not said",
+        ])]);
+
+    private static IEnumerable<IReadOnlyList<string>> Grouped(IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<string>> row) =>
+        cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.Side.Word()} wall, from its {(wall.Key.RunsEastWest ? "west" : "south")} end"]));
+}
