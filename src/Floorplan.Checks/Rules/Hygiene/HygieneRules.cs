@@ -12,6 +12,7 @@ internal static class HygieneRules
         new WasteMeetsProduct(),
         new WasteThroughClean(),
         new NoWayOutForWaste(),
+        new RawReturnsCross(),
         new UnwashedEntry(),
         new RoomsNotSeparated(),
         new DoublesBack(),
