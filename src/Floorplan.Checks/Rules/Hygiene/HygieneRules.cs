@@ -14,6 +14,7 @@ internal static class HygieneRules
         new NoWayOutForWaste(),
         new RawReturnsCross(),
         new UnwashedEntry(),
+        new StaffCrossesBack(),
         new RoomsNotSeparated(),
         new DoublesBack(),
         new ToiletOpensOnFood(),
