@@ -76,7 +76,7 @@ internal sealed class UnwashedEntry : Rule
             var entry = new Entry(sinks);
             foreach (var journey in chain)
             {
-                if (entry.Walk(journey.Rooms, journey.To) is { } fault)
+                if (entry.Walk(journey.Rooms, journey.To, journey.Legs[0].Leg.Period == Period.During) is { } fault)
                 {
                     string who = journey.Flow.Label.Length == 0 ? "people" : journey.Flow.Label;
                     yield return Found(fault, Severity.Warning, $"{who} reach {Named.Of(fault.Room)} on the way to {Named.Of(journey.To)}",
@@ -93,7 +93,7 @@ internal sealed class UnwashedEntry : Rule
         var ways = WaysIn(context.Plan);
         foreach (var room in context.Plan.Rooms.Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold && worked.Contains(r.Id) && !sinks.Contains(r.Id)))
         {
-            if (ways.TryGetValue(room.Id, out var way) && new Entry(sinks).Walk(way, null) is { Unwashed: true } fault)
+            if (ways.TryGetValue(room.Id, out var way) && new Entry(sinks).Walk(way, null, true) is { Unwashed: true } fault)
             {
                 yield return Found(fault, Severity.Note, $"by the way in through the fewest rooms people reach {Named.Of(fault.Room)}", [], room.Span, null);
             }
@@ -140,25 +140,29 @@ internal sealed class UnwashedEntry : Rule
         private bool washed;
         private bool changed;
         private bool said;
+        private bool onCleanSide;
+        private bool crossed;
 
-        public Fault? Walk(IReadOnlyList<Room?> rooms, Stop? to)
+        public Fault? Walk(IReadOnlyList<Room?> rooms, Stop? to, bool atWork)
         {
             Fault? fault = null;
             for (int i = 0; i < rooms.Count; i++)
             {
-                fault ??= Step(rooms[i], i == rooms.Count - 1 && to is StationStop { Station.IsHandSink: true });
+                fault ??= Step(rooms[i], i == rooms.Count - 1 && to is StationStop { Station.IsHandSink: true }, atWork);
             }
 
             return fault;
         }
 
-        private Fault? Step(Room? room, bool sinkIsTheStop)
+        private Fault? Step(Room? room, bool sinkIsTheStop, bool atWork)
         {
             if (room?.Class is HygieneClass.Clean or HygieneClass.Cold)
             {
                 // A sink just inside the door, and used first, is as good as one before it.
                 washed |= sinkIsTheStop;
-                if (said || (washed && changed))
+                bool toldOf = crossed && washed && atWork;
+                (onCleanSide, crossed) = (true, false);
+                if (said || toldOf || (washed && changed))
                 {
                     return null;
                 }
@@ -167,6 +171,9 @@ internal sealed class UnwashedEntry : Rule
                 return new Fault(room, !washed);
             }
 
+            // Who comes back through a dirty room and has washed is the finding of staff-crosses-back.
+            crossed = room?.Class is HygieneClass.Dirty or HygieneClass.Plant && (onCleanSide || crossed);
+            onCleanSide = false;
             bool clears = HygieneRank.Of(room) == 0;
             washed = (room is not null && sinks.Contains(room.Id)) || (washed && !clears);
             changed = room?.Class == HygieneClass.Staff || (changed && !clears);

@@ -1,0 +1,56 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Stations;
+using Stream = Floorplan.Model.Flows.Stream;
+
+namespace Floorplan.Checks.Rules.Hygiene;
+
+/// <summary>Follows crates, knives and trolleys that come back, and says where they are still unwashed.</summary>
+internal sealed class ReturnWays
+{
+    private readonly HashSet<object> unwashed = new(ReferenceEqualityComparer.Instance);
+
+    public ReturnWays(CheckContext context)
+    {
+        foreach (var chain in Journey.Of(context.Space, Stream.Returns).GroupBy(j => (Flow: j.Flow.Span.Start, j.Legs[0].Leg.Chain)))
+        {
+            // What leaves a clean room is as clean as the product there; what comes from anywhere else has been used.
+            bool dirty = true, said = false;
+            foreach (var journey in chain)
+            {
+                bool fromClean = IsClean(journey.FromRoom);
+                dirty &= !fromClean;
+                if (dirty)
+                {
+                    unwashed.UnionWith(journey.Legs.Select(l => l.Leg));
+                    if (!said && Entered(journey) is { } room)
+                    {
+                        said = true;
+                        Entries.Add((journey, room));
+                    }
+                }
+
+                bool washes = IsWashingPlace(journey.To);
+                dirty = !washes && (dirty || !IsClean(journey.ToRoom));
+            }
+        }
+    }
+
+    /// <summary>The first clean or cold room of each chain that unwashed things come into, other than to be washed there.</summary>
+    public List<(Journey Journey, Room Room)> Entries { get; } = [];
+
+    public bool IsUnwashed(Leg leg) => unwashed.Contains(leg);
+
+    public static bool IsClean(Room? room) => room?.Class is HygieneClass.Clean or HygieneClass.Cold;
+
+    private static Room? Entered(Journey journey)
+    {
+        int last = journey.Rooms.Count - (IsWashingPlace(journey.To) ? 1 : 0);
+        return journey.Rooms.Take(last).FirstOrDefault(IsClean);
+    }
+
+    /// <summary>A sink that is not for hands, or a station with hot water or steam.</summary>
+    private static bool IsWashingPlace(Stop stop) => stop is StationStop { Station: var s }
+        && ((s.Role == StationRole.Sink && !s.IsHandSink) || s.Needs.Any(n => n.Kind is NeedKind.HotWater or NeedKind.Steam));
+}
