@@ -16,7 +16,7 @@ internal sealed record WallFace(Shell Shell, ShellWall Wall, bool FromOutside)
     /// <summary>West or south is at the right.</summary>
     public bool IsMirrored => Wall.Side is Side.North or Side.West == FromOutside;
 
-    public Length Width => Wall.Length;
+    public Length Width => Wall.Run;
 
     public Length Height => Shell.Top - Shell.DatumHeight;
 
@@ -42,28 +42,8 @@ internal sealed record WallFace(Shell Shell, ShellWall Wall, bool FromOutside)
     /// <summary>Members of this wall; a shed may have two walls that face the same way.</summary>
     public IEnumerable<FrameMember> Members => Shell.Frame.Where(m => m.Wall == Wall.Side && (m.At is not { } at || at == Wall.At));
 
-    /// <summary>The finished inside of the wall, end to end, in plan coordinates along it.</summary>
-    public (Length From, Length To) Finished
-    {
-        get
-        {
-            // A line just inside the finished face, as long as the shell.
-            double depth = Math.Max(-Shell.Datum.X.Millimetres, -Shell.Datum.Y.Millimetres) + 1;
-            double across = Wall.At.Millimetres + (Wall.Side is Side.South or Side.West ? depth : -depth);
-            var box = Shell.Outside.EnvelopeInternal;
-            var line = Shape.Factory.CreateLineString(Wall.RunsEastWest
-                ? [new Coordinate(box.MinX, across), new Coordinate(box.MaxX, across)]
-                : [new Coordinate(across, box.MinY), new Coordinate(across, box.MaxY)]);
-            var inside = Enumerable.Range(0, line.Intersection(Shell.Finished) is var cut ? cut.NumGeometries : 0)
-                .Select(i => cut.GetGeometryN(i).EnvelopeInternal)
-                .Select(e => Wall.RunsEastWest ? (From: e.MinX, To: e.MaxX) : (From: e.MinY, To: e.MaxY))
-                .Where(e => e.To > Wall.From.Millimetres && e.From < Wall.To.Millimetres)
-                .ToList();
-            return inside.Count == 0
-                ? (Wall.From, Wall.To)
-                : (Length.FromMillimetres(inside.Min(e => e.From)), Length.FromMillimetres(inside.Max(e => e.To)));
-        }
-    }
+    /// <summary>The finished inside of the wall.</summary>
+    public ShellWall Finished => Wall.FinishedIn(Shell);
 
     public string Title => $"{char.ToUpperInvariant(Wall.Side.Word()[0])}{Wall.Side.Word()[1..]} wall, seen from {(FromOutside ? "outside" : "inside")}";
 }

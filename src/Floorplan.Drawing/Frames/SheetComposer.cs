@@ -148,7 +148,7 @@ public static class SheetComposer
                 double at = left + ((width - row.Width) / 2);
                 foreach (var (size, cell) in row.Cells)
                 {
-                    views.Add(PaperBox.At(new(at + ((cell - size.Width) / 2), top), size.Width, size.Height));
+                    views.Add(PaperBox.At(new(at, top), size.Width, size.Height));
                     at += cell + Pad;
                 }
 

@@ -10,6 +10,8 @@ internal static class Cautions
     public const string Water = "Runs are diagrams: which point serves which use, not a route to build from. Pipe sizes, hot water and outfall come with a later "
         + "calculation and a licensed plumber. Water over 50 °C scalds; fit backflow protection where the code asks for it.";
 
+    public const string Power = "Power can kill. A licensed electrician designs and does the work; a steel shell is bonded to earth, and wet rooms want protection against current through a person.";
+
     public const string Flow = "The routes are the shortest ways that fit on the drawn floor. They do not replace a written hazard plan.";
 
     public const string ClosedBox = "A closed steel box is a confined space while it is being welded, lined or coated: ventilate it and never work in it alone.";

@@ -1,9 +1,12 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets.Elevations;
 using Floorplan.Drawing.Sheets.FlowAndHygiene;
 using Floorplan.Drawing.Sheets.GeneralArrangement;
 using Floorplan.Drawing.Sheets.Inspection;
 using Floorplan.Drawing.Sheets.OpeningsAndFrames;
+using Floorplan.Drawing.Sheets.PowerLightAir;
+using Floorplan.Drawing.Sheets.Schedules;
 using Floorplan.Drawing.Sheets.Stations;
 using Floorplan.Drawing.Sheets.WaterAndDrainage;
 
@@ -12,7 +15,7 @@ namespace Floorplan.Drawing.Sheets;
 /// <summary>All sheets, and the drawing of them.</summary>
 public static class SheetSet
 {
-    public static IReadOnlyList<Sheet> All { get; } = [new GeneralArrangementSheet(), new FlowAndHygieneSheet(), new StationsSheet(), new WaterAndDrainageSheet(), new OpeningsAndFramesSheet(), new ChecksSheet()];
+    public static IReadOnlyList<Sheet> All { get; } = [new GeneralArrangementSheet(), new FlowAndHygieneSheet(), new StationsSheet(), new WaterAndDrainageSheet(), new PowerLightAirSheet(), new OpeningsAndFramesSheet(), new ElevationsSheet(), new SchedulesSheet(), new ChecksSheet()];
 
     /// <summary>Draws sheets in order of number. A plan with findings is drawn with them marked.</summary>
     /// <param name="numbers">Which sheets; null draws all. Numbers without a sheet are passed over.</param>

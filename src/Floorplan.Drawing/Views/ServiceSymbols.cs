@@ -47,6 +47,9 @@ internal static class ServiceSymbols
                     : PaperBox.Around(at + PaperShapes.Times(intoRoom, PanelDepth / 2), PanelLength, PanelDepth);
                 PanelSymbol.Draw(brush, box);
                 return box.Centre;
+            case ServiceKind.Switch:
+                SwitchSymbol.Draw(brush, off, Radius);
+                return off;
             default:
                 OutletSymbol.Draw(brush, at, service.Wall is null ? new PaperPoint(0, -1) : intoRoom, Radius);
                 return off;
@@ -63,6 +66,7 @@ internal static class ServiceSymbols
         ServiceKind.Hose => "hose",
         ServiceKind.Heater => "water heater",
         ServiceKind.Panel => "power panel",
+        ServiceKind.Switch => "switch",
         _ => "outlet",
     };
 

@@ -2,6 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
+using NetTopologySuite.Geometries;
 
 namespace Floorplan.Model.Shells;
 
@@ -13,12 +14,20 @@ public sealed record ShellWall(Side Side, Length From, Length To, Length At)
 {
     public bool RunsEastWest => Side.RunsEastWest();
 
-    public Length Length => To - From;
+    public Length Run => To - From;
 
     /// <summary>South, north, west, then east; walls that face the same way from the outermost in.</summary>
-    public static IReadOnlyList<ShellWall> Of(Shell shell)
+    public static IReadOnlyList<ShellWall> Of(Shell shell) => Of(shell.Outside);
+
+    /// <summary>Its finished inside face, end to end; itself where the shell has none there.</summary>
+    public ShellWall FinishedIn(Shell shell) => Of(shell.Finished)
+        .Where(f => f.Side == Side && f.From < To && f.To > From)
+        .OrderBy(f => Length.Abs(f.At - At))
+        .FirstOrDefault(this);
+
+    private static IReadOnlyList<ShellWall> Of(Polygon outline)
     {
-        var ring = shell.Outside.ExteriorRing.Coordinates;
+        var ring = outline.ExteriorRing.Coordinates;
         bool counterClockwise = NetTopologySuite.Algorithm.Orientation.IsCCW(ring);
         var walls = new List<ShellWall>();
         for (int i = 0; i + 1 < ring.Length; i++)

@@ -15,7 +15,7 @@ internal static class CutOutDimensions
     public static void Add(WallFace face, IReadOnlyList<CutOut> cuts, DimensionSet set)
     {
         var start = face.Wall.RunsEastWest ? face.Shell.Datum.X : face.Shell.Datum.Y;
-        var (inside, _) = face.Finished;
+        var inside = face.Finished.From;
         set.Add(new DimensionRow(
             Side.South,
             DimensionForm.Running,

@@ -19,6 +19,9 @@ internal sealed class CutOutFaceView : ISheetView
     /// <summary>Paper kept free round the view for labels, mm; own choice.</summary>
     private const double Margin = 12;
 
+    /// <summary>Above a view the figures of its upright rows reach beyond its top.</summary>
+    private const double Top = 19;
+
     private readonly WallFace face;
     private readonly IReadOnlyList<CutOut> cuts;
     private readonly UnitSystem units;
@@ -119,5 +122,5 @@ internal sealed class CutOutFaceView : ISheetView
         DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), at);
     }
 
-    private double Outside(Side side, double denominator) => Math.Max(Margin, dimensions.Depth(side, denominator));
+    private double Outside(Side side, double denominator) => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));
 }

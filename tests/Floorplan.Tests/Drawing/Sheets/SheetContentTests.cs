@@ -89,7 +89,7 @@ public class SheetContentTests
             var request = DrawnPlans.Request(Text(template));
 
             // Sheet 6 shows walls from outside; OpeningsAndFramesTests measures it.
-            foreach (var sheet in SheetSet.Draw(request, [1, 2, 3, 4, 9]))
+            foreach (var sheet in SheetSet.Draw(request, [1, 2, 3, 4, 5, 8, 9]))
             {
                 double denominator = TransformOf(sheet, request).Denominator;
                 Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Text.EndsWith($"1:{denominator:0}", StringComparison.Ordinal) || t.Text.EndsWith($"(1:{denominator:0})", StringComparison.Ordinal));

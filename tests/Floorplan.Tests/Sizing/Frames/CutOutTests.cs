@@ -76,7 +76,7 @@ public sealed class CutOutTests
             """);
         var walls = ShellWall.Of(plan.Shell);
         Assert.Equal(6, walls.Count);
-        Assert.Equal([Mm(9000), Mm(4000), Mm(5000), Mm(6000), Mm(3000), Mm(3000)], walls.Select(w => w.Length));
+        Assert.Equal([Mm(9000), Mm(4000), Mm(5000), Mm(6000), Mm(3000), Mm(3000)], walls.Select(w => w.Run));
         var cuts = CutOuts.Of(plan);
         Assert.Equal(["d1", "d2"], cuts.Select(c => c.Opening.Id));
         Assert.All(cuts, c => Assert.Equal(Side.North, c.Wall.Side));

@@ -1,0 +1,63 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Symbols;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Shells;
+
+namespace Floorplan.Drawing.Sheets.Elevations;
+
+/// <summary>Sheet 7: every outside wall seen from inside, with the heights of benches, sinks, sills, points and openings.</summary>
+public sealed class ElevationsSheet : Sheet
+{
+    public override int Number => 7;
+
+    public override string Name => "elevations";
+
+    public override string Title => "Elevations";
+
+    public override SheetContent Content(SheetRequest request, SheetContent head)
+    {
+        var plan = request.Plan;
+        var standard = DrawingStandard.For(plan.Units);
+        List<InsideFace> faces = [.. ShellWall.Of(plan.Shell).Select(w => new InsideFace(plan, w))];
+        return head with
+        {
+            Description = $"Inside elevations of {SheetHead.Count(faces.Count, "wall")} with the heights of what stands along them.",
+            Views = [.. faces.Select(f => (ISheetView)new ElevationView(f, plan.Units))],
+            Legend =
+            [
+                new LegendEntry("item, see the key", (scene, box) => scene.Rectangle(box, new Pen(standard.Text), Layers.Legend)),
+                new LegendEntry("partition, cut", (scene, box) => scene.Fill(PaperBox.Around(box.Centre, 2, box.Height), Palette.Grey, Layers.Legend)),
+                new LegendEntry("water or electric point", (scene, box) => new SymbolBrush(scene, standard, Layers.Legend).Circle(box.Centre, 1, new Pen(standard.Text))),
+            ],
+            Tables = [.. Tables(plan, faces)],
+            Notes =
+            [
+                "Heights from the finished floor: left of a view openings and ceiling, right of it items and points.",
+                "Shown is what stands along a wall; what stands free in the room is on sheets 1 and 3. Partitions are seen from their end.",
+            ],
+            Cautions = [Cautions.LocalCode],
+        };
+    }
+
+    private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<InsideFace> faces)
+    {
+        List<IReadOnlyList<string>> rows =
+        [
+            .. faces.Where(f => f.Stations.Any()).SelectMany(f => f.Stations.OrderBy(s => s.Item).Select(s => (IReadOnlyList<string>)
+            [
+                FormattableString.Invariant($"{s.Item}"),
+                s.Label,
+                CellText.Of(s.Bottom, plan.Units),
+                CellText.Of(s.Top, plan.Units),
+                s.Workers.Count == 0 ? "" : CellText.Of(s.WorkHeight, plan.Units),
+            ]).Prepend([f.Title])),
+        ];
+        if (rows.Count > 0)
+        {
+            yield return new KeyTable("Items along the walls", ["No", "Item", "Under", "Top", "Work at"], rows);
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Drawing.Sheets.PowerLightAir;
+
+/// <summary>Sheet 5: panels with their working space, outlets, switches, what machines draw, light and air of each room.</summary>
+public sealed class PowerLightAirSheet : Sheet
+{
+    private static readonly ServiceKind[] Kinds = [ServiceKind.Panel, ServiceKind.Outlet, ServiceKind.Switch, ServiceKind.Heater];
+
+    public override int Number => 5;
+
+    public override string Name => "power-light-air";
+
+    public override string Title => "Power, light and air";
+
+    public override SheetContent Content(SheetRequest request, SheetContent head)
+    {
+        var plan = request.Plan;
+        var findings = MarkedFinding.NumberOf(request.Findings, RuleGroup.PowerAndLight);
+        var points = plan.Services.Where(s => Kinds.Contains(s.Kind)).ToList();
+        var view = new PlanView(
+            "Power, light and air",
+            plan,
+            [
+                new StationLayer(plan, StationLook.NumberOnly),
+                new PanelSpaceLayer(plan),
+                new WallLayer(plan),
+                new OpeningLayer(plan),
+                new ServiceLayer(plan, Kinds),
+                new PowerNeedLayer(plan),
+                new FindingLayer(plan, findings),
+                new DatumLayer(plan),
+                new EndMarkLayer(plan),
+                new LightAndAirLayer(plan),
+                new RoomNameLayer(plan),
+            ]);
+        return head with
+        {
+            Description = $"Power, light and air: {SheetHead.Count(points.Count, "point")}, {SheetHead.Count(PowerNeeds.Of(plan).Count(), "machine")} with power, "
+                + $"light and air of {SheetHead.Count(plan.Rooms.Count, "room")}.",
+            Views = [view],
+            Legend = [.. view.Legend],
+            Tables =
+            [
+                .. points.Count > 0 ? [PowerTables.Points(plan, points)] : Array.Empty<KeyTable>(),
+                .. PowerNeeds.Of(plan).Any() ? [PowerTables.Loads(plan)] : Array.Empty<KeyTable>(),
+                PowerTables.Rooms(plan),
+            ],
+            Notes =
+            [
+                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
+                "Circuits, cables and protection are designed by the electrician: the loads are what the machines draw, not what a circuit is sized for.",
+                "Light is the level at the height of the work.",
+            ],
+            Findings = [.. findings.Select(f => f.Line)],
+            Cautions = [Cautions.Power, Cautions.LocalCode],
+        };
+    }
+}

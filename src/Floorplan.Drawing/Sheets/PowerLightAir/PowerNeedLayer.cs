@@ -1,0 +1,32 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Views;
+using Floorplan.Model;
+
+namespace Floorplan.Drawing.Sheets.PowerLightAir;
+
+/// <summary>Beside every machine: what it draws, as written in the plan.</summary>
+internal sealed class PowerNeedLayer(Plan plan) : PlanLayer(plan)
+{
+    public override void Draw(PlanCanvas canvas)
+    {
+        foreach (var (station, need) in PowerNeeds.Of(Plan))
+        {
+            var box = canvas.Transform.ToPaper(station.Bounds);
+            canvas.Labels.Add(new LabelRequest
+            {
+                Id = "power:" + station.Id,
+                Lines = [PowerNeeds.Text(need)],
+                Target = box,
+                Positions = [LabelPosition.Inside, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, .. Sides.AllRound],
+                Priority = LabelPriority.Need,
+                CapHeight = Standard.SmallestHeight,
+                SmallestCapHeight = Standard.SmallestHeight,
+                LeadTo = box.Centre,
+                Optional = true,
+                Layer = Layers.Power,
+                Group = "station:" + station.Id,
+            });
+        }
+    }
+}

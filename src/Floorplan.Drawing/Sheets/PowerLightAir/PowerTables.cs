@@ -1,0 +1,55 @@
+using System.Globalization;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Drawing.Sheets.PowerLightAir;
+
+/// <summary>What the electrician reads: points, loads, and light and air by room.</summary>
+internal static class PowerTables
+{
+    public static KeyTable Points(Plan plan, IReadOnlyList<ServicePoint> points) => new(
+        "Points, from the steel datum",
+        ["Mark", "What", "X", "Y", "Height", "Rating"],
+        [.. points.Select(p => (IReadOnlyList<string>)
+        [
+            ServiceLayer.Mark(p),
+            ServiceSymbols.NameOf(p),
+            CellText.Of((p.At - plan.Shell.Datum).X, plan.Units),
+            CellText.Of((p.At - plan.Shell.Datum).Y, plan.Units),
+            p.Height is { } height ? CellText.Of(height, plan.Units) : "",
+            string.Join(' ', p.Ratings.Select(r => r.ToString()).Concat(p.Words)),
+        ])]);
+
+    public static KeyTable Loads(Plan plan)
+    {
+        var needs = PowerNeeds.Of(plan).ToList();
+        double watts = needs.Where(n => n.Need.Amount is { Unit.Kind: QuantityKind.Power }).Sum(n => n.Need.Amount!.Value.Base);
+        return new KeyTable(
+            "Connected loads, as written in the plan",
+            ["No", "Item", "Room", "Load"],
+            [
+                .. needs.Select(n => (IReadOnlyList<string>)
+                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Label, n.Station.Room.Label, PowerNeeds.Text(n.Need)]),
+                ["", "all together", "", (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW"],
+            ]);
+    }
+
+    public static KeyTable Rooms(Plan plan) => new(
+        "Light and air by room",
+        ["Room", "Light", "Air in", "Air out", "Volume"],
+        [.. plan.Rooms.Select(r => (IReadOnlyList<string>)
+        [
+            r.Label,
+            RoomServices.Lux(plan, r) is { } lux ? RoomServices.Text(lux, plan.Units) : "not said",
+            RoomServices.Air(plan, r, ServiceKind.AirSupply),
+            RoomServices.Air(plan, r, ServiceKind.AirExhaust),
+            Volume(r.AreaSquareMetres * r.CeilingHeight.Metres, plan.Units),
+        ])]);
+
+    private static string Volume(double cubicMetres, UnitSystem units) => units == UnitSystem.Metric
+        ? cubicMetres.ToString("0.0", CultureInfo.InvariantCulture) + " m³"
+        : (cubicMetres / InchPound.CubicMetresPerCubicFoot).ToString("0", CultureInfo.InvariantCulture) + " cu ft";
+}

@@ -1,0 +1,127 @@
+using System.Globalization;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Sheets.PowerLightAir;
+using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Services;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Drawing.Sheets.Schedules;
+
+/// <summary>What is bought, finished, weighed and joined to the outside.</summary>
+internal static class ScheduleTables
+{
+    private static readonly string[] Surfaces = ["floor", "base", "walls", "ceiling"];
+
+    public static KeyTable Items(Plan plan) => new(
+        "Items",
+        ["No", "Item", "Size, L × W × H", "Empty", "Full"],
+        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<string>)
+        [
+            FormattableString.Invariant($"{s.Item}"),
+            s.Label,
+            Size(s, plan.Units),
+            s.WeightEmpty?.ToString() ?? "",
+            s.WeightFull?.ToString() ?? "",
+        ]).Prepend([room.First().Room.Label]))]);
+
+    public static KeyTable Needs(Plan plan) => new(
+        "What items need",
+        ["No", "Item", "Needs"],
+        [.. plan.Stations.Where(s => s.Needs.Count > 0).Select(s => (IReadOnlyList<string>)
+            [FormattableString.Invariant($"{s.Item}"), s.Label, string.Join(", ", s.Needs.Select(Need))])]);
+
+    /// <summary>Surfaces that no room names are left out.</summary>
+    public static KeyTable Finishes(Plan plan)
+    {
+        string[] named = [.. Surfaces.Where(s => plan.Rooms.Any(r => r.Finishes.ContainsKey(s)))];
+        return new KeyTable(
+            named.Length > 0 ? "Rooms and finishes" : "Rooms",
+            ["Room", "Area", "Height", "Keeps", .. named.Select(s => char.ToUpperInvariant(s[0]) + s[1..])],
+            [.. plan.Rooms.Select(r => (IReadOnlyList<string>)
+            [
+                r.Label,
+                RoomNameLayer.Area(r.AreaSquareMetres, plan.Units),
+                CellText.Of(r.CeilingHeight, plan.Units),
+                r.KeepCelsius is { } keep ? Temperature(keep, plan.Units) : "",
+                .. named.Select(s => r.Finishes.GetValueOrDefault(s, "")),
+            ])]);
+    }
+
+    /// <summary>What the plan knows of the load on the shell; null where no item has a weight.</summary>
+    public static KeyTable? Weights(Plan plan)
+    {
+        double empty = Sum(plan, s => s.WeightEmpty ?? s.WeightFull);
+        double full = Sum(plan, s => s.WeightFull ?? s.WeightEmpty);
+        int unknown = plan.Stations.Count(s => s.WeightEmpty is null && s.WeightFull is null);
+        return full == 0 ? null : new KeyTable(
+            "Weights",
+            ["What", "Empty", "Full"],
+            [
+                ["items with a weight", Mass(empty, plan.Units), Mass(full, plan.Units)],
+                [SheetHead.Count(unknown, "item") + " without a weight", "?", "?"],
+            ]);
+    }
+
+    public static KeyTable Connections(Plan plan)
+    {
+        var rows = new List<IReadOnlyList<string>>
+        {
+            Row("Cold water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.ColdWater)), Flow(plan, NeedKind.ColdWater)),
+            Row("Hot water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.HotWater)), Flow(plan, NeedKind.HotWater)),
+            Row("Drain", plan.Stations.Count(s => s.IsWet) + plan.Services.Count(s => s.Kind == ServiceKind.Drain), ""),
+            Row("Power", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.Power)), Power(plan)),
+        };
+        return new KeyTable("Connections to outside, all uses at once", ["What", "Uses", "Together"], [.. rows.Where(r => r[1] != "0")]);
+
+        static IReadOnlyList<string> Row(string what, int uses, string together) => [what, uses.ToString(CultureInfo.InvariantCulture), together];
+    }
+
+    private static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
+        ? $"Ø{CellText.Of(diameter, units)} × {CellText.Of(station.Top - station.Bottom, units)}"
+        : $"{CellText.Of(Length.Max(station.Bounds.Width, station.Bounds.Depth), units)} × {CellText.Of(Length.Min(station.Bounds.Width, station.Bounds.Depth), units)} × {CellText.Of(station.Top - station.Bottom, units)}";
+
+    private static string Need(Need need)
+    {
+        string kind = need.Kind switch
+        {
+            NeedKind.ColdWater => "cold",
+            NeedKind.HotWater => "hot",
+            NeedKind.CompressedAir => "air",
+            _ => need.Kind.ToString().ToLowerInvariant(),
+        };
+        string amount = need.Kind == NeedKind.Power
+            ? PowerNeeds.Text(need)
+            : string.Join(" at ", new[] { need.Amount?.ToString(), need.At?.ToString() }.Where(t => !string.IsNullOrEmpty(t)));
+        return amount.Length == 0 || amount == kind ? kind : $"{kind} {amount}";
+    }
+
+    /// <summary>All uses open at once, in L/min or gpm; empty when none says a flow.</summary>
+    private static string Flow(Plan plan, NeedKind kind)
+    {
+        double perSecond = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == kind && n.Amount is { Unit.Kind: QuantityKind.Flow }).Sum(n => n.Amount!.Value.Base);
+        return perSecond == 0 ? ""
+            : plan.Units == UnitSystem.Metric ? (perSecond * 60_000).ToString("0.#", CultureInfo.InvariantCulture) + " L/min"
+            : (perSecond * 60 / CubicMetresPerGallon).ToString("0.#", CultureInfo.InvariantCulture) + " gpm";
+    }
+
+    private static string Power(Plan plan)
+    {
+        double watts = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == NeedKind.Power && n.Amount is { Unit.Kind: QuantityKind.Power }).Sum(n => n.Amount!.Value.Base);
+        return watts == 0 ? "" : (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW";
+    }
+
+    private static double Sum(Plan plan, Func<Station, Quantity?> weight) => plan.Stations.Select(weight).Where(w => w is { Unit.Kind: QuantityKind.Mass }).Sum(w => w!.Value.Base);
+
+    private static string Mass(double kilograms, UnitSystem units) => units == UnitSystem.Metric
+        ? kilograms.ToString("0", CultureInfo.InvariantCulture) + " kg"
+        : (kilograms / InchPound.KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb";
+
+    private static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Metric
+        ? celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C"
+        : ((celsius * 9 / 5) + 32).ToString("0.#", CultureInfo.InvariantCulture) + " °F";
+
+    /// <summary>US liquid gallon, exact: 231 cubic inches.</summary>
+    private const double CubicMetresPerGallon = 231 * 0.0254 * 0.0254 * 0.0254;
+}

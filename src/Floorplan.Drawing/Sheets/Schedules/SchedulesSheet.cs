@@ -1,0 +1,58 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Sheets.GeneralArrangement;
+using Floorplan.Drawing.Views;
+
+namespace Floorplan.Drawing.Sheets.Schedules;
+
+/// <summary>Sheet 8: lists of items, openings, finishes, weights and connections, beside a key plan with their numbers.</summary>
+public sealed class SchedulesSheet : Sheet
+{
+    public override int Number => 8;
+
+    public override string Name => "schedules";
+
+    public override string Title => "Schedules";
+
+    public override SheetContent Content(SheetRequest request, SheetContent head)
+    {
+        var plan = request.Plan;
+        var view = new PlanView(
+            "Key plan",
+            plan,
+            [new StationLayer(plan, StationLook.NumberOnly), new WallLayer(plan), new OpeningLayer(plan), new EndMarkLayer(plan), new RoomNameLayer(plan)]);
+        return head with
+        {
+            Description = $"Schedules: {SheetHead.Count(plan.Stations.Count, "item")}, {SheetHead.Count(plan.Openings.Count, "opening")}, {SheetHead.Count(plan.Rooms.Count, "room")}.",
+            Views = [view],
+            Tables = [.. Tables(request)],
+            Notes =
+            [
+                "Connections: every use open or running at once, as written in the plan. What is used together, and the size of pipes and cables, is worked out by the plumber and the electrician.",
+                "Empty cells: the plan does not say.",
+            ],
+            Cautions = [Cautions.LocalCode],
+        };
+    }
+
+    private static IEnumerable<KeyTable> Tables(SheetRequest request)
+    {
+        var plan = request.Plan;
+        if (plan.Stations.Count > 0)
+        {
+            yield return ScheduleTables.Items(plan);
+            yield return ScheduleTables.Needs(plan);
+        }
+
+        yield return OpeningTable.Of(plan);
+        yield return ScheduleTables.Finishes(plan);
+        if (ScheduleTables.Weights(plan) is { } weights)
+        {
+            yield return weights;
+        }
+
+        if (ScheduleTables.Connections(plan) is { Rows.Count: > 0 } connections)
+        {
+            yield return connections;
+        }
+    }
+}

@@ -1,0 +1,75 @@
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets;
+using Floorplan.Language.Quantities;
+using Floorplan.Model.Shapes;
+using Floorplan.Tests.Architecture;
+using Floorplan.Tests.Drawing.Support;
+using Xunit;
+
+namespace Floorplan.Tests.Drawing.Sheets;
+
+/// <summary>Sheet 7 shows what stands along each wall where it stands, as seen from inside.</summary>
+public class ElevationTests
+{
+    private const string Plan = """
+        plan "Box"
+          units metric
+        shell shed 6000 x 4000 x 2600
+        room work "Work" dry from west to east
+        door d1 work to outside, south wall, 400 from west, 900 x 2050, swings out
+        window n1 work to outside, north wall, 400 from west, 1200 x 700, sill 1200
+        station bench "Bench" in work, 1500 x 600 x 900, against north wall, 500 from west
+        station island "Island" in work, 1000 x 800 x 850, centred, 2500 from west
+        water w1 cold in work, north wall, 3000 from west, height 1150
+        """;
+
+    [Fact]
+    public void West_is_at_the_left_of_a_north_wall_and_at_the_right_of_a_south_wall_seen_from_inside()
+    {
+        var sheet = DrawnPlans.Draw(Plan, [7]).Single();
+        var walls = sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "wall").Select(p => PaperBox.Of(p.Points)).ToList();
+        Assert.Equal(4, walls.Count);
+
+        var bench = Box(sheet, "station:bench");
+        Assert.True(bench.Centre.X < Holding(walls, bench).Centre.X);
+        var door = Box(sheet, "opening:d1");
+        Assert.True(door.Centre.X > Holding(walls, door).Centre.X);
+    }
+
+    [Fact]
+    public void Heights_are_printed_and_what_stands_free_is_left_out()
+    {
+        var sheet = DrawnPlans.Draw(Plan, [7]).Single();
+        string[] openings = Row(sheet, "dimension:openings");
+        Assert.Contains("2050", openings);
+        Assert.Contains("1200", openings);
+        Assert.Contains("1900", openings);
+        string[] things = Row(sheet, "dimension:things");
+        Assert.Contains("900", things);
+        Assert.Contains("1150", things);
+        Assert.DoesNotContain("850", things);
+        Assert.DoesNotContain(sheet.Items, i => i.Group == "station:island");
+    }
+
+    [Theory]
+    [InlineData("poultry-40ft")]
+    [InlineData("goat-dairy-shed")]
+    [InlineData("vegetable-l-shed")]
+    public void Every_bench_against_an_outside_wall_is_on_the_elevation_of_that_wall(string template)
+    {
+        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var sheet = SheetSet.Draw(request, [7]).Single();
+        var inside = request.Plan.Shell.Finished.EnvelopeInternal;
+        var against = request.Plan.Stations.Where(s => Compass.All.Any(side => side.RunsEastWest()
+            ? Math.Abs(s.Bounds.Of(side).Millimetres - (side == Floorplan.Language.Syntax.Side.North ? inside.MaxY : inside.MinY)) < 1
+            : Math.Abs(s.Bounds.Of(side).Millimetres - (side == Floorplan.Language.Syntax.Side.East ? inside.MaxX : inside.MinX)) < 1)).ToList();
+        Assert.NotEmpty(against);
+        Assert.All(against, s => Assert.Contains(sheet.Items, i => i.Group == "station:" + s.Id));
+    }
+
+    private static string[] Row(SheetScene sheet, string group) => [.. sheet.Items.OfType<TextItem>().Where(t => t.Group == group).Select(t => t.Text)];
+
+    private static PaperBox Box(SheetScene sheet, string group) => PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == group).Points);
+
+    private static PaperBox Holding(IEnumerable<PaperBox> walls, PaperBox thing) => walls.First(w => w.Grown(0.01).Holds(thing));
+}

@@ -1,0 +1,70 @@
+using Floorplan.Drawing.Scene;
+using Floorplan.Tests.Drawing.Support;
+using Xunit;
+
+namespace Floorplan.Tests.Drawing.Sheets;
+
+/// <summary>Sheets 5 and 8: what the electrician and the buyer read, every figure from the plan.</summary>
+public class PowerAndScheduleTests
+{
+    private const string Plan = """
+        plan "Box"
+          units metric
+        shell shed 6000 x 4000 x 2600
+        room work "Work" dry from west to east
+          finish floor "resin", walls "panel"
+        door d1 work to outside, south wall, 400 from west, 900 x 2050, swings out
+        station saw "Bone saw" in work
+          size 800 x 700 x 1500
+          place against north wall, 500 from west
+          needs power 400 V 1.5 kW
+          weight 120 kg empty
+        station tank "Tank" in work
+          size 1000 x 700 x 900
+          place against north wall, 2500 from west
+          needs cold 12 L/min, hot 6 L/min at 60 C, drain, power 230 V 2 kW
+          weight 60 kg empty, 500 kg full
+        panel p1 in work, south wall, 2000 from west, 63 A 400 V three-phase
+        outlet x1 in work, east wall, 500 from south, height 1100, 16 A 230 V, gfci
+        switch k1 in work, south wall, 1500 from west, height 1100
+        light work 540 lux
+        air supply work 300 m3/h
+        """;
+
+    [Fact]
+    public void Loads_points_light_and_air_are_all_there()
+    {
+        string[] texts = Texts(5);
+        Assert.Contains("3.5 kW", texts);
+        Assert.Contains("400 V 1.5 kW", texts);
+        Assert.Contains("power panel", texts);
+        Assert.Contains("switch", texts);
+        Assert.Contains("16 A 230 V gfci", texts);
+        Assert.Contains("540 lux", texts);
+        Assert.Contains("300 m3/h", texts);
+    }
+
+    [Fact]
+    public void The_working_space_of_the_panel_is_drawn_as_deep_as_the_rule_measures_it()
+    {
+        var sheet = DrawnPlans.Draw(Plan, [5]).Single();
+        var space = PaperBox.Of(sheet.Items.OfType<PolylineItem>().Single(p => p.Group == "panel-space:p1").Points);
+
+        // 3 ft deep and 30 in wide (NEC 110.26(A)(1) and (2)), at whatever scale: their ratio stays.
+        Assert.Equal(914.4 / 762, space.Height / space.Width, 6);
+    }
+
+    [Fact]
+    public void Schedules_add_up_what_the_items_say()
+    {
+        string[] texts = Texts(8);
+        Assert.Contains("620 kg", texts);
+        Assert.Contains("180 kg", texts);
+        Assert.Contains("12 L/min", texts);
+        Assert.Contains("6 L/min", texts);
+        Assert.Contains("resin", texts);
+        Assert.Contains("panel", texts);
+    }
+
+    private static string[] Texts(int sheet) => [.. DrawnPlans.Draw(Plan, [sheet]).Single().Items.OfType<TextItem>().Select(t => t.Text)];
+}
