@@ -18,6 +18,9 @@ internal static class HygieneRules
         new RoomsNotSeparated(),
         new DoublesBack(),
         new ToiletOpensOnFood(),
+        new ToiletMissing(),
+        new ToiletsTooFew(),
+        new NoChangingPlace(),
         new AirRunsToClean(),
     ];
 }

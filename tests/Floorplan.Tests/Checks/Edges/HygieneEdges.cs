@@ -8,6 +8,13 @@ internal static class HygieneEdges
     public static IReadOnlyList<Edge> All { get; } =
     [
         new("doubles-back", "a fifth of the way (own assumption)", 20, 20.1, Back, "c", "b") { Set = ("25 %", "15 %") },
+        new("toilets-too-few", "one toilet for 15 people: 29 CFR 1910.141(c)(1), Table J-1", 15, 16, people => Crew(people, 1), "pack") { Set = ("20", "14") },
+        new("toilets-too-few", "two for 35", 35, 36, people => Crew(people, 2), "pack") { Set = ("20", "14") },
+        new("toilets-too-few", "three for 55", 55, 56, people => Crew(people, 3), "pack"),
+        new("toilets-too-few", "four for 80", 80, 81, people => Crew(people, 4), "pack"),
+        new("toilets-too-few", "five for 110", 110, 111, people => Crew(people, 5), "pack"),
+        new("toilets-too-few", "six for 150", 150, 151, people => Crew(people, 6), "pack"),
+        new("toilets-too-few", "above 150 one more for each 40", 190, 191, people => Crew(people, 7), "pack"),
     ];
 
     /// <summary>A walk of 7.5 m in all along one wall: 3 m forward, then the share of it back, then forward again.</summary>
@@ -29,6 +36,18 @@ internal static class HygieneEdges
               a -> c -> b -> d by hand
             """);
     }
+
+    private static string Crew(double people, int toilets) => Invariant($"""
+        plan "Edge"
+          units metric
+          code us
+        shell shed 40 m x 20 m x 4 m
+        room pack "Pack hall" clean from west to east
+        door d1 pack to outside, south wall, centred, 2000 x 2100, swings out
+        day
+          crew pack {people}
+          elsewhere {toilets} toilets, changing room
+        """);
 
     private static string Table(string name, double west) => Invariant($"""
         station {name} in wash
