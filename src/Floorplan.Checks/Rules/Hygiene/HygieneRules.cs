@@ -22,5 +22,7 @@ internal static class HygieneRules
         new ToiletsTooFew(),
         new NoChangingPlace(),
         new AirRunsToClean(),
+        new DrainRunsToClean(),
+        new NoSanitizerNear(),
     ];
 }
