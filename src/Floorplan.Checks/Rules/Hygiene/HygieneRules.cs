@@ -24,5 +24,7 @@ internal static class HygieneRules
         new AirRunsToClean(),
         new DrainRunsToClean(),
         new NoSanitizerNear(),
+        new FinishMissing(),
+        new UnknownFinish(),
     ];
 }
