@@ -17,7 +17,7 @@ internal sealed class ServiceMaker(IReadOnlyDictionary<string, Room> rooms, Name
         {
             if (placed is { Failed: false, Box: { } box })
             {
-                var point = draft.Point with { Room = rooms[placed.Room.Id], At = new PlanPoint(box.West, box.South) };
+                var point = draft.Point with { Room = rooms[placed.Room.Id], At = new PlanPoint(box.West, box.South), RunsToId = Drain(draft.RunsTo) };
                 made.Add(point);
                 water[point.Id] = point;
             }
@@ -36,6 +36,22 @@ internal sealed class ServiceMaker(IReadOnlyDictionary<string, Room> rooms, Name
         }
 
         return [.. made.OrderBy(p => p.Span.Start)];
+    }
+
+    private string? Drain(NameRef? next)
+    {
+        if (next is not { } name)
+        {
+            return null;
+        }
+
+        if (names.Find(name.Id)?.What == "drain")
+        {
+            return name.Id;
+        }
+
+        names.ReportUnknown(name.Id, "drain", name.Span, n => n.What == "drain");
+        return null;
     }
 
     private void AddHung(List<ServicePoint> made, ServiceDraft draft, NameRef on, Dictionary<string, ServicePoint> points)
@@ -62,6 +78,7 @@ internal sealed class ServiceMaker(IReadOnlyDictionary<string, Room> rooms, Name
             made.Add(draft.Point with
             {
                 Room = room,
+                RunsToId = Drain(draft.RunsTo),
                 At = new PlanPoint(Language.Quantities.Length.FromMillimetres(middle.X), Language.Quantities.Length.FromMillimetres(middle.Y)),
             });
         }

@@ -38,6 +38,9 @@ public sealed record ServicePoint
     /// <summary>For drains: depth of the outlet below the finished floor; null when not said.</summary>
     public Length? OutletBelow { get; init; }
 
+    /// <summary>For drains: the id of the drain that its line comes to next; null when not said.</summary>
+    public string? RunsToId { get; init; }
+
     /// <summary>For a hose: its length, and the id of the water point that it hangs on.</summary>
     public Length? HoseLength { get; init; }
 

@@ -67,6 +67,8 @@ public sealed record Station
 
     public bool IsHandSink => Role == StationRole.Sink && Purpose == "hand";
 
+    public bool IsSterilizer => Role == StationRole.Sink && Purpose == "sterilizer";
+
     public bool IsWet => Role == StationRole.Sink || Needs.Any(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater or NeedKind.Drain);
 }
 
@@ -116,6 +118,9 @@ public enum NeedKind
     CompressedAir,
     Ice,
     Steam,
+
+    /// <summary>Water of 82 C near, to dip knives and saws in.</summary>
+    Sterilizer,
 }
 
 /// <summary>Waste per product unit and the id of the bin that it goes to (null when not said).</summary>

@@ -18,6 +18,13 @@ internal static class HygieneRules
         new RoomsNotSeparated(),
         new DoublesBack(),
         new ToiletOpensOnFood(),
+        new ToiletMissing(),
+        new ToiletsTooFew(),
+        new NoChangingPlace(),
         new AirRunsToClean(),
+        new DrainRunsToClean(),
+        new NoSanitizerNear(),
+        new FinishMissing(),
+        new UnknownFinish(),
     ];
 }

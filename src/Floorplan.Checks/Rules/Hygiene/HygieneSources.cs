@@ -13,5 +13,11 @@ internal static class HygieneSources
 
     public static Source SpaceOrTime { get; } = new("Reg (EC) 853/2004 Annex III s.II ch.II(2): steps apart in space or time", Origin.FoundInPublicCopy, Force.Law);
 
+    public static Source ToiletTable { get; } = new("29 CFR 1910.141(c)(1), Table J-1, US CFR: 1 toilet for 1 to 15 people, 2 to 35, 3 to 55, 4 to 80, 5 to 110, 6 to 150, then one for each 40", Origin.FoundInPublicCopy, Force.Law);
+
+    public static Source Lavatories { get; } = new("Regulation (EC) 852/2004, Annex II, chapter I(3): flush lavatories, not opening on food rooms", Origin.FoundInSecondaryCopy, Force.Law);
+
+    public static Source AtLeastOneToilet { get; } = new("Food Code 2022, 5-203.12: at least one toilet", Origin.FromMemory, Force.ModelCode);
+
     public static Source Ranks { get; } = new("Order of classes: dirty, toilet and plant lowest, staff and dry between, clean and cold highest", Origin.OwnAssumption);
 }

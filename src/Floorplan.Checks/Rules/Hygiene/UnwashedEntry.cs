@@ -71,12 +71,13 @@ internal sealed class UnwashedEntry : Rule
     private IEnumerable<Finding> AsDrawn(CheckContext context)
     {
         var sinks = RoomsWithHandSink(context);
+        bool nobodyChanges = NoChangingPlace.Holds(context.Plan);
         foreach (var chain in Journey.Of(context.Space, Stream.People).GroupBy(j => (j.Flow.Span.Start, j.Legs[0].Leg.Chain)))
         {
             var entry = new Entry(sinks);
             foreach (var journey in chain)
             {
-                if (entry.Walk(journey.Rooms, journey.To, journey.Legs[0].Leg.Period == Period.During) is { } fault)
+                if (entry.Walk(journey.Rooms, journey.To, journey.Legs[0].Leg.Period == Period.During) is { } fault && (fault.Unwashed || !nobodyChanges))
                 {
                     string who = journey.Flow.Label.Length == 0 ? "people" : journey.Flow.Label;
                     yield return Found(fault, Severity.Warning, $"{who} reach {Named.Of(fault.Room)} on the way to {Named.Of(journey.To)}",

@@ -10,6 +10,7 @@ internal static class PowerAndLightRules
         new PanelSpace(),
         new OutletUnprotected(),
         new SwitchOutOfReach(),
+        new NoLight(),
         new TooDark(),
         new TooLittleAir(),
     ];

@@ -7,12 +7,13 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class DayParser : StatementParser<DayStatement>
 {
-    public override IReadOnlySet<string> NotYetUsed => Handlers.Keys.Where(k => k != "crew").ToHashSet();
+    public override IReadOnlySet<string> NotYetUsed => Handlers.Keys.Where(k => k is not ("crew" or "elsewhere")).ToHashSet();
 
     protected override IReadOnlyDictionary<string, Action<DayStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<DayStatement, Cursor>>
     {
         ["target"] = Target,
         ["crew"] = Crew,
+        ["elsewhere"] = Elsewhere,
         ["breaks"] = (s, c) => s.Breaks = c.Quantity("how long the breaks are", QuantityKind.Time),
         ["changeover"] = (s, c) => s.Changeover = c.Quantity("how long a changeover takes", QuantityKind.Time),
         ["rate"] = Money,
@@ -49,6 +50,22 @@ internal sealed class DayParser : StatementParser<DayStatement>
             s.Crew.Add(new CrewSyntax(where, count, start.To(c.Before)));
         }
         while (c.NextInList(n => n.Kind == TokenKind.Word));
+    }
+
+    private static void Elsewhere(DayStatement s, Cursor c)
+    {
+        do
+        {
+            if (c.Try("changing"))
+            {
+                s.ChangingElsewhere = c.Expect("room");
+            }
+            else if (c.Number("how many toilets") is { } count && (c.Try("toilets") || c.Expect("toilet")))
+            {
+                s.ToiletsElsewhere = count;
+            }
+        }
+        while (!c.Failed && c.NextInList(n => n.Kind == TokenKind.Number || n.IsWord("changing")));
     }
 
     private static void Money(DayStatement s, Cursor c)

@@ -9,7 +9,7 @@ internal sealed class RoomParser : StatementParser<RoomStatement>
     private static readonly string[] Classes = ["dirty", "clean", "cold", "dry", "staff", "plant", "toilet"];
     private static readonly string[] Surfaces = ["floor", "walls", "ceiling", "base"];
 
-    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "keep", "finish", "finishes" };
+    public override IReadOnlySet<string> NotYetUsed { get; } = new HashSet<string> { "keep" };
 
     protected override IReadOnlyDictionary<string, Action<RoomStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<RoomStatement, Cursor>>
     {

@@ -22,6 +22,7 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
                 c.Expect("floor");
             }
         },
+        ["runs"] = RunsTo,
         ["place"] = (s, c) => PlaceParser.List(c, s.Place),
         ["size"] = (s, c) => s.Size = c.Length("a pipe size"),
     };
@@ -82,6 +83,19 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
         }
 
         return false;
+    }
+
+    /// <summary>Of drains alone: other points have no line that goes on.</summary>
+    private static void RunsTo(ServiceStatement s, Cursor c)
+    {
+        if (s.Keyword.Text != "drain")
+        {
+            c.Error("unknown-detail", $"`runs` is not a detail of `{s.Keyword.Text}`", c.Before, "only a drain runs to another");
+        }
+        else
+        {
+            s.RunsTo = c.Expect("to") ? c.Name("the name of a drain") : null;
+        }
     }
 
     /// <summary>A distance from a side, ratings, or a length that stands alone.</summary>

@@ -9,7 +9,7 @@ internal static class StationDetails
 {
     private const int MostWorkers = 40;
 
-    private static readonly string[] NeedWords = ["cold", "hot", "drain", "power", "air", "ice", "steam"];
+    private static readonly string[] NeedWords = ["cold", "hot", "drain", "power", "air", "ice", "steam", "sterilizer"];
 
     private static readonly QuantityKind[] WaterKinds = [QuantityKind.Flow, QuantityKind.Volume];
     private static readonly QuantityKind[] PowerKinds = [QuantityKind.Power, QuantityKind.Voltage, QuantityKind.Current];

@@ -3,7 +3,7 @@ using Floorplan.Language.Text;
 
 namespace Floorplan.Language.Syntax.Statements;
 
-/// <summary>The day's target, crew, breaks, rates and prices.</summary>
+/// <summary>The day's target, crew, what is elsewhere on the site, breaks, rates and prices.</summary>
 public sealed class DayStatement : Statement
 {
     /// <summary><c>target 120 fish/h for 5 h</c></summary>
@@ -13,6 +13,11 @@ public sealed class DayStatement : Statement
 
     /// <summary><c>crew receiving 3, filleting 4</c></summary>
     public List<CrewSyntax> Crew { get; } = [];
+
+    /// <summary><c>elsewhere 2 toilets, changing room</c>: on the same site, but not in this unit.</summary>
+    public NumberSyntax? ToiletsElsewhere { get; internal set; }
+
+    public bool ChangingElsewhere { get; internal set; }
 
     public QuantitySyntax? Breaks { get; internal set; }
 

@@ -25,6 +25,9 @@ public sealed class ServiceStatement : Statement
     /// <summary><c>outlet 150 below floor</c></summary>
     public LengthSyntax? OutletBelow { get; internal set; }
 
+    /// <summary>The drain that a drain's line comes to next: <c>runs to fd2</c></summary>
+    public NameSyntax? RunsTo { get; internal set; }
+
     /// <summary>Ratings such as <c>100 A</c>.</summary>
     public List<QuantitySyntax> Ratings { get; } = [];
 }

@@ -35,6 +35,7 @@ internal static class NeedReader
         "air" => NeedKind.CompressedAir,
         "ice" => NeedKind.Ice,
         "steam" => NeedKind.Steam,
+        "sterilizer" => NeedKind.Sterilizer,
         _ => null,
     };
 }

@@ -118,7 +118,11 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
             return;
         }
 
-        draft.Day = new Day(day.Target?.Value, day.Hours?.Value, new Dictionary<string, int>(), day.HeadSpan);
+        draft.Day = new Day(day.Target?.Value, day.Hours?.Value, new Dictionary<string, int>(), day.HeadSpan)
+        {
+            ToiletsElsewhere = (int)Math.Clamp(day.ToiletsElsewhere?.Value ?? 0, 0, ushort.MaxValue),
+            ChangingElsewhere = day.ChangingElsewhere,
+        };
         draft.Crew.AddRange(day.Crew.Select(c => (new NameRef(c.Where.Text, c.Where.Span), (int)Math.Clamp(c.Count.Value, 0, ushort.MaxValue))));
     }
 }

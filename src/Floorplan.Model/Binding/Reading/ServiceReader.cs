@@ -37,7 +37,7 @@ internal static class ServiceReader
             Words = words,
             Span = statement.HeadSpan,
         };
-        return new ServiceDraft(point, Ref(statement.Room), Ref(statement.On), PlaceOf(statement));
+        return new ServiceDraft(point, Ref(statement.Room), Ref(statement.On), PlaceOf(statement)) { RunsTo = Ref(statement.RunsTo) };
     }
 
     public static IEnumerable<ServiceDraft> Read(RoomServiceStatement statement)

@@ -8,6 +8,14 @@ internal static class HygieneEdges
     public static IReadOnlyList<Edge> All { get; } =
     [
         new("doubles-back", "a fifth of the way (own assumption)", 20, 20.1, Back, "c", "b") { Set = ("25 %", "15 %") },
+        new("no-sanitizer-near", "3 m: South Africa, Poultry Regulations 2006, reg 14", 3000, 3001, Sterilizer, "bench", "z1") { Set = ("3.5 m", "2.5 m") },
+        new("toilets-too-few", "one toilet for 15 people: 29 CFR 1910.141(c)(1), Table J-1", 15, 16, people => Crew(people, 1), "pack") { Set = ("20", "14") },
+        new("toilets-too-few", "two for 35", 35, 36, people => Crew(people, 2), "pack") { Set = ("20", "14") },
+        new("toilets-too-few", "three for 55", 55, 56, people => Crew(people, 3), "pack"),
+        new("toilets-too-few", "four for 80", 80, 81, people => Crew(people, 4), "pack"),
+        new("toilets-too-few", "five for 110", 110, 111, people => Crew(people, 5), "pack"),
+        new("toilets-too-few", "six for 150", 150, 151, people => Crew(people, 6), "pack"),
+        new("toilets-too-few", "above 150 one more for each 40", 190, 191, people => Crew(people, 7), "pack"),
     ];
 
     /// <summary>A walk of 7.5 m in all along one wall: 3 m forward, then the share of it back, then forward again.</summary>
@@ -29,6 +37,33 @@ internal static class HygieneEdges
               a -> c -> b -> d by hand
             """);
     }
+
+    private static string Sterilizer(double mm) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell shed 9000 x 3000 x 2500
+        room draw "Drawing" clean from west to east
+        door d1 draw to outside, south wall, centred, 900 x 2050, swings out
+        station bench in draw
+          size   1200 x 600 x 900
+          place  against north wall, 100 from west
+          worker south
+          needs  cold 4 L/min, sterilizer, drain
+        sink z1 sterilizer in draw, 300 x 300, against north wall, {1300 + mm} from west
+        """);
+
+    private static string Crew(double people, int toilets) => Invariant($"""
+        plan "Edge"
+          units metric
+          code us
+        shell shed 40 m x 20 m x 4 m
+        room pack "Pack hall" clean from west to east
+        door d1 pack to outside, south wall, centred, 2000 x 2100, swings out
+        day
+          crew pack {people}
+          elsewhere {toilets} toilets, changing room
+        """);
 
     private static string Table(string name, double west) => Invariant($"""
         station {name} in wash

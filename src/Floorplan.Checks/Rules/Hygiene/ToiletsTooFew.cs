@@ -1,0 +1,73 @@
+using System.Globalization;
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+
+namespace Floorplan.Checks.Rules.Hygiene;
+
+internal sealed class ToiletsTooFew : Rule
+{
+    private const string One = "people that one toilet serves";
+
+    /// <summary>How many people 1, 2, 3 … toilets serve; each more serves 40 more (Table J-1).</summary>
+    private static readonly int[] Served = [15, 35, 55, 80, 110, 150];
+
+    private const int EachMore = 40;
+
+    public override string Name => "toilets-too-few";
+
+    public override RuleGroup Group => RuleGroup.Hygiene;
+
+    public override string Says => "The crew that the plan counts is more than its toilets serve, those elsewhere on the site counted in. A figure set by `limit` holds for each toilet.";
+
+    public override string Why => "Where people queue they do without washing their hands.";
+
+    public override string Mend => "Add a toilet, or say under `day` which ones are elsewhere on the site.";
+
+    public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.ToiletTable];
+
+    // A warning, though it is law: mobile crews with toilets near are left out of it, and so are rooms that no two people use at once.
+    public override IReadOnlyList<RuleLimit> Limits => [new(One, Served[0], LimitUnit.Count, Sources[0], Severity.Warning, CodeChoice.Us)];
+
+    public override string Bad => Unit("elsewhere 1 toilet, changing room");
+
+    public override string Good => Unit("elsewhere 2 toilets, changing room");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        int people = Welfare.People(context.Plan);
+        int toilets = Welfare.Toilets(context.Plan);
+        if (people == 0 || toilets == 0 || context.Limit(this) is not { } limit)
+        {
+            yield break;
+        }
+
+        double served = limit.SetBy is null ? ServedBy(toilets) : limit.Value * toilets;
+        if (people > served)
+        {
+            string count = toilets == 1 ? "1 toilet" : $"{toilets} toilets";
+            yield return CheckContext.Find(this, limit, people, Welfare.Places(context.Plan),
+                $"the crew of {people} has {count}, enough for {served.ToString("0", CultureInfo.InvariantCulture)}",
+                "add a room of class `toilet`, or say under `day` which ones are elsewhere on the site", context.Plan.Day!.Span) with
+            {
+                LimitValue = served,
+                Limit = limit.SetBy is null ? $"limit {served.ToString("0", CultureInfo.InvariantCulture)} people for {count} ({Sources[0].Text})" : limit.Text,
+            };
+        }
+    }
+
+    private static int ServedBy(int toilets) => toilets <= Served.Length ? Served[toilets - 1] : Served[^1] + (EachMore * (toilets - Served.Length));
+
+    private static string Unit(string elsewhere) => $"""
+        plan "Large pack shed"
+          units metric
+          code us
+        shell shed 20000 x 8000 x 2700
+        room pack "Packing" clean from west to east
+        door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, opens from inside
+        door d2 pack to outside, south wall, 500 from east, 1000 x 2050, swings out, opens from inside
+        day
+          crew pack 16
+          {elsewhere}
+        """;
+}

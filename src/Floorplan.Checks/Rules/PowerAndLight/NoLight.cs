@@ -1,0 +1,78 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Services;
+
+namespace Floorplan.Checks.Rules.PowerAndLight;
+
+internal sealed class NoLight : Rule
+{
+    public override string Name => "no-light";
+
+    public override RuleGroup Group => RuleGroup.PowerAndLight;
+
+    public override string Says => "The plan gives light for some rooms, and none for a room where people work. A plan that says nothing of light is not looked at.";
+
+    public override string Why => "The electrician fits what the plan counts. A room that was forgotten gets one bulb at the door.";
+
+    public override string Mend => "Say how much light the room is to have: `light ROOM 540 lux`.";
+
+    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("9 CFR 416.2(c), US CFR: light where food is worked on, examined and kept, where tools are washed, and in dressing rooms and toilets", Origin.FromMemory, Force.Law),
+        new("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives", Origin.FoundInPublicCopy, Force.ModelCode),
+    ];
+
+    public override string Bad => Unit("");
+
+    public override string Good => Unit(", gut 220 lux");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var lit = Lit(context.Plan);
+        if (lit.Count == 0)
+        {
+            yield break;
+        }
+
+        var worked = context.Plan.Stations.Where(s => s.Workers.Count > 0).Select(s => s.Room.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var room in context.Plan.Rooms.Where(r => worked.Contains(r.Id) && !lit.Contains(r.Id)))
+        {
+            yield return CheckContext.Find(this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no light, though other rooms have",
+                $"add a line such as: light {room.Id} {context.Light(Lux(context.Plan))}", room.Span, room.Floor.InteriorPoint.Coordinate) with
+            { Limit = $"light where people work ({Sources[0].Text})" };
+        }
+    }
+
+    /// <summary>What the mend proposes: 50 fc, or what that is in whole lux.</summary>
+    private static double Lux(Plan plan) => plan.Units == Language.Quantities.UnitSystem.Metric ? 540 : 50 / Language.Quantities.InchPound.SquareMetresPerSquareFoot;
+
+    private static HashSet<string> Lit(Plan plan) =>
+    [
+        .. plan.Rooms.Where(r => r.Lux is not null).Select(r => r.Id),
+        .. plan.Services.Where(s => s is { Kind: ServiceKind.Light, Room: not null }).Select(s => s.Room!.Id),
+    ];
+
+    private static string Unit(string more) => $"""
+        plan "Roach unit"
+          units metric
+        shell shed 8000 x 3000 x 2500
+        room gut  "Gutting" dirty from west to 4000
+        room pack "Packing" clean from 4000 to east
+        partitions thickness 80
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out
+        station bench "Gutting bench" in gut
+          size 1500 x 600 x 900
+          place against north wall, 1000 from west
+          worker south
+        station table "Packing table" in pack
+          size 1500 x 600 x 900
+          place against north wall, 1000 from west
+          worker south
+        light pack 540 lux{more}
+        """;
+}

@@ -1,0 +1,33 @@
+using Floorplan.Tests.Checks.Support;
+using Xunit;
+
+namespace Floorplan.Tests.Checks.Rules.PowerAndLight;
+
+public sealed class NoLightTests
+{
+    [Fact]
+    public void A_plan_that_says_nothing_of_light_is_left_in_peace() => Assert.Empty(Found("", ""));
+
+    [Fact]
+    public void One_room_lit_and_the_other_forgotten_is_found()
+        => Assert.Equal(["gut"], Assert.Single(Found("", "light pack 540 lux")).Things);
+
+    [Fact]
+    public void Light_said_in_the_room_itself_counts() => Assert.Empty(Found("  light 220 lux", "light pack 540 lux"));
+
+    [Fact]
+    public void A_store_where_nobody_works_may_be_left_out() => Assert.Empty(Found("", "light pack 540 lux, gut 220 lux"));
+
+    private static IReadOnlyList<Floorplan.Checks.Framework.Finding> Found(string inRoom, string light) => CheckedPlan.Check($"""
+        plan "Roach unit"
+          units metric
+        shell shed 12000 x 3000 x 2500
+        room gut "Gutting" dirty from west to 4000
+        {inRoom}
+        room pack "Packing" clean from 4000 to 8000
+        room store "Cartons" dry from 8000 to east
+        station bench "Gutting bench" in gut, 1500 x 600 x 900, against north wall, 1000 from west, worker south
+        station table "Packing table" in pack, 1500 x 600 x 900, against north wall, 1000 from west, worker south
+        {light}
+        """, "no-light");
+}
