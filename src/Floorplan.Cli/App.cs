@@ -47,6 +47,7 @@ public static class App
             NewCommand.Build(host),
             CheckCommand.Build(host),
             DrawCommand.Build(host),
+            CompareCommand.Build(host),
             ExplainCommand.Build(host),
             RulesCommand.Build(host),
             FormatCommand.Build(host),

@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Model;
+using Floorplan.Model.Comparing;
 using Floorplan.Model.Space;
 using Floorplan.Sizing.Frames;
 
@@ -11,4 +12,10 @@ public sealed record SheetRequest(Plan Plan, IFloorSpace Space, IReadOnlyList<Fi
 {
     /// <summary>How the frames are cut from stock bars, one a section; empty leaves it off the sheets.</summary>
     public IReadOnlyList<StockPlan> Stock { get; init; } = [];
+
+    /// <summary>What differs from another revision, to be clouded and listed; empty draws the plan alone.</summary>
+    public IReadOnlyList<PlanChange> Changes { get; init; } = [];
+
+    /// <summary>That revision, as a person names it: <c>revision A</c> or a file name.</summary>
+    public string Since { get; init; } = "";
 }

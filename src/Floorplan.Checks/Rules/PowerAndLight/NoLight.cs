@@ -1,7 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
-using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;

@@ -32,6 +32,7 @@ public sealed class FlowAndHygieneSheet : Sheet
                 new FlowLayer(plan, legs),
                 new CrossingLayer(plan, crossings),
                 new FindingLayer(plan, findings),
+                .. RevisionLayer.For(request),
                 new FlowEndLayer(plan, legs),
                 new EndMarkLayer(plan),
                 new RoomNameLayer(plan),

@@ -32,6 +32,7 @@ public sealed class PowerLightAirSheet : Sheet
                 new ServiceLayer(plan, Kinds),
                 new PowerNeedLayer(plan),
                 new FindingLayer(plan, findings),
+                .. RevisionLayer.For(request),
                 new DatumLayer(plan),
                 new EndMarkLayer(plan),
                 new LightAndAirLayer(plan),

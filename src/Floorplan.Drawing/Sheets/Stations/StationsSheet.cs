@@ -29,6 +29,7 @@ public sealed class StationsSheet : Sheet
                 new WallLayer(plan),
                 new OpeningLayer(plan),
                 new FindingLayer(plan, findings),
+                .. RevisionLayer.For(request),
                 new EndMarkLayer(plan),
                 new RoomNameLayer(plan),
             ]);

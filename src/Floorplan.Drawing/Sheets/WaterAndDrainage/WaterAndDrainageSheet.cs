@@ -36,6 +36,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 new LevelLayer(plan),
                 new NeedLayer(plan),
                 new FindingLayer(plan, findings),
+                .. RevisionLayer.For(request),
                 new DatumLayer(plan),
                 new EndMarkLayer(plan),
                 new RoomNameLayer(plan),

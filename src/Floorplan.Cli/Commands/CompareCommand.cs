@@ -1,0 +1,69 @@
+using System.CommandLine;
+using Floorplan.Checks.Framework;
+using Floorplan.Cli.Hosting;
+using Floorplan.Cli.Input;
+using Floorplan.Cli.Output;
+using Floorplan.Model.Comparing;
+
+namespace Floorplan.Cli.Commands;
+
+/// <summary>Says what differs between two revisions of a plan, in words and numbers.</summary>
+internal static class CompareCommand
+{
+    public static Command Build(Host host)
+    {
+        var was = new Argument<string>("OLD") { HelpName = "OLD", Description = "The plan as it was." };
+        var now = new Argument<string>("NEW") { HelpName = "NEW", Description = "The plan as it is." };
+        var command = new Command("compare", "Say what moved, appeared, vanished or changed between two revisions of a plan, and which findings came and went.") { was, now };
+        command.SetAction(parsed => Run(host, parsed.GetValue(was)!, parsed.GetValue(now)!));
+        return command;
+    }
+
+    private static int Run(Host host, string was, string now)
+    {
+        var (old, fresh) = (Checked.Read(was, host), Checked.Read(now, host));
+        foreach (var input in new[] { old, fresh }.Where(i => i.Examination?.Plan is null))
+        {
+            CheckText.Write(Page.OfError(host), input);
+            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Input.Name}: {input.Input.Problem ?? "nothing is compared until the text is mended"}");
+        }
+
+        if (old.Examination is not { Plan: { } before } || fresh.Examination is not { Plan: { } after })
+        {
+            return Math.Max(old.ExitCode, fresh.ExitCode);
+        }
+
+        var page = Page.OfOutput(host);
+        var changes = PlanComparison.Of(before, after).Changes;
+        foreach (var change in changes)
+        {
+            page.Line(Sign(change.Kind), change.Text);
+        }
+
+        Findings(page, old.Examination, fresh.Examination);
+        page.Line($"{was} to {now}: {(changes.Count == 0 ? "nothing differs" : FindingCounts.Words(changes.Count, "difference"))}");
+        return ExitCode.Fine;
+    }
+
+    private static void Findings(Page page, Examination old, Examination fresh)
+    {
+        var before = old.Findings.Where(f => f.AcceptedBy is null).ToLookup(f => (f.Rule, f.Message));
+        var after = fresh.Findings.Where(f => f.AcceptedBy is null).ToLookup(f => (f.Rule, f.Message));
+        foreach (var finding in fresh.Findings.Where(f => f.AcceptedBy is null && !before.Contains((f.Rule, f.Message))))
+        {
+            page.Line(new Piece("! ", finding.Severity.Tone()), $"new {finding.Weight}: {finding.Message} [{finding.Rule}]");
+        }
+
+        foreach (var finding in old.Findings.Where(f => f.AcceptedBy is null && !after.Contains((f.Rule, f.Message))))
+        {
+            page.Line(new Piece("* ", Tone.Good), $"gone: {finding.Weight}: {finding.Message} [{finding.Rule}]");
+        }
+    }
+
+    private static Piece Sign(ChangeKind kind) => kind switch
+    {
+        ChangeKind.Appeared => new Piece("+ ", Tone.Good),
+        ChangeKind.Vanished => new Piece("- ", Tone.Error),
+        _ => new Piece("~ ", Tone.Strong),
+    };
+}
