@@ -1,6 +1,5 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model.Rooms;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 

@@ -1,7 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
-using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
@@ -48,7 +48,7 @@ internal sealed class NoLight : Rule
     }
 
     /// <summary>What the mend proposes: 50 fc, or what that is in whole lux.</summary>
-    private static double Lux(Plan plan) => plan.Units == Language.Quantities.UnitSystem.Metric ? 540 : 50 / Language.Quantities.InchPound.SquareMetresPerSquareFoot;
+    private static double Lux(Plan plan) => plan.Units == UnitSystem.Metric ? 540 : 50 / InchPound.SquareMetresPerSquareFoot;
 
     private static HashSet<string> Lit(Plan plan) =>
     [
