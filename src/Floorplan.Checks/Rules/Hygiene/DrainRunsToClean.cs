@@ -27,6 +27,8 @@ internal sealed class DrainRunsToClean : Rule
         HygieneSources.Ranks,
     ];
 
+    public override IReadOnlyList<string> GivesWayTo => ["toilet-drain-joins"];
+
     public override string Bad => Unit("fd2");
 
     public override string Good => Unit("fd1");

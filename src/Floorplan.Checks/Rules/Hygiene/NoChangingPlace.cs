@@ -38,7 +38,7 @@ internal sealed class NoChangingPlace : Rule
         yield return CheckContext.Find(this, Severity.Warning, [.. rooms.Select(r => r.Id)],
             $"nobody who works in {Named.List(rooms.Select(Named.Of))} has a room to change in",
             "carve a room of class `staff` at the entrance, or say under `day`: elsewhere changing room", context.Plan.Day!.Span, rooms[0].Floor.InteriorPoint.Coordinate) with
-        { Limit = $"a place to change ({Sources[0].Text})" };
+        { Limit = $"a place to change ({Sources[context.Plan.Head.Code == CodeChoice.Us ? 1 : 0].Text})" };
     }
 
     /// <summary>Whether a plan has this fault.</summary>

@@ -60,13 +60,14 @@ internal sealed class RawReturnsCross : Rule
         var clean = Journey.Of(context.Space, Stream.Product).Where(j => ReturnWays.IsClean(j.FromRoom))
             .SelectMany(j => j.Legs.Select(l => (l.Leg, Journey: j)))
             .ToDictionary(p => (object)p.Leg, p => p.Journey, ReferenceEqualityComparer.Instance);
+        var told = ways.Entries.ToDictionary(e => (e.Journey.Flow.Span.Start, e.Journey.Legs[0].Leg.Chain), e => e.Room);
         return context.Space.Meetings
             .Select(m => m.First.Flow.Stream == Stream.Returns ? (Back: m.First, Product: m.Second, m.At, m.SharedMm) : (Back: m.Second, Product: m.First, m.At, m.SharedMm))
             .Where(m => m.Back.Flow.Stream == Stream.Returns && m.Back.Leg.Period == m.Product.Leg.Period
                 && clean.ContainsKey(m.Product.Leg) && ways.IsUnwashed(m.Back.Leg)
                 && m.Product.Leg.Carriage.Kind is not (CarriageKind.Pump or CarriageKind.Chute))
             .Select(m => new Crossing(m.Back, m.Product, clean[m.Product.Leg], m.At, m.SharedMm, RoomAt(context.Plan.Rooms, m.At)))
-            .Where(c => !ReturnWays.IsClean(c.Room) && !IsToldOf(ways, c.Back, c.On))
+            .Where(c => !ReturnWays.IsClean(c.Room) && !IsToldOf(told, c))
             .GroupBy(c => (Back: c.Back.Flow.Span.Start, c.Back.Leg.Chain, Product: c.On.Flow.Span.Start, Place: c.Doors.FirstOrDefault()?.Id ?? c.Room?.Id))
             .Select(g => Found(context, g.MaxBy(c => c.SharedMm)!));
     }
@@ -83,8 +84,8 @@ internal sealed class RawReturnsCross : Rule
     }
 
     /// <summary>Things that come in where clean product leaves are told of by the room that they come into.</summary>
-    private static bool IsToldOf(ReturnWays ways, LegRoute back, Journey product)
-        => ways.Entries.Exists(e => ReferenceEquals(e.Journey.Flow, back.Flow) && e.Journey.Legs[0].Leg.Chain == back.Leg.Chain && product.Rooms.Any(r => r?.Id == e.Room.Id));
+    private static bool IsToldOf(Dictionary<(int Flow, int Chain), Room> told, Crossing c)
+        => told.TryGetValue((c.Back.Flow.Span.Start, c.Back.Leg.Chain), out var room) && c.On.Rooms.Any(r => r?.Id == room.Id);
 
     private static string What(Flow flow) => flow.Label.Length == 0 ? "returns" : flow.Label;
 

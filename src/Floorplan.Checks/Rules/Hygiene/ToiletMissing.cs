@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
@@ -32,8 +33,15 @@ internal sealed class ToiletMissing : Rule
         yield return CheckContext.Find(this, Severity.Warning, Welfare.Places(context.Plan),
             $"no toilet is planned for the crew of {people}",
             "add a room of class `toilet`, or say under `day` what the site has, such as: elsewhere 1 toilet", context.Plan.Day!.Span) with
-        { Limit = $"at least one toilet ({Sources[0].Text})" };
+        { Limit = $"at least one toilet ({Under(context.Plan.Head.Code).Text})" };
     }
+
+    private static Source Under(CodeChoice code) => code switch
+    {
+        CodeChoice.Us => HygieneSources.ToiletTable,
+        CodeChoice.Eu => HygieneSources.Lavatories,
+        _ => HygieneSources.AtLeastOneToilet,
+    };
 
     private static string Unit(string elsewhere) => $"""
         plan "Char unit"

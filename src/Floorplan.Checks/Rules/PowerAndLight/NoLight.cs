@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 
@@ -40,14 +41,15 @@ internal sealed class NoLight : Rule
         var worked = context.Plan.Stations.Where(s => s.Workers.Count > 0).Select(s => s.Room.Id).ToHashSet(StringComparer.Ordinal);
         foreach (var room in context.Plan.Rooms.Where(r => worked.Contains(r.Id) && !lit.Contains(r.Id)))
         {
+            string line = $"light {room.Id} {context.Light(Lux(context.Plan))}";
             yield return CheckContext.Find(this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no light, though other rooms have",
-                $"add a line such as: light {room.Id} {context.Light(Lux(context.Plan))}", room.Span, room.Floor.InteriorPoint.Coordinate) with
-            { Limit = $"light where people work ({Sources[0].Text})" };
+                $"add a line such as: {line}", room.Span, room.Floor.InteriorPoint.Coordinate) with
+            { Limit = $"light where people work ({Sources[0].Text})", NewLine = line };
         }
     }
 
     /// <summary>What the mend proposes: 50 fc, or what that is in whole lux.</summary>
-    private static double Lux(Plan plan) => plan.Units == Language.Quantities.UnitSystem.Metric ? 540 : 50 / Language.Quantities.InchPound.SquareMetresPerSquareFoot;
+    private static double Lux(Plan plan) => plan.Units == UnitSystem.Metric ? 540 : 50 / InchPound.SquareMetresPerSquareFoot;
 
     private static HashSet<string> Lit(Plan plan) =>
     [

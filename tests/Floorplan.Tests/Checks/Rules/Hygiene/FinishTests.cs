@@ -10,12 +10,12 @@ public sealed class FinishTests
     private const string Whole = "finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\"";
 
     [Fact]
-    public void A_sketch_without_finishes_is_left_in_peace() => Assert.Empty(Found("", "", "").Where(f => f.Rule == "finish-missing"));
+    public void A_sketch_without_finishes_is_left_in_peace() => Assert.Empty(Found("", "", ""));
 
     [Fact]
     public void A_plan_with_a_crew_and_no_finish_gets_one_note_for_all()
     {
-        var finding = Assert.Single(Found("", "", "day\n  crew gut 1"), f => f.Rule == "finish-missing");
+        var finding = Assert.Single(Found("", "", "day\n  crew gut 1"));
 
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Equal(["gut", "pack"], finding.Things);

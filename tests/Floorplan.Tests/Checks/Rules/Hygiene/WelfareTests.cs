@@ -22,6 +22,18 @@ public sealed class WelfareTests
     public void A_toilet_room_and_a_staff_room_count()
         => Assert.Empty(Found("crew make 2", "room wc \"Toilet\" toilet area 1200 x 1500, in make, corner north-west\nroom lobby \"Change\" staff area 1200 x 1500, in make, corner south-west"));
 
+    [Theory]
+    [InlineData("us", "29 CFR 1910.141(c)(1)", "9 CFR 416.2(h)")]
+    [InlineData("eu", "852/2004, Annex II, chapter I(3)", "852/2004 Annex II ch.III")]
+    [InlineData("none", "Food Code 2022, 5-203.12", "852/2004 Annex II ch.III")]
+    public void Each_code_is_named_with_its_own_text(string code, string toilet, string change)
+    {
+        var all = CheckedPlan.Check(Plan("crew make 2", "", "").Replace("code us", "code " + code));
+
+        Assert.Contains(toilet, all.Single(f => f.Rule == "toilet-missing").Limit);
+        Assert.Contains(change, all.Single(f => f.Rule == "no-changing-place").Limit);
+    }
+
     [Fact]
     public void A_crew_at_a_station_works_in_its_room()
         => Assert.Contains("no-changing-place", Found("crew vat 1"));

@@ -18,6 +18,15 @@ public sealed class NoLightTests
     [Fact]
     public void A_store_where_nobody_works_may_be_left_out() => Assert.Empty(Found("", "light pack 540 lux, gut 220 lux"));
 
+    [Fact]
+    public void The_line_that_it_proposes_mends_it_and_is_bright_enough()
+    {
+        string line = Assert.Single(Found("", "light pack 540 lux")).NewLine!;
+
+        Assert.Equal("light gut 540 lux", line);
+        Assert.Empty(Found("", "light pack 540 lux\n" + line));
+    }
+
     private static IReadOnlyList<Floorplan.Checks.Framework.Finding> Found(string inRoom, string light) => CheckedPlan.Check($"""
         plan "Roach unit"
           units metric
