@@ -15,5 +15,6 @@ internal static class WaterAndDrainRules
         new HandSinkTooFar(),
         new HandSinkMissing(),
         new SinkBlocked(),
+        new HoseMissesFloor(),
     ];
 }

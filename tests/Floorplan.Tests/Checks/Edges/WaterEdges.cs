@@ -22,6 +22,8 @@ internal static class WaterEdges
         new("hand-sink-too-far", "25 ft, code eu", 25 * Foot, (25 * Foot) + 1, mm => SinkAlong(mm, "eu"), "bench", "s1") { Lighter = 3000, Set = ("8 m", "7 m") },
         new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code eu", 3000, 3001, mm => SinkAlong(mm, "eu"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
         new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code none", 3000, 3001, mm => SinkAlong(mm, "none"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+        // A person's middle keeps 225 mm off the walls: half of the 450 mm that the floor's own movers take (ANSUR II).
+        new("hose-misses-floor", "a jet of 2 m past the nozzle (own assumption)", 2000, 2010, Hose, "wash", "hz1") { Set = ("2.5 m", "1.5 m"), Within = 6 },
         new("sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right", "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
     ];
 
@@ -54,6 +56,18 @@ internal static class WaterEdges
 
     /// <summary>A drain in the middle of a floor of 12 to 5 lies half a diagonal, 13, from the corners.</summary>
     private static string HalfDiagonal(double far) => OneDrain(2 * far * 12 / 13, 2 * far * 5 / 13);
+
+    /// <summary>Floor that goes on so far past the end of a hose: both ends of its way lie 225 mm off the north wall, and it is as long as the floor less 225 mm at each end.</summary>
+    private static string Hose(double past) => Invariant($"""
+        plan "Edge"
+          units metric
+          code eu
+        shell shed {5000 + past + 450 + 200:0.####} x 650 x 2800
+        room wash "Wash" dirty from west to east
+        door d1 wash to outside, west wall, centred, 400 x 2050, slides
+        water w1 cold in wash, north wall, 225 from west, height 1200
+        hose hz1 on w1, 5 m
+        """);
 
     private static string Falls(double run, double floor, double outlet)
     {
