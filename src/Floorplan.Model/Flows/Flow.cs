@@ -24,7 +24,11 @@ public enum Stream
 public sealed record Leg(Stop From, Stop To, Carriage Carriage, Period Period, int Chain, SourceSpan Span);
 
 /// <param name="Width">Width of a trolley or belt; null when not said.</param>
-public sealed record Carriage(CarriageKind Kind, Length? Width);
+public sealed record Carriage(CarriageKind Kind, Length? Width)
+{
+    /// <summary>Of a trolley, the way it is pushed; null when not said.</summary>
+    public Length? Length { get; init; }
+}
 
 public enum CarriageKind
 {

@@ -13,5 +13,6 @@ internal static class GettingOutRules
         new OneExitOnly(),
         new ExitDoorNarrow(),
         new StepAtDoor(),
+        new TrolleyCannotTurn(),
     ];
 }

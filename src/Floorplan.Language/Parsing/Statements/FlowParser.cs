@@ -43,10 +43,16 @@ internal sealed class FlowParser : StatementParser<FlowStatement>
         WordSyntax? carriage = null;
         WordSyntax? period = null;
         LengthSyntax? width = null;
+        LengthSyntax? length = null;
         if (!c.Failed && c.Try("by") && (carriage = c.Word("a carriage", Carriages)) is not null && c.AtNumber)
         {
             width = c.Length("a width");
             c.Expect("wide");
+            if (!c.Failed && c.AtNumber)
+            {
+                length = c.Length("a length");
+                c.Expect("long");
+            }
         }
 
         while (!c.AtEnd)
@@ -66,7 +72,7 @@ internal sealed class FlowParser : StatementParser<FlowStatement>
 
         if (stops.Count > 1)
         {
-            s.Chains.Add(new ChainSyntax(stops, carriage, width, period, start.To(c.Before)));
+            s.Chains.Add(new ChainSyntax(stops, carriage, width, length, period, start.To(c.Before)));
         }
 
         found.Add(new DetailSyntax("", start.To(c.Before)));

@@ -12,7 +12,7 @@ public sealed class FlowStatement : Statement
     public List<ChainSyntax> Chains { get; } = [];
 }
 
-/// <summary><c>gutting -> h1 -> chill  by trolley 600 wide, after work</c></summary>
+/// <summary><c>gutting -> h1 -> chill  by trolley 600 wide 900 long, after work</c></summary>
 /// <param name="Carriage"><c>hand</c>, <c>trolley</c>, <c>rail</c>, <c>conveyor</c>, <c>chute</c> or <c>pump</c>; null when not said.</param>
 /// <param name="Period"><c>before</c>, <c>during</c> or <c>after</c>; null when not said.</param>
-public sealed record ChainSyntax(IReadOnlyList<NameSyntax> Stops, WordSyntax? Carriage, LengthSyntax? Width, WordSyntax? Period, SourceSpan Span);
+public sealed record ChainSyntax(IReadOnlyList<NameSyntax> Stops, WordSyntax? Carriage, LengthSyntax? Width, LengthSyntax? Length, WordSyntax? Period, SourceSpan Span);

@@ -25,7 +25,7 @@ internal static class FlowReader
     private static Carriage? CarriageOf(ChainSyntax chain) => chain.Carriage?.Text switch
     {
         "hand" => new Carriage(CarriageKind.Hand, null),
-        "trolley" => new Carriage(CarriageKind.Trolley, chain.Width?.Value),
+        "trolley" => new Carriage(CarriageKind.Trolley, chain.Width?.Value) { Length = chain.Length?.Value },
         "rail" => new Carriage(CarriageKind.Rail, null),
         "conveyor" => new Carriage(CarriageKind.Conveyor, chain.Width?.Value),
         "chute" => new Carriage(CarriageKind.Chute, null),

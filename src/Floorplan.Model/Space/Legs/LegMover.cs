@@ -7,7 +7,7 @@ namespace Floorplan.Model.Space.Legs;
 internal static class LegMover
 {
     /// <summary>Width of a trolley when the plan does not say: 600 mm, common practice, no source.</summary>
-    private const double TrolleyWidth = 600;
+    public const double TrolleyWidth = 600;
 
     /// <summary>The movers to try, widest first: somebody who carries turns sideways where arms full do not pass.</summary>
     public static IReadOnlyList<Mover> Of(Flow flow, Leg leg) => leg.Carriage.Kind switch
