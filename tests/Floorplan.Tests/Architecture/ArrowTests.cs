@@ -13,7 +13,8 @@ public class ArrowTests
         ["Floorplan.Model"] = ["Floorplan.Language"],
         ["Floorplan.Checks"] = ["Floorplan.Model"],
         ["Floorplan.Drawing"] = ["Floorplan.Checks", "Floorplan.Model"],
-        ["Floorplan.Cli"] = ["Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model"],
+        ["Floorplan.Print"] = ["Floorplan.Drawing"],
+        ["Floorplan.Cli"] = ["Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model", "Floorplan.Print"],
     };
 
     public static TheoryData<string> Projects => [.. Arrows.Keys];
