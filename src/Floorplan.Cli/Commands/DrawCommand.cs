@@ -5,7 +5,7 @@ using Floorplan.Cli.Output;
 
 namespace Floorplan.Cli.Commands;
 
-/// <summary>Draws plans as sheets, with their findings marked.</summary>
+/// <summary>Draws plans as sheets, with their findings marked, and writes their schedules and a page that lists all.</summary>
 internal static class DrawCommand
 {
     public static Command Build(Host host)
@@ -18,12 +18,19 @@ internal static class DrawCommand
             DefaultValueFactory = _ => "out",
         };
         var sheets = SheetNumbers.Build();
-        var command = new Command("draw", "Check a plan and draw its sheets as SVG files.") { files, output, sheets };
-        command.SetAction(parsed => Run(host, parsed.GetValue(files)!, parsed.GetValue(output)!, parsed.GetValue(sheets) ?? []));
+        var formats = DrawFormats.Build();
+        var dpi = Dpi.Build();
+        var command = new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") { files, output, sheets, formats, dpi };
+        command.SetAction(parsed =>
+        {
+            int[] numbers = parsed.GetValue(sheets) ?? [];
+            var writer = new DrawingWriter(host, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0 ? numbers : null);
+            return Run(host, parsed.GetValue(files)!, writer);
+        });
         return command;
     }
 
-    private static int Run(Host host, IReadOnlyList<string> files, string folder, int[] sheets)
+    private static int Run(Host host, IReadOnlyList<string> files, DrawingWriter writer)
     {
         List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
         if (SameNameTwice(all) is { } twice)
@@ -32,13 +39,14 @@ internal static class DrawCommand
             return ExitCode.CouldNotRun;
         }
 
-        if (File.Exists(host.Full(folder)))
+        if (File.Exists(host.Full(writer.Folder)))
         {
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{folder}: this is a file; --out names a folder");
+            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{writer.Folder}: this is a file; --out names a folder");
             return ExitCode.CouldNotRun;
         }
 
-        int exit = all.Max(c => Draw(host, c, folder, sheets));
+        int exit = all.Max(c => Draw(host, c, writer));
+        exit = Math.Max(exit, writer.WriteIndex());
         if (all.Any(c => c.Examination?.Plan is not null))
         {
             Page.OfOutput(host).Line(new Piece(CheckText.Caution, Tone.Quiet));
@@ -47,7 +55,7 @@ internal static class DrawCommand
         return exit;
     }
 
-    private static int Draw(Host host, Checked input, string folder, int[] sheets)
+    private static int Draw(Host host, Checked input, DrawingWriter writer)
     {
         var error = Page.OfError(host);
         if (input.Examination is not { } examination)
@@ -75,28 +83,7 @@ internal static class DrawCommand
         }
 
         CheckText.WriteSummary(page, input.Input.Name, examination);
-        return Write(host, input, folder, sheets);
-    }
-
-    // Without the option the list is empty: all sheets.
-    private static int Write(Host host, Checked input, string folder, int[] sheets)
-    {
-        int exit = input.ExitCode;
-        foreach (var (name, svg) in SheetFiles.Draw(input.Examination!, sheets.Length > 0 ? sheets : null))
-        {
-            string file = Path.Combine(folder, $"{input.Input.BaseName}-{name}.svg");
-            if (WholeFile.Replace(host.Full(file), svg) is { } problem)
-            {
-                Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{file}: {problem}");
-                exit = ExitCode.CouldNotRun;
-            }
-            else
-            {
-                Page.OfOutput(host).Line("  wrote ", new Piece(file, Tone.Strong));
-            }
-        }
-
-        return exit;
+        return Math.Max(input.ExitCode, writer.Write(input));
     }
 
     private static string? SameNameTwice(IEnumerable<Checked> all)

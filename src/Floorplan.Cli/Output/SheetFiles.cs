@@ -4,7 +4,7 @@ using Floorplan.Drawing.Svg;
 
 namespace Floorplan.Cli.Output;
 
-/// <summary>The sheets of an examined plan as SVG text, all drawn before the first is written.</summary>
+/// <summary>The sheets of an examined plan as SVG text, for the gallery.</summary>
 internal static class SheetFiles
 {
     /// <param name="numbers">Null for all.</param>

@@ -7,7 +7,10 @@ namespace Floorplan.Cli.Output;
 internal static class WholeFile
 {
     /// <summary>Replaces a file that is there, keeping its permissions; a link keeps pointing at what it points at.</summary>
-    public static string? Replace(string path, string content) => Write(path, content, overwrite: true);
+    public static string? Replace(string path, string content) => Replace(path, Bytes(content));
+
+    /// <inheritdoc cref="Replace(string, string)"/>
+    public static string? Replace(string path, byte[] content) => Write(path, content, overwrite: true);
 
     /// <summary>Replaces the file that a plan was read from, with the byte order mark that it had.</summary>
     public static string? Replace(PlanText read, string content)
@@ -17,10 +20,12 @@ internal static class WholeFile
     }
 
     /// <summary>Refuses when something is there already.</summary>
-    public static string? Create(string path, string content) => Write(path, content, overwrite: false);
+    public static string? Create(string path, string content) => Write(path, Bytes(content), overwrite: false);
+
+    private static byte[] Bytes(string content) => new UTF8Encoding(false).GetBytes(content);
 
     // Null when written, else a sentence that says why not.
-    private static string? Write(string path, string content, bool overwrite)
+    private static string? Write(string path, byte[] content, bool overwrite)
     {
         string? temporary = null;
         try
@@ -29,7 +34,7 @@ internal static class WholeFile
             string folder = Path.GetDirectoryName(target)!;
             Directory.CreateDirectory(folder);
             temporary = Path.Combine(folder, $".{Path.GetRandomFileName()}.tmp");
-            File.WriteAllText(temporary, content, new UTF8Encoding(false));
+            File.WriteAllBytes(temporary, content);
             if (overwrite && !OperatingSystem.IsWindows() && File.Exists(target))
             {
                 File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));

@@ -102,7 +102,7 @@ public static class SheetComposer
 
         bool complete = new TextColumns(layout.Columns, standard).Fill(blocks, scene);
         SceneHatches.Draw(scene);
-        var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items]);
+        var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items], layout.Denominator);
         return new Drawing(layout, sheet, complete, placed.Count == 0 ? 0 : placed.Count(p => p.Outcome != LabelOutcome.AtTarget) / (double)placed.Count);
     }
 

@@ -3,4 +3,5 @@ namespace Floorplan.Drawing.Scene;
 /// <summary>One finished sheet, ready for a writer. Items are in painting order.</summary>
 /// <param name="Name">File name without extension, such as <c>1-general-arrangement</c>.</param>
 /// <param name="Description">For people who cannot see it: what the sheet shows, in a sentence.</param>
-public sealed record SheetScene(string Name, string Title, string Description, double WidthMm, double HeightMm, IReadOnlyList<SceneItem> Items);
+/// <param name="Denominator">The scale of its views is 1 to this: a paper millimetre is so many millimetres of the thing drawn.</param>
+public sealed record SheetScene(string Name, string Title, string Description, double WidthMm, double HeightMm, IReadOnlyList<SceneItem> Items, double Denominator = 1);

@@ -15,7 +15,8 @@ public class ArrowTests
         ["Floorplan.Arrange"] = ["Floorplan.Sizing"],
         ["Floorplan.Checks"] = ["Floorplan.Model"],
         ["Floorplan.Drawing"] = ["Floorplan.Checks", "Floorplan.Model", "Floorplan.Sizing"],
-        ["Floorplan.Cli"] = ["Floorplan.Arrange", "Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model"],
+        ["Floorplan.Print"] = ["Floorplan.Drawing"],
+        ["Floorplan.Cli"] = ["Floorplan.Arrange", "Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model", "Floorplan.Print"],
     };
 
     public static TheoryData<string> Projects => [.. Arrows.Keys];

@@ -1,34 +1,12 @@
-using System.Reflection;
+using Fonts = Floorplan.Print.Fonts;
 
 namespace Floorplan.Tests.Outside;
 
-/// <summary>
-/// The typeface that the sheets name, taken out of its package: a resource named <c>!AvaloniaResources</c> with the
-/// little-endian length of its index, then version, count, and for each file its name, offset and size; the data follows.
-/// </summary>
+/// <summary>The typeface that the sheets name, for programs that are not ours.</summary>
 internal static class InterFonts
 {
     /// <summary>A font file's bytes: <c>Inter-Regular.ttf</c>, <c>Inter-Bold.ttf</c>.</summary>
-    public static byte[] Read(string file)
-    {
-        var assembly = Assembly.LoadFile(Path.Combine(AppContext.BaseDirectory, "fonts", "Avalonia.Fonts.Inter.dll"));
-        using var reader = new BinaryReader(assembly.GetManifestResourceStream("!AvaloniaResources")!);
-        int indexLength = reader.ReadInt32();
-        _ = reader.ReadInt32();
-        for (int left = reader.ReadInt32(); left > 0; left--)
-        {
-            string name = reader.ReadString();
-            int offset = reader.ReadInt32();
-            int size = reader.ReadInt32();
-            if (name.EndsWith('/' + file))
-            {
-                reader.BaseStream.Position = sizeof(int) + indexLength + offset;
-                return reader.ReadBytes(size);
-            }
-        }
-
-        throw new InvalidOperationException($"the font package holds no {file}");
-    }
+    public static byte[] Read(string file) => Fonts.InterFonts.Read(file);
 
     /// <summary>Makes a folder where programs that ask fontconfig find this typeface and no other; returns the file for FONTCONFIG_FILE.</summary>
     public static string Install(string folder)

@@ -11,10 +11,15 @@ internal static class OutsidePrograms
         string? found = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
             .SelectMany(folder => names.Select(n => Path.Combine(folder, n)))
             .FirstOrDefault(File.Exists);
-        string missing = $"{names[0]} is not on the PATH";
-        bool required = Environment.GetEnvironmentVariable("FLOORPLAN_OUTSIDE") == "required";
-        Assert.False(required && found is null, missing + ", and FLOORPLAN_OUTSIDE=required");
-        Skip.If(found is null, missing);
+        Require(found is not null, $"{names[0]} is not on the PATH");
         return found!;
+    }
+
+    /// <inheritdoc cref="Find"/>
+    public static void Require(bool there, string missing)
+    {
+        bool required = Environment.GetEnvironmentVariable("FLOORPLAN_OUTSIDE") == "required";
+        Assert.False(required && !there, missing + ", and FLOORPLAN_OUTSIDE=required");
+        Skip.If(!there, missing);
     }
 }

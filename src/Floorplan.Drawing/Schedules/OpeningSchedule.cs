@@ -1,0 +1,51 @@
+using Floorplan.Model;
+using Floorplan.Model.Openings;
+using Floorplan.Model.Shapes;
+
+namespace Floorplan.Drawing.Schedules;
+
+/// <summary>Every opening with its clear size and its place in the wall, from a room's finished face and from the steel datum.</summary>
+internal static class OpeningSchedule
+{
+    private const string Outside = "outside";
+
+    public static Schedule Of(Plan plan)
+    {
+        string unit = Schedule.Unit(plan);
+        return new Schedule(
+            "openings",
+            "Openings",
+            ["id", "name", "kind", "leaf", "from", "to", "wall", $"clear width {unit}", $"clear height {unit}", $"sill {unit}", "set out from",
+                $"along wall {unit}", $"datum x {unit}", $"datum y {unit}", "cut in shell", "closes itself", "opens from inside", "line"],
+            [.. plan.Openings.Select(o => Row(plan, o))]);
+    }
+
+    private static IReadOnlyList<object?> Row(Plan plan, Opening opening)
+    {
+        var room = opening.RoomA ?? opening.RoomB;
+        bool alongX = opening.Wall.RunsEastWest();
+        var along = room is null ? null : alongX ? opening.Start.X - room.Bounds.West : (Language.Quantities.Length?)(opening.Start.Y - room.Bounds.South);
+        var datum = opening.Start - plan.Shell.Datum;
+        return
+        [
+            opening.Id,
+            opening.Label,
+            opening.Kind == OpeningKind.CargoDoor ? "cargo doors" : opening.Kind.ToString().ToLowerInvariant(),
+            opening.Swing?.Kind.ToString().ToLowerInvariant() ?? "",
+            opening.RoomA?.Label ?? Outside,
+            opening.RoomB?.Label ?? Outside,
+            opening.Wall.ToString().ToLowerInvariant(),
+            Schedule.Number(opening.Width, plan),
+            Schedule.Number(opening.Height, plan),
+            Schedule.Number(opening.Sill, plan),
+            room is null ? "" : $"{(alongX ? "west" : "south")} face of {room.Label}",
+            Schedule.Number(along, plan),
+            Schedule.Number(datum.X, plan),
+            Schedule.Number(datum.Y, plan),
+            opening.InShell,
+            opening.ClosesItself,
+            opening.OpensFromInside,
+            opening.Span.Position.Line,
+        ];
+    }
+}

@@ -1,0 +1,55 @@
+using Floorplan.Model;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Drawing.Schedules;
+
+/// <summary>Every item with its room, size, place from the room's finished faces, workers and needs.</summary>
+internal static class StationSchedule
+{
+    public static Schedule Of(Plan plan)
+    {
+        string unit = Schedule.Unit(plan);
+        return new Schedule(
+            "stations",
+            "Stations",
+            ["item", "id", "name", "kind", "room", $"width {unit}", $"depth {unit}", $"diameter {unit}", $"underside {unit}", $"top {unit}", $"work height {unit}",
+                $"from west {unit}", $"from south {unit}", "hung", "movable", "workers", "needs", "weight empty", "weight full", "line"],
+            [.. plan.Stations.Select(s => Row(plan, s))]);
+    }
+
+    private static IReadOnlyList<object?> Row(Plan plan, Station station) =>
+    [
+        station.Item,
+        station.Id,
+        station.Label,
+        station.Role.ToString().ToLowerInvariant(),
+        station.Room.Label,
+        Schedule.Number(station.Bounds.Width, plan),
+        Schedule.Number(station.Bounds.Depth, plan),
+        Schedule.Number(station.Diameter, plan),
+        Schedule.Number(station.Bottom, plan),
+        Schedule.Number(station.Top, plan),
+        Schedule.Number(station.WorkHeight, plan),
+        Schedule.Number(station.Bounds.West - station.Room.Bounds.West, plan),
+        Schedule.Number(station.Bounds.South - station.Room.Bounds.South, plan),
+        station.Hung,
+        station.Movable,
+        station.Workers.Count,
+        string.Join("; ", station.Needs.Select(Need)),
+        station.WeightEmpty?.ToString() ?? "",
+        station.WeightFull?.ToString() ?? "",
+        station.Span.Position.Line,
+    ];
+
+    private static string Need(Need need)
+    {
+        string kind = need.Kind switch
+        {
+            NeedKind.ColdWater => "cold",
+            NeedKind.HotWater => "hot",
+            NeedKind.CompressedAir => "compressed air",
+            _ => need.Kind.ToString().ToLowerInvariant(),
+        };
+        return kind + (need.Amount is { } amount ? $" {amount}" : "") + (need.At is { } at ? $" at {at}" : "");
+    }
+}

@@ -1,0 +1,45 @@
+using Floorplan.Drawing.Scene;
+using Floorplan.Print.Painting;
+using SkiaSharp;
+
+namespace Floorplan.Print.Png;
+
+/// <summary>Writes one sheet as a picture of a chosen fineness, which the file names so that it prints at true size.</summary>
+public static class PngWriter
+{
+    public const int DefaultDpi = 150;
+
+    /// <summary>Below this the smallest letters (1.8 mm) cannot be read; own measurement.</summary>
+    public const int LeastDpi = 50;
+
+    public const int MostDpi = 600;
+
+    /// <summary>A picture takes 4 bytes of memory a pixel; this is 1.2 GB, an A1 sheet at 600 dpi. Own choice.</summary>
+    public const long MostPixels = 300_000_000;
+
+    private const double MmPerInch = 25.4;
+
+    /// <summary>Width and height in pixels.</summary>
+    public static (int Width, int Height) Size(SheetScene sheet, int dpi) => (Pixels(sheet.WidthMm, dpi), Pixels(sheet.HeightMm, dpi));
+
+    /// <summary>True when the picture is small enough to make.</summary>
+    public static bool Fits(SheetScene sheet, int dpi) => Size(sheet, dpi) is var (width, height) && (long)width * height <= MostPixels;
+
+    /// <summary>The finest that a sheet's picture can be.</summary>
+    public static int MostFor(SheetScene sheet) => Enumerable.Range(LeastDpi, MostDpi - LeastDpi + 1).LastOrDefault(dpi => Fits(sheet, dpi), LeastDpi);
+
+    public static byte[] Write(SheetScene sheet, int dpi)
+    {
+        var (width, height) = Size(sheet, dpi);
+        using var surface = SKSurface.Create(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Premul))
+            ?? throw new InvalidOperationException($"no memory for a picture of {width} x {height} pixels");
+        surface.Canvas.Clear(SKColors.White);
+        surface.Canvas.Scale((float)(dpi / MmPerInch));
+        ScenePainter.Paint(sheet, surface.Canvas);
+        using var image = surface.Snapshot();
+        using var data = image.Encode(SKEncodedImageFormat.Png, 100);
+        return PngPhysicalSize.Add(data.ToArray(), dpi);
+    }
+
+    private static int Pixels(double mm, int dpi) => (int)Math.Round(mm * dpi / MmPerInch);
+}
