@@ -20,14 +20,43 @@ internal static class DrawCommand
         var sheets = SheetNumbers.Build();
         var formats = DrawFormats.Build();
         var dpi = Dpi.Build();
-        var command = new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") { files, output, sheets, formats, dpi };
+        var since = new Option<string?>("--since") { Description = "Another revision of the plan: what differs is clouded on the plans and listed.", HelpName = "OLD" };
+        var command = new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") { files, output, sheets, formats, dpi, since };
         command.SetAction(parsed =>
         {
             int[] numbers = parsed.GetValue(sheets) ?? [];
-            var writer = new DrawingWriter(host, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0 ? numbers : null);
-            return Run(host, parsed.GetValue(files)!, writer);
+            string[] names = parsed.GetValue(files)!;
+            Checked? old = null;
+            if (parsed.GetValue(since) is { } revision && (old = Revision(host, revision, names)) is null)
+            {
+                return ExitCode.CouldNotRun;
+            }
+
+            var writer = new DrawingWriter(host, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0 ? numbers : null, old);
+            return Run(host, names, writer);
         });
         return command;
+    }
+
+    /// <summary>The revision to compare with; null when it cannot be, which is said.</summary>
+    private static Checked? Revision(Host host, string name, IReadOnlyList<string> files)
+    {
+        var error = Page.OfError(host);
+        if (files.Count > 1)
+        {
+            error.Line(new Piece("floorplan: ", Tone.Error), "--since compares one plan with another revision of it; draw one file at a time");
+            return null;
+        }
+
+        var old = Checked.Read(name, host);
+        if (old.Examination?.Plan is not null)
+        {
+            return old;
+        }
+
+        CheckText.Write(error, old);
+        error.Line(new Piece("floorplan: ", Tone.Error), $"{name}: {old.Input.Problem ?? "nothing is compared until the text is mended"}");
+        return null;
     }
 
     private static int Run(Host host, IReadOnlyList<string> files, DrawingWriter writer)

@@ -6,7 +6,8 @@ namespace Floorplan.Cli.Output;
 
 /// <summary>Makes the files of drawings and writes them into one folder, each whole or not at all, and says which.</summary>
 /// <param name="numbers">Which sheets; null for all. Schedules and the index page come only with all of them.</param>
-internal sealed class DrawingWriter(Host host, string folder, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers)
+/// <param name="since">The revision that changes are clouded against; null for none.</param>
+internal sealed class DrawingWriter(Host host, string folder, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
 {
     private readonly List<DrawnPlan> _drawn = [];
 
@@ -15,7 +16,7 @@ internal sealed class DrawingWriter(Host host, string folder, DrawFormat[] forma
     /// <summary>Makes every file of a plan before the first is written. Returns the exit code.</summary>
     public int Write(Checked input)
     {
-        var plan = new DrawnPlan(input, formats, dpi, numbers);
+        var plan = new DrawnPlan(input, formats, dpi, numbers, since);
         if (plan.TooFine() is { } problem)
         {
             return Refuse(problem);

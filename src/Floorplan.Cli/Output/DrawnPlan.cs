@@ -18,14 +18,15 @@ internal sealed class DrawnPlan
     private readonly int _dpi;
 
     /// <param name="numbers">Which sheets; null for all of them and the schedules.</param>
-    public DrawnPlan(Checked input, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers)
+    /// <param name="since">The revision that changes are clouded against; null for none.</param>
+    public DrawnPlan(Checked input, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
     {
         _formats = formats;
         _dpi = dpi;
         Name = input.Input.BaseName;
         Input = input;
         Examination = input.Examination!;
-        Sheets = SheetSet.Draw(new SheetRequest(Examination.Plan!, Examination.Space!, Examination.Findings), numbers);
+        Sheets = SheetSet.Draw(DrawingRequest.Of(Examination, since), numbers);
         Schedules = numbers is null ? Schedule.All(Examination.Plan!) : [];
     }
 
@@ -70,6 +71,15 @@ internal sealed class DrawnPlan
         if (Has(DrawFormat.Pdf))
         {
             yield return () => new DrawnFile($"{Name}.pdf", PdfWriter.Write(Sheets, Info(Examination.Plan!)));
+        }
+
+        // Cut-outs come with the whole set, as schedules do.
+        if (Has(DrawFormat.Dxf) && Schedules.Count > 0)
+        {
+            foreach (var (name, text) in CutOutDxf.Of(Examination.Plan!))
+            {
+                yield return () => DrawnFile.OfText($"{Name}-{name}.dxf", text);
+            }
         }
 
         foreach (var schedule in Schedules)

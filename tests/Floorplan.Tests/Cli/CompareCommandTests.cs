@@ -43,4 +43,34 @@ public class CompareCommandTests
         Assert.Contains(file, run.Error);
         Assert.Empty(run.Out);
     }
+
+    [Fact]
+    public void Draw_clouds_what_changed_since_another_revision()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("a.plan", Plans.Good);
+        folder.Write("b.plan", Plans.Good.Replace("swings out, opens from inside", "swings out", StringComparison.Ordinal));
+
+        CliRun.In(folder.Path, "", "draw", "b.plan", "--since", "a.plan", "--sheets", "1", "--out", ".");
+        string svg = File.ReadAllText(folder.At("b-1-general-arrangement.svg"));
+        Assert.Contains("<title>change:1</title>", svg);
+        Assert.Contains("Changes since", svg);
+
+        CliRun.In(folder.Path, "", "draw", "b.plan", "--sheets", "1", "--out", ".");
+        Assert.DoesNotContain("change:1", File.ReadAllText(folder.At("b-1-general-arrangement.svg")));
+    }
+
+    [Theory]
+    [InlineData("missing.plan")]
+    [InlineData("broken.plan")]
+    public void Draw_says_why_a_revision_cannot_be_compared_with(string since)
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("a.plan", Plans.Good);
+        folder.Write("broken.plan", Plans.Broken);
+        var run = CliRun.In(folder.Path, "", "draw", "a.plan", "--since", since, "--out", "out");
+        Assert.Equal(2, run.Exit);
+        Assert.Contains(since, run.Error);
+        Assert.False(Directory.Exists(folder.At("out")));
+    }
 }

@@ -1,0 +1,98 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Faces;
+using Floorplan.Drawing.Scene;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax;
+using Floorplan.Model;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Shells;
+using Floorplan.Sizing.Frames;
+
+namespace Floorplan.Drawing.Dxf;
+
+/// <summary>
+/// The holes of one wall, or of the floor, for a cutting table: closed outlines and a cross at the steel datum, nothing else. ASCII
+/// DXF of release 12, one unit is one millimetre. A wall is flat as seen from outside with the datum at 0, 0 and up as y, so that a
+/// wall whose datum is at its right lies to the left of it.
+/// </summary>
+public static class CutOutDxf
+{
+    /// <summary>Half an arm of the cross, mm.</summary>
+    private const double Arm = 50;
+
+    /// <summary>Files in the order of the walls; what has no holes has none.</summary>
+    /// <returns>Names without extension, such as <c>cut-outs-south-wall-mm</c>, and contents.</returns>
+    public static IReadOnlyList<(string Name, string Text)> Of(Plan plan)
+    {
+        var files = new List<(string, string)>();
+        var cuts = CutOuts.Of(plan);
+        foreach (var side in cuts.GroupBy(c => c.Wall.Side))
+        {
+            // A shed may have two walls that face the same way: the outermost keeps the plain name.
+            foreach (var (index, wall) in side.GroupBy(c => c.Wall).Index())
+            {
+                string number = index == 0 ? "" : FormattableString.Invariant($"-{index + 1}");
+                files.Add(($"cut-outs-{side.Key.Word()}-wall{number}{DxfWriter.NameEnd}", Wall(plan.Shell, wall.Key, [.. wall])));
+            }
+        }
+
+        if (FloorHole.Of(plan).Where(h => h.Diameter is not null).ToList() is { Count: > 0 } holes)
+        {
+            files.Add(($"cut-outs-floor{DxfWriter.NameEnd}", Floor(holes)));
+        }
+
+        return files;
+    }
+
+    private static string Wall(Shell shell, ShellWall wall, IReadOnlyList<CutOut> cuts)
+    {
+        bool mirrored = new WallFace(shell, wall, FromOutside: true).IsMirrored;
+        return Write(pairs =>
+        {
+            foreach (var cut in cuts)
+            {
+                var (a, b) = (Along(cut.Along), Along(cut.Right));
+                var box = new PaperBox(Math.Min(a, b), cut.Bottom.Millimetres, Math.Max(a, b), cut.Top.Millimetres);
+                Outline(pairs, RoundedBox.Outline(box, cut.Radius.Millimetres));
+            }
+        });
+
+        double Along(Length length) => mirrored ? -length.Millimetres : length.Millimetres;
+    }
+
+    private static string Floor(IReadOnlyList<FloorHole> holes) => Write(pairs =>
+    {
+        foreach (var hole in holes)
+        {
+            pairs.Add(0, "CIRCLE").Add(8, Layers.Opening).Point(10, new(hole.X.Millimetres, hole.Y.Millimetres)).Add(40, hole.Diameter!.Value.Millimetres / 2);
+        }
+    });
+
+    private static string Write(Action<DxfPairs> holes)
+    {
+        var pairs = new DxfPairs()
+            .Add(0, "SECTION").Add(2, "HEADER").Add(9, "$ACADVER").Add(1, "AC1009").Add(0, "ENDSEC")
+            .Add(0, "SECTION").Add(2, "TABLES").Add(0, "TABLE").Add(2, "LAYER").Add(70, 3);
+        foreach (string layer in (string[])["0", Layers.Marks, Layers.Opening])
+        {
+            pairs.Add(0, "LAYER").Add(2, layer).Add(70, 0).Add(62, DxfColour.Ink).Add(6, DxfLineTypes.Continuous);
+        }
+
+        pairs.Add(0, "ENDTAB").Add(0, "ENDSEC").Add(0, "SECTION").Add(2, "ENTITIES");
+        holes(pairs);
+        pairs.Add(0, "LINE").Add(8, Layers.Marks).Point(10, new(-Arm, 0)).Point(11, new(Arm, 0));
+        pairs.Add(0, "LINE").Add(8, Layers.Marks).Point(10, new(0, -Arm)).Point(11, new(0, Arm));
+        return pairs.Add(0, "ENDSEC").Add(0, "EOF").ToString();
+    }
+
+    private static void Outline(DxfPairs pairs, IReadOnlyList<PaperPoint> points)
+    {
+        pairs.Add(0, "POLYLINE").Add(8, Layers.Opening).Add(66, 1).Point(10, new(0, 0)).Add(70, 1);
+        foreach (var point in points)
+        {
+            pairs.Add(0, "VERTEX").Add(8, Layers.Opening).Point(10, point);
+        }
+
+        pairs.Add(0, "SEQEND").Add(8, Layers.Opening);
+    }
+}

@@ -1,0 +1,93 @@
+using System.Text.Json;
+using Floorplan.Drawing.Dxf;
+using Floorplan.Language.Syntax;
+using Floorplan.Sizing.Frames;
+using Floorplan.Tests.Cli;
+using Floorplan.Tests.Drawing.Support;
+using Floorplan.Tests.Architecture;
+using Floorplan.Tests.Checks.Support;
+using Xunit;
+
+namespace Floorplan.Tests.Outside;
+
+/// <summary>The files for a cutting table, read by ezdxf: every hole again at its place to 0.01 mm, closed, and nothing else but the datum cross.</summary>
+public class CutOutDxfTests
+{
+    private const double Near = 0.01;
+
+    private const string Read = """
+        import sys, json, ezdxf
+        doc = ezdxf.readfile(sys.argv[1])
+        faults = doc.audit()
+        out = {"faults": len(faults.errors) + len(faults.fixes), "holes": [], "circles": [], "lines": [], "others": 0, "open": 0}
+        for e in doc.modelspace():
+            if e.dxftype() == "POLYLINE":
+                out["open"] += 0 if e.is_closed else 1
+                xs = [p[0] for p in e.points()]; ys = [p[1] for p in e.points()]
+                out["holes"].append([min(xs), min(ys), max(xs), max(ys)])
+            elif e.dxftype() == "CIRCLE": out["circles"].append([*tuple(e.dxf.center)[:2], e.dxf.radius])
+            elif e.dxftype() == "LINE": out["lines"].append([*tuple(e.dxf.start)[:2], *tuple(e.dxf.end)[:2]])
+            else: out["others"] += 1
+        print(json.dumps(out))
+        """;
+
+    public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
+
+    [SkippableTheory, MemberData(nameof(Templates))]
+    public void Every_hole_is_found_again_at_its_coordinates(string template)
+    {
+        string python = Readers.PythonWith("ezdxf");
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var files = CutOutDxf.Of(plan).ToDictionary(f => f.Name, f => f.Text);
+        var cuts = CutOuts.Of(plan);
+        Assert.Equal(cuts.Select(c => c.Wall).Distinct().Count(), files.Keys.Count(k => k.Contains("wall", StringComparison.Ordinal)));
+        foreach (var wall in cuts.GroupBy(c => c.Wall))
+        {
+            // A second wall that faces the same way has a number.
+            int nth = cuts.Select(c => c.Wall).Distinct().Where(w => w.Side == wall.Key.Side).ToList().IndexOf(wall.Key);
+            string name = $"cut-outs-{wall.Key.Side.ToString().ToLowerInvariant()}-wall{(nth == 0 ? "" : $"-{nth + 1}")}-mm";
+            using var read = Json(python, files[name]);
+            AssertSound(read);
+            double sign = wall.Key.Side is Side.North or Side.West ? -1 : 1;
+            var expected = wall.Select(c => new[] { Math.Min(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Bottom.Millimetres, Math.Max(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Top.Millimetres });
+            AssertSame(expected, read.RootElement.GetProperty("holes"));
+        }
+    }
+
+    [SkippableFact]
+    public void Floor_drains_are_circles_of_their_pipe()
+    {
+        string python = Readers.PythonWith("ezdxf");
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan")));
+        using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-floor-mm").Text);
+        AssertSound(read);
+        AssertSame(FloorHole.Of(plan).Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Diameter!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
+    }
+
+    private static void AssertSound(JsonDocument read)
+    {
+        Assert.Equal(0, read.RootElement.GetProperty("faults").GetInt32());
+        Assert.Equal(0, read.RootElement.GetProperty("others").GetInt32());
+        Assert.Equal(0, read.RootElement.GetProperty("open").GetInt32());
+
+        // The cross at the datum.
+        AssertSame([[-50, 0, 50, 0], [0, -50, 0, 50]], read.RootElement.GetProperty("lines"));
+    }
+
+    private static void AssertSame(IEnumerable<double[]> expected, JsonElement found)
+    {
+        var read = found.EnumerateArray().Select(e => e.EnumerateArray().Select(v => v.GetDouble()).ToArray()).ToList();
+        var wanted = expected.ToList();
+        Assert.Equal(wanted.Count, read.Count);
+        for (int i = 0; i < wanted.Count; i++)
+        {
+            Assert.All(wanted[i].Zip(read[i]), p => Assert.Equal(p.First, p.Second, Near));
+        }
+    }
+
+    private static JsonDocument Json(string python, string dxf)
+    {
+        using var folder = new TemporaryFolder();
+        return JsonDocument.Parse(Readers.Run(python, "-c", Read, folder.Write("a.dxf", dxf)).Out);
+    }
+}
