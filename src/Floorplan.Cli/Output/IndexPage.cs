@@ -42,6 +42,7 @@ internal static class IndexPage
         a { color: #00507d; }
         table { border-collapse: collapse; width: 100%; }
         th, td { border: 1px solid #767676; padding: .3rem .5rem; text-align: left; vertical-align: top; }
+        th:nth-child(-n+2), td:nth-child(-n+2) { white-space: nowrap; overflow-wrap: normal; }
         figure { margin: 0 0 1.5rem; }
         img { width: 100%; height: auto; border: 1px solid #767676; }
 
@@ -52,7 +53,7 @@ internal static class IndexPage
         var examination = plan.Examination;
         string name = Text(examination.Plan!.Head.Title);
         Heading(html, level, name.Length > 0 ? name : Text(plan.Name));
-        html.Append("<p>").Append(Text(plan.Input.Input.Name)).Append(": ").Append(Text(Counts.Of(examination).Text())).Append(".</p>\n");
+        html.Append("<p>").Append(Text(Path.GetFileName(plan.Input.Input.Name))).Append(": ").Append(Text(Counts.Of(examination).Text())).Append(".</p>\n");
         Files(html, plan, level + 1);
         Findings(html, examination.Findings, level + 1);
         Heading(html, level + 1, "Sheets");

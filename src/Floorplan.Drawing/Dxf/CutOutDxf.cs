@@ -2,7 +2,6 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Faces;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;

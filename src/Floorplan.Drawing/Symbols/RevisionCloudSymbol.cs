@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Symbols;

@@ -82,7 +82,7 @@ public class DrawFormatTests
     public void A_picture_too_large_to_make_is_refused_with_the_finest_that_can_be_made()
     {
         using var folder = new TemporaryFolder();
-        var run = CliRun.In(folder.Path, "plan \"Hall\"\n  units metric\nshell shed 40000 x 20000 x 3000\nsheet 1 A0\n", "draw", "-", "--format", "png", "--dpi", "600", "--sheets", "1");
+        var run = CliRun.In(folder.Path, "plan \"Hall\"\n  units metric\nshell shed 40000 x 20000 x 3000\nsheet 1\n  paper A0\n", "draw", "-", "--format", "png", "--dpi", "600", "--sheets", "1");
         Assert.Equal(2, run.Exit);
         Assert.Matches(@"28087 x 19866 pixels, too many to make; --dpi \d+ is the finest", run.Error);
         Assert.Empty(folder.Files);
@@ -105,6 +105,11 @@ public class DrawFormatTests
     }
 
     [Fact]
-    public void A_terminal_sees_no_bar_for_quick_work()
-        => Assert.DoesNotContain("drawing", CliRun.InColour("draw", Path.Combine(Architecture.Repository.Root, "no-such.plan")).Error);
+    public void It_says_which_characters_the_typeface_lacks()
+    {
+        using var folder = new TemporaryFolder();
+        string plan = Plans.Good.Replace("\"Rinse bench\"", "\"Rinse \u6C34 bench\"", StringComparison.Ordinal);
+        Assert.Contains("lacks: \u6C34\n", CliRun.In(folder.Path, plan, "draw", "-", "--format", "pdf").Out);
+        Assert.DoesNotContain("lacks", CliRun.In(folder.Path, plan, "draw", "-", "--format", "svg,dxf").Out);
+    }
 }

@@ -1,7 +1,9 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using System.Xml.Linq;
 using Microsoft.VisualBasic.FileIO;
+using UglyToad.PdfPig;
 using Xunit;
 
 namespace Floorplan.Tests.Cli;
@@ -77,6 +79,23 @@ public class HostileNameTests
         }
     }
 
+    /// <summary>Read by PdfPig; what would run or lead elsewhere is an annotation or an action.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_pdf_opens_and_holds_nothing_that_runs_or_leads_elsewhere(string name)
+    {
+        using var folder = new TemporaryFolder();
+        CliRun.In(folder.Path, PlanNamed(name), "draw", "-", "--format", "pdf", "--sheets", "1,9");
+        foreach (string file in folder.Files)
+        {
+            byte[] bytes = File.ReadAllBytes(folder.At(file));
+            using var pdf = PdfDocument.Open(bytes);
+            Assert.All(pdf.GetPages(), p => Assert.Empty(p.GetAnnotations()));
+            string text = Encoding.Latin1.GetString(bytes);
+            Assert.All(new[] { "/JavaScript", "/OpenAction", "/URI", "/Launch", "/AA <<" }, word => Assert.DoesNotContain(word, text));
+        }
+    }
+
     /// <summary>Read back by the framework's own reader of delimited text; a cell that starts with one of these is run (OWASP, CSV injection).</summary>
     [Theory]
     [MemberData(nameof(Names))]
@@ -96,7 +115,7 @@ public class HostileNameTests
         }
     }
 
-    private static string PlanNamed(string name) => $"""
+    internal static string PlanNamed(string name) => $"""
         plan "{name}"
           number "{name}"
           units metric

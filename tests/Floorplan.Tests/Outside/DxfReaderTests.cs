@@ -99,6 +99,24 @@ public class DxfReaderTests
         Assert.Equal(spaced ?? text, read.RootElement.GetProperty("TEXT")[0][4].GetString());
     }
 
+    /// <summary>A whole plan of hostile names reads without a fault, sheet by sheet.</summary>
+    [SkippableFact]
+    public void A_plan_from_a_stranger_reads_without_a_fault()
+    {
+        string python = Readers.PythonWith("ezdxf");
+        foreach (string name in ((IEnumerable<object[]>)HostileNameTests.Names).Select(n => (string)n[0]).Where(n => n.Length < 100))
+        {
+            using var folder = new TemporaryFolder();
+            CliRun.In(folder.Path, HostileNameTests.PlanNamed(name), "draw", "-", "--format", "dxf", "--sheets", "1", "--out", ".");
+            foreach (string file in folder.Files)
+            {
+                using var read = Json(python, folder.At(file));
+                Assert.Empty(read.RootElement.GetProperty("faults").EnumerateArray());
+                Assert.True(read.RootElement.GetProperty("TEXT").GetArrayLength() > 20);
+            }
+        }
+    }
+
     [SkippableFact]
     public void Dashes_are_as_long_as_on_paper_times_the_scale()
     {

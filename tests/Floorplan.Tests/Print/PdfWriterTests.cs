@@ -2,7 +2,6 @@ using Floorplan.Drawing.Scene;
 using Floorplan.Print.Pdf;
 using Floorplan.Tests.Drawing.Support;
 using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Outline;
 using Xunit;
 

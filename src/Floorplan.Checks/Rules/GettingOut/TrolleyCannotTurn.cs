@@ -1,9 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Quantities;
 using Floorplan.Model.Flows;
-using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using NetTopologySuite.Geometries;

@@ -2,7 +2,6 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
-using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
 

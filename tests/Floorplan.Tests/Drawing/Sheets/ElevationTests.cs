@@ -1,6 +1,5 @@
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
-using Floorplan.Language.Quantities;
 using Floorplan.Model.Shapes;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Drawing.Support;
