@@ -15,5 +15,7 @@ internal static class WaterAndDrainRules
         new HandSinkTooFar(),
         new HandSinkMissing(),
         new SinkBlocked(),
+        new NoAirGap(),
+        new NoBackflowGuard(),
     ];
 }

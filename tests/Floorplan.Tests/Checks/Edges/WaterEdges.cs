@@ -23,6 +23,8 @@ internal static class WaterEdges
         new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code eu", 3000, 3001, mm => SinkAlong(mm, "eu"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
         new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code none", 3000, 3001, mm => SinkAlong(mm, "none"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
         new("sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right", "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
+        new("no-air-gap", "25 mm at least: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 25, 24, mm => Rinse("needs cold 8 L/min", Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}")), "tank") { Set = ("20 mm", "30 mm") },
+        new("no-air-gap", "twice an inlet of 20 mm: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 40, 39, mm => Rinse("needs cold 8 L/min", Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}, inlet 20")), "tank"),
     ];
 
     private static string Rinse(string needs, string more) => $"""
