@@ -52,6 +52,9 @@ public sealed record ServicePoint
     /// <summary>Other words as written, such as <c>single-phase</c>, <c>supply</c>.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
+    /// <summary>Keeps used water from being sucked back into the pipe: a vacuum breaker or a backflow preventer.</summary>
+    public bool GuardsBackflow => Words.Contains("vacuum breaker") || Words.Contains("backflow preventer");
+
     public SourceSpan Span { get; init; }
 }
 

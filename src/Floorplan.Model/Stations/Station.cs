@@ -63,6 +63,12 @@ public sealed record Station
     /// <summary>Volume of a bin or tank, when said.</summary>
     public Quantity? Volume { get; init; }
 
+    /// <summary>Between the water inlet and the rim of what it fills; null when not said.</summary>
+    public Length? AirGap { get; init; }
+
+    /// <summary>Diameter of the water inlet; null when not said.</summary>
+    public Length? Inlet { get; init; }
+
     public SourceSpan Span { get; init; }
 
     public bool IsHandSink => Role == StationRole.Sink && Purpose == "hand";

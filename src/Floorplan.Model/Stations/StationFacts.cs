@@ -45,6 +45,10 @@ internal sealed record StationFacts
 
     public string Purpose { get; init; } = "";
 
+    public Length? AirGap { get; init; }
+
+    public Length? Inlet { get; init; }
+
     public Quantity? Volume { get; init; }
 
     /// <summary>Size from west to east as it stands; needs <see cref="Width"/> and <see cref="Depth"/>.</summary>

@@ -39,6 +39,8 @@ internal static class StationMaker
             WeightFull = facts.WeightFull,
             Purpose = facts.Purpose,
             Volume = facts.Volume,
+            AirGap = facts.AirGap,
+            Inlet = facts.Inlet,
             Span = span,
         };
     }

@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Stations;
 
@@ -10,7 +11,7 @@ internal sealed class WillNotGoIn : Rule
 
     public override RuleGroup Group => RuleGroup.RoomAndPlace;
 
-    public override string Says => "No way from outside is wide and high enough to bring a thing to its place, turned narrow side first and swung round the corner behind each door.";
+    public override string Says => "No way from outside is wide and high enough to bring a thing to its place, turned narrow side first and swung round the corner behind each door; or things block each other's way in, whichever goes first.";
 
     public override string Why => "Tanks, racks and machines are bought to measure and come in one piece. A door a hand too narrow means cutting the wall, "
         + "or sending the machine back.";
@@ -58,6 +59,17 @@ internal sealed class WillNotGoIn : Rule
                 bool tipped = solid.Tipped.Any(t => way.Fits(t, station.Room, at));
                 yield return Found(context, station, solid, way, tipped);
             }
+        }
+
+        if (BringingIn.Of(context.Plan).Stuck is { Count: > 0 } stuck)
+        {
+            yield return CheckContext.Find(
+                this, Severity.Warning, [.. stuck.Select(s => s.Id)],
+                stuck.Count == 1
+                    ? $"{Named.Of(stuck[0])} will not go in past what stands already, whatever is brought in first"
+                    : $"{Named.List(stuck.Select(Named.Of))} block each other's way in, whichever goes first",
+                "widen a door, move one of them out of the other's way, or set them in place before the walls are closed",
+                stuck[0].Span, stuck[0].Bounds.Centre.Coordinate);
         }
     }
 

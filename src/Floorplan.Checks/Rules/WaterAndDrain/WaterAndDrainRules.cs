@@ -15,6 +15,8 @@ internal static class WaterAndDrainRules
         new HandSinkTooFar(),
         new HandSinkMissing(),
         new SinkBlocked(),
+        new NoAirGap(),
+        new NoBackflowGuard(),
         new HoseMissesFloor(),
     ];
 }

@@ -29,6 +29,7 @@ public sealed class SchedulesSheet : Sheet
             [
                 "Connections: every use open or running at once, as written in the plan. What is used together, and the size of pipes and cables, is worked out by the plumber and the electrician.",
                 "Empty cells: the plan does not say.",
+                "Order of bringing in: things go narrow side first past those that stand already; check the floor for turning long ones. Heavy things are moved by people who do this for a living.",
             ],
             Cautions = [Cautions.LocalCode],
         };
@@ -48,6 +49,11 @@ public sealed class SchedulesSheet : Sheet
         if (ScheduleTables.Weights(plan) is { } weights)
         {
             yield return weights;
+        }
+
+        if (plan.Stations.Count > 1)
+        {
+            yield return BringingInTable.Of(plan);
         }
 
         if (ScheduleTables.Connections(plan) is { Rows.Count: > 0 } connections)

@@ -25,6 +25,8 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
         ["runs"] = RunsTo,
         ["place"] = (s, c) => PlaceParser.List(c, s.Place),
         ["size"] = (s, c) => s.Size = c.Length("a pipe size"),
+        ["vacuum"] = (s, c) => Guard(s, c, "breaker"),
+        ["backflow"] = (s, c) => Guard(s, c, "preventer"),
     };
 
     protected override ServiceStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
@@ -83,6 +85,24 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
         }
 
         return false;
+    }
+
+    /// <summary><c>vacuum breaker</c> or <c>backflow preventer</c>, of water points and hoses alone.</summary>
+    private static void Guard(ServiceStatement s, Cursor c, string second)
+    {
+        var first = c.Before;
+        if (c.Expect(second))
+        {
+            string guard = second == "breaker" ? "vacuum breaker" : "backflow preventer";
+            if (s.Keyword.Text is "water" or "hose")
+            {
+                s.Words.Add(new WordSyntax(guard, first.To(c.Before)));
+            }
+            else
+            {
+                c.Error("unknown-detail", $"`{guard}` is not a detail of `{s.Keyword.Text}`", first.To(c.Before), "only a water point or a hose has one");
+            }
+        }
     }
 
     /// <summary>Of drains alone: other points have no line that goes on.</summary>

@@ -32,6 +32,8 @@ internal sealed class StationParser : StatementParser<StationStatement>
         ["hung"] = StationDetails.Hung,
         ["underside"] = (s, c) => s.Underside = c.Length("the height of the underside"),
         ["on"] = (s, c) => s.OnWheels = c.Expect("wheels"),
+        ["air"] = (s, c) => s.AirGap = c.Expect("gap") ? c.Length("the gap between the inlet and the rim") : null,
+        ["inlet"] = (s, c) => s.Inlet = c.Length("the diameter of the inlet"),
         ["volume"] = (s, c) => s.Volume = c.Quantity("a volume", QuantityKind.Volume),
     };
 

@@ -53,6 +53,12 @@ public sealed class StationStatement : Statement
 
     public LengthSyntax? Underside { get; internal set; }
 
+    /// <summary><c>air gap 50</c>: between the water inlet and the rim.</summary>
+    public LengthSyntax? AirGap { get; internal set; }
+
+    /// <summary><c>inlet 20</c>: the diameter of the water inlet.</summary>
+    public LengthSyntax? Inlet { get; internal set; }
+
     public LengthSyntax? WorkHeight { get; internal set; }
 
     /// <summary><c>on wheels</c></summary>

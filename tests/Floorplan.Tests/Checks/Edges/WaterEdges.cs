@@ -25,6 +25,8 @@ internal static class WaterEdges
         // A person's middle keeps 225 mm off the walls: half of the 450 mm that the floor's own movers take (ANSUR II).
         new("hose-misses-floor", "a jet of 2 m past the nozzle (own assumption)", 2000, 2010, Hose, "wash", "hz1") { Set = ("2.5 m", "1.5 m"), Within = 6 },
         new("sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right", "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
+        new("no-air-gap", "25 mm at least: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 25, 24, mm => Rinse("needs cold 8 L/min", Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}")), "tank") { Set = ("20 mm", "30 mm") },
+        new("no-air-gap", "twice an inlet of 20 mm: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 40, 39, mm => Rinse("needs cold 8 L/min", Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}, inlet 20")), "tank"),
     ];
 
     private static string Rinse(string needs, string more) => $"""

@@ -1,0 +1,136 @@
+using Floorplan.Model;
+using Floorplan.Model.Openings;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Algorithm.Locate;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Checks.Measuring;
+
+/// <summary>
+/// The plan in square cells: open air, floor and door holes, and wall. Says how far each cell is from walls and from things, and how broad
+/// a disc can go from it to the open air.
+/// </summary>
+internal sealed class CarryGrid
+{
+    private const double Fine = 50;
+    private const double Coarse = 100;
+
+    /// <summary>Cells of a plan larger than this are coarse, in mm2.</summary>
+    private const double Large = 500e6;
+
+    private static readonly (int X, int Y)[] Neighbours = [(1, 0), (-1, 0), (0, 1), (0, -1)];
+
+    private readonly Coordinate corner;
+    private readonly bool[] isWall;
+    private readonly bool[] isOpen;
+    private readonly double[] fromWalls;
+
+    public CarryGrid(Plan plan)
+    {
+        var box = plan.Shell.Outside.EnvelopeInternal;
+        Cell = box.Area > Large ? Coarse : Fine;
+        corner = new Coordinate(box.MinX - (2 * Cell), box.MinY - (2 * Cell));
+        Wide = (int)Math.Ceiling(box.Width / Cell) + 4;
+        Deep = (int)Math.Ceiling(box.Height / Cell) + 4;
+        isWall = new bool[Wide * Deep];
+        isOpen = Enumerable.Repeat(true, Wide * Deep).ToArray();
+        Fill(plan.Shell.Outside, at => (isWall[at], isOpen[at]) = (true, false));
+        foreach (var floor in plan.Rooms.Select(r => (Geometry)r.Floor))
+        {
+            Fill(floor, at => isWall[at] = false);
+        }
+
+        foreach (var opening in plan.Openings.Where(o => o.IsWalkable || o.Kind == OpeningKind.CargoDoor))
+        {
+            Fill(opening.Reveal, at => isWall[at] = false);
+        }
+
+        fromWalls = DistanceField.Of(isWall, Wide, Deep, Cell);
+    }
+
+    public double Cell { get; }
+
+    public int Wide { get; }
+
+    public int Deep { get; }
+
+    /// <summary>From the middle of a cell to the nearest wall, in mm.</summary>
+    public double FromWalls(int cell) => isOpen[cell] ? double.MaxValue : fromWalls[cell];
+
+    public int At(Coordinate place) => (Math.Clamp((int)((place.Y - corner.Y) / Cell), 0, Deep - 1) * Wide) + Math.Clamp((int)((place.X - corner.X) / Cell), 0, Wide - 1);
+
+    public Coordinate Middle(int cell) => new(corner.X + (((cell % Wide) + 0.5) * Cell), corner.Y + (((cell / Wide) + 0.5) * Cell));
+
+    public IEnumerable<int> Beside(int cell)
+    {
+        foreach (var (x, y) in Neighbours)
+        {
+            int column = (cell % Wide) + x;
+            int row = (cell / Wide) + y;
+            if (column >= 0 && column < Wide && row >= 0 && row < Deep)
+            {
+                yield return (row * Wide) + column;
+            }
+        }
+    }
+
+    /// <summary>For each cell the largest radius of a disc that can go from it to the open air past these things.</summary>
+    public double[] WidestOut(IEnumerable<Station> things)
+    {
+        var taken = new bool[Wide * Deep];
+        foreach (var thing in things)
+        {
+            Fill(thing.Footprint, at => taken[at] = true);
+        }
+
+        double[] fromThings = DistanceField.Of(taken, Wide, Deep, Cell);
+        double[] widest = new double[Wide * Deep];
+        var queue = new PriorityQueue<int, double>();
+        Reach(0, double.MaxValue);
+        while (queue.TryDequeue(out int cell, out double minus))
+        {
+            if (-minus < widest[cell])
+            {
+                continue;
+            }
+
+            foreach (int next in Beside(cell))
+            {
+                Reach(next, Math.Min(widest[cell], isOpen[next] ? double.MaxValue : Math.Min(fromWalls[next], fromThings[next])));
+            }
+        }
+
+        return widest;
+
+        void Reach(int cell, double radius)
+        {
+            if (radius > widest[cell])
+            {
+                widest[cell] = radius;
+                queue.Enqueue(cell, -radius);
+            }
+        }
+    }
+
+    /// <summary>Every cell whose middle lies in a shape.</summary>
+    private void Fill(Geometry shape, Action<int> mark)
+    {
+        var box = shape.EnvelopeInternal;
+        var locator = shape.IsRectangle ? null : new IndexedPointInAreaLocator(shape);
+        int low = At(new Coordinate(box.MinX, box.MinY));
+        int high = At(new Coordinate(box.MaxX, box.MaxY));
+        for (int row = low / Wide; row <= high / Wide; row++)
+        {
+            for (int column = low % Wide; column <= high % Wide; column++)
+            {
+                int cell = (row * Wide) + column;
+                var middle = Middle(cell);
+                if (box.Contains(middle) && (locator is null || locator.Locate(middle) != Location.Exterior))
+                {
+                    mark(cell);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,126 @@
+using Floorplan.Checks.Rules.RoomAndPlace;
+using Floorplan.Model;
+using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
+
+namespace Floorplan.Checks.Measuring;
+
+/// <summary>Carries things out of a finished unit, one after another.</summary>
+internal sealed class CarryingOut
+{
+    private readonly CarryGrid grid;
+    private readonly STRtree<Station> standing = new();
+    private readonly HashSet<Station> inside;
+
+    public CarryingOut(Plan plan, IReadOnlyList<Station> things)
+    {
+        grid = new CarryGrid(plan);
+        inside = new HashSet<Station>(things, ReferenceEqualityComparer.Instance);
+        foreach (var thing in things)
+        {
+            standing.Insert(thing.Footprint.EnvelopeInternal, thing);
+        }
+    }
+
+    /// <summary>Half the smallest side of a thing, tipped if it must be, in mm.</summary>
+    public static double Radius(Station station)
+    {
+        var solid = Solid.Of(station);
+        return Math.Min(solid.Broad, solid.High) / 2;
+    }
+
+    /// <summary>Takes out round by round; what is left in <paramref name="left"/> is stuck.</summary>
+    public void TakeOut(List<Station> left, List<List<BroughtIn>> rounds)
+    {
+        var denied = new Dictionary<Station, HashSet<Station>>(ReferenceEqualityComparer.Instance);
+        List<BroughtIn> before = [];
+        while (left.Count > 0)
+        {
+            double[] widest = grid.WidestOut(left);
+            var round = new List<BroughtIn>();
+            foreach (var thing in left)
+            {
+                var blockers = new HashSet<Station>(ReferenceEqualityComparer.Instance);
+                if (GetsOut(thing, widest, blockers))
+                {
+                    var ahead = denied.GetValueOrDefault(thing);
+                    round.Add(new BroughtIn(thing, [.. before.Select(b => b.Station).Where(s => ahead?.Contains(s) == true).OrderBy(s => s.Item)], null));
+                }
+
+                denied[thing] = blockers;
+            }
+
+            if (round.Count == 0)
+            {
+                return;
+            }
+
+            foreach (var gone in round)
+            {
+                inside.Remove(gone.Station);
+            }
+
+            left.RemoveAll(s => !inside.Contains(s));
+            rounds.Add(round);
+            before = round;
+        }
+    }
+
+    /// <summary>Searches only round the thing itself: once it is where any thing of its breadth can go on, it is out.</summary>
+    private bool GetsOut(Station thing, double[] widest, HashSet<Station> blockers)
+    {
+        double radius = Radius(thing) - grid.Cell;
+        int start = grid.At(thing.Bounds.Centre.Coordinate);
+        var own = thing.Footprint.EnvelopeInternal;
+        var seen = new HashSet<int> { start };
+        var queue = new Queue<int>([start]);
+        while (queue.TryDequeue(out int cell))
+        {
+            if (widest[cell] >= radius)
+            {
+                return true;
+            }
+
+            foreach (int next in grid.Beside(cell))
+            {
+                if (seen.Contains(next) || (grid.FromWalls(next) < radius && !own.Contains(grid.Middle(next))))
+                {
+                    continue;
+                }
+
+                seen.Add(next);
+                if (IsFree(thing, grid.Middle(next), own, radius, blockers))
+                {
+                    queue.Enqueue(next);
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsFree(Station thing, Coordinate middle, Envelope own, double radius, HashSet<Station> blockers)
+    {
+        if (own.Contains(middle))
+        {
+            return true;
+        }
+
+        var point = Shape.Factory.CreatePoint(middle);
+        var near = new Envelope(middle);
+        near.ExpandBy(Math.Max(0, radius));
+        bool free = true;
+        foreach (var other in standing.Query(near))
+        {
+            if (!ReferenceEquals(other, thing) && inside.Contains(other) && other.Footprint.Distance(point) < radius)
+            {
+                blockers.Add(other);
+                free = false;
+            }
+        }
+
+        return free;
+    }
+}

@@ -1,0 +1,67 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+
+namespace Floorplan.Checks.Rules.WaterAndDrain;
+
+internal sealed class NoBackflowGuard : Rule
+{
+    public override string Name => "no-backflow-guard";
+
+    public override RuleGroup Group => RuleGroup.WaterAndDrain;
+
+    public override string Says => "The plan guards some of its water against flowing back, and a hose has no guard, nor has the point that it hangs on. "
+        + "A plan that counts a crew, has hoses or tanks, and speaks of no guard at all gets one note.";
+
+    public override string Why => "A hose left in a bucket or on a dirty floor empties it into the drinking water when the pressure falls. A vacuum breaker at the tap lets air in instead.";
+
+    public override string Mend => "Fit a vacuum breaker at the tap and write `vacuum breaker` at the hose or its water point; or write `backflow preventer` where one is fitted.";
+
+    public override string Caution => "A mixed-up connection can foul the drinking water. A licensed plumber does the work; local codes prevail.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("9 CFR 416.2(e)(5)-(6), US CFR: no backflow and no cross-connection between drinking water and waste", Origin.FromMemory, Force.Law),
+        new("FDA Food Code 5-203.14: a backflow guard on a hose bibb with a hose on it", Origin.FromMemory, Force.ModelCode),
+    ];
+
+    public override string Bad => Unit("");
+
+    public override string Good => Unit(", vacuum breaker");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var filled = new Filled(context.Plan);
+        var hoses = filled.OpenHoses.ToList();
+        if (filled.Speaks)
+        {
+            foreach (var hose in hoses)
+            {
+                string at = hose.OnId is { } on ? $"{hose.Id} or {on}" : hose.Id;
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [hose.Id], $"hose {hose.Id} has no guard against water flowing back, though the plan guards other water",
+                    $"write `vacuum breaker` at {at} and have it fitted", hose.Span, hose.At.Coordinate) with
+                { Limit = $"a guard at each hose ({Sources[1].Text})" };
+            }
+        }
+        else if (context.Plan.Day is { Crew.Count: > 0 })
+        {
+            var tanks = filled.OpenTanks.ToList();
+            string[] things = [.. hoses.Select(h => h.Id), .. tanks.Select(t => t.Id)];
+            if (things.Length > 0)
+            {
+                var span = hoses.Count > 0 ? hoses[0].Span : tanks[0].Span;
+                yield return CheckContext.Find(
+                    this, Severity.Note, things, $"the plan says nothing that keeps water from flowing back at {Named.List(things)}",
+                    "write `vacuum breaker` at each hose and `air gap` at each tank, as they are to be fitted", span);
+            }
+        }
+    }
+
+    private static string Unit(string guard) => WetBox.With("Two hoses", $"""
+        water w1 cold in rinse, north wall, 1200 from west, height 1200
+        water w2 cold in rinse, south wall, 300 from east, height 1200
+        hose hz1 on w1, 6 m, vacuum breaker
+        hose hz2 on w2, 6 m{guard}
+        drain fd1 floor in rinse, 1500 from west, centred, 100
+        """);
+}

@@ -1,0 +1,24 @@
+using Floorplan.Checks.Measuring;
+using Floorplan.Drawing.Frames;
+using Floorplan.Model;
+
+namespace Floorplan.Drawing.Sheets.Schedules;
+
+/// <summary>In which order the items are carried in.</summary>
+internal static class BringingInTable
+{
+    public static KeyTable Of(Plan plan)
+    {
+        var order = BringingIn.Of(plan);
+        var rows = order.Steps.Select((step, i) => Row(FormattableString.Invariant($"{i + 1}"), step.Station.Item, step.Station.Label, Remark(step)));
+        var stuck = order.Stuck.Select(s => Row("?", s.Item, s.Label, "no way past the others"));
+        return new KeyTable("Order of bringing in", ["Step", "No", "Item", "Remark"], [.. rows, .. stuck]);
+    }
+
+    private static IReadOnlyList<string> Row(string step, int item, string label, string remark) => [step, FormattableString.Invariant($"{item}"), label, remark];
+
+    private static string Remark(BroughtIn step) =>
+        step.Wall is { } wall ? $"before the wall at {wall.Id} is closed"
+        : step.Ahead.Count > 0 ? "before " + string.Join(", ", step.Ahead.Select(s => FormattableString.Invariant($"{s.Item}")))
+        : "";
+}
