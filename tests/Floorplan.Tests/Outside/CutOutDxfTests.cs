@@ -2,10 +2,10 @@ using System.Text.Json;
 using Floorplan.Drawing.Dxf;
 using Floorplan.Language.Syntax;
 using Floorplan.Sizing.Frames;
-using Floorplan.Tests.Cli;
-using Floorplan.Tests.Drawing.Support;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
+using Floorplan.Tests.Cli;
+using Floorplan.Tests.Drawing.Support;
 using Xunit;
 
 namespace Floorplan.Tests.Outside;
