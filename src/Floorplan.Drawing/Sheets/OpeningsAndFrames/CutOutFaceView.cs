@@ -43,13 +43,13 @@ internal sealed class CutOutFaceView : ISheetView
     public bool IsPlan => false;
 
     public PaperSpace Measure(double denominator) => new(
-        (face.Extent.Width / denominator) + Outside(Side.West, denominator) + Outside(Side.East, denominator),
+        (face.Extent.Width / denominator) + Left(denominator) + Right(denominator),
         (face.Extent.Height / denominator) + Outside(Side.North, denominator) + Outside(Side.South, denominator));
 
     public void Draw(ViewCanvas canvas)
     {
         var transform = new PlanTransform(canvas.Denominator, new PaperPoint(
-            canvas.Box.Left + Outside(Side.West, canvas.Denominator),
+            canvas.Box.Left + Left(canvas.Denominator),
             canvas.Box.Top + Outside(Side.North, canvas.Denominator) + (face.Extent.MaxY / canvas.Denominator)));
         dimensions.Draw(canvas.Scene, transform);
         FaceSteel.Draw(canvas.Scene, transform, face, [.. cuts.Select(Hole)], standard);
@@ -112,15 +112,13 @@ internal sealed class CutOutFaceView : ISheetView
 
     private void DrawDatum(ViewCanvas canvas, PlanTransform transform)
     {
-        var at = transform.ToPaper(face.DatumU.Millimetres, 0);
-        if (at.X < canvas.Box.Left || at.X > canvas.Box.Right)
-        {
-            // A wall of an L that begins away from the shell's corner: its rows still count from the datum.
-            return;
-        }
-
-        DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), at);
+        DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(face.DatumU.Millimetres, 0));
     }
+
+    /// <summary>A wall of an L may begin away from the shell's corner, and its rows still count from the datum there.</summary>
+    private double Left(double denominator) => Math.Max(Outside(Side.West, denominator), Margin - (face.DatumU.Millimetres / denominator));
+
+    private double Right(double denominator) => Math.Max(Outside(Side.East, denominator), Margin + ((face.DatumU - face.Width).Millimetres / denominator));
 
     private double Outside(Side side, double denominator) => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));
 }

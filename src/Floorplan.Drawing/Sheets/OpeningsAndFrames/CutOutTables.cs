@@ -44,5 +44,5 @@ internal static class CutOutTables
         ])]);
 
     private static IEnumerable<IReadOnlyList<string>> Grouped(IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<string>> row) =>
-        cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.Side.Word()} wall, from its {(wall.Key.RunsEastWest ? "west" : "south")} end"]));
+        cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.Side.Word()} wall, from the {(wall.Key.RunsEastWest ? "west" : "south")}"]));
 }

@@ -71,6 +71,19 @@ public class OpeningsAndFramesTests
         Assert.True(origin.Centre.X > hole);
     }
 
+    /// <summary>The inner wall of an L begins away from the datum: its row reaches there, over paper of its own.</summary>
+    [Fact]
+    public void Rows_of_one_wall_stay_clear_of_the_next()
+    {
+        var sheet = SheetSet.Draw(Request("vegetable-l-shed"), [6]).Single();
+        var walls = sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "wall").Select(p => PaperBox.Of(p.Points)).ToList();
+        var rows = sheet.Items.OfType<LineItem>().Where(l => l.Group == "dimension:datum:along").ToList();
+        Assert.NotEmpty(rows);
+        Assert.All(rows, r => Assert.DoesNotContain(walls, w => w.Grown(-1).IsCutBy(r.From, r.To) && r.From.Y == r.To.Y));
+        var along = rows.Where(r => r.From.Y == r.To.Y).ToList();
+        Assert.All(along, a => Assert.DoesNotContain(along, b => !ReferenceEquals(a, b) && a.From.Y == b.From.Y && Math.Max(a.From.X, b.From.X) < Math.Min(a.To.X, b.To.X)));
+    }
+
     [Fact]
     public void A_plan_without_holes_still_gives_a_sheet()
     {
