@@ -1,6 +1,5 @@
 using Floorplan.Model;
 using Floorplan.Model.Openings;
-using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
