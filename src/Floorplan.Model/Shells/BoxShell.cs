@@ -37,6 +37,7 @@ internal sealed record BoxShell(
             Top = Base(linings) + OutsideHeight,
             FloorBuildUp = linings.Floor,
             WallLining = linings.Walls,
+            WallLiningOf = linings.WallsOf,
             CeilingLining = linings.Ceiling,
             GroundBelowFloor = notes.GroundBelowFloor,
             DoorEnd = notes.DoorEnd,

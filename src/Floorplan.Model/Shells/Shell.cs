@@ -43,6 +43,9 @@ public sealed record Shell
 
     public Length WallLining { get; init; }
 
+    /// <summary>What the walls are lined with, as written; empty when not said.</summary>
+    public string WallLiningOf { get; init; } = "";
+
     public Length CeilingLining { get; init; }
 
     /// <summary>How far the ground lies below the finished floor; null when not said.</summary>

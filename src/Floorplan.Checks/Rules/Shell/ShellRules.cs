@@ -10,6 +10,7 @@ internal static class ShellRules
         new CutsFrame(),
         new OpeningsTooClose(),
         new WallCutTooMuch(),
+        new HotWorkNearLining(),
         new TooWideForRoad(),
         new FloorOverloaded(),
         new TooHeavy(),

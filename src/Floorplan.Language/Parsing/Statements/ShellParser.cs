@@ -76,6 +76,7 @@ internal sealed class ShellParser : StatementParser<ShellStatement>
             {
                 case "walls":
                     s.LiningWalls = thickness;
+                    s.LiningWallsOf = c.TryText();
                     break;
                 case "ceiling":
                     s.LiningCeiling = thickness;

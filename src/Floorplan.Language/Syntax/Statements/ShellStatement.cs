@@ -24,6 +24,9 @@ public sealed class ShellStatement : Statement
 
     public LengthSyntax? LiningWalls { get; internal set; }
 
+    /// <summary>What the walls are lined with: <c>lining walls 50 "plywood"</c></summary>
+    public TextSyntax? LiningWallsOf { get; internal set; }
+
     public LengthSyntax? LiningCeiling { get; internal set; }
 
     public LengthSyntax? LiningFloor { get; internal set; }

@@ -49,7 +49,7 @@ internal sealed class ShellReader(Reports reports)
 
     private static ShellNotes NotesOf(ShellStatement s) => new()
     {
-        Linings = new Linings(NotBelowZero(s.LiningWalls?.Value), NotBelowZero(s.LiningCeiling?.Value), NotBelowZero(s.LiningFloor?.Value)),
+        Linings = new Linings(NotBelowZero(s.LiningWalls?.Value), NotBelowZero(s.LiningCeiling?.Value), NotBelowZero(s.LiningFloor?.Value)) { WallsOf = s.LiningWallsOf?.Text ?? "" },
         GroundBelowFloor = s.GroundBelowFloor?.Value,
         DoorEnd = s.Doors?.Side,
         TrueNorth = s.TrueNorth is { } north ? (double)north.Value : null,

@@ -31,6 +31,7 @@ public static class ShedShell
             Top = bottom + eaves,
             FloorBuildUp = linings.Floor,
             WallLining = linings.Walls,
+            WallLiningOf = linings.WallsOf,
             CeilingLining = linings.Ceiling,
             GroundBelowFloor = notes.GroundBelowFloor,
             DoorEnd = null,
