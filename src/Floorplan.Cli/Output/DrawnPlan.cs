@@ -28,6 +28,9 @@ internal sealed class DrawnPlan
         Examination = input.Examination!;
         Sheets = SheetSet.Draw(DrawingRequest.Of(Examination, since), numbers);
         Schedules = numbers is null ? Schedule.All(Examination.Plan!) : [];
+
+        // Cut-outs come with the whole set, as schedules do.
+        CutOuts = numbers is null && Has(DrawFormat.Dxf) ? [.. CutOutDxf.Of(Examination.Plan!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))] : [];
     }
 
     public string Name { get; }
@@ -39,6 +42,9 @@ internal sealed class DrawnPlan
     public IReadOnlyList<SheetScene> Sheets { get; }
 
     public IReadOnlyList<Schedule> Schedules { get; }
+
+    /// <summary>Files for a cutting table, one a wall.</summary>
+    public IReadOnlyList<(string File, string Text)> CutOuts { get; }
 
     public bool Has(DrawFormat format) => _formats.Contains(format);
 
@@ -73,13 +79,9 @@ internal sealed class DrawnPlan
             yield return () => new DrawnFile($"{Name}.pdf", PdfWriter.Write(Sheets, Info(Examination.Plan!)));
         }
 
-        // Cut-outs come with the whole set, as schedules do.
-        if (Has(DrawFormat.Dxf) && Schedules.Count > 0)
+        foreach (var (file, text) in CutOuts)
         {
-            foreach (var (name, text) in CutOutDxf.Of(Examination.Plan!))
-            {
-                yield return () => DrawnFile.OfText($"{Name}-{name}.dxf", text);
-            }
+            yield return () => DrawnFile.OfText(file, text);
         }
 
         foreach (var schedule in Schedules)

@@ -43,6 +43,7 @@ internal static class IndexPage
         table { border-collapse: collapse; width: 100%; }
         th, td { border: 1px solid #767676; padding: .3rem .5rem; text-align: left; vertical-align: top; }
         th:nth-child(-n+2), td:nth-child(-n+2) { white-space: nowrap; overflow-wrap: normal; }
+        th:nth-child(-n+2), td:nth-child(-n+2) { overflow-wrap: normal; white-space: nowrap; }
         figure { margin: 0 0 1.5rem; }
         img { width: 100%; height: auto; border: 1px solid #767676; }
 
@@ -70,6 +71,11 @@ internal static class IndexPage
         if (plan.Has(DrawFormat.Pdf))
         {
             html.Append("<li>").Append(Link(plan.FileOf(plan.Sheets[0], DrawFormat.Pdf), "All sheets for printing, PDF")).Append("</li>\n");
+        }
+
+        foreach (var (file, _) in plan.CutOuts)
+        {
+            html.Append("<li>").Append(Link(file, "Holes for a cutting table, DXF")).Append(' ').Append(Text(file)).Append("</li>\n");
         }
 
         foreach (var schedule in plan.Schedules)

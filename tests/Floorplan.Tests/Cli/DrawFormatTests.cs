@@ -18,7 +18,7 @@ public class DrawFormatTests
 
         Assert.Equal(0, run.Exit);
         string[] sheets = [.. SheetSet.All.Select(s => $"out/unit-{s.Number}-{s.Name}")];
-        string[] expected = ["out/index.html", "out/unit.pdf", .. Schedules, .. sheets.Select(s => s + ".svg"), .. sheets.Select(s => s + ".png"), .. sheets.Select(s => s + "-mm.dxf")];
+        string[] expected = ["out/index.html", "out/unit.pdf", .. Schedules, .. sheets.Select(s => s + ".svg"), .. sheets.Select(s => s + ".png"), .. sheets.Select(s => s + "-mm.dxf"), .. new[] { "south-wall", "north-wall", "floor" }.Select(w => $"out/unit-cut-outs-{w}-mm.dxf")];
         string[] written = [.. folder.Files.Where(f => f.StartsWith("out/", StringComparison.Ordinal))];
         Assert.Equal(expected.Order(StringComparer.Ordinal), written);
         Assert.All(written, f => Assert.Contains("wrote " + f + "\n", run.Out));
