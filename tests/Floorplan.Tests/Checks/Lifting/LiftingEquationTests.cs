@@ -35,6 +35,32 @@ public sealed class LiftingEquationTests
         Assert.NotEmpty(name);
     }
 
+    /// <summary>Manual, example 6, product packaging I: eight hours a day, twisted by a right angle; from memory.</summary>
+    [Fact]
+    public void It_gives_what_the_manual_prints_for_a_whole_day()
+    {
+        var lift = new Lift(25, 14, 24, 16, 90, 1, LiftingDuration.Long, Coupling.Fair);
+
+        Assert.Equal(16.4, LiftingEquation.PrintedRecommendedLb(lift), 0.001);
+        Assert.Equal(1.5, Math.Round(25 / LiftingEquation.PrintedRecommendedLb(lift), 1));
+        Assert.Equal(16.457, LiftingEquation.RecommendedLb(lift), 0.001);
+        Assert.Equal(1.519, LiftingEquation.Index(lift), 0.001);
+    }
+
+    /// <summary>
+    /// A worked example in metric, found at homeworksource.com/p/1089113: 12 kg, H 25, V 55, D 95 cm, no twist, 3 a minute for 45 minutes,
+    /// fair hold; limit 15.7 kg, index 0.76. The two systems of the manual are no exact conversions of each other: within 0.1 kg.
+    /// </summary>
+    [Fact]
+    public void It_gives_what_a_metric_example_prints()
+    {
+        const double cm = 1 / 2.54, kg = 1 / 0.45359237;
+        var lift = new Lift(12 * kg, 25 * cm, 55 * cm, 95 * cm, 0, 3, LiftingDuration.Short, Coupling.Fair);
+
+        Assert.Equal(15.7, LiftingEquation.RecommendedLb(lift) / kg, 0.1);
+        Assert.Equal(0.76, LiftingEquation.Index(lift), 0.005);
+    }
+
     /// <summary>Manual, example 7: between the rows the multiplier lies on a straight line.</summary>
     [Fact]
     public void Between_rows_the_frequency_multiplier_is_interpolated()
