@@ -18,6 +18,9 @@ public sealed record PlanHead
 
     public IReadOnlyList<Product> Products { get; init; } = [];
 
+    /// <summary>Whose bodies it is laid out for.</summary>
+    public People People { get; init; } = People.Usual;
+
     public string Owner { get; init; } = "";
 
     public string Site { get; init; } = "";

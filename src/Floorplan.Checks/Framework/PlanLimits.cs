@@ -18,7 +18,7 @@ public sealed class PlanLimits(Plan plan)
     /// <exception cref="ArgumentException">The rule has no limit of this key: a slip in the rule.</exception>
     public AppliedLimit? Find(Rule rule, string key)
     {
-        var ofKey = rule.Limits.Where(l => l.Key == key).ToList();
+        var ofKey = rule.Limits.Where(l => l.Key == key).Select(l => l.For(plan.Head.People)).ToList();
         if (ofKey.Count == 0)
         {
             throw new ArgumentException($"rule {rule.Name} has no limit '{key}'", nameof(key));

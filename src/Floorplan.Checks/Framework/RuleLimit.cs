@@ -1,3 +1,4 @@
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 
@@ -10,6 +11,18 @@ namespace Floorplan.Checks.Framework;
 /// <param name="Severity">As wished; <see cref="Source.Heaviest"/> bounds it. Error only for a confirmed binding law with a number.</param>
 public sealed record RuleLimit(string Key, double Value, LimitUnit Unit, Source Source, Severity Severity, params CodeChoice[] Codes)
 {
+    /// <summary>A measure of people's bodies, in mm; the plan may be for other people than usual.</summary>
+    public static RuleLimit OfBody(string key, BodySize size, Source source, Severity severity, params CodeChoice[] codes) =>
+        new(key, size.Usual, LimitUnit.Millimetres, source, severity, codes) { Body = size };
+
+    /// <summary>Which measure of whose body the figure is; null when it is none.</summary>
+    public BodySize? Body { get; init; }
+
+    /// <summary>The same figure for the people whom a plan is for.</summary>
+    public RuleLimit For(People people) => Body is null || people == People.Usual
+        ? this
+        : this with { Value = Body.Of(people), Source = Source with { Title = $"{Source.Title}; people of this plan: {people.Text}" } };
+
     public bool AppliesUnder(CodeChoice code) => Codes.Length == 0 || Codes.Contains(code);
 }
 

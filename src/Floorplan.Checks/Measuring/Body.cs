@@ -7,11 +7,14 @@ namespace Floorplan.Checks.Measuring;
 /// <summary>One standing place with its own two axes: away from the bench, and along it.</summary>
 internal sealed class Body
 {
-    /// <summary>Shoulder breadth and belly depth of a 95th-percentile man in mm (ANSUR II): what no squeezing makes smaller.</summary>
-    public const double Shoulders = 567;
+    /// <summary>
+    /// Shoulder breadth and belly depth of a 95th-percentile man in mm: what no squeezing makes smaller. Who works in a unit may
+    /// change; who comes to mend and to inspect may be anybody, so that these stay whatever people the plan is for.
+    /// </summary>
+    public static double Shoulders { get; } = BodySize.Largest(BodyMeasure.Shoulders).Usual;
 
     /// <inheritdoc cref="Shoulders"/>
-    public const double Belly = 320;
+    public static double Belly { get; } = BodySize.Largest(BodyMeasure.Belly).Usual;
 
     private readonly Coordinate front;
     private readonly (double X, double Y) away;

@@ -8,8 +8,8 @@ internal static class InTheWay
     /// <summary>A thing this low is a grating or a step that one stands on, in mm; own assumption.</summary>
     private const double StoodOn = 300;
 
-    /// <summary>A thing hung this high is over heads: stature of a 95th-percentile man 1870 mm (ANSUR II) and shoes 30 mm (from memory).</summary>
-    private const double OverHead = 1900;
+    /// <summary>A thing hung this high is over heads: stature of a 95th-percentile man, and shoes 30 mm (from memory).</summary>
+    private static readonly double OverHead = BodySize.Largest(BodyMeasure.Stature).Usual + 30;
 
     public static bool Is(Station station) => !station.Movable && station.Top.Millimetres > StoodOn && station.Bottom.Millimetres < OverHead;
 }

@@ -33,6 +33,7 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
 
     private static ComparedThing Head(Plan plan) => new("plan", "", "", null, Said(
         ("title", plan.Head.Title), ("number", plan.Head.Number), ("code", plan.Head.Code.Word()),
+        ("people", plan.Head.People == People.Usual ? "" : plan.Head.People.Text),
         ("products", string.Join(", ", plan.Head.Products.Select(p => $"{p.Unit} {p.WeightEach}".TrimEnd()))),
         ("target", plan.Day?.Target?.ToString() ?? ""), ("hours", plan.Day?.Hours?.ToString() ?? ""),
         ("crew", string.Join(", ", plan.Day?.Crew.Select(c => FormattableString.Invariant($"{c.Key} {c.Value}")) ?? []))));

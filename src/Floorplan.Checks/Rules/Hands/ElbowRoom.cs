@@ -10,9 +10,6 @@ namespace Floorplan.Checks.Rules.Hands;
 /// <summary>Measures from the middle of one worker to the middle of the next along a bench or rail.</summary>
 public sealed class ElbowRoom : Rule
 {
-    /// <summary>Forearm-forearm breadth of a 95th-percentile man in mm.</summary>
-    private const double Elbows = 667;
-
     /// <summary>3 ft of line for each person, in mm.</summary>
     private const double LineForEach = 914;
 
@@ -35,7 +32,7 @@ public sealed class ElbowRoom : Rule
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new("width for each worker", Elbows, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        RuleLimit.OfBody("width for each worker", BodySize.Largest(BodyMeasure.ElbowToElbow), Sources[0], Severity.Warning),
         new("width of line for each worker, as advised", LineForEach, LimitUnit.Millimetres, Sources[1], Severity.Note, CodeChoice.Us),
     ];
 

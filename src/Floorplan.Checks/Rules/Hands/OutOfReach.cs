@@ -13,12 +13,6 @@ namespace Floorplan.Checks.Rules.Hands;
 /// <summary>Measures from where people stand to what their hands use: their own bench, bins, hatches and racks.</summary>
 public sealed class OutOfReach : Rule
 {
-    /// <summary>Thumb-tip reach of a 5th-percentile woman in mm; MIL-STD-1472G gives 677 mm.</summary>
-    private const double SmallWoman = 674;
-
-    /// <summary>Thumb-tip reach of a 95th-percentile man in mm.</summary>
-    private const double TallMan = 886;
-
     public override string Name => "out-of-reach";
 
     public override RuleGroup Group => RuleGroup.Hands;
@@ -26,7 +20,7 @@ public sealed class OutOfReach : Rule
     public override string Says => "A worker cannot reach what the work needs: the far side of the bench, a bin, a hatch or a rack.";
 
     public override string Why =>
-        "Who stretches over a bench all day gets a bad back, and what cannot be reached is not cut, not picked up and not cleaned. Reach is set for a small woman, so that everybody on the crew can do the job; past the reach of a tall man hardly anyone can.";
+        "Who stretches over a bench all day gets a bad back, and what cannot be reached is not cut, not picked up and not cleaned. Reach is set for the smallest of the crew, a small woman unless the plan says who works there, so that everybody can do the job; past the reach of the tallest hardly anyone can.";
 
     public override string Mend => "Make the bench shallower, let people stand on both sides, bring the bin or hatch nearer, or clear what stands in front of it.";
 
@@ -38,8 +32,8 @@ public sealed class OutOfReach : Rule
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new("reach of a small woman", SmallWoman, LimitUnit.Millimetres, Sources[0], Severity.Note),
-        new("reach of a tall man", TallMan, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        RuleLimit.OfBody("reach of a small person", BodySize.Smallest(BodyMeasure.ThumbTipReach), Sources[0], Severity.Note),
+        RuleLimit.OfBody("reach of a tall person", BodySize.Largest(BodyMeasure.ThumbTipReach), Sources[0], Severity.Warning),
     ];
 
     public override string Bad => """

@@ -16,17 +16,14 @@ internal sealed class RailHeight : Rule
     private const string Highest = "greatest height of hooks that hands hang on";
     private const string Lowest = "least height of hooks";
 
-    /// <summary>Fingertips of a 5th-percentile woman, arm up, in mm: overhead reach sitting, and stature less sitting height.</summary>
-    private const double SmallWomanUp = 1926;
-
     /// <summary>48 in.</summary>
     private const double AboveFloor = 1219.2;
 
     /// <summary>The heaviest load of the revised NIOSH lifting equation, 23 kg: more is hoisted, not hung by hand.</summary>
     private const double HungByHand = 23;
 
-    /// <summary>Thumb-tip reach of a 95th-percentile man in mm: rails farther off are not hung on from that place.</summary>
-    private const double AtHand = 886;
+    /// <summary>Rails farther off than this are not hung on from a place.</summary>
+    private static readonly BodySize AtHand = BodySize.Largest(BodyMeasure.ThumbTipReach);
 
     public override string Name => "rail-height";
 
@@ -42,13 +39,13 @@ internal sealed class RailHeight : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(Published.AnsurTwo.Title + ": overhead reach of a 5th-percentile woman 1926 mm, worked out from its reach sitting", Origin.FoundInPublicCopy),
+        new(Published.AnsurTwo.Title + ": overhead reach standing, worked out from its reach sitting", Origin.FoundInPublicCopy),
         new("FSIS Guidebook for facilities 1997, chapter 10, Table 8 (poultry): hooks 48 in or more above the floor", Origin.FoundInSecondaryCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Highest, SmallWomanUp, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        RuleLimit.OfBody(Highest, BodySize.Smallest(BodyMeasure.FingertipsUp), Sources[0], Severity.Note),
         new(Lowest, AboveFloor, LimitUnit.Millimetres, Sources[1], Severity.Warning),
     ];
 
@@ -97,7 +94,7 @@ internal sealed class RailHeight : Rule
                 $"raise them by {Say.SizeUp(lowest.Value - height, context.Plan.Units)}", rail.Span, rail.Path.Coordinate);
         }
 
-        return context.Limit(this, Highest) is { } highest && height > highest.Value + Tiers.Tolerance && AtRail(rail, hands) is { } station
+        return context.Limit(this, Highest) is { } highest && height > highest.Value + Tiers.Tolerance && AtRail(rail, hands, AtHand.Of(context.Plan.Head.People)) is { } station
             ? CheckContext.Find(
                 this, highest, height, [rail.Id, station.Id],
                 $"hands hang product on rail {rail.Id} at {Named.Of(station)}, {context.Text(height)} above the floor: too high for small people",
@@ -131,12 +128,12 @@ internal sealed class RailHeight : Rule
     }
 
     /// <summary>The first station, in the order of the file, whose people have the rail at hand.</summary>
-    private static Station? AtRail(OverheadRail rail, STRtree<(Coordinate At, Station Station)> hands)
+    private static Station? AtRail(OverheadRail rail, STRtree<(Coordinate At, Station Station)> hands, double atHand)
     {
         var near = rail.Path.EnvelopeInternal.Copy();
-        near.ExpandBy(AtHand);
+        near.ExpandBy(atHand);
         return hands.Query(near)
-            .Where(h => rail.Path.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(h.At)) <= AtHand)
+            .Where(h => rail.Path.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(h.At)) <= atHand)
             .Select(h => h.Station).MinBy(s => s.Item);
     }
 

@@ -14,6 +14,7 @@ internal sealed class PlanParser : StatementParser<PlanStatement>
         ["units"] = (s, c) => s.Units = c.Word("a choice of units", "metric", "feet") is { } word ? word.Text == "feet" ? UnitSystem.Feet : UnitSystem.Metric : null,
         ["code"] = (s, c) => s.Code = c.Word("a code", "us", "eu", "none"),
         ["product"] = Product,
+        ["people"] = People,
         ["owner"] = (s, c) => s.Owner = c.Words("the owner's name"),
         ["site"] = (s, c) => s.Site = c.Words("the site"),
         ["drawn"] = (s, c) => s.DrawnBy = c.Expect("by") ? c.Words("a name") : null,
@@ -23,6 +24,12 @@ internal sealed class PlanParser : StatementParser<PlanStatement>
     };
 
     protected override IReadOnlySet<string> Repeatable { get; } = new HashSet<string> { "revision", "product", "note", "notes" };
+
+    /// <summary>The ends of the measured bodies that the checks know.</summary>
+    private const double LeastShare = 1;
+
+    /// <inheritdoc cref="LeastShare"/>
+    private const double MostShare = 99;
 
     protected override PlanStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
 
@@ -67,6 +74,37 @@ internal sealed class PlanParser : StatementParser<PlanStatement>
         }
 
         s.Products.Add(new ProductSyntax(unit, weight, start.To(c.Before)));
+    }
+
+    private static void People(PlanStatement s, Cursor c)
+    {
+        var start = c.Here;
+        WordSyntax? who = c.AtNumber ? null : c.Word("who works here", "women", "men");
+        if (who is null && !c.AtNumber)
+        {
+            return;
+        }
+
+        NumberSyntax? least = null;
+        QuantitySyntax? most = null;
+        if (c.AtNumber)
+        {
+            least = c.Number("how many of a hundred are smaller than the smallest planned for");
+            most = least is not null && c.Expect("to") ? c.Quantity("how many of a hundred are smaller than the tallest planned for", QuantityKind.Ratio) : null;
+            if (most is null)
+            {
+                return;
+            }
+        }
+
+        var people = new PeopleSyntax(who, least, most, start.To(c.Before));
+        if (least is not null && !((double)least.Value >= LeastShare && (double)least.Value <= people.MostPercent && people.MostPercent <= MostShare))
+        {
+            c.Error("no-such-people", "people are measured from 1 to 99 of a hundred, the smallest first", people.Span, "write such as `people 10 to 90 %`");
+            return;
+        }
+
+        s.People = people;
     }
 
     private static void Note(PlanStatement s, Cursor c)

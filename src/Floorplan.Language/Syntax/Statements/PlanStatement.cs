@@ -18,6 +18,8 @@ public sealed class PlanStatement : Statement
 
     public List<ProductSyntax> Products { get; } = [];
 
+    public PeopleSyntax? People { get; internal set; }
+
     public TextSyntax? Owner { get; internal set; }
 
     public TextSyntax? Site { get; internal set; }
@@ -31,6 +33,13 @@ public sealed class PlanStatement : Statement
 
 /// <summary><c>revision A, 2026-11-25, "First issue"</c></summary>
 public sealed record RevisionSyntax(TextSyntax Mark, TextSyntax? Date, TextSyntax? Text, SourceSpan Span);
+
+/// <summary><c>people women 10 to 90 %</c>: who, the smallest and the tallest planned for, each optional.</summary>
+public sealed record PeopleSyntax(WordSyntax? Who, NumberSyntax? Least, QuantitySyntax? Most, SourceSpan Span)
+{
+    /// <summary><see cref="Most"/> without the noise of a division by a hundred.</summary>
+    public double? MostPercent => Most is null ? null : Math.Round(Most.Value.Base * 100, 6);
+}
 
 /// <summary><c>product fish, 0.9 kg each</c></summary>
 public sealed record ProductSyntax(NameSyntax Unit, QuantitySyntax? WeightEach, SourceSpan Span);

@@ -27,6 +27,7 @@ internal static class HeadReader
             },
             Revisions = [.. statement.Revisions.Select(r => new Revision(r.Mark.Text, Text(r.Date), Text(r.Text)))],
             Products = [.. statement.Products.Select(p => new Product(p.Unit.Text, p.WeightEach?.Value))],
+            People = Whom(statement.People),
             Owner = Text(statement.Owner),
             Site = Text(statement.Site),
             DrawnBy = Text(statement.DrawnBy),
@@ -35,6 +36,16 @@ internal static class HeadReader
             Span = statement.HeadSpan,
         };
     }
+
+    private static People Whom(PeopleSyntax? people) => people is null ? People.Usual : new People(
+        people.Who?.Text switch
+        {
+            "women" => WhoWorks.Women,
+            "men" => WhoWorks.Men,
+            _ => WhoWorks.WomenAndMen,
+        },
+        people.Least is { } least ? (double)least.Value : People.Usual.Least,
+        people.MostPercent ?? People.Usual.Most);
 
     private static string Text(TextSyntax? text) => text?.Text ?? "";
 }

@@ -14,19 +14,25 @@ internal static class HandsEdges
 
     public static IReadOnlyList<Edge> All { get; } =
     [
-        new("out-of-reach", "thumb-tip reach of a 5th-percentile woman 674 mm (ANSUR II), over a bench", 674, 675, Bench, "bench") { Set = ("700 mm", "600 mm") },
-        new("out-of-reach", "thumb-tip reach of a 95th-percentile man 886 mm (ANSUR II), over a bench", 886, 887, Bench, "bench") { Lighter = 674, Set = ("900 mm", "800 mm") },
+        new("out-of-reach", "thumb-tip reach of a 5th-percentile woman 674 mm (ANSUR II), over a bench", 674, 675, mm => Bench(mm), "bench") { Set = ("700 mm", "600 mm") },
+        new("out-of-reach", "thumb-tip reach of a 95th-percentile man 886 mm (ANSUR II), over a bench", 886, 887, mm => Bench(mm), "bench") { Lighter = 674, Set = ("900 mm", "800 mm") },
+        new("out-of-reach", "816 mm, 95th-percentile woman (ANSUR II), where only women work", 816, 817, mm => Bench(mm, "people women"), "bench") { Lighter = 674 },
+        new("out-of-reach", "742 mm, 5th-percentile man (ANSUR II), where only men work", 742, 743, mm => Bench(mm, "people men"), "bench") { Set = ("800 mm", "700 mm") },
+        new("out-of-reach", "691 mm, 10th-percentile woman (ANSUR II)", 691, 692, mm => Bench(mm, "people 10 to 90 %"), "bench"),
+        new("out-of-reach", "868 mm, 90th-percentile man (ANSUR II)", 868, 869, mm => Bench(mm, "people 10 to 90 %"), "bench") { Lighter = 691 },
         new("out-of-reach", "674 mm (ANSUR II), to a bin beside the bench", 674, 675, Bin, "bench", "bin") { Set = ("700 mm", "600 mm") },
         new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank", 674, 675, Rack, "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
         new("out-of-reach", "886 mm (ANSUR II), to a rack behind a tank", 886, 887, Rack, "rack") { Lighter = 674, Set = ("900 mm", "800 mm"), Within = 0.1 },
         new("elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
+        new("elbow-room", "564 mm, 95th-percentile woman (ANSUR II), where only women work", 564, 563, mm => Elbows(mm, "eu", "people women"), "bench"),
         new("elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
         new("bench-height", "28 in: heavy standing work, NIOSH 97-117", 711.2, 710, BenchHeight, "bench") { Set = ("700 mm", "750 mm") },
         new("bench-height", "43 in: precise standing work, NIOSH 97-117", 1092.2, 1093, BenchHeight, "bench"),
         new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
         new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") { Lighter = 10_000, Set = ("21 m", "19 m") },
-        new("rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, Rail, "r1", "table") { Set = ("2000 mm", "1900 mm") },
-        new("rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, Rail, "r1"),
+        new("rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, mm => Rail(mm), "r1", "table") { Set = ("2000 mm", "1900 mm") },
+        new("rail-height", "2097 mm, fingertips of a 5th-percentile man, where only men work: ANSUR II, worked out", 2097, 2098, mm => Rail(mm, "people men"), "r1", "table"),
+        new("rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, mm => Rail(mm), "r1"),
     ];
 
     private static string BenchHeight(double high) => Invariant($"""
@@ -42,8 +48,9 @@ internal static class HandsEdges
         """);
 
     /// <summary>The worker stands south, so the far side is as far as the bench is deep.</summary>
-    private static string Bench(double deep) => Invariant($"""
+    private static string Bench(double deep, string people = "") => Invariant($"""
         {Head}
+          {people}
         shell container 20 ft high-cube
         room cut "Cutting" clean from west to east
         door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
@@ -92,10 +99,11 @@ internal static class HandsEdges
           bench -> rack by hand
         """);
 
-    private static string Elbows(double apart, string code) => Invariant($"""
+    private static string Elbows(double apart, string code, string people = "") => Invariant($"""
         plan "Edge"
           units metric
           code {code}
+          {people}
         shell container 20 ft high-cube
         room cut "Cutting" clean from west to east
         door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
@@ -124,10 +132,11 @@ internal static class HandsEdges
         """);
 
     /// <summary>Ducks hung on a rail that runs over the places of those who hang them.</summary>
-    private static string Rail(double height) => Invariant($"""
+    private static string Rail(double height, string people = "") => Invariant($"""
         plan "Edge"
           units metric
           product ducks, 2.5 kg each
+          {people}
         shell shed 6000 x 3000 x 2600
         room hang "Hanging" dirty from west to east
         door d1 hang to outside, south wall, 300 from west, 1000 x 2050, swings out

@@ -30,6 +30,7 @@ public class StatementTests
         Assert.Equal((UnitSystem.Feet, "eu", "Alder O'Brien", "North yard"), (plan.Units, plan.Code!.Text, plan.Owner!.Text, plan.Site!.Text));
         Assert.Equal(("J. Marlow", "S. Hazel"), (plan.DrawnBy!.Text, plan.CheckedBy!.Text));
         Assert.Equal(("birds", 5m, "lb"), (plan.Products.Single().Unit.Text, plan.Products[0].WeightEach!.Value.Number, plan.Products[0].WeightEach!.Value.Unit.Symbol));
+        Assert.Equal(("women", 10m, 90.0), (plan.People!.Who!.Text, plan.People.Least!.Value, plan.People.MostPercent));
         Assert.Equal("Check all sizes on site", plan.Notes.Single().Text);
     }
 
