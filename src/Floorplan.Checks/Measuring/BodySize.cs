@@ -9,13 +9,23 @@ public sealed record BodySize(BodyMeasure Measure, bool OfTheSmallest)
 
     public static BodySize Largest(BodyMeasure measure) => new(measure, false);
 
+    /// <summary>Not of the smallest or largest but of the middle woman, or the middle man where no women work; the other way round for the largest.</summary>
+    public bool Middling { get; init; }
+
+    /// <summary>So much more than the body measures, in mm; less when negative.</summary>
+    public double Plus { get; init; }
+
     /// <summary>In mm, for the people of <see cref="People.Usual"/>.</summary>
     public double Usual => Of(People.Usual);
 
     /// <summary>In mm.</summary>
-    public double Of(People people) => OfTheSmallest
-        ? BodyTable.Of(Measure, people.Who != WhoWorks.Men, people.Least)
-        : BodyTable.Of(Measure, people.Who == WhoWorks.Women, people.Most);
+    public double Of(People people)
+    {
+        bool woman = OfTheSmallest ? people.Who != WhoWorks.Men : people.Who == WhoWorks.Women;
+        return BodyTable.Of(Measure, woman, Middling ? Middle : OfTheSmallest ? people.Least : people.Most) + Plus;
+    }
+
+    private const double Middle = 50;
 }
 
 /// <summary>What of a body is measured.</summary>
@@ -25,6 +35,12 @@ public enum BodyMeasure
 
     /// <summary>From a wall behind the back to the tip of the thumb.</summary>
     ThumbTipReach,
+
+    /// <summary>Acromial height.</summary>
+    ShoulderHeight,
+
+    /// <summary>Acromial height less the upper arm from acromion to radiale.</summary>
+    ElbowHeight,
 
     /// <summary>Fingertips over the floor, arm up: the reach sitting, and stature less sitting height.</summary>
     FingertipsUp,

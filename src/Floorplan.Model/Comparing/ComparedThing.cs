@@ -63,6 +63,7 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("size", station.Diameter is { } round ? $"round {Text(round, units)} x {Text(station.Top - station.Bottom, units)}" : $"{Size(station.Bounds, units)} x {Text(station.Top - station.Bottom, units)}"),
         ("underside", station.Bottom == Length.Zero ? "" : Text(station.Bottom, units)),
         ("work height", station.Workers.Count > 0 ? Text(station.WorkHeight, units) : ""),
+        ("work", station.Work.Kind?.ToString().ToLowerInvariant() ?? ""),
         ("workers", string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}")))),
         ("needs", string.Join(", ", station.Needs.Select(n => $"{n.Kind.ToString().ToLowerInvariant()} {n.Amount} {n.At}".Trim()))),
         ("keeps clear", string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {Text(c.Depth, units)}"))),

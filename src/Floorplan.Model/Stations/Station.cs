@@ -135,6 +135,8 @@ public sealed record Waste(Quantity? Amount, string? BinId, SourceSpan Span);
 /// <summary>What a station does to the product; null where not said.</summary>
 public sealed record Work
 {
+    public WorkKind? Kind { get; init; }
+
     public Quantity? Each { get; init; }
 
     public Quantity? Batch { get; init; }
@@ -144,6 +146,17 @@ public sealed record Work
     public Quantity? Stays { get; init; }
 
     public Quantity? Holds { get; init; }
+}
+
+/// <summary>How hard hands work, which says how high they should be.</summary>
+public enum WorkKind
+{
+    Precise,
+    Light,
+    Heavy,
+
+    /// <summary>Meat, cut with a knife.</summary>
+    Cutting,
 }
 
 /// <summary>An overhead rail: its path on plan, height of the hooks' underside, pitch of hooks.</summary>

@@ -12,28 +12,45 @@ internal sealed class BenchHeight : Rule
     private const string Highest = "greatest height of the hands";
 
     /// <summary>28 in, heavy work; and 43 in, precise work: the ends of the three ranges of NIOSH 97-117.</summary>
-    private const double Heavy = 711.2;
-    private const double Precise = 1092.2;
+    private const double LowestHeavy = 711.2;
+    private const double HighestPrecise = 1092.2;
+
+    /// <summary>35 in; 34 in; 37 in; 37 in: where the ranges end between those.</summary>
+    private const double HighestHeavy = 889;
+    private const double LowestLight = 863.6;
+    private const double HighestLight = 939.8;
+    private const double LowestPrecise = 939.8;
+
+    /// <summary>Meat was cut best 17 to 22 cm below the elbow.</summary>
+    private static readonly BodySize LowestCutting = BodySize.Smallest(BodyMeasure.ElbowHeight) with { Middling = true, Plus = -220 };
+    private static readonly BodySize HighestCutting = BodySize.Largest(BodyMeasure.ElbowHeight) with { Middling = true, Plus = -170 };
 
     public override string Name => "bench-height";
 
     public override RuleGroup Group => RuleGroup.Hands;
 
-    public override string Says => "Hands work lower or higher than standing work of any kind is done.";
+    public override string Says => "Hands work lower or higher than the standing work there is done; where the plan says no kind of work, than any standing work is done.";
 
-    public override string Why => "Too low bends the back all day, too high lifts the shoulders. Heavy work wants 28 to 35 in, light work 34 to 37 in, precise work 37 to 43 in.";
+    public override string Why => "Too low bends the back all day, too high lifts the shoulders. Heavy work wants 28 to 35 in, light work 34 to 37 in, precise work 37 to 43 in; butchers cut best 17 to 22 cm below the elbow, where the arm can push the knife.";
 
     public override string Mend => "Change the height, put low people on a platform, or say where the hands are with `work height` when that is not the top.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("NIOSH 97-117, Elements of Ergonomics Programs, trays 6 to 8: heavy 28 to 35 in, light 34 to 37 in, precise 37 to 43 in", Origin.FoundInPublicCopy),
+        new("Magnusson and Ortengren, Applied Ergonomics 18(2), 1987: meat cut 17 to 22 cm below the elbow; with the elbow of the middle woman and man of ANSUR II, worked out", Origin.FoundInPublicCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Lowest, Heavy, LimitUnit.Millimetres, Sources[0], Severity.Warning),
-        new(Highest, Precise, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Lowest, LowestHeavy, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Highest, HighestPrecise, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Of(Lowest, WorkKind.Precise), LowestPrecise, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Of(Lowest, WorkKind.Light), LowestLight, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Of(Highest, WorkKind.Light), HighestLight, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Of(Highest, WorkKind.Heavy), HighestHeavy, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        RuleLimit.OfBody(Of(Lowest, WorkKind.Cutting), LowestCutting, Sources[1], Severity.Note),
+        RuleLimit.OfBody(Of(Highest, WorkKind.Cutting), HighestCutting, Sources[1], Severity.Note),
     ];
 
     public override string Bad => Unit(650);
@@ -42,24 +59,51 @@ internal sealed class BenchHeight : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var lowest = context.Limit(this, Lowest);
-        var highest = context.Limit(this, Highest);
-        foreach (var station in context.Plan.Stations.Where(s => s.Workers.Count > 0 && s.Work.Each is not null))
+        foreach (var station in context.Plan.Stations.Where(s => s.Workers.Count > 0 && s.Work is not { Each: null, Kind: null }))
         {
             double hands = station.WorkHeight.Millimetres;
-            if (lowest is not null && hands < lowest.Value - Tiers.Tolerance)
+            if (Tiers.Below(Holding(context, Lowest, station.Work.Kind), hands) is { } lowest)
             {
                 yield return Finding(context, station, hands, lowest, "low", $"raise it by {Say.SizeUp(lowest.Value - hands, context.Plan.Units)}");
             }
-            else if (highest is not null && hands > highest.Value + Tiers.Tolerance)
+            else if (Tiers.Above(Holding(context, Highest, station.Work.Kind), hands) is { } highest)
             {
                 yield return Finding(context, station, hands, highest, "high", $"lower it by {Say.SizeUp(hands - highest.Value, context.Plan.Units)}, or give the workers a platform");
             }
         }
     }
 
+    /// <summary>What holds for any work, and what for this kind; only the plan's own figure where it sets one.</summary>
+    private IEnumerable<AppliedLimit> Holding(CheckContext context, string key, WorkKind? kind)
+    {
+        if (context.Limit(this, key) is { } any)
+        {
+            yield return any;
+            if (any.SetBy is not null)
+            {
+                yield break;
+            }
+        }
+
+        if (kind is { } said && Limits.Any(l => l.Key == Of(key, said)) && context.Limit(this, Of(key, said)) is { } ofKind)
+        {
+            yield return ofKind;
+        }
+    }
+
+    private static string Of(string key, WorkKind kind) => $"{key}, {Word(kind)}";
+
+    private static string Word(WorkKind? kind) => kind switch
+    {
+        WorkKind.Precise => "precise work",
+        WorkKind.Light => "light work",
+        WorkKind.Heavy => "heavy work",
+        WorkKind.Cutting => "cutting meat",
+        _ => "standing work",
+    };
+
     private Finding Finding(CheckContext context, Station station, double hands, AppliedLimit limit, string how, string mend) => CheckContext.Find(
-        this, limit, hands, [station.Id], $"hands at {Named.Of(station)} work {context.Text(hands)} above the floor, too {how} for standing work",
+        this, limit, hands, [station.Id], $"hands at {Named.Of(station)} work {context.Text(hands)} above the floor, too {how} for {Word(station.Work.Kind)}",
         $"{mend}; when the hands are elsewhere than the top, say so with `work height`", station.Span, station.Bounds.Centre.Coordinate);
 
     private static string Unit(int height) => FormattableString.Invariant($"""

@@ -11,6 +11,8 @@ internal static class StationDetails
 
     private static readonly string[] NeedWords = ["cold", "hot", "drain", "power", "air", "ice", "steam", "sterilizer"];
 
+    private static readonly string[] WorkWords = ["precise", "light", "heavy", "cutting"];
+
     private static readonly QuantityKind[] WaterKinds = [QuantityKind.Flow, QuantityKind.Volume];
     private static readonly QuantityKind[] PowerKinds = [QuantityKind.Power, QuantityKind.Voltage, QuantityKind.Current];
     private static readonly QuantityKind[] AirKinds = [QuantityKind.AirFlow, QuantityKind.Flow, QuantityKind.Pressure];
@@ -49,7 +51,7 @@ internal static class StationDetails
         s.Workers.Add(new WorkersSyntax((int)count.Value, side, apart, start.To(c.Before)));
     }
 
-    /// <summary><c>work 6 s each</c> or <c>work height 950</c>.</summary>
+    /// <summary><c>work 6 s each</c>, <c>work 6 s each, heavy</c>, <c>work heavy</c> or <c>work height 950</c>.</summary>
     public static void Work(StationStatement s, Cursor c)
     {
         if (c.Try("height"))
@@ -58,8 +60,18 @@ internal static class StationDetails
             return;
         }
 
+        if (c.Kind == Tokens.TokenKind.Word)
+        {
+            s.WorkKind = c.Word("a kind of work", ["height", .. WorkWords]);
+            return;
+        }
+
         s.WorkEach = c.Quantity("how long one takes", QuantityKind.Time);
         c.Try("each");
+        if (s.WorkEach is not null && c.NextInList(n => Array.Exists(WorkWords, w => n.IsWord(w))))
+        {
+            s.WorkKind = c.Word("a kind of work", WorkWords);
+        }
     }
 
     /// <summary><c>holds 80 fish</c> or <c>holds 5 shelves x 120 fish</c>, which is 600 fish.</summary>

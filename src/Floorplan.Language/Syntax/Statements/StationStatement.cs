@@ -28,6 +28,9 @@ public sealed class StationStatement : Statement
 
     public QuantitySyntax? WorkEach { get; internal set; }
 
+    /// <summary><c>precise</c>, <c>light</c>, <c>heavy</c> or <c>cutting</c>.</summary>
+    public WordSyntax? WorkKind { get; internal set; }
+
     public QuantitySyntax? Batch { get; internal set; }
 
     public QuantitySyntax? Cycle { get; internal set; }

@@ -99,6 +99,14 @@ internal sealed class KindTable(Reports reports)
             Wastes = [.. (chain.FirstOrDefault(s => s.Wastes.Count > 0)?.Wastes ?? []).Select(w => new Waste(w.Amount?.Value, w.To?.Text, w.Span))],
             Work = new Work
             {
+                Kind = chain.Select(s => s.WorkKind).FirstOrDefault(w => w is not null)?.Text switch
+                {
+                    "precise" => WorkKind.Precise,
+                    "light" => WorkKind.Light,
+                    "heavy" => WorkKind.Heavy,
+                    "cutting" => WorkKind.Cutting,
+                    _ => null,
+                },
                 Each = chain.Select(s => s.WorkEach).FirstOrDefault(q => q is not null)?.Value,
                 Batch = chain.Select(s => s.Batch).FirstOrDefault(q => q is not null)?.Value,
                 Cycle = chain.Select(s => s.Cycle).FirstOrDefault(q => q is not null)?.Value,

@@ -26,8 +26,18 @@ internal static class HandsEdges
         new("elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
         new("elbow-room", "564 mm, 95th-percentile woman (ANSUR II), where only women work", 564, 563, mm => Elbows(mm, "eu", "people women"), "bench"),
         new("elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
-        new("bench-height", "28 in: heavy standing work, NIOSH 97-117", 711.2, 710, BenchHeight, "bench") { Set = ("700 mm", "750 mm") },
-        new("bench-height", "43 in: precise standing work, NIOSH 97-117", 1092.2, 1093, BenchHeight, "bench"),
+        new("bench-height", "28 in: heavy standing work, NIOSH 97-117", 711.2, 710, mm => BenchHeight(mm), "bench") { Set = ("700 mm", "750 mm") },
+        new("bench-height", "43 in: precise standing work, NIOSH 97-117", 1092.2, 1093, mm => BenchHeight(mm), "bench"),
+        new("bench-height", "28 in at least, work said to be heavy, NIOSH 97-117", 711.2, 710, mm => BenchHeight(mm, "heavy"), "bench") { Set = ("700 mm", "750 mm") },
+        new("bench-height", "35 in at most, heavy work, NIOSH 97-117", 889, 890, mm => BenchHeight(mm, "heavy"), "bench"),
+        new("bench-height", "34 in at least, light work, NIOSH 97-117", 863.6, 862, mm => BenchHeight(mm, "light"), "bench") { Set = ("850 mm", "900 mm") },
+        new("bench-height", "37 in at most, light work, NIOSH 97-117", 939.8, 941, mm => BenchHeight(mm, "light"), "bench"),
+        new("bench-height", "37 in at least, precise work, NIOSH 97-117", 939.8, 939, mm => BenchHeight(mm, "precise"), "bench") { Set = ("900 mm", "950 mm") },
+        new("bench-height", "43 in at most, work said to be precise, NIOSH 97-117", 1092.2, 1093, mm => BenchHeight(mm, "precise"), "bench"),
+        new("bench-height", "meat cut at most 22 cm below the elbow, Magnusson and Ortengren 1987; middle woman's 1022 mm, ANSUR II", 1022 - 220, 801, mm => BenchHeight(mm, "cutting"), "bench") { Set = ("790 mm", "810 mm") },
+        new("bench-height", "meat cut at least 17 cm below the elbow, Magnusson and Ortengren 1987; middle man's 1104 mm, ANSUR II", 1104 - 170, 935, mm => BenchHeight(mm, "cutting"), "bench"),
+        new("bench-height", "meat cut at least 17 cm below the elbow where only women work", 1022 - 170, 853, mm => BenchHeight(mm, "cutting", "people women"), "bench"),
+        new("bench-height", "meat cut at most 22 cm below the elbow where only men work", 1104 - 220, 883, mm => BenchHeight(mm, "cutting", "people men"), "bench"),
         new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
         new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") { Lighter = 10_000, Set = ("21 m", "19 m") },
         new("rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, mm => Rail(mm), "r1", "table") { Set = ("2000 mm", "1900 mm") },
@@ -35,8 +45,9 @@ internal static class HandsEdges
         new("rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, mm => Rail(mm), "r1"),
     ];
 
-    private static string BenchHeight(double high) => Invariant($"""
+    private static string BenchHeight(double high, string kind = "", string people = "") => Invariant($"""
         {Head}
+          {people}
         shell shed 5000 x 3000 x 2600
         room cut "Cutting" clean from west to east
         door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
@@ -44,7 +55,7 @@ internal static class HandsEdges
           size   1800 x 600 x {high:0.####}
           place  against north wall, 2500 from west
           worker south
-          work   30 s each
+          work   30 s each{(kind.Length > 0 ? ", " : "")}{kind}
         """);
 
     /// <summary>The worker stands south, so the far side is as far as the bench is deep.</summary>

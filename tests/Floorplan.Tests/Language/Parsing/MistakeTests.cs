@@ -79,6 +79,8 @@ public class MistakeTests
     [InlineData("place east gutting", "gutting", "expected `of`, found `gutting`", null)]
     [InlineData("place corner north", "north", "expected a corner: `north-west`, `north-east`, `south-west` or `south-east`, found `north`", null)]
     [InlineData("work 6 each", "6", "how long one takes needs a unit behind `6`", "units that fit: h, min, s")]
+    [InlineData("work heavi", "heavi", "`heavi` is not a kind of work", "did you mean `heavy`?")]
+    [InlineData("work", "", "expected how long one takes, found the end of the line", "write a number and a unit: h, min, s")]
     [InlineData("work 6 kg each", "6 kg", "expected a time, found a weight (`6 kg`)", "units that fit: h, min, s")]
     [InlineData("work 6 sce each", "sce", "`sce` is not a unit of time", "did you mean `sec`?")]
     [InlineData("work -6 s", "-6 s", "how long one takes cannot be negative", null)]
