@@ -13,10 +13,9 @@ namespace Floorplan.Checks.Measuring;
 internal sealed class CarryGrid
 {
     private const double Fine = 50;
-    private const double Coarse = 100;
 
-    /// <summary>Cells of a plan larger than this are coarse, in mm2.</summary>
-    private const double Large = 500e6;
+    /// <summary>Cells of a large plan are coarser, so that a hall of any size takes no more of them; own bound.</summary>
+    private const double MostCells = 250_000;
 
     private static readonly (int X, int Y)[] Neighbours = [(1, 0), (-1, 0), (0, 1), (0, -1)];
 
@@ -28,7 +27,7 @@ internal sealed class CarryGrid
     public CarryGrid(Plan plan)
     {
         var box = plan.Shell.Outside.EnvelopeInternal;
-        Cell = box.Area > Large ? Coarse : Fine;
+        Cell = Math.Max(Fine, Math.Ceiling(Math.Sqrt(box.Area / MostCells)));
         corner = new Coordinate(box.MinX - (2 * Cell), box.MinY - (2 * Cell));
         Wide = (int)Math.Ceiling(box.Width / Cell) + 4;
         Deep = (int)Math.Ceiling(box.Height / Cell) + 4;

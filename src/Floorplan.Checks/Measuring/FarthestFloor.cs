@@ -29,20 +29,43 @@ internal static class FarthestFloor
             return Farthest(floor, sites[0]);
         }
 
-        // Inside one Voronoi cell the nearest point is known, so the farthest place is a corner of cell and floor.
-        var builder = new VoronoiDiagramBuilder { ClipEnvelope = floor.EnvelopeInternal };
-        builder.SetSites(sites);
+        // Inside one cell the nearest point is known, so the farthest place is a corner of cell and floor.
         var best = (At: floor.Coordinate, Mm: -1.0);
-        foreach (var cell in builder.GetDiagram(Shape.Factory).Geometries)
+        foreach (var (site, part) in Cells(floor, sites))
         {
-            var part = cell.Intersection(floor);
-            if (!part.IsEmpty && cell.UserData is Coordinate site && Farthest(part, site) is var far && far.Mm > best.Mm)
+            if (Farthest(part, site) is var far && far.Mm > best.Mm)
             {
                 best = far;
             }
         }
 
         return best;
+    }
+
+    /// <summary>The floor that lies nearer, in a straight line, to one point than to any other, for each point on the floor; points that nothing lies nearest to are left out.</summary>
+    public static IEnumerable<(Coordinate Site, Geometry Part)> Nearest(Polygon floor, IReadOnlyList<Coordinate> points)
+    {
+        var sites = Distinct([.. points.Where(floor.EnvelopeInternal.Contains)]);
+        return sites.Count == 1 ? [(sites[0], floor)] : Cells(floor, sites);
+    }
+
+    private static IEnumerable<(Coordinate Site, Geometry Part)> Cells(Polygon floor, List<Coordinate> sites)
+    {
+        if (sites.Count < 2)
+        {
+            yield break;
+        }
+
+        var builder = new VoronoiDiagramBuilder { ClipEnvelope = floor.EnvelopeInternal };
+        builder.SetSites(sites);
+        foreach (var cell in builder.GetDiagram(Shape.Factory).Geometries)
+        {
+            var part = cell.Intersection(floor);
+            if (!part.IsEmpty && cell.UserData is Coordinate site)
+            {
+                yield return (site, part);
+            }
+        }
     }
 
     private static List<Coordinate> Distinct(IReadOnlyList<Coordinate> points)

@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
@@ -13,6 +14,9 @@ public sealed class DrainTooFew : Rule
     private const string Area = "floor for each drain";
     private const string Far = "floor to its nearest drain";
 
+    /// <summary>A share by which areas may differ in reckoning.</summary>
+    private const double Rounding = 1e-6;
+
     /// <summary>Exactly, in square metres.</summary>
     private const double FourHundredSquareFeet = 400 * InchPound.SquareMetresPerSquareFoot;
 
@@ -20,7 +24,7 @@ public sealed class DrainTooFew : Rule
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "A washed room has fewer drains than its floor needs, or a part of its floor lies too far from one.";
+    public override string Says => "A washed room has fewer drains than its floor needs, one of them takes more floor than its share, or a part of the floor lies too far from any.";
 
     public override string Why => "The longer the way, the more build-up the fall takes and the more puddles stay behind. Standing water is where listeria lives.";
 
@@ -37,6 +41,13 @@ public sealed class DrainTooFew : Rule
         new(Area, FourHundredSquareFeet, LimitUnit.SquareMetres, Sources[0], Severity.Warning),
         new(Far, 4877, LimitUnit.Millimetres, Sources[1], Severity.Note),
     ];
+
+    /// <summary>The drain to which the most floor lies nearest; water runs to the nearest drain, own assumption where the falls do not say.</summary>
+    private static (ServicePoint Drain, double SquareMetres)? Busiest(Room room, IReadOnlyList<ServicePoint> drains) => FarthestFloor.Nearest(room.Floor, [.. drains.Select(d => d.At.Coordinate)])
+        .Select(c => (Drain: drains.MinBy(d => d.At.Coordinate.Distance(c.Site))!, SquareMetres: c.Part.Area / 1e6))
+        .OrderByDescending(c => c.SquareMetres)
+        .Select(c => ((ServicePoint, double)?)c)
+        .FirstOrDefault();
 
     public override string Bad => """
         plan "One drain in a shed"
@@ -72,6 +83,13 @@ public sealed class DrainTooFew : Rule
                 yield return CheckContext.Find(
                     this, area, room.AreaSquareMetres / drains.Count, [room.Id], $"{Named.Of(room)}, {size} m2, has {drains.Count} of {needed} drains",
                     $"add {needed - drains.Count}, the first near {Say.Place(at, context.Plan.Units)}", room.Span, at);
+            }
+            else if (context.Limit(this, Area) is { } own && Busiest(room, drains) is { } busy && busy.SquareMetres > own.Value * (1 + Rounding))
+            {
+                yield return CheckContext.Find(
+                    this, own, busy.SquareMetres, [room.Id, busy.Drain.Id],
+                    $"drain {busy.Drain.Id} takes {busy.SquareMetres.ToString("0.#", CultureInfo.InvariantCulture)} m2 of {Named.Of(room)}, more than its share of the floor",
+                    $"move it, or add a drain near {Say.Place(at, context.Plan.Units)}", busy.Drain.Span, busy.Drain.At.Coordinate);
             }
             else if (context.Limit(this, Far) is { } far && mm > far.Value + Tiers.Tolerance)
             {

@@ -22,6 +22,20 @@ public sealed class DrainTests
         Assert.Equal(Severity.Error, finding.Severity);
     }
 
+    /// <summary>
+    /// COMAR 10.15.03.21: a drain for each 400 sq ft, 37.16 m2. Two are enough for 70 m2, but with both at one end the second takes
+    /// all that lies past the middle between them: (14 - 1.5) x 5 = 62.5 m2.
+    /// </summary>
+    [Fact]
+    public void Drains_side_by_side_leave_the_rest_of_the_floor_to_one_of_them()
+    {
+        Assert.Empty(CheckedPlan.Check(Wash(14_000, 5000) + "\ndrain fd1 floor in wash, 3500 from west, centred, 100\ndrain fd2 floor in wash, 10500 from west, centred, 100", "drain-too-few"));
+
+        var finding = Assert.Single(CheckedPlan.Check(Wash(14_000, 5000) + "\ndrain fd1 floor in wash, 1000 from west, centred, 100\ndrain fd2 floor in wash, 2000 from west, centred, 100", "drain-too-few"));
+        Assert.Contains("fd2", finding.Things);
+        Assert.Equal(62.5, finding.Measured!.Value, 3);
+    }
+
     /// <summary>COMAR 10.15.03.21: a drain for each 400 sq ft, 37.16 m2; so 75 m2 need three.</summary>
     [Theory]
     [InlineData(2, 1)]
