@@ -5,24 +5,25 @@ using Floorplan.Language.Text;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.Hands;
 
-/// <summary>Measures from where people stand to what their hands use: their own bench, bins, hatches and racks.</summary>
+/// <summary>Measures from where people stand to what their hands use: their own bench, bins, hatches, racks, taps and hoses.</summary>
 public sealed class OutOfReach : Rule
 {
     public override string Name => "out-of-reach";
 
     public override RuleGroup Group => RuleGroup.Hands;
 
-    public override string Says => "A worker cannot reach what the work needs: the far side of the bench, a bin, a hatch or a rack.";
+    public override string Says => "A worker cannot reach what the work needs: the far side of the bench, a bin, a hatch, the top of a rack, or a tap or hose.";
 
     public override string Why =>
-        "Who stretches over a bench all day gets a bad back, and what cannot be reached is not cut, not picked up and not cleaned. Reach is set for the smallest of the crew, a small woman unless the plan says who works there, so that everybody can do the job; past the reach of the tallest hardly anyone can.";
+        "Who stretches over a bench all day gets a bad back, and what cannot be reached is not cut, not picked up and not cleaned. Reach is set for the smallest of the crew, a small woman unless the plan says who works there, so that everybody can do the job; past the reach of the tallest hardly anyone can. What is over the shoulder is measured from the shoulder up.";
 
-    public override string Mend => "Make the bench shallower, let people stand on both sides, bring the bin or hatch nearer, or clear what stands in front of it.";
+    public override string Mend => "Make the bench shallower, let people stand on both sides, bring the bin or hatch nearer, hang it lower, or clear what stands in front of it. Where hands go to a rack or machine lower than its top, say so with `work height`.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
@@ -64,10 +65,12 @@ public sealed class OutOfReach : Rule
             .Where(l => l.Carriage.Kind != CarriageKind.Hand)
             .Select(l => (l.From.Name, l.To.Name))
             .ToHashSet();
+        var deep = new HashSet<string>();
         foreach (var station in context.Plan.Stations)
         {
             if (station.Workers.Count > 0 && OwnBench(context, station) is { } finding)
             {
+                deep.Add(station.Id);
                 yield return finding;
             }
 
@@ -80,6 +83,15 @@ public sealed class OutOfReach : Rule
         foreach (var stop in FarStops(context))
         {
             yield return stop;
+        }
+
+        // A hose far behind a bench that is too deep is the same mistake.
+        foreach (var tap in HandTap.Of(context).Where(t => !t.Over.Any(s => deep.Contains(s.Id))))
+        {
+            if (FarTap(context, tap) is { } finding)
+            {
+                yield return finding;
+            }
         }
     }
 
@@ -127,12 +139,14 @@ public sealed class OutOfReach : Rule
                 continue;
             }
 
-            double reach = station.Workers.Min(w => context.Space.Reach(station, w, bin.Footprint, bin.Top.Millimetres));
-            if (reach > limit.Value + Tiers.Tolerance)
+            double across = station.Workers.Min(w => context.Space.Reach(station, w, bin.Footprint, bin.Top.Millimetres));
+            if (ArmReach.Beyond([limit], context.Plan.Head.People, across, bin.Top.Millimetres) is { Reach: var reach })
             {
                 string measured = double.IsInfinity(reach) ? "shut off" : context.Text(reach);
                 string mend = double.IsInfinity(reach)
                     ? $"clear what stands between {Named.Of(bin)} and {Named.Of(station)}"
+                    : ArmReach.Up(limit, context.Plan.Head.People, bin.Top.Millimetres) > 0
+                    ? $"set {Named.Of(bin)} lower, its rim no higher than the shoulder of a small person"
                     : $"move {Named.Of(bin)} {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to {Named.Of(station)}, or write how the waste gets there, such as: {station.Id} -> {bin.Id} by chute";
                 yield return CheckContext.Find(
                     this, limit, reach, [station.Id, bin.Id], $"{Named.Of(bin)} is {measured} from the nearest worker at {Named.Of(station)}", mend, waste.Span, bin.Bounds.Centre.Coordinate);
@@ -161,26 +175,74 @@ public sealed class OutOfReach : Rule
     {
         // Arms start at the front of the body, half a standing place ahead of its middle.
         var stand = context.Space.StandingAt(stop, room);
-        double reach = stand is null
+        double across = stand is null
             ? double.PositiveInfinity
-            : target.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(stand)) - (WorkerSize.Depth.Millimetres / 2);
+            : Math.Max(0, target.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(stand)) - (WorkerSize.Depth.Millimetres / 2));
+        double? height = UsedAt(stop);
         if (other is StationStop { Station: { Workers.Count: > 0 } station })
         {
-            reach = Math.Min(reach, station.Workers.Min(w => context.Space.Reach(station, w, target, station.WorkHeight.Millimetres)));
+            across = Math.Min(across, station.Workers.Min(w => context.Space.Reach(station, w, target, height ?? station.WorkHeight.Millimetres)));
         }
 
-        if (Tiers.Above(context, this, reach) is not { } limit)
+        var people = context.Plan.Head.People;
+        if (ArmReach.Beyond(Tiers.Holding(context, this), people, across, height) is not (var limit, var reach))
         {
             return null;
         }
 
-        bool nowhere = double.IsInfinity(reach);
-        string things = nowhere ? $"there is no floor to stand on at {Named.Of(stop)} in {Named.Of(room)}" : $"{Named.Of(stop)} is {context.Text(reach)} from the nearest place to stand in {Named.Of(room)}";
-        string mend = nowhere
-            ? $"clear the floor in front of {Named.Of(stop)}"
-            : $"clear the floor in front of {Named.Of(stop)}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
+        bool up = ArmReach.Up(limit, people, height) > 0;
+        string things, mend;
+        if (double.IsInfinity(reach))
+        {
+            things = $"there is no floor to stand on at {Named.Of(stop)} in {Named.Of(room)}";
+            mend = $"clear the floor in front of {Named.Of(stop)}";
+        }
+        else if (up)
+        {
+            things = $"{Named.Of(stop)} is {context.Text(height!.Value)} high, {context.Text(reach)} from the shoulder of who stands nearest in {Named.Of(room)}";
+            mend = Lower(context, limit, across) + (stop is StationStop ? ", or say with `work height` how high hands go" : "");
+        }
+        else
+        {
+            things = $"{Named.Of(stop)} is {context.Text(reach)} from the nearest place to stand in {Named.Of(room)}";
+            mend = $"clear the floor in front of {Named.Of(stop)}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
+        }
+
         return CheckContext.Find(this, limit, reach, [stop.Name], things, mend, Span(stop), target.Centroid.Coordinate);
     }
+
+    private Finding? FarTap(CheckContext context, HandTap tap)
+    {
+        var people = context.Plan.Head.People;
+        if (ArmReach.Beyond(Tiers.Holding(context, this), people, tap.Across, tap.Height) is not (var limit, var reach))
+        {
+            return null;
+        }
+
+        string what = tap.Hung.Kind == ServiceKind.Hose ? $"hose {tap.Hung.Id}" : $"water point {tap.Hung.Id}";
+        bool up = ArmReach.Up(limit, people, tap.Height) > 0;
+        return CheckContext.Find(
+            this, limit, reach, [tap.Hung.Id],
+            up
+                ? $"{what} hangs {context.Text(tap.Height!.Value)} high, {context.Text(reach)} from the shoulder of who stands nearest"
+                : $"{what} is {context.Text(reach)} from the nearest place to stand",
+            up ? Lower(context, limit, tap.Across) : $"clear the floor in front of it, or move it {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to where people stand",
+            tap.Hung.Span, tap.Hung.At.Coordinate);
+    }
+
+    private static string Lower(CheckContext context, AppliedLimit limit, double across) => ArmReach.Highest(limit, context.Plan.Head.People, across) is { } highest
+        ? $"put it no higher than {Say.Size(Math.Floor(highest), context.Plan.Units)}"
+        : "put it lower and nearer";
+
+    /// <summary>How high hands go; null where the plan does not say. To a rack they go as high as it is, unless it says otherwise.</summary>
+    private static double? UsedAt(Stop stop) => stop switch
+    {
+        StationStop { Station.HeightIsSaid: false } => null,
+        StationStop { Station: { Role: StationRole.Store or StationRole.Bin } store } => store.WorkHeight.Millimetres,
+        StationStop { Station: var station } when station.WorkHeight != station.Top => station.WorkHeight.Millimetres,
+        OpeningStop { Opening: var opening } => opening.Sill.Millimetres,
+        _ => null,
+    };
 
     private static Geometry? Target(Stop stop) => stop switch
     {

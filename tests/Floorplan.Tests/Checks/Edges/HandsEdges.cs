@@ -23,6 +23,11 @@ internal static class HandsEdges
         new("out-of-reach", "674 mm (ANSUR II), to a bin beside the bench", 674, 675, Bin, "bench", "bin") { Set = ("700 mm", "600 mm") },
         new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank", 674, 675, Rack, "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
         new("out-of-reach", "886 mm (ANSUR II), to a rack behind a tank", 886, 887, Rack, "rack") { Lighter = 674, Set = ("900 mm", "800 mm"), Within = 0.1 },
+        new("out-of-reach", "674 mm from the shoulder of a 5th-percentile woman, 1242 mm up (ANSUR II), to a hose", 674, 675, mm => Hose(mm, 1242), "hz1") { Set = ("700 mm", "650 mm"), Within = 0.1 },
+        new("out-of-reach", "886 mm from the shoulder of a 95th-percentile man, 1546 mm up (ANSUR II), to a hose", 886, 887, mm => Hose(mm, 1546), "hz1") { Lighter = 674, Within = 0.1 },
+        new("out-of-reach", "742 mm from the shoulder of a 5th-percentile man, 1339 mm up (ANSUR II), to a hose, where only men work", 742, 743, mm => Hose(mm, 1339, "people men"), "hz1") { Within = 0.1 },
+        new("out-of-reach", "674 mm from the shoulder of a 5th-percentile woman, 1242 mm up (ANSUR II), to the top of a rack", 674, 675, mm => Shelf(mm, 1242), "rack") { Set = ("700 mm", "600 mm") },
+        new("out-of-reach", "886 mm from the shoulder of a 95th-percentile man, 1546 mm up (ANSUR II), to the top of a rack", 886, 887, mm => Shelf(mm, 1546), "rack") { Lighter = 674 },
         new("elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
         new("elbow-room", "564 mm, 95th-percentile woman (ANSUR II), where only women work", 564, 563, mm => Elbows(mm, "eu", "people women"), "bench"),
         new("elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
@@ -98,7 +103,7 @@ internal static class HandsEdges
           place  against north wall, 200 from west
           worker south
         store rack "Rack" in cut
-          size   1200 x 500 x 1800
+          size   1200 x 500 x 1200
           place  corner north-east
         station tank "Tank" in cut
           size   1200 x {deep} x 850
@@ -106,6 +111,39 @@ internal static class HandsEdges
         station cabinet "Cabinet" in cut
           size   2000 x {500 + deep} x 1800
           place  against north wall, west of rack
+        flow product
+          bench -> rack by hand
+        """);
+
+    /// <summary>A hose on the wall behind a bench 600 deep: by Pythagoras as high over the shoulder as makes the slant <paramref name="reach"/>.</summary>
+    private static string Hose(double reach, double shoulder, string people = "") => Invariant($"""
+        {Head}
+          {people}
+        shell container 20 ft high-cube
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Trim bench" in cut
+          size   1800 x 600 x 900
+          place  against north wall, 2500 from west
+          worker south
+          needs  cold
+        water w1 cold in cut, north wall, 3400 from west, height {shoulder + Math.Sqrt((reach * reach) - (600 * 600)):0.####}
+        hose hz1 on w1, 8 m
+        """);
+
+    /// <summary>A rack that one stands right before: its top is straight up from the shoulder.</summary>
+    private static string Shelf(double reach, double shoulder) => Invariant($"""
+        {Head}
+        shell container 20 ft high-cube
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out
+        station bench "Trim bench" in cut
+          size   1000 x 600 x 900
+          place  against north wall, 200 from west
+          worker south
+        store rack "Rack" in cut
+          size   1200 x 500 x {shoulder + reach:0.####}
+          place  corner north-east
         flow product
           bench -> rack by hand
         """);
