@@ -12,7 +12,8 @@ namespace Floorplan.Checks.Rules.Hands;
 
 /// <summary>
 /// The lift from each station and onto the next on product legs carried by hand, by the revised NIOSH equation at its most favourable:
-/// load close to the body, no twist, a firm grip, one lift now and then. What is too heavy so is too heavy in any case.
+/// load close to the body, no twist, a firm grip, one lift now and then. What is too heavy so is too heavy in any case. Of several
+/// products the lightest counts, since a plan does not say which of them a leg carries.
 /// </summary>
 internal sealed class LiftTooHeavy : Rule
 {
@@ -52,7 +53,7 @@ internal sealed class LiftTooHeavy : Rule
         foreach (var way in context.Space.LegRoutes)
         {
             if (way.Flow.Stream == Model.Flows.Stream.Product && way.Leg is { Carriage.Kind: CarriageKind.Hand, From: StationStop { Station: var from }, To: StationStop { Station: var to } }
-                && IsCovered(from) && IsCovered(to) && Index(load, from, to) is var index && index > limit.Value + 1e-9)
+                && Index(load, from, to) is var index && index > limit.Value + 1e-9)
             {
                 yield return Report(context, way, from, to, load, index, limit);
             }
@@ -60,7 +61,9 @@ internal sealed class LiftTooHeavy : Rule
     }
 
     private static double? WeightLb(CheckContext context) =>
-        context.Plan.Head.Products is [{ WeightEach: { Unit.Kind: QuantityKind.Mass } weight }] ? weight.Base / InchPound.KilogramsPerPound : null;
+        context.Plan.Head.Products.Count > 0 && context.Plan.Head.Products.All(p => p.WeightEach is { Unit.Kind: QuantityKind.Mass })
+            ? context.Plan.Head.Products.Min(p => p.WeightEach!.Value.Base) / InchPound.KilogramsPerPound
+            : null;
 
     /// <summary>Cold rooms are outside the equation's 19 to 26 degrees Celsius.</summary>
     private static bool IsCovered(Station station) => station.Room.Class != HygieneClass.Cold;
@@ -79,10 +82,13 @@ internal sealed class LiftTooHeavy : Rule
             ? (load * InchPound.KilogramsPerPound).ToString("0.#", CultureInfo.InvariantCulture) + " kg"
             : load.ToString("0.#", CultureInfo.InvariantCulture) + " lb";
         string figure = double.IsFinite(index) ? "a lifting index of at least " + index.ToString("0.0", CultureInfo.InvariantCulture) : "past what the equation allows at all";
-        return CheckContext.Find(
-            this, limit, index, [from.Id, to.Id], $"{weight} are lifted by hand from {Named.Of(from)} to {Named.Of(to)}: {figure}",
+        bool covered = IsCovered(from) && IsCovered(to);
+        string cold = covered ? "" : " in a warm room; the equation does not cover cold ones";
+        var finding = CheckContext.Find(
+            this, limit, index, [from.Id, to.Id], $"{weight} are lifted by hand from {Named.Of(from)} to {Named.Of(to)}: {figure}{cold}",
             "write another carriage for this leg, such as: by rail, or by trolley 600 wide, or lift with two people and accept it",
             way.Leg.Span, from.Bounds.Centre.Coordinate);
+        return covered ? finding : finding with { Severity = Severity.Note };
     }
 
     private static string Unit(string product) => $"""
