@@ -38,6 +38,9 @@ public sealed record Station
     /// <summary>Height that hands work at; the top unless said.</summary>
     public Length WorkHeight { get; init; }
 
+    /// <summary>Whether the plan says how high it is, or how high hands go to it; otherwise its heights are usual ones.</summary>
+    public bool HeightIsSaid { get; init; }
+
     public bool Hung { get; init; }
 
     /// <summary>On wheels: may be rolled out of the way and is not an obstacle to bringing things in.</summary>

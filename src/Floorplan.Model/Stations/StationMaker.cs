@@ -28,6 +28,7 @@ internal static class StationMaker
             Bottom = bottom,
             Top = top,
             WorkHeight = facts.WorkHeight ?? top,
+            HeightIsSaid = facts.Height is not null || facts.WorkHeight is not null,
             Hung = facts.Hung,
             Movable = facts.Movable,
             Workers = Workers(facts, bounds),

@@ -237,6 +237,7 @@ public sealed class OutOfReach : Rule
     /// <summary>How high hands go; null where the plan does not say. To a rack they go as high as it is, unless it says otherwise.</summary>
     private static double? UsedAt(Stop stop) => stop switch
     {
+        StationStop { Station.HeightIsSaid: false } => null,
         StationStop { Station: { Role: StationRole.Store or StationRole.Bin } store } => store.WorkHeight.Millimetres,
         StationStop { Station: var station } when station.WorkHeight != station.Top => station.WorkHeight.Millimetres,
         OpeningStop { Opening: var opening } => opening.Sill.Millimetres,

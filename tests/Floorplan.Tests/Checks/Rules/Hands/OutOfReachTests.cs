@@ -71,6 +71,18 @@ public sealed class OutOfReachTests
         Assert.Empty(CheckedPlan.Check(carried.Replace("by hand", "by trolley", StringComparison.Ordinal), "out-of-reach"));
     }
 
+    /// <summary>A store without a height is drawn 1800 mm high. Over a tank 500 deep and 558 mm over the shoulder that is 749 mm.</summary>
+    [Fact]
+    public void A_rack_whose_height_is_not_said_is_looked_at_on_plan_only()
+    {
+        string behind = Unit.Replace("height 1700", "height 1200", StringComparison.Ordinal)
+            .Replace("corner south-east", "corner south-east\nstation tank \"Tank\" in cut\n  size   1200 x 500 x 850\n  place  against east wall, north of rack\n"
+                + "station cabinet \"Cabinet\" in cut\n  size   1000 x 1000 x 1800\n  place  against south wall, west of rack", StringComparison.Ordinal) + Carried;
+
+        Assert.Contains("749 mm from the shoulder", Assert.Single(CheckedPlan.Check(behind.Replace("500 x 2000", "500 x 1800", StringComparison.Ordinal), "out-of-reach")).Message, StringComparison.Ordinal);
+        Assert.Empty(CheckedPlan.Check(behind.Replace("500 x 2000", "500", StringComparison.Ordinal), "out-of-reach"));
+    }
+
     private static IReadOnlyList<Finding> Check(string from, string to)
     {
         Assert.Contains(from, Unit, StringComparison.Ordinal);
