@@ -3,7 +3,6 @@ using Floorplan.Drawing.Faces;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
-using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;
 
@@ -25,14 +24,9 @@ public static class CutOutDxf
     {
         var files = new List<(string, string)>();
         var cuts = CutOuts.Of(plan);
-        foreach (var side in cuts.GroupBy(c => c.Wall.Side))
+        foreach (var wall in cuts.GroupBy(c => c.Wall))
         {
-            // A shed may have two walls that face the same way: the outermost keeps the plain name.
-            foreach (var (index, wall) in side.GroupBy(c => c.Wall).Index())
-            {
-                string number = index == 0 ? "" : FormattableString.Invariant($"-{index + 1}");
-                files.Add(($"cut-outs-{side.Key.Word()}-wall{number}{DxfWriter.NameEnd}", Wall(plan.Shell, wall.Key, [.. wall])));
-            }
+            files.Add(($"cut-outs-{wall.Key.NameIn(plan.Shell).Replace(' ', '-')}{DxfWriter.NameEnd}", Wall(plan.Shell, wall.Key, [.. wall])));
         }
 
         if (FloorHole.Of(plan).Where(h => h.Diameter is not null).ToList() is { Count: > 0 } holes)

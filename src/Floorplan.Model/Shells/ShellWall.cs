@@ -49,6 +49,13 @@ public sealed record ShellWall(Side Side, Length From, Length To, Length At)
         return [.. walls.OrderBy(w => Array.IndexOf(Order, w.Side)).ThenBy(w => w.Side is Side.South or Side.West ? w.At : -w.At).ThenBy(w => w.From)];
     }
 
+    /// <summary><c>north wall</c>, or <c>north wall 2</c> where a shed has several that face the same way, the outermost first.</summary>
+    public string NameIn(Shell shell)
+    {
+        var alike = Of(shell).Where(w => w.Side == Side).ToList();
+        return alike.Count < 2 ? $"{Side.Word()} wall" : FormattableString.Invariant($"{Side.Word()} wall {alike.IndexOf(this) + 1}");
+    }
+
     /// <summary>True when the opening is cut in this wall; a shed may have two walls that face the same way.</summary>
     public bool Holds(Opening opening)
     {

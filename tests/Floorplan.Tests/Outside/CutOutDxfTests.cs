@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Floorplan.Drawing.Dxf;
 using Floorplan.Language.Syntax;
+using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
@@ -43,9 +44,9 @@ public class CutOutDxfTests
         Assert.Equal(cuts.Select(c => c.Wall).Distinct().Count(), files.Keys.Count(k => k.Contains("wall", StringComparison.Ordinal)));
         foreach (var wall in cuts.GroupBy(c => c.Wall))
         {
-            // A second wall that faces the same way has a number.
-            int nth = cuts.Select(c => c.Wall).Distinct().Where(w => w.Side == wall.Key.Side).ToList().IndexOf(wall.Key);
-            string name = $"cut-outs-{wall.Key.Side.ToString().ToLowerInvariant()}-wall{(nth == 0 ? "" : $"-{nth + 1}")}-mm";
+            // Walls that face the same way are numbered, the outermost first.
+            var alike = ShellWall.Of(plan.Shell).Where(w => w.Side == wall.Key.Side).ToList();
+            string name = $"cut-outs-{wall.Key.Side.ToString().ToLowerInvariant()}-wall{(alike.Count == 1 ? "" : $"-{alike.IndexOf(wall.Key) + 1}")}-mm";
             using var read = Json(python, files[name]);
             AssertSound(read);
             double sign = wall.Key.Side is Side.North or Side.West ? -1 : 1;

@@ -1,7 +1,7 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
-using Floorplan.Model.Shapes;
+using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
@@ -9,10 +9,10 @@ namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 /// <summary>The holes in figures: in the steel from the datum, and clear from the finished inside.</summary>
 internal static class CutOutTables
 {
-    public static KeyTable Steel(IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
+    public static KeyTable Steel(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
         "Holes in the steel, from the datum",
         ["Mark", "Along", "Up", "W × H", "R"],
-        [.. Grouped(cuts, c =>
+        [.. Grouped(shell, cuts, c =>
         [
             OpeningLayer.Mark(c.Opening),
             CellText.Of(c.Along, units),
@@ -21,10 +21,10 @@ internal static class CutOutTables
             CellText.Of(c.Radius, units),
         ])]);
 
-    public static KeyTable Clear(IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
+    public static KeyTable Clear(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
         "Clear openings, from the finished inside",
         ["Mark", "Along", "Sill", "W × H"],
-        [.. Grouped(cuts, c =>
+        [.. Grouped(shell, cuts, c =>
         [
             OpeningLayer.Mark(c.Opening),
             CellText.Of(c.Wall.RunsEastWest ? c.Opening.Start.X : c.Opening.Start.Y, units),
@@ -43,6 +43,6 @@ internal static class CutOutTables
             h.Diameter is { } size ? CellText.Of(size, units) : "not said",
         ])]);
 
-    private static IEnumerable<IReadOnlyList<string>> Grouped(IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<string>> row) =>
-        cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.Side.Word()} wall, from the {(wall.Key.RunsEastWest ? "west" : "south")}"]));
+    private static IEnumerable<IReadOnlyList<string>> Grouped(Shell shell, IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<string>> row) =>
+        cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.NameIn(shell)}, from the {(wall.Key.RunsEastWest ? "west" : "south")}"]));
 }

@@ -51,8 +51,8 @@ public sealed class OpeningsAndFramesSheet : Sheet
         var units = request.Plan.Units;
         if (cuts.Count > 0)
         {
-            yield return CutOutTables.Steel(cuts, units);
-            yield return CutOutTables.Clear(cuts, units);
+            yield return CutOutTables.Steel(request.Plan.Shell, cuts, units);
+            yield return CutOutTables.Clear(request.Plan.Shell, cuts, units);
         }
 
         if (holes.Count > 0)
@@ -79,7 +79,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
     /// <summary>What is not drawn, so that nobody looks for it.</summary>
     private static IEnumerable<string> Left(IReadOnlyList<ShellWall> walls, IReadOnlyList<CutOut> cuts, Shell shell)
     {
-        string[] whole = [.. walls.Where(w => cuts.All(c => c.Wall != w)).Select(w => w.Side.Word() + " wall").Distinct(), "roof"];
+        string[] whole = [.. walls.Where(w => cuts.All(c => c.Wall != w)).Select(w => w.NameIn(shell)), "roof"];
         yield return $"No holes in: {string.Join(", ", whole)}.{(shell.DoorEnd is { } end ? $" The shell's own doors are in the {end.Word()} end." : "")}";
         yield return "Holes for pipes, cables and trench drains are not drawn here: see sheets 4 and 5.";
     }
