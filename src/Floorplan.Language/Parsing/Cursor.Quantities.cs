@@ -89,14 +89,8 @@ internal sealed partial class Cursor
         var lengths = new List<LengthSyntax>();
         do
         {
-            if (Length(lengths.Count == 0 ? what : "a length behind `x`") is not { } length)
+            if (LengthAboveZero(lengths.Count == 0 ? what : "a length behind `x`", "a size") is not { } length)
             {
-                return null;
-            }
-
-            if (length.Value == Quantities.Length.Zero)
-            {
-                Error("no-size", "a size is more than 0", length.Span);
                 return null;
             }
 
@@ -120,6 +114,24 @@ internal sealed partial class Cursor
         }
 
         return new SizeSyntax(lengths[0], lengths.ElementAtOrDefault(1), lengths.ElementAtOrDefault(2), false, start.To(Before));
+    }
+
+    /// <summary>A length of something that is there, so that it is not 0.</summary>
+    /// <param name="subject">For the sentence: <c>a size</c>.</param>
+    public LengthSyntax? LengthAboveZero(string what, string subject)
+    {
+        if (Length(what) is not { } length)
+        {
+            return null;
+        }
+
+        if (length.Value == Quantities.Length.Zero)
+        {
+            Error("no-size", $"{subject} is more than 0", length.Span);
+            return null;
+        }
+
+        return length;
     }
 
     private string SizeHelp(int most) => (most, bareUnits) switch

@@ -26,6 +26,9 @@ public class HugeInputTests
         ["a kind of itself"] = () => Head + "kind k : k\nstation s : k in a\n",
         ["a flow of twenty thousand stops"] = () => Head + "station s \"S\" in a\n  size 100 x 100 x 100\n  place at 100, 100\nflow product\n  s" + Repeat(20_000, " -> s"),
         ["a flow there and back ten thousand times"] = () => Head + "station s \"S\" in a\n  size 100 x 100 x 100\n  place at 100, 100\nstation t \"T\" in a\n  size 100 x 100 x 100\n  place at 9000, 5000\nflow product\n  s" + Repeat(10_000, " -> t -> s"),
+        ["a trolley as thin as paper, round a door at a corner"] = () => "plan \"x\"\nshell shed 8000 x 4000 x 2600\nroom a \"A\" dry from west to east\n"
+            + "door d1 a to outside, west wall, 50 from south, 640 x 2100, swings out\ndoor d2 a to outside, north wall, 50 from east, 640 x 2100, swings out\n"
+            + "station b \"B\" in a\n  size 7060 x 3060 x 2000\n  place against west wall, against north wall\nflow product\n  outside -> d1 -> d2 -> outside  by trolley 1 wide",
         ["digits without end"] = () => Head + "station s \"S\" in a\n  size " + new string('9', 100_000),
         ["commas without end"] = () => Head + "station s" + new string(',', 200_000),
     };

@@ -46,11 +46,11 @@ internal sealed class FlowParser : StatementParser<FlowStatement>
         LengthSyntax? length = null;
         if (!c.Failed && c.Try("by") && (carriage = c.Word("a carriage", Carriages)) is not null && c.AtNumber)
         {
-            width = c.Length("a width");
+            width = c.LengthAboveZero("a width", "a width");
             c.Expect("wide");
             if (!c.Failed && c.AtNumber)
             {
-                length = c.Length("a length");
+                length = c.LengthAboveZero("a length", "a length");
                 c.Expect("long");
             }
         }

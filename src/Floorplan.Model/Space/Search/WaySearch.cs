@@ -251,7 +251,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
             Note(node, region, node.RightCorner, node.Right);
         }
 
-        if (IsBeaten(node, region))
+        if (IsBeaten(node, region) || HasGoneRound(node))
         {
             return;
         }
@@ -274,6 +274,25 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
             double known = turns.Distance(region.FirstCorner + corner);
             return !double.IsInfinity(known) && node.Walked + node.Root.Distance(end) > known + mesh.Points[corner].Distance(end) + Turns.Equal;
         }
+    }
+
+    /// <summary>Whether a stretch that swings about the corner it turns at comes to an edge once more: where floor lies all round a corner it would swing for ever, and no shortest way turns so far.</summary>
+    private bool HasGoneRound(SearchNode node)
+    {
+        if (node.Turn < 0 || !(node.Root.Equals2D(node.Left) || node.Root.Equals2D(node.Right)))
+        {
+            return false;
+        }
+
+        for (int n = node.Parent; n >= 0 && nodes[n].Turn == node.Turn; n = nodes[n].Parent)
+        {
+            if (nodes[n].Edge == node.Edge && nodes[n].Region == node.Region)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private void Enqueue(SearchNode node, double length)
