@@ -41,6 +41,9 @@ public sealed class CheckContext(Plan plan, IFloorSpace space)
     /// <summary><c>1400 kg</c> or <c>3086 lb</c>.</summary>
     public string Weight(double kilograms) => limits.Format(kilograms, LimitUnit.Kilograms);
 
+    /// <summary>For what hands lift, to a tenth: <c>12.5 kg</c> or <c>27.6 lb</c>.</summary>
+    public string WeightInHand(double kilograms) => MassText.InHand(kilograms, Plan.Units);
+
     /// <summary><c>540 lux</c> or <c>50 fc</c>.</summary>
     public string Light(double lux) => limits.Format(lux, LimitUnit.Lux);
 

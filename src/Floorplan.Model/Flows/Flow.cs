@@ -28,6 +28,19 @@ public sealed record Carriage(CarriageKind Kind, Length? Width)
 {
     /// <summary>Of a trolley, the way it is pushed; null when not said.</summary>
     public Length? Length { get; init; }
+
+    /// <summary>What one load carried by hand weighs, kg; null when not said.</summary>
+    public double? LoadKilograms { get; init; }
+
+    public LoadKind LoadKind { get; init; }
+}
+
+/// <summary>Whether a load keeps still in the hands.</summary>
+public enum LoadKind
+{
+    Still,
+    Live,
+    Liquid,
 }
 
 public enum CarriageKind

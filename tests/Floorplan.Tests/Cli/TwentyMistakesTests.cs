@@ -31,10 +31,10 @@ public class TwentyMistakesTests
         { "60 in x 24 in x 36 in", "60 in x 24 in x 48 in", "bench-height", "too high for standing work", "lower it by 5\"" },
         { "120 lb empty, 1500 lb full", "120 lb empty, 15000 lb full", "floor-overloaded", "the floor under Chill tank (chill)", "spread Chill tank" },
         {
-            "offal-bin -> d1 -> outside                             by hand, after work", "offal-bin -> d1 -> outside   by hand",
+            "offal-bin -> d1 -> outside                             by trolley 20 in wide 20 in long, after work", "offal-bin -> d1 -> outside   by trolley 20 in wide 20 in long",
             "waste-meets-product", "at the same time of day", "carry it `after work`"
         },
-        { "  offal-bin -> d1 -> outside                             by hand, after work\n", "", "no-way-out-for-waste", "has no way out", "offal-bin -> a door -> outside" },
+        { "  offal-bin -> d1 -> outside                             by trolley 20 in wide 20 in long, after work\n", "", "no-way-out-for-waste", "has no way out", "offal-bin -> a door -> outside" },
         { "birds, 5 lb each", "birds, 60 lb each", "lift-too-heavy", "60 lb are lifted by hand", "lift with two people" },
         { "falls kill 2 % to fd1", "falls kill 12 % to fd1", "fall-not-possible", "the floor build-up is 2 1/2\"", "slope the floor 2.4 %" },
         { "air   supply evis, exhaust kill", "air   supply kill, exhaust evis", "air-runs-to-clean", "runs from dirty to clean", "air supply evis, exhaust kill" },

@@ -2,29 +2,27 @@ using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Lifting;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Quantities;
 using Floorplan.Model.Flows;
-using Floorplan.Model.Rooms;
-using Floorplan.Model.Space;
-using Floorplan.Model.Stations;
 
 namespace Floorplan.Checks.Rules.Hands;
 
 /// <summary>
-/// The lift from each station and onto the next on product legs carried by hand, by the revised NIOSH equation at its most favourable:
-/// load close to the body, no twist, a firm grip, one lift now and then. What is too heavy so is too heavy in any case. Of several
-/// products the lightest counts, since a plan does not say which of them a leg carries.
+/// Every lift by hand out of a station and onto the next, by the revised NIOSH equation at its most favourable: load close to the body,
+/// no twist, a firm grip, one lift now and then. What is too heavy so is too heavy in any case.
 /// </summary>
 internal sealed class LiftTooHeavy : Rule
 {
     /// <summary>At this index nearly all can lift safely; the design goal of the equation.</summary>
     private const double Goal = 1;
 
+    /// <summary>For what reckoning leaves behind.</summary>
+    private const double Tolerance = 1e-9;
+
     public override string Name => "lift-too-heavy";
 
     public override RuleGroup Group => RuleGroup.Hands;
 
-    public override string Says => "A piece of product carried by hand is too heavy to be lifted, even held close and lifted seldom.";
+    public override string Says => "A piece of product, a full bin or another load carried by hand is too heavy to be lifted, even held close and lifted seldom.";
 
     public override string Why => "A back that lifts too much gives out after a season, not after a lift. Reaching out, twisting and lifting often make it worse than the figure says.";
 
@@ -45,50 +43,31 @@ internal sealed class LiftTooHeavy : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        if (context.Limit(this) is not { } limit || WeightLb(context) is not { } load)
+        if (context.Limit(this) is not { } limit)
         {
             yield break;
         }
 
-        foreach (var way in context.Space.LegRoutes)
+        // What a line carries is one load, lifted several times: its worst lift is told.
+        foreach (var line in HandLifts.Of(context.Plan).Where(l => l.Index > limit.Value + Tolerance).GroupBy(l => (l.Flow, l.Leg.Chain)))
         {
-            if (way.Flow.Stream == Model.Flows.Stream.Product && way.Leg is { Carriage.Kind: CarriageKind.Hand, From: StationStop { Station: var from }, To: StationStop { Station: var to } }
-                && Index(load, from, to) is var index && index > limit.Value + 1e-9)
-            {
-                yield return Report(context, way, from, to, load, index, limit);
-            }
+            yield return Report(context, line.OrderByDescending(l => l.NotCovered is null).ThenByDescending(l => l.Index).First(), line.Count() - 1, limit);
         }
     }
 
-    private static double? WeightLb(CheckContext context) =>
-        context.Plan.Head.Products.Count > 0 && context.Plan.Head.Products.All(p => p.WeightEach is { Unit.Kind: QuantityKind.Mass })
-            ? context.Plan.Head.Products.Min(p => p.WeightEach!.Value.Base) / InchPound.KilogramsPerPound
-            : null;
-
-    /// <summary>Cold rooms are outside the equation's 19 to 26 degrees Celsius.</summary>
-    private static bool IsCovered(Station station) => station.Room.Class != HygieneClass.Cold;
-
-    private static double Index(double load, Station from, Station to)
+    private Finding Report(CheckContext context, HandLift lift, int more, AppliedLimit limit)
     {
-        double origin = from.WorkHeight.Millimetres / InchPound.MillimetresPerInch, end = to.WorkHeight.Millimetres / InchPound.MillimetresPerInch;
-        double At(double height) => LiftingEquation.Index(
-            new Lift(load, 10, height, Math.Abs(end - origin), 0, 0.2, LiftingDuration.Short, Coupling.Good) { OriginIn = origin });
-        return Math.Max(At(origin), At(end));
-    }
-
-    private Finding Report(CheckContext context, LegRoute way, Station from, Station to, double load, double index, AppliedLimit limit)
-    {
-        string weight = context.Plan.Units == UnitSystem.Metric
-            ? (load * InchPound.KilogramsPerPound).ToString("0.#", CultureInfo.InvariantCulture) + " kg"
-            : load.ToString("0.#", CultureInfo.InvariantCulture) + " lb";
+        double index = lift.Index!.Value;
         string figure = double.IsFinite(index) ? "a lifting index of at least " + index.ToString("0.0", CultureInfo.InvariantCulture) : "past what the equation allows at all";
-        bool covered = IsCovered(from) && IsCovered(to);
-        string cold = covered ? "" : " in a warm room; the equation does not cover cold ones";
+        string where = $"{(lift.From is { } from ? " from " + Named.Of(from) : "")}{(lift.To is { } to ? " to " + Named.Of(to) : " to outside")}";
+        string covers = lift.NotCovered is { } why ? $", if the lifting equation held; it is not covered by the equation, which leaves out {why}" : "";
+        string others = more switch { 0 => "", 1 => "; one more lift on this line is too heavy", _ => FormattableString.Invariant($"; {more} more lifts on this line are too heavy") };
         var finding = CheckContext.Find(
-            this, limit, index, [from.Id, to.Id], $"{weight} are lifted by hand from {Named.Of(from)} to {Named.Of(to)}: {figure}{cold}",
+            this, limit, index, [.. new[] { lift.From, lift.To }.OfType<Stop>().Select(s => s.Name)],
+            $"{context.WeightInHand(lift.LoadKilograms!.Value)} are lifted by hand{where}: {figure}{covers}{others}",
             "write another carriage for this leg, such as: by rail, or by trolley 600 wide, or lift with two people and accept it",
-            way.Leg.Span, from.Bounds.Centre.Coordinate);
-        return covered ? finding : finding with { Severity = Severity.Note };
+            lift.Leg.Span, lift.Stations.FirstOrDefault()?.Bounds.Centre.Coordinate);
+        return lift.NotCovered is null ? finding : finding with { Severity = Severity.Note };
     }
 
     private static string Unit(string product) => $"""

@@ -29,6 +29,7 @@ public sealed class SchedulesSheet : Sheet
             [
                 "Connections: every use open or running at once, as written in the plan. What is used together, and the size of pipes and cables, is worked out by the plumber and the electrician.",
                 "Empty cells: the plan does not say.",
+                "Lifting index: at least so much, by the revised NIOSH equation (DHHS 94-110) with the load close, no twist, a firm grip and lifts now and then; 1 is its design goal. A load that the plan does not say is that of the lightest product, or of a bin as heavy as water.",
                 "Order of bringing in: things go narrow side first past those that stand already; check the floor for turning long ones. Heavy things are moved by people who do this for a living.",
             ],
             Cautions = [Cautions.LocalCode],
@@ -54,6 +55,11 @@ public sealed class SchedulesSheet : Sheet
         if (plan.Stations.Count > 1)
         {
             yield return BringingInTable.Of(plan);
+        }
+
+        if (LiftTable.Of(plan) is { } lifts)
+        {
+            yield return lifts;
         }
 
         if (ScheduleTables.Connections(plan) is { Rows.Count: > 0 } connections)

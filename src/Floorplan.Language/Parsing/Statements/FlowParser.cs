@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
@@ -9,6 +10,8 @@ internal sealed class FlowParser : StatementParser<FlowStatement>
 {
     private static readonly string[] Streams = ["product", "waste", "people", "supplies", "returns"];
     private static readonly string[] Carriages = ["hand", "trolley", "rail", "conveyor", "chute", "pump"];
+
+    private static readonly string[] Loads = ["live", "liquid"];
 
     protected override IReadOnlyDictionary<string, Action<FlowStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<FlowStatement, Cursor>>();
 
@@ -42,16 +45,17 @@ internal sealed class FlowParser : StatementParser<FlowStatement>
 
         WordSyntax? carriage = null;
         WordSyntax? period = null;
-        LengthSyntax? width = null;
-        LengthSyntax? length = null;
+        (LengthSyntax? width, LengthSyntax? length) = (null, null);
+        (QuantitySyntax? load, WordSyntax? loadKind) = (null, null);
         if (!c.Failed && c.Try("by") && (carriage = c.Word("a carriage", Carriages)) is not null && c.AtNumber)
         {
-            width = c.LengthAboveZero("a width", "a width");
-            c.Expect("wide");
-            if (!c.Failed && c.AtNumber)
+            if (carriage.Text == "hand")
             {
-                length = c.LengthAboveZero("a length", "a length");
-                c.Expect("long");
+                (load, loadKind) = Load(c);
+            }
+            else
+            {
+                (width, length) = Size(c);
             }
         }
 
@@ -72,10 +76,32 @@ internal sealed class FlowParser : StatementParser<FlowStatement>
 
         if (stops.Count > 1)
         {
-            s.Chains.Add(new ChainSyntax(stops, carriage, width, length, period, start.To(c.Before)));
+            s.Chains.Add(new ChainSyntax(stops, carriage, width, length, period, start.To(c.Before)) { Load = load, LoadKind = loadKind });
         }
 
         found.Add(new DetailSyntax("", start.To(c.Before)));
+    }
+
+    /// <summary><c>600 wide 900 long</c></summary>
+    private static (LengthSyntax? Width, LengthSyntax? Length) Size(Cursor c)
+    {
+        var width = c.LengthAboveZero("a width", "a width");
+        c.Expect("wide");
+        if (c.Failed || !c.AtNumber)
+        {
+            return (width, null);
+        }
+
+        var length = c.LengthAboveZero("a length", "a length");
+        c.Expect("long");
+        return (width, length);
+    }
+
+    /// <summary><c>12 kg</c>, <c>12 kg liquid</c></summary>
+    private static (QuantitySyntax? Load, WordSyntax? Kind) Load(Cursor c)
+    {
+        var load = c.Quantity("what one load weighs", QuantityKind.Mass);
+        return (load, c.Failed || c.AtPhraseEnd ? null : c.Word("what kind of load it is", Loads));
     }
 
     private static bool TakeArrow(Cursor c)

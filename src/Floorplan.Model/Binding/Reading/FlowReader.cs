@@ -24,13 +24,20 @@ internal static class FlowReader
 
     private static Carriage? CarriageOf(ChainSyntax chain) => chain.Carriage?.Text switch
     {
-        "hand" => new Carriage(CarriageKind.Hand, null),
+        "hand" => new Carriage(CarriageKind.Hand, null) { LoadKilograms = chain.Load?.Value.Base, LoadKind = LoadOf(chain) },
         "trolley" => new Carriage(CarriageKind.Trolley, chain.Width?.Value) { Length = chain.Length?.Value },
         "rail" => new Carriage(CarriageKind.Rail, null),
         "conveyor" => new Carriage(CarriageKind.Conveyor, chain.Width?.Value),
         "chute" => new Carriage(CarriageKind.Chute, null),
         "pump" => new Carriage(CarriageKind.Pump, null),
         _ => null,
+    };
+
+    private static LoadKind LoadOf(ChainSyntax chain) => chain.LoadKind?.Text switch
+    {
+        "live" => LoadKind.Live,
+        "liquid" => LoadKind.Liquid,
+        _ => LoadKind.Still,
     };
 
     private static Period PeriodOf(ChainSyntax chain) => chain.Period?.Text switch

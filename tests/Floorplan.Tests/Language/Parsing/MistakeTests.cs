@@ -45,6 +45,8 @@ public class MistakeTests
     [InlineData("flow product\n  a -> b by trolly", "trolly", "`trolly` is not a carriage", "did you mean `trolley`?")]
     [InlineData("flow product\n  a -> b by trolley 0 wide", "0", "a width is more than 0", null)]
     [InlineData("flow product\n  a -> b by trolley 600 wide 0 mm long", "0 mm", "a length is more than 0", null)]
+    [InlineData("flow product\n  a -> b by hand 12 mm", "12 mm", "expected a weight, found a length (`12 mm`)", "units that fit: g, kg, lb, oz, t")]
+    [InlineData("flow product\n  a -> b by hand 12 kg liqiud", "liqiud", "`liqiud` is not what kind of load it is", "did you mean `liquid`?")]
     [InlineData("flow product\n  a", "", "expected `->` and the next stop, found the end of the line", "write `tipping -> gutting  by hand`")]
     [InlineData("flow product\n  a -> b, after lunch", "lunch", "expected `work`, found `lunch`", null)]
     [InlineData("falls r 2 to fd1", "2", "a slope needs a unit behind `2`", "units that fit: %")]
