@@ -51,9 +51,7 @@ public sealed class CheckContext(Plan plan, IFloorSpace space)
     public string Air(double cubicMetresPerSecond) => limits.Format(cubicMetresPerSecond, LimitUnit.AirFlow);
 
     /// <summary>For rooms: <c>32.1 m3</c> or <c>1134 cu ft</c>.</summary>
-    public string Volume(double cubicMetres) => Plan.Units == UnitSystem.Metric
-        ? cubicMetres.ToString("0.#", CultureInfo.InvariantCulture) + " m3"
-        : (cubicMetres / InchPound.CubicMetresPerCubicFoot).ToString("0", CultureInfo.InvariantCulture) + " cu ft";
+    public string Volume(double cubicMetres) => limits.Format(cubicMetres, LimitUnit.CubicMetres);
 
     /// <summary>A finding without a published figure.</summary>
     public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()

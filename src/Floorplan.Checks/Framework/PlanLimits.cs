@@ -44,6 +44,7 @@ public sealed class PlanLimits(Plan plan)
     {
         LimitUnit.Millimetres => set.Length?.Millimetres,
         LimitUnit.SquareMetres when set.Quantity is { Unit.Kind: QuantityKind.Area } area => area.Base,
+        LimitUnit.CubicMetres when set.Quantity is { Unit.Kind: QuantityKind.Volume } volume => volume.Base,
         LimitUnit.Percent when set.Quantity is { Unit.Kind: QuantityKind.Ratio } ratio => ratio.Base * WholeRatioPercent,
         LimitUnit.Count when set.Quantity is { Unit.Kind: QuantityKind.Count } count => count.Base,
         LimitUnit.Kilograms when set.Quantity is { Unit.Kind: QuantityKind.Mass } mass => mass.Base,
@@ -60,6 +61,8 @@ public sealed class PlanLimits(Plan plan)
         LimitUnit.Millimetres => LengthText.Sentence(Length.FromMillimetres(value), plan.Units),
         LimitUnit.SquareMetres when plan.Units == UnitSystem.Metric => value.ToString("0.#", CultureInfo.InvariantCulture) + " m2",
         LimitUnit.SquareMetres => (value / InchPound.SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft",
+        LimitUnit.CubicMetres when plan.Units == UnitSystem.Metric => value.ToString("0.#", CultureInfo.InvariantCulture) + " m3",
+        LimitUnit.CubicMetres => (value / InchPound.CubicMetresPerCubicFoot).ToString("0", CultureInfo.InvariantCulture) + " cu ft",
         LimitUnit.Kilograms when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " kg",
         LimitUnit.Kilograms => (value / InchPound.KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb",
         LimitUnit.Lux when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " lux",

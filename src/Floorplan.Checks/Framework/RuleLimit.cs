@@ -30,6 +30,7 @@ public enum LimitUnit
 {
     Millimetres,
     SquareMetres,
+    CubicMetres,
     Percent,
     Count,
     Kilograms,

@@ -18,6 +18,7 @@ internal static class LimitFigure
         LimitUnit.Millimetres when limit.Value >= LongDistanceMm => $"{LengthText.Distance(limit.Value, UnitSystem.Metric)} ({LengthText.Distance(limit.Value, UnitSystem.Feet)})",
         LimitUnit.Millimetres => $"{LengthText.Sentence(Length(limit), UnitSystem.Metric)} ({LengthText.Sentence(Length(limit), UnitSystem.Feet)})",
         LimitUnit.SquareMetres => Number(limit.Value) + " m2 (" + Number(Math.Round(limit.Value / InchPound.SquareMetresPerSquareFoot)) + " sq ft)",
+        LimitUnit.CubicMetres => Number(limit.Value) + " m3 (" + Number(Math.Round(limit.Value / InchPound.CubicMetresPerCubicFoot)) + " cu ft)",
         LimitUnit.Kilograms => Number(limit.Value) + " kg (" + Number(Math.Round(limit.Value / InchPound.KilogramsPerPound)) + " lb)",
         LimitUnit.Lux => Number(Math.Round(limit.Value)) + " lux (" + Number(Math.Round(limit.Value * InchPound.SquareMetresPerSquareFoot)) + " fc)",
         LimitUnit.AirChanges => Number(limit.Value) + " changes/h",

@@ -26,7 +26,7 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         .. plan.Stations.Select(s => Of(s, units)),
         .. plan.Rails.Select(r => new ComparedThing("rail", r.Id, r.Label, BoxOf(r.Path.EnvelopeInternal), [("hooks", Text(r.Height, units))])),
         .. plan.Services.GroupBy(s => (s.Kind, s.Id)).Select(g => Of(g.First(), units)),
-        .. plan.Flows.SelectMany(Lines).GroupBy(l => l.Key).Select(g => g.First()),
+        .. plan.Flows.SelectMany(f => Lines(f, units)).GroupBy(l => l.Key).Select(g => g.First()),
         .. plan.Limits.GroupBy(l => l.Rule).Select(g => new ComparedThing("limit", g.Key, "", null, Said(("set to", string.Join(", ", g.Select(l => l.Quantity?.ToString() ?? (l.Length is { } length ? Text(length, units) : ""))))))),
         .. plan.Acceptances.GroupBy(a => $"{a.Rule} {string.Join(' ', a.Things)}".TrimEnd()).Select(g => new ComparedThing("accept", g.Key, "", null, [("reason", g.First().Text)])),
     ];
@@ -40,6 +40,7 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
 
     private static ComparedThing Shell(Plan plan, UnitSystem units) => new("shell", "", "", null, Said(
         ("is", plan.Shell.Name), ("inside", Size(BoxOf(plan.Shell.Finished.EnvelopeInternal), units)), ("ceiling", Text(plan.Shell.CeilingHeight, units)),
+        ("lining", plan.Shell.WallLining == Length.Zero ? "" : $"{Text(plan.Shell.WallLining, units)} {plan.Shell.WallLiningOf}".TrimEnd()),
         ("floor build-up", Text(plan.Shell.FloorBuildUp, units)), ("ground", plan.Shell.GroundBelowFloor is { } ground ? Text(ground, units) + " below floor" : "")));
 
     private static ComparedThing Of(Room room, UnitSystem units) => new("room", room.Id, room.Label, room.Bounds, Said(
@@ -54,6 +55,8 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("joins", $"{opening.RoomA?.Id ?? "outside"} and {opening.RoomB?.Id ?? "outside"}"),
         ("clear", $"{Text(opening.Width, units)} x {Text(opening.Height, units)}"),
         ("sill", opening.Sill == Length.Zero ? "" : Text(opening.Sill, units)),
+        ("frame", opening.Frame is { } frame ? Text(frame, units) : ""),
+        ("radius", opening.Radius is { } radius ? Text(radius, units) : ""),
         ("leaf", opening.Swing is { } swing ? $"{swing.Kind.ToString().ToLowerInvariant()}, {swing.Into?.Id ?? "out"}" : ""),
         ("with", string.Join(", ", new[] { opening.ClosesItself ? "closes itself" : "", opening.OpensFromInside ? "opens from inside" : "", opening.Steps is { } steps ? $"steps {steps}" : "", opening.Ramp ? "ramp" : "", opening.Guard ? "guard" : "" }.Where(w => w.Length > 0)))));
 
@@ -65,6 +68,8 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("work height", station.Workers.Count > 0 ? Text(station.WorkHeight, units) : ""),
         ("work", station.Work.Kind?.ToString().ToLowerInvariant() ?? ""),
         ("workers", string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}")))),
+        ("inlet", station.Inlet is { } inlet ? Text(inlet, units) : ""),
+        ("air gap", station.AirGap is { } gap ? Text(gap, units) : ""),
         ("needs", string.Join(", ", station.Needs.Select(n => $"{n.Kind.ToString().ToLowerInvariant()} {n.Amount} {n.At}".Trim()))),
         ("keeps clear", string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {Text(c.Depth, units)}"))),
         ("weighs", string.Join(" to ", new[] { station.WeightEmpty?.ToString(), station.WeightFull?.ToString() }.Where(w => w is not null)))));
@@ -77,18 +82,25 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("rated", string.Join(' ', point.Ratings.Select(r => r.ToString()).Concat(point.Words)))));
 
     /// <summary>Each written line of a flow, by its stops: another way is another line.</summary>
-    private static IEnumerable<ComparedThing> Lines(Flow flow) => flow.Legs.GroupBy(l => l.Chain).Select(chain =>
+    private static IEnumerable<ComparedThing> Lines(Flow flow, UnitSystem units) => flow.Legs.GroupBy(l => l.Chain).Select(chain =>
     {
         var first = chain.First();
         string stops = string.Join(" -> ", chain.Select(l => l.To.Name).Prepend(first.From.Name));
         return new ComparedThing($"flow {flow.Stream.ToString().ToLowerInvariant()}", stops, "", null, Said(
-            ("by", first.Carriage.Kind.ToString().ToLowerInvariant()), ("when", first.Period == Period.During ? "" : first.Period.ToString().ToLowerInvariant() + " work")));
+            ("by", first.Carriage.Kind.ToString().ToLowerInvariant()),
+            ("trolley", string.Join(" x ", new[] { first.Carriage.Width, first.Carriage.Length }.OfType<Length>().Select(l => Text(l, units)))),
+            ("load", first.Carriage.LoadKilograms is { } load ? MassText.InHand(load, units) + (first.Carriage.LoadKind == LoadKind.Still ? "" : " " + first.Carriage.LoadKind.ToString().ToLowerInvariant()) : ""),
+            ("when", first.Period == Period.During ? "" : first.Period.ToString().ToLowerInvariant() + " work")));
     });
 
     /// <summary>What the plan does not say is left out.</summary>
     private static (string What, string Value)[] Said(params (string What, string Value)[] facts) => [.. facts.Where(f => f.Value.Length > 0)];
 
     private static string Text(Length length, UnitSystem units) => LengthText.Sentence(length, units);
+
+    private static string Text(FrameWish frame, UnitSystem units) => frame.Form == FrameForm.None
+        ? "none"
+        : $"{frame.Form.ToString().ToLowerInvariant()} {Text(frame.Face, units)} x {Text(frame.Depth, units)} x {Text(frame.Thickness, units)}";
 
     private static string Size(Box box, UnitSystem units) => $"{Text(box.Width, units)} x {Text(box.Depth, units)}";
 

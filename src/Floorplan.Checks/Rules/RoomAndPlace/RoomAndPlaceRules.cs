@@ -13,5 +13,6 @@ internal static class RoomAndPlaceRules
         new DoorBlocked(),
         new WillNotGoIn(),
         new Headroom(),
+        new RoomTooSmall(),
     ];
 }

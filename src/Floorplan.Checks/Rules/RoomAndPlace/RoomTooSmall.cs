@@ -1,0 +1,81 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Rooms;
+
+namespace Floorplan.Checks.Rules.RoomAndPlace;
+
+/// <summary>The room that each of those who work in a room has, height included, as if the room were empty.</summary>
+internal sealed class RoomTooSmall : Rule
+{
+    /// <summary>Air higher than this does not count, mm.</summary>
+    private const double HighestCounted = 3000;
+
+    private const double Least = 11;
+
+    /// <summary>A room that is short by less than this share is a rounding of the plan's.</summary>
+    private const double Tolerance = 1e-6;
+
+    public override string Name => "room-too-small";
+
+    public override RuleGroup Group => RuleGroup.RoomAndPlace;
+
+    public override string Says => "A room is small for all who work in it at once: those whom `day` puts there, or else one person for each worker's place.";
+
+    public override string Why => "Where too many share a small room they are in each other's way with knives and hot water, and warmth and breath stay in it. Things that stand in the room make it smaller still.";
+
+    public override string Mend => "Have fewer people in it at once, make it larger, or spread the work over two rooms. Where fewer work than there are places, say so: `day` with `crew kill 2`.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("Workplace health, safety and welfare, UK approved code of practice L24, regulation 10: 11 m3 for each person in the empty room, heights over 3 m not counted; cabs and the like are left out", Origin.FoundInPublicCopy),
+        new("9 CFR 416.2(b)(1): rooms large enough, without a figure", Origin.FromMemory),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits => [new("room for each person", Least, LimitUnit.CubicMetres, Sources[0], Severity.Note)];
+
+    public override string Bad => Unit(6);
+
+    public override string Good => Unit(2);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (context.Limit(this) is not { } limit)
+        {
+            yield break;
+        }
+
+        var crew = context.Plan.Day?.Crew ?? new Dictionary<string, int>();
+        var stations = context.Plan.Stations.ToLookup(s => s.Room.Id);
+        foreach (var room in context.Plan.Rooms)
+        {
+            int people = crew.TryGetValue(room.Id, out int said) ? said : stations[room.Id].Sum(s => crew.GetValueOrDefault(s.Id, s.Workers.Count));
+            double volume = room.AreaSquareMetres * Math.Min(room.CeilingHeight.Millimetres, HighestCounted) / 1000;
+            if (people > 0 && volume / people < limit.Value * (1 - Tolerance))
+            {
+                yield return Report(context, room, people, volume, limit);
+            }
+        }
+    }
+
+    private Finding Report(CheckContext context, Room room, int people, double volume, AppliedLimit limit)
+    {
+        string who = people == 1 ? "the one person who works" : FormattableString.Invariant($"each of {people} people who work");
+        int fit = (int)(volume / limit.Value);
+        string fewer = fit > 0 ? FormattableString.Invariant($"; {fit} at once {(fit == 1 ? "has" : "have")} enough") : "";
+        return CheckContext.Find(
+            this, limit, volume / people, [room.Id],
+            $"{Named.Of(room)} has {context.Volume(volume / people)} for {who} there",
+            $"make it {context.Volume(limit.Value * people)} in all, it has {context.Volume(volume)}{fewer}",
+            room.Span, room.Floor.InteriorPoint.Coordinate);
+    }
+
+    private static string Unit(int crew) => FormattableString.Invariant($"""
+        plan "Wrapping room"
+          units metric
+        shell shed 4000 x 3000 x 2600
+        room wrap "Wrapping" clean from west to east
+        door d1 wrap to outside, south wall, 300 from west, 1000 x 2050, swings out
+        day
+          crew wrap {crew}
+        """);
+}
