@@ -33,7 +33,7 @@ internal static class ArmReach
     public static double? Highest(AppliedLimit limit, People people, double across) =>
         across > limit.Value ? null : Shoulder(limit, people) + Math.Sqrt((limit.Value * limit.Value) - (across * across));
 
-    private static double Shoulder(AppliedLimit limit, People people) => (limit.Published.Body! with { Measure = BodyMeasure.ShoulderHeight }).Of(people);
+    private static double Shoulder(AppliedLimit limit, People people) => (limit.Published.Body! with { Measure = BodyMeasure.ShoulderHeight, BothHands = false }).Of(people);
 
     private static double Slant(double across, double up) => up == 0 ? across : Math.Sqrt((across * across) + (up * up));
 }

@@ -15,6 +15,9 @@ public sealed record BodySize(BodyMeasure Measure, bool OfTheSmallest)
     /// <summary>So much more than the body measures, in mm; less when negative.</summary>
     public double Plus { get; init; }
 
+    /// <summary>Of a reach: of both hands together before the middle of the body, each from its own shoulder; own assumption, by Pythagoras.</summary>
+    public bool BothHands { get; init; }
+
     /// <summary>In mm, for the people of <see cref="People.Usual"/>.</summary>
     public double Usual => Of(People.Usual);
 
@@ -22,7 +25,10 @@ public sealed record BodySize(BodyMeasure Measure, bool OfTheSmallest)
     public double Of(People people)
     {
         bool woman = OfTheSmallest ? people.Who != WhoWorks.Men : people.Who == WhoWorks.Women;
-        return BodyTable.Of(Measure, woman, Middling ? Middle : OfTheSmallest ? people.Least : people.Most) + Plus;
+        double percentile = Middling ? Middle : OfTheSmallest ? people.Least : people.Most;
+        double measured = BodyTable.Of(Measure, woman, percentile);
+        double aside = BothHands ? BodyTable.Of(BodyMeasure.BetweenShoulders, woman, percentile) / 2 : 0;
+        return Math.Round(Math.Sqrt((measured * measured) - (aside * aside))) + Plus;
     }
 
     private const double Middle = 50;
@@ -50,6 +56,9 @@ public enum BodyMeasure
 
     /// <summary>Bideltoid breadth.</summary>
     Shoulders,
+
+    /// <summary>Biacromial breadth, from one acromion to the other.</summary>
+    BetweenShoulders,
 
     /// <summary>Abdominal extension depth, sitting.</summary>
     Belly,

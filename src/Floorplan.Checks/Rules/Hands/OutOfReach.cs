@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Lifting;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
@@ -14,6 +15,9 @@ namespace Floorplan.Checks.Rules.Hands;
 /// <summary>Measures from where people stand to what their hands use: their own bench, bins, hatches, racks, taps and hoses.</summary>
 public sealed class OutOfReach : Rule
 {
+    /// <summary>A lighter load goes in one hand, kg.</summary>
+    private const double BothHandsFrom = 3;
+
     public override string Name => "out-of-reach";
 
     public override RuleGroup Group => RuleGroup.Hands;
@@ -29,12 +33,15 @@ public sealed class OutOfReach : Rule
     [
         Published.AnsurTwo,
         new("MIL-STD-1472G, Appendix B, 2012: functional reach of a 5th-percentile woman 677 mm", Origin.FoundInPublicCopy),
+        new("ISO 11228-1: loads of 3 kg and more are lifted with both hands", Origin.FromMemory),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         RuleLimit.OfBody("reach of a small person", BodySize.Smallest(BodyMeasure.ThumbTipReach), Sources[0], Severity.Note),
         RuleLimit.OfBody("reach of a tall person", BodySize.Largest(BodyMeasure.ThumbTipReach), Sources[0], Severity.Warning),
+        RuleLimit.OfBody("reach of a small person with both hands", BodySize.Smallest(BodyMeasure.ThumbTipReach) with { BothHands = true }, Sources[0], Severity.Note),
+        RuleLimit.OfBody("reach of a tall person with both hands", BodySize.Largest(BodyMeasure.ThumbTipReach) with { BothHands = true }, Sources[0], Severity.Warning),
     ];
 
     public override string Bad => """
@@ -109,7 +116,7 @@ public sealed class OutOfReach : Rule
             .Select(p => (p.Worker, p.Spot, Reach: context.Space.Reach(station, p.Worker, p.Spot!, station.WorkHeight.Millimetres)))
             .OrderByDescending(p => p.Reach)
             .FirstOrDefault();
-        if (worst.Spot is null || Tiers.Above(context, this, worst.Reach) is not { } limit)
+        if (worst.Spot is null || Tiers.Above(Reaches(context, false), worst.Reach) is not { } limit)
         {
             return null;
         }
@@ -158,12 +165,13 @@ public sealed class OutOfReach : Rule
     private IEnumerable<Finding> FarStops(CheckContext context)
     {
         var seen = new HashSet<(string, string)>();
+        var bothHands = HandLifts.Of(context.Plan).Where(l => l.LoadKilograms >= BothHandsFrom).SelectMany(l => new[] { l.From, l.To }).OfType<Stop>().Select(s => s.Name).ToHashSet();
         foreach (var leg in context.Plan.Flows.SelectMany(f => f.Legs).Where(l => l.Carriage.Kind == CarriageKind.Hand))
         {
             foreach (var (stop, other) in new[] { (leg.From, leg.To), (leg.To, leg.From) })
             {
                 var room = RoomOf(stop, other);
-                if (room is not null && Target(stop) is { } target && seen.Add((stop.Name, room.Id)) && FarStop(context, stop, other, room, target) is { } finding)
+                if (room is not null && Target(stop) is { } target && seen.Add((stop.Name, room.Id)) && FarStop(context, stop, other, room, target, bothHands.Contains(stop.Name)) is { } finding)
                 {
                     yield return finding;
                 }
@@ -171,7 +179,7 @@ public sealed class OutOfReach : Rule
         }
     }
 
-    private Finding? FarStop(CheckContext context, Stop stop, Stop other, Room room, Geometry target)
+    private Finding? FarStop(CheckContext context, Stop stop, Stop other, Room room, Geometry target, bool bothHands)
     {
         // Arms start at the front of the body, half a standing place ahead of its middle.
         var stand = context.Space.StandingAt(stop, room);
@@ -185,7 +193,7 @@ public sealed class OutOfReach : Rule
         }
 
         var people = context.Plan.Head.People;
-        if (ArmReach.Beyond(Tiers.Holding(context, this), people, across, height) is not (var limit, var reach))
+        if (ArmReach.Beyond(Reaches(context, bothHands), people, across, height) is not (var limit, var reach))
         {
             return null;
         }
@@ -204,7 +212,7 @@ public sealed class OutOfReach : Rule
         }
         else
         {
-            things = $"{Named.Of(stop)} is {context.Text(reach)} from the nearest place to stand in {Named.Of(room)}";
+            things = $"{Named.Of(stop)} is {context.Text(reach)} from the nearest place to stand in {Named.Of(room)}{(bothHands ? ", where a load goes in both hands" : "")}";
             mend = $"clear the floor in front of {Named.Of(stop)}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
         }
 
@@ -214,7 +222,7 @@ public sealed class OutOfReach : Rule
     private Finding? FarTap(CheckContext context, HandTap tap)
     {
         var people = context.Plan.Head.People;
-        if (ArmReach.Beyond(Tiers.Holding(context, this), people, tap.Across, tap.Height) is not (var limit, var reach))
+        if (ArmReach.Beyond(Reaches(context, false), people, tap.Across, tap.Height) is not (var limit, var reach))
         {
             return null;
         }
@@ -229,6 +237,10 @@ public sealed class OutOfReach : Rule
             up ? Lower(context, limit, tap.Across) : $"clear the floor in front of it, or move it {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to where people stand",
             tap.Hung.Span, tap.Hung.At.Coordinate);
     }
+
+    /// <summary>The figures for one hand or for both; the plan's own figure is for either.</summary>
+    private IEnumerable<AppliedLimit> Reaches(CheckContext context, bool bothHands) =>
+        Tiers.Holding(context, this).Where(l => l.SetBy is not null || l.Published.Body!.BothHands == bothHands);
 
     private static string Lower(CheckContext context, AppliedLimit limit, double across) => ArmReach.Highest(limit, context.Plan.Head.People, across) is { } highest
         ? $"put it no higher than {Say.Size(Math.Floor(highest), context.Plan.Units)}"

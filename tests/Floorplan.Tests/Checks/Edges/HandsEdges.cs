@@ -23,6 +23,9 @@ internal static class HandsEdges
         new("out-of-reach", "674 mm (ANSUR II), to a bin beside the bench", 674, 675, Bin, "bench", "bin") { Set = ("700 mm", "600 mm") },
         new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank", 674, 675, Rack, "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
         new("out-of-reach", "886 mm (ANSUR II), to a rack behind a tank", 886, 887, Rack, "rack") { Lighter = 674, Set = ("900 mm", "800 mm"), Within = 0.1 },
+        new("out-of-reach", "653 mm with both hands: 674 less half of 335 mm between the shoulders of a 5th-percentile woman (ANSUR II)", 653, 654, mm => BothHands(Rack(mm)), "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
+        new("out-of-reach", "857 mm with both hands: 886 less half of 447 mm between the shoulders of a 95th-percentile man (ANSUR II)", 857, 858, mm => BothHands(Rack(mm)), "rack") { Lighter = 653, Within = 0.1 },
+        new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank with a load of less than 3 kg (ISO 11228-1, from memory)", 674, 675, mm => BothHands(Rack(mm), "2.9 kg"), "rack") { Within = 0.1 },
         new("out-of-reach", "674 mm from the shoulder of a 5th-percentile woman, 1242 mm up (ANSUR II), to a hose", 674, 675, mm => Hose(mm, 1242), "hz1") { Set = ("700 mm", "650 mm"), Within = 0.1 },
         new("out-of-reach", "886 mm from the shoulder of a 95th-percentile man, 1546 mm up (ANSUR II), to a hose", 886, 887, mm => Hose(mm, 1546), "hz1") { Lighter = 674, Within = 0.1 },
         new("out-of-reach", "742 mm from the shoulder of a 5th-percentile man, 1339 mm up (ANSUR II), to a hose, where only men work", 742, 743, mm => Hose(mm, 1339, "people men"), "hz1") { Within = 0.1 },
@@ -114,6 +117,8 @@ internal static class HandsEdges
         flow product
           bench -> rack by hand
         """);
+
+    private static string BothHands(string plan, string load = "3 kg") => plan.Replace("by hand", $"by hand {load}", StringComparison.Ordinal);
 
     /// <summary>A hose on the wall behind a bench 600 deep: by Pythagoras as high over the shoulder as makes the slant <paramref name="reach"/>.</summary>
     private static string Hose(double reach, double shoulder, string people = "") => Invariant($"""

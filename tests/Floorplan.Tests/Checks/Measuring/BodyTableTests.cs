@@ -18,6 +18,7 @@ public sealed class BodyTableTests
     [InlineData(BodyMeasure.FingertipsUp, 1926, 2438)]
     [InlineData(BodyMeasure.ElbowToElbow, 432, 667)]
     [InlineData(BodyMeasure.Shoulders, 406, 567)]
+    [InlineData(BodyMeasure.BetweenShoulders, 335, 447)]
     [InlineData(BodyMeasure.Belly, 184, 320)]
     public void Usual_people_are_from_a_5th_percentile_woman_to_a_95th_percentile_man(BodyMeasure measure, double smallest, double largest)
     {
