@@ -53,6 +53,9 @@ public sealed class CheckContext(Plan plan, IFloorSpace space)
     /// <summary>For rooms: <c>32.1 m3</c> or <c>1134 cu ft</c>.</summary>
     public string Volume(double cubicMetres) => limits.Format(cubicMetres, LimitUnit.CubicMetres);
 
+    /// <summary><c>82 C</c> or <c>180 F</c>.</summary>
+    public string Temperature(double celsius) => limits.Format(celsius, LimitUnit.Celsius);
+
     /// <summary>A finding without a published figure.</summary>
     public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()
     {

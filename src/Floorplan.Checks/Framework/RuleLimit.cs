@@ -31,6 +31,7 @@ public enum LimitUnit
     Millimetres,
     SquareMetres,
     CubicMetres,
+    Celsius,
     Percent,
     Count,
     Kilograms,

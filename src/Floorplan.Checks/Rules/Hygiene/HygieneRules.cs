@@ -26,6 +26,7 @@ internal static class HygieneRules
         new DrainRunsToClean(),
         new ToiletDrainJoins(),
         new NoSanitizerNear(),
+        new SterilizerTooCool(),
         new FinishMissing(),
         new UnknownFinish(),
     ];

@@ -18,5 +18,6 @@ internal static class WaterAndDrainRules
         new NoAirGap(),
         new NoBackflowGuard(),
         new HoseMissesFloor(),
+        new NoEyewashNear(),
     ];
 }

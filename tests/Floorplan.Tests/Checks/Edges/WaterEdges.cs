@@ -22,6 +22,10 @@ internal static class WaterEdges
         new("hand-sink-too-far", "25 ft, code eu", 25 * Foot, (25 * Foot) + 1, mm => SinkAlong(mm, "eu"), "bench", "s1") { Lighter = 3000, Set = ("8 m", "7 m") },
         new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code eu", 3000, 3001, mm => SinkAlong(mm, "eu"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
         new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code none", 3000, 3001, mm => SinkAlong(mm, "none"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+        new("sterilizer-too-cool", "82 C: Reg (EC) 853/2004 Annex III; code eu", 82, 81, c => Sterilizer(c, "eu"), "z1") { Set = ("80 C", "85 C") },
+        new("sterilizer-too-cool", "180 F: 9 CFR 354.224, for rabbits; code us", 148 / 1.8, 82, c => Sterilizer(c, "us"), "z1") { Set = ("80 C", "85 C") },
+        new("sterilizer-too-cool", "82 C: Poultry Regulations 2006, reg 14, South Africa; code none", 82, 81, c => Sterilizer(c, "none"), "z1") { Set = ("80 C", "85 C") },
+        new("no-eyewash-near", "55 ft: ANSI/ISEA Z358.1, secondary copy", 55 * Foot, (55 * Foot) + 1, Eyewash, "foam", "e1") { Set = ("18 m", "15 m"), Within = 1 },
         // A person's middle keeps 225 mm off the walls: half of the 450 mm that the floor's own movers take (ANSUR II).
         new("hose-misses-floor", "a jet of 2 m past the nozzle (own assumption)", 2000, 2010, Hose, "wash", "hz1") { Set = ("2.5 m", "1.5 m"), Within = 6 },
         new("sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right", "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
@@ -43,6 +47,25 @@ internal static class WaterEdges
           {needs}
         {more}
         """;
+
+    private static string Sterilizer(double celsius, string code) => Rinse("needs cold 8 L/min", Invariant($"""
+        water w1 hot in rinse, north wall, 2700 from west, height 1200
+        sink z1 sterilizer in rinse
+          size  300 x 300 x 900
+          place against north wall, 2500 from west
+          needs hot 2 L/min at {celsius:0.####} C
+        """)).Replace("code eu", "code " + code, StringComparison.Ordinal);
+
+    /// <summary>Two things of one size along a wall: the walk between their fronts is straight.</summary>
+    private static string Eyewash(double far) => Invariant($"""
+        plan "Edge"
+          units metric
+        shell shed 20000 x 3000 x 2500
+        room clean "Cleaning" staff from west to east
+        door d1 clean to outside, south wall, 500 from west, 900 x 2050, swings out
+        store foam chemicals in clean, 400 x 400 x 900, against north wall, 600 from west
+        sink e1 eyewash in clean, 400 x 400 x 900, against north wall, {600 + far:0.####} from west
+        """);
 
     /// <summary>A shed with walls of 100 mm round a floor of the size asked for.</summary>
     private static string OneDrain(double length, double depth, string more = "") => Invariant($"""

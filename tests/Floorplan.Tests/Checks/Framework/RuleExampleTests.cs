@@ -79,6 +79,7 @@ public sealed class RuleExampleTests
     {
         LimitUnit.SquareMetres => new Quantity((decimal)(limit.Value * by), new Unit("m2", QuantityKind.Area, v => v)),
         LimitUnit.CubicMetres => new Quantity((decimal)(limit.Value * by), new Unit("m3", QuantityKind.Volume, v => v)),
+        LimitUnit.Celsius => new Quantity((decimal)(limit.Value * by), new Unit("C", QuantityKind.Temperature, v => v)),
         LimitUnit.Percent => new Quantity((decimal)(limit.Value * by), new Unit("%", QuantityKind.Ratio, v => v / 100)),
         LimitUnit.Kilograms => new Quantity((decimal)(limit.Value * by), new Unit("kg", QuantityKind.Mass, v => v)),
         LimitUnit.Lux => new Quantity((decimal)(limit.Value * by), new Unit("lux", QuantityKind.Illuminance, v => v)),

@@ -1,0 +1,78 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.Hygiene;
+
+/// <summary>The temperature that a sterilizer's <c>needs hot … at</c> asks for; one that heats its own water asks for none.</summary>
+internal sealed class SterilizerTooCool : Rule
+{
+    private const double Metric = 82;
+    private const double Customary = (180 - 32) / 1.8;
+
+    /// <summary>A tenth of a degree is a rounding of the plan's.</summary>
+    private const double Tolerance = 0.1;
+
+    public override string Name => "sterilizer-too-cool";
+
+    public override RuleGroup Group => RuleGroup.Hygiene;
+
+    public override string Says => "A sterilizer is fed with water that is not hot enough to kill what is on a knife.";
+
+    public override string Why => "At 70 C a knife looks as clean as at 82 C, and carries on what it cut last. A long pipe cools the water further.";
+
+    public override string Mend => "Feed it at 82 C (180 F), let it heat its own water, or show the inspector another way that does as well.";
+
+    public override string? Caution => "Water of 82 C scalds. A licensed plumber and electrician do the work; local codes prevail.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy, Force.Law),
+        new("9 CFR 354.224, US CFR, for rabbits; for other animals advice: water of 180 F to sanitize with", Origin.FoundInPublicCopy),
+        new("South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 C", Origin.FoundInPublicCopy),
+    ];
+
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new("water of a sterilizer", Metric, LimitUnit.Celsius, Sources[0], Severity.Warning, CodeChoice.Eu),
+        new("water of a sterilizer", Customary, LimitUnit.Celsius, Sources[1], Severity.Warning, CodeChoice.Us),
+        new("water of a sterilizer", Metric, LimitUnit.Celsius, Sources[2], Severity.Warning, CodeChoice.None),
+    ];
+
+    public override string Bad => Unit(65);
+
+    public override string Good => Unit(82);
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (context.Limit(this) is not { } limit)
+        {
+            yield break;
+        }
+
+        foreach (var sink in context.Plan.Stations.Where(s => s.IsSterilizer))
+        {
+            if (sink.Needs.FirstOrDefault(n => n is { Kind: NeedKind.HotWater, At: not null }) is { At: { } fed } need && fed.Base < limit.Value - Tolerance)
+            {
+                yield return CheckContext.Find(
+                    this, limit, fed.Base, [sink.Id], $"sterilizer {sink.Id} is fed at {context.Temperature(fed.Base)}",
+                    $"write `needs hot … at {context.Temperature(limit.Value)}`, or let it heat its own water: `needs power`", need.Span, sink.Bounds.Centre.Coordinate);
+            }
+        }
+    }
+
+    private static string Unit(int celsius) => FormattableString.Invariant($"""
+        plan "Pheasant unit"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room draw "Drawing" clean from west to east
+        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out
+        water w1 hot in draw, north wall, 2500 from west, height 1100
+        drain fd1 floor in draw, 2500 from west, centred, 100
+        sink z1 sterilizer in draw
+          size  300 x 300 x 900
+          place against north wall, 2200 from west
+          needs hot 2 L/min at {celsius} C
+        """);
+}
