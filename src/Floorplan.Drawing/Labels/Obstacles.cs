@@ -56,7 +56,10 @@ internal sealed class Obstacles
     public void AddKeepOut(PaperBox box) => boxes.Add(box, box);
 
     /// <summary>Leaders stay clear of later labels too.</summary>
-    public void AddLeader(PaperPoint from, PaperPoint to) => heavy.Add(PaperBox.Of([from, to]), new Segment(from, to, 0));
+    public void AddLeader(PaperPoint from, PaperPoint to) => AddHeavy(from, to, 0);
+
+    /// <param name="width">Paper mm.</param>
+    public void AddHeavy(PaperPoint from, PaperPoint to, double width) => heavy.Add(PaperBox.Of([from, to]), new Segment(from, to, width / 2));
 
     /// <summary>No text, heavy line or dark area where this text would stand.</summary>
     public bool IsFree(PaperBox box)
