@@ -8,7 +8,10 @@ namespace Floorplan.Drawing.Frames;
 internal static class TableBlock
 {
     private const double Gap = 3;
-    private const int MostLines = 8;
+    private const int MostLines = 16;
+
+    /// <summary>In characters: a finding about two things with long names, or a source with its clause, stays whole.</summary>
+    private const int LongestCell = 400;
 
     /// <summary>A word that takes more of the table than this is broken.</summary>
     private const double WidestWord = 0.45;
@@ -18,7 +21,7 @@ internal static class TableBlock
 
     public static TextBlock Of(KeyTable table, double width, DrawingStandard s)
     {
-        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c)).ToArray()).ToList();
+        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c, LongestCell)).ToArray()).ToList();
         string[] heads = [.. table.Columns];
         double[] widths = Widths(heads, [.. rows.Where(r => r.Length > 1)], width, s);
         return new TextBlock(table.Title, [.. Rows(rows, widths, width, s)], Row(heads, widths, s, bold: true), IsList: true);
@@ -54,7 +57,7 @@ internal static class TableBlock
     {
         double room = width - (Gap * (heads.Length - 1));
         double[] longest = [.. heads.Select((h, i) => Widest([h], s, rows.Select(r => r[i])))];
-        double[] words = [.. heads.Select((h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => r[i].Split(' '))) + WordSlack))];
+        double[] words = [.. heads.Select((h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => TextWrap.Pieces(r[i]))) + WordSlack))];
         if (words.Sum() > room)
         {
             return [.. words.Select(w => w * room / words.Sum())];

@@ -21,6 +21,10 @@ public sealed class LabelPlacer(SceneBuilder scene)
     /// <summary>A thin line through a text is as bad as a leader this much longer, mm; own choice.</summary>
     private const double CutCost = 20;
 
+    /// <summary>A leader across another, or across a line, is as bad as one this much longer, mm; own choice.</summary>
+    private const double CrossedLeaderCost = 25;
+    private const double CrossedLineCost = 0.5;
+
     /// <summary>The same for a thin line that a tag hides.</summary>
     private const double HideCost = 4;
 
@@ -154,6 +158,11 @@ public sealed class LabelPlacer(SceneBuilder scene)
                 }
 
                 double cost = far + (obstacles.ThinCuts(box) * (request.Tag == TagShape.None ? CutCost : HideCost));
+                if (best is null || cost < best.Cost)
+                {
+                    cost += (obstacles.LeadersCrossed(from, to) * CrossedLeaderCost) + (obstacles.Crossings(from, to) * CrossedLineCost);
+                }
+
                 if (best is null || cost < best.Cost)
                 {
                     best = new Spot(cost, shape, box, from);

@@ -20,7 +20,10 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
 
     /// <summary>No name is broken to less, paper mm.</summary>
     private const double SmallestWidth = 14;
-    private const int Longest = 40;
+    private const int Longest = 60;
+
+    /// <summary>A name is shortened, since tables say it whole, but a line keeps this many letters.</summary>
+    private const int FewestLetters = 8;
 
     public override void Draw(PlanCanvas canvas)
     {
@@ -96,7 +99,7 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
         return (null, Standard.NoteHeight);
     }
 
-    /// <summary>The largest lettering, in two lines or one, that finds empty floor.</summary>
+    /// <summary>The largest lettering, in two lines or one, that finds empty floor; else the name shortened to what does.</summary>
     private (IReadOnlyList<string> Lines, double Height, PaperBox? Place) Name(Room room, EmptyFloor floor, PaperBox bounds)
     {
         string name = SafeText.Clean(room.Label, Longest);
@@ -121,6 +124,19 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
             }
         }
 
-        return ([.. TextWrap.Lines(name, 2 * SmallestWidth, Standard.NoteHeight, true, 2), area], Standard.NoteHeight, null);
+        foreach (double height in (double[])[Standard.NoteHeight, Standard.SmallestHeight])
+        {
+            foreach (double share in (double[])[1, 0.75, 0.5])
+            {
+                IReadOnlyList<string> lines = [.. TextWrap.Lines(name, widest * share, height, true, 2), area];
+                double width = lines.Max(l => TextMeasure.Width(l, height, true)) + (2 * Clearance);
+                if (lines[0].Length >= FewestLetters && floor.Find(width, TextMeasure.BlockHeight(lines.Count, height) + (2 * Clearance), bounds.Centre) is { } place)
+                {
+                    return (lines, height, place);
+                }
+            }
+        }
+
+        return ([.. TextWrap.Lines(name, 3 * SmallestWidth, Standard.NoteHeight, true, 4), area], Standard.NoteHeight, null);
     }
 }
