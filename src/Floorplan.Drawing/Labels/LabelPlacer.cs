@@ -21,6 +21,9 @@ public sealed class LabelPlacer(SceneBuilder scene)
     /// <summary>A thin line through a text is as bad as a leader this much longer, mm; own choice.</summary>
     private const double CutCost = 20;
 
+    /// <summary>What another part of the sheet says too is left out rather than drawn through more lines than this lets.</summary>
+    private const double MostForOptional = 3 * CutCost;
+
     /// <summary>A leader across another, or across a line, is as bad as one this much longer, mm; own choice.</summary>
     private const double CrossedLeaderCost = 25;
     private const double CrossedLineCost = 0.5;
@@ -88,7 +91,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
             return DrawLed(request, far, obstacles);
         }
 
-        return near is { } found ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
+        return near is { } found && !(request.Optional && found.Cost > MostForOptional) ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
     }
 
     private static Spot? AtTarget(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
