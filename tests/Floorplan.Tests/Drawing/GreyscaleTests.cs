@@ -1,13 +1,10 @@
 using System.Globalization;
 using Floorplan.Drawing.Conventions;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Model.Rooms;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.Strtree;
 using Xunit;
 
 namespace Floorplan.Tests.Drawing;
@@ -15,9 +12,6 @@ namespace Floorplan.Tests.Drawing;
 /// <summary>What sheets say by colour they say without it too, and text stands out from what is under it.</summary>
 public class GreyscaleTests
 {
-    /// <summary>WCAG 2.2, success criterion 1.4.3, for text of any size.</summary>
-    private const double LeastContrast = 4.5;
-
     /// <summary>Lightness L* of CIE 1976, 0 to 100; two neighbouring greys nearer than this are taken for one. Own assumption.</summary>
     private const double LeastStep = 8;
 
@@ -43,21 +37,7 @@ public class GreyscaleTests
     {
         foreach (var sheet in Sheets(plan))
         {
-            var under = new STRtree<(int Order, AreaItem Area)>();
-            foreach (var (item, order) in sheet.Items.Select((item, order) => (item, order)))
-            {
-                if (item is AreaItem area)
-                {
-                    under.Insert(EnvelopeOf(area), (order, area));
-                }
-            }
-
-            under.Build();
-            foreach (var (text, order) in sheet.Items.Select((item, order) => (Item: item as TextItem, order)).Where(t => t.Item is not null))
-            {
-                string[] grounds = [.. Points(TextMeasure.Box(text!)).Select(p => Ground(under, p, order)).Distinct()];
-                Assert.All(grounds, g => Assert.True(Contrast(text!.Colour, g) >= LeastContrast, FormattableString.Invariant($"{sheet.Name}: \"{text!.Text}\" {text.Colour} on {g}: {Contrast(text.Colour, g):0.00}")));
-            }
+            Assert.Empty(TextContrast.Faults(sheet));
         }
     }
 
@@ -88,7 +68,7 @@ public class GreyscaleTests
             string[] colours = [.. sheet.Items.OfType<AreaItem>().Where(a => !byOtherMeans.Contains(a.Layer)).Select(a => a.Fill).Distinct()];
             foreach (var (a, b) in colours.SelectMany((a, i) => colours.Skip(i + 1).Select(b => (a, b))))
             {
-                Assert.True(Math.Abs(Lightness(a) - Lightness(b)) >= LeastStep, FormattableString.Invariant($"{sheet.Name}: {a} and {b} are alike in grey: L* {Lightness(a):0} and {Lightness(b):0}"));
+                Assert.True(Math.Abs(TextContrast.Lightness(a) - TextContrast.Lightness(b)) >= LeastStep, FormattableString.Invariant($"{sheet.Name}: {a} and {b} are alike in grey: L* {TextContrast.Lightness(a):0} and {TextContrast.Lightness(b):0}"));
             }
         }
     }
@@ -118,7 +98,7 @@ public class GreyscaleTests
     [InlineData("#000000", "#FFFFFF", 21)]
     [InlineData("#767676", "#FFFFFF", 4.54)]
     [InlineData("#777777", "#FFFFFF", 4.48)]
-    public void Contrast_is_measured_as_defined(string a, string b, double contrast) => Assert.Equal(contrast, Contrast(a, b), 0.01);
+    public void Contrast_is_measured_as_defined(string a, string b, double contrast) => Assert.Equal(contrast, TextContrast.Between(a, b), 0.01);
 
     private static string Text(string plan) => plan == "every class" ? EveryClass : File.ReadAllText(Architecture.Repository.At("templates", plan + ".plan"));
 
@@ -135,39 +115,4 @@ public class GreyscaleTests
         double pitch = directions.Count > 1 ? 0 : offsets.Zip(offsets.Skip(1), (a, b) => b - a).Where(d => d > 0.1).DefaultIfEmpty(0).Min();
         return string.Create(CultureInfo.InvariantCulture, $"{(dots ? "dots" : "lines")} {string.Join('+', directions)} every {pitch:0.0}");
     }
-
-    private static IEnumerable<Coordinate> Points(PaperBox box) =>
-        from i in Enumerable.Range(0, 9) from k in Enumerable.Range(0, 3) select new Coordinate(box.Left + (box.Width * (i + 0.5) / 9), box.Top + (box.Height * (k + 0.5) / 3));
-
-    private static string Ground(STRtree<(int Order, AreaItem Area)> under, Coordinate at, int below) =>
-        under.Query(new Envelope(at)).Where(a => a.Order < below && Covers(a.Area, at)).OrderByDescending(a => a.Order).Select(a => a.Area.Fill).FirstOrDefault("#FFFFFF");
-
-    private static Envelope EnvelopeOf(AreaItem area)
-    {
-        var box = PaperBox.Of(area.Rings.SelectMany(r => r));
-        return new Envelope(box.Left, box.Right, box.Top, box.Bottom);
-    }
-
-    private static bool Covers(AreaItem area, Coordinate at) => area.Rings.Count(r => r.Count > 2
-        && NetTopologySuite.Algorithm.PointLocation.IsInRing(at, [.. r.Append(r[0]).Select(p => new Coordinate(p.X, p.Y))])) % 2 == 1;
-
-    private static double Contrast(string a, string b)
-    {
-        double[] both = [.. new[] { Luminance(a), Luminance(b) }.Order()];
-        return (both[1] + 0.05) / (both[0] + 0.05);
-    }
-
-    /// <summary>Relative luminance of WCAG 2.2.</summary>
-    private static double Luminance(string colour)
-    {
-        double Part(int at)
-        {
-            double value = Convert.ToInt32(colour.Substring(at, 2), 16) / 255.0;
-            return value <= 0.04045 ? value / 12.92 : Math.Pow((value + 0.055) / 1.055, 2.4);
-        }
-
-        return (0.2126 * Part(1)) + (0.7152 * Part(3)) + (0.0722 * Part(5));
-    }
-
-    private static double Lightness(string colour) => Luminance(colour) is var y && y > 0.008856 ? (116 * Math.Cbrt(y)) - 16 : 903.3 * y;
 }
