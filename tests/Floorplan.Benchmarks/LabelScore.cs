@@ -12,7 +12,7 @@ namespace Floorplan.Benchmarks;
 /// <param name="LeaderMm">Their length together, on paper.</param>
 /// <param name="LeadersCrossing">Pairs of leaders that cross each other.</param>
 /// <param name="LinesCrossed">Other lines, thin or heavy, that leaders cross.</param>
-/// <param name="Keyed">Labels that only found room for a number, with their words in a table.</param>
+/// <param name="Keyed">Labels that only found room for a number, or for none, with their words in the key of marks.</param>
 /// <param name="Shortened">Texts that end in an ellipsis; the whole stands in a table.</param>
 /// <param name="Lost">Sheets on which lines of a list found no room.</param>
 internal sealed partial record LabelScore(int Sheets, int Texts, int Faults, int Leaders, double LeaderMm, int LeadersCrossing, int LinesCrossed, int Keyed, int Shortened, int Lost)
@@ -32,7 +32,7 @@ internal sealed partial record LabelScore(int Sheets, int Texts, int Faults, int
             leaders.Sum(l => Math.Sqrt(Math.Pow(l.To.X - l.From.X, 2) + Math.Pow(l.To.Y - l.From.Y, 2))),
             leaders.Select((l, i) => leaders.Skip(i + 1).Count(o => Cross(l.From, l.To, o.From, o.To))).Sum(),
             leaders.Sum(l => lines.Count(o => Cross(l.From, l.To, o.A, o.B))),
-            texts.Count(t => t.Layer != Layers.Schedule && KeyMark().IsMatch(t.Text)),
+            texts.Count(t => t.Layer == Layers.Schedule && KeyMark().IsMatch(t.Text)),
             texts.Count(t => t.Text.EndsWith('…')),
             texts.Any(t => t.Text.EndsWith("find no room here", StringComparison.Ordinal)) ? 1 : 0);
     }
@@ -53,6 +53,6 @@ internal sealed partial record LabelScore(int Sheets, int Texts, int Faults, int
 
     private static int Side(PaperPoint a, PaperPoint b, PaperPoint p) => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
 
-    [GeneratedRegex("^k[0-9]+$")]
+    [GeneratedRegex("^(k[0-9]+|-)$")]
     private static partial Regex KeyMark();
 }

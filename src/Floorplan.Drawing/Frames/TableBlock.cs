@@ -16,6 +16,9 @@ internal static class TableBlock
     /// <summary>A word that takes more of the table than this is broken.</summary>
     private const double WidestWord = 0.45;
 
+    /// <summary>The share of lines below which a table is much shorter; own choice.</summary>
+    private const double MuchShorter = 0.85;
+
     /// <summary>Keeps a word whole that is exactly as wide as its column.</summary>
     private const double WordSlack = 0.1;
 
@@ -51,12 +54,14 @@ internal static class TableBlock
 
     /// <summary>
     /// Every column gets its longest word; what is left goes to the columns that would still wrap, those first that need least, so that
-    /// a figure stays beside its unit.
+    /// a figure stays beside its unit. Where a column of long texts would then be much longer than need be, it is shared out to make
+    /// the table short instead.
     /// </summary>
     private static double[] Widths(string[] heads, List<string[]> rows, double width, DrawingStandard s)
     {
         double room = width - (Gap * (heads.Length - 1));
-        double[] longest = [.. heads.Select((h, i) => Widest([h], s, rows.Select(r => r[i])))];
+        double[][] cells = [.. rows.Select(r => r.Select(c => TextMeasure.Width(c, s.NoteHeight)).ToArray())];
+        double[] longest = [.. heads.Select((h, i) => Math.Max(TextMeasure.Width(h, s.NoteHeight, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max()))];
         double[] words = [.. heads.Select((h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => TextWrap.Pieces(r[i]))) + WordSlack))];
         if (words.Sum() > room)
         {
@@ -72,7 +77,8 @@ internal static class TableBlock
             left -= more;
         }
 
-        return widths;
+        double[] even = ColumnShares.Short(words, room, cells);
+        return ColumnShares.Lines(cells, even) < MuchShorter * ColumnShares.Lines(cells, widths) ? even : widths;
     }
 
     private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>

@@ -46,8 +46,8 @@ public static class TextWrap
         }
     }
 
-    /// <summary>Behind a letter, so not the one between feet and inches.</summary>
-    private static bool IsSoftHyphen(string text, int at) => text[at] == '-' && at > 0 && char.IsLetter(text[at - 1]);
+    /// <summary>Behind two letters, so not the one between feet and inches.</summary>
+    private static bool IsSoftHyphen(string text, int at) => text[at] == '-' && at > 1 && char.IsLetter(text[at - 1]) && char.IsLetter(text[at - 2]);
 
     private static bool InLongWord(string text, int at)
     {
