@@ -77,8 +77,22 @@ internal static class TableBlock
             left -= more;
         }
 
-        double[] even = ColumnShares.Short(words, room, cells);
+        double[] figures = [.. words.Select((w, i) => Math.Max(w, rows.SelectMany(r => Figures(r[i])).Select(f => TextMeasure.Width(f, s.NoteHeight) + WordSlack).DefaultIfEmpty(0).Max()))];
+        if (figures.Sum() > room)
+        {
+            return widths;
+        }
+
+        double[] even = ColumnShares.Short(figures, room, cells);
         return ColumnShares.Lines(cells, even) < MuchShorter * ColumnShares.Lines(cells, widths) ? even : widths;
+    }
+
+    /// <summary>Numbers with the unit behind them: <c>1.33 m</c>.</summary>
+    private static IEnumerable<string> Figures(string text)
+    {
+        const int longestUnit = 5;
+        string[] words = text.Split(' ');
+        return words.Zip(words.Skip(1)).Where(p => p.First.Length > 0 && char.IsDigit(p.First[0]) && p.Second.Length <= longestUnit).Select(p => p.First + " " + p.Second);
     }
 
     private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>

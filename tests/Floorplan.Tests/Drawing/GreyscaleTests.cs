@@ -1,7 +1,6 @@
 using System.Globalization;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
-using Floorplan.Model.Rooms;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
