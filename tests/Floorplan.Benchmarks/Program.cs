@@ -22,6 +22,12 @@ switch (args)
     case ["plan", var size]:
         Console.Write(PlanGenerator.Make(int.Parse(size, CultureInfo.InvariantCulture)));
         break;
+    case ["labels", var templates]:
+        LabelReport.Run(templates);
+        break;
+    case ["invented", var which]:
+        Console.Write(InventedPlans.Make(int.Parse(which, CultureInfo.InvariantCulture)));
+        break;
     default:
         // In this process, so that it runs without fetching and building a project of its own.
         var job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(5).WithIterationCount(12);

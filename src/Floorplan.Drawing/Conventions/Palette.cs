@@ -17,8 +17,11 @@ public static class Palette
     /// <summary>Hatching of floors: light enough to read text over its gaps.</summary>
     public const string HatchGrey = "#A6A6A6";
 
-    /// <summary>Contrast 5.19 on white: lines and text.</summary>
+    /// <summary>Contrast 5.19 on white, but down to 4.25 on tinted floors: lines.</summary>
     public const string Blue = "#0072B2";
+
+    /// <summary>The same darker, contrast 6 and more on every tint: text.</summary>
+    public const string BlueText = "#005A8C";
 
     /// <summary>Contrast 3.87: lines from 0.35 mm.</summary>
     public const string Vermillion = "#D55E00";

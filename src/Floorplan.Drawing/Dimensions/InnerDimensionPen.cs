@@ -49,7 +49,7 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
             var b = transform.ToPaper(to) + move;
             var item = Text(text, a, b, upright, group);
             var box = TextMeasure.Box(item);
-            if (!obstacles.IsFree(box) || !obstacles.LeaderIsFree(a, b) || lines.Exists(l => l.Upright == upright && l.Room.IsCutBy(a, b)))
+            if (!obstacles.IsFree(box) || !IsClearOfTexts(a, b) || lines.Exists(l => l.Upright == upright && l.Room.IsCutBy(a, b)))
             {
                 continue;
             }
@@ -72,8 +72,17 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
         scene.Text(found.Text);
         lines.Add((upright, PaperBox.Of([found.A, found.B]).Grown(Pitch)));
         obstacles.AddText(TextMeasure.Box(found.Text));
+        foreach (var (start, end) in Ticks(found.A, found.B))
+        {
+            obstacles.AddHeavy(start, end, standard.Text);
+        }
+
         return true;
     }
+
+    private bool IsClearOfTexts(PaperPoint a, PaperPoint b) => obstacles.LeaderIsFree(a, b) && Ticks(a, b).All(t => obstacles.LeaderIsFree(t.From, t.To));
+
+    private IEnumerable<(PaperPoint From, PaperPoint To)> Ticks(PaperPoint a, PaperPoint b) => [RowPen.TickEnds(a, standard), RowPen.TickEnds(b, standard)];
 
     private TextItem Text(string text, PaperPoint a, PaperPoint b, bool upright, string group)
     {

@@ -80,8 +80,15 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
 
     public static void Tick(SceneBuilder scene, PaperPoint at, DrawingStandard standard, string? group)
     {
+        var (from, to) = TickEnds(at, standard);
+        scene.Line(from, to, new Pen(standard.Text), Layers.Dimensions, group, Band.Annotation);
+    }
+
+    /// <summary>Of the stroke at a place.</summary>
+    public static (PaperPoint From, PaperPoint To) TickEnds(PaperPoint at, DrawingStandard standard)
+    {
         double half = standard.Tick / 2 / Math.Sqrt(2);
-        scene.Line(at + new PaperPoint(-half, half), at + new PaperPoint(half, -half), new Pen(standard.Text), Layers.Dimensions, group, Band.Annotation);
+        return (at + new PaperPoint(-half, half), at + new PaperPoint(half, -half));
     }
 
     private void End(DimensionRow row, double[] stops, int index, double line)

@@ -8,17 +8,23 @@ namespace Floorplan.Drawing.Frames;
 internal static class TableBlock
 {
     private const double Gap = 3;
-    private const int MostLines = 8;
+    private const int MostLines = 16;
+
+    /// <summary>In characters: a finding about two things with long names, or a source with its clause, stays whole.</summary>
+    private const int LongestCell = 400;
 
     /// <summary>A word that takes more of the table than this is broken.</summary>
     private const double WidestWord = 0.45;
+
+    /// <summary>The share of lines below which a table is much shorter; own choice.</summary>
+    private const double MuchShorter = 0.85;
 
     /// <summary>Keeps a word whole that is exactly as wide as its column.</summary>
     private const double WordSlack = 0.1;
 
     public static TextBlock Of(KeyTable table, double width, DrawingStandard s)
     {
-        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c)).ToArray()).ToList();
+        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c, LongestCell)).ToArray()).ToList();
         string[] heads = [.. table.Columns];
         double[] widths = Widths(heads, [.. rows.Where(r => r.Length > 1)], width, s);
         return new TextBlock(table.Title, [.. Rows(rows, widths, width, s)], Row(heads, widths, s, bold: true), IsList: true);
@@ -48,13 +54,15 @@ internal static class TableBlock
 
     /// <summary>
     /// Every column gets its longest word; what is left goes to the columns that would still wrap, those first that need least, so that
-    /// a figure stays beside its unit.
+    /// a figure stays beside its unit. Where a column of long texts would then be much longer than need be, it is shared out to make
+    /// the table short instead.
     /// </summary>
     private static double[] Widths(string[] heads, List<string[]> rows, double width, DrawingStandard s)
     {
         double room = width - (Gap * (heads.Length - 1));
-        double[] longest = [.. heads.Select((h, i) => Widest([h], s, rows.Select(r => r[i])))];
-        double[] words = [.. heads.Select((h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => r[i].Split(' '))) + WordSlack))];
+        double[][] cells = [.. rows.Select(r => r.Select(c => TextMeasure.Width(c, s.NoteHeight)).ToArray())];
+        double[] longest = [.. heads.Select((h, i) => Math.Max(TextMeasure.Width(h, s.NoteHeight, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max()))];
+        double[] words = [.. heads.Select((h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => TextWrap.Pieces(r[i]))) + WordSlack))];
         if (words.Sum() > room)
         {
             return [.. words.Select(w => w * room / words.Sum())];
@@ -69,7 +77,22 @@ internal static class TableBlock
             left -= more;
         }
 
-        return widths;
+        double[] figures = [.. words.Select((w, i) => Math.Max(w, rows.SelectMany(r => Figures(r[i])).Select(f => TextMeasure.Width(f, s.NoteHeight) + WordSlack).DefaultIfEmpty(0).Max()))];
+        if (figures.Sum() > room)
+        {
+            return widths;
+        }
+
+        double[] even = ColumnShares.Short(figures, room, cells);
+        return ColumnShares.Lines(cells, even) < MuchShorter * ColumnShares.Lines(cells, widths) ? even : widths;
+    }
+
+    /// <summary>Numbers with the unit behind them: <c>1.33 m</c>.</summary>
+    private static IEnumerable<string> Figures(string text)
+    {
+        const int longestUnit = 5;
+        string[] words = text.Split(' ');
+        return words.Zip(words.Skip(1)).Where(p => p.First.Length > 0 && char.IsDigit(p.First[0]) && p.Second.Length <= longestUnit).Select(p => p.First + " " + p.Second);
     }
 
     private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>

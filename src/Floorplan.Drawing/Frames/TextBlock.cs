@@ -19,7 +19,10 @@ internal static class TextBlocks
     private const double SampleWidth = 14;
     private const double SampleHeight = 5;
     private const double LegendGap = 3;
-    private const int MostLines = 5;
+    private const int MostLines = 8;
+
+    /// <summary>In characters: names of two things in a finding may take 200 each.</summary>
+    private const int LongestFinding = 600;
 
     public static IEnumerable<TextBlock> Of(SheetContent content, double width, DrawingStandard s)
     {
@@ -58,7 +61,7 @@ internal static class TextBlocks
     private static BlockRow Finding(FindingLine finding, double width, DrawingStandard s)
     {
         const double mark = 7;
-        var lines = TextWrap.Lines(SafeText.Clean($"{finding.Severity}: {finding.Text}", 400), width - mark, s.NoteHeight, most: MostLines);
+        var lines = TextWrap.Lines(SafeText.Clean($"{finding.Severity}: {finding.Text}", LongestFinding), width - mark, s.NoteHeight, most: MostLines);
         return new BlockRow(Height(lines.Count, s), (scene, at) =>
         {
             string number = FormattableString.Invariant($"{finding.Number}");

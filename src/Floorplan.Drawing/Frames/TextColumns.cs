@@ -124,8 +124,10 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
     {
         if (scene is not null)
         {
-            string title = SafeText.Fit(block.Title + (again ? " (continued)" : ""), columns[column].Width, standard.SubtitleHeight, true);
-            scene.Text(new TextItem(title, Here + new PaperPoint(0, standard.SubtitleHeight), standard.SubtitleHeight, TextAnchor.Start, Layers.Legend, Bold: true));
+            string whole = block.Title + (again ? " (continued)" : "");
+            double height = TextMeasure.Width(whole, standard.SubtitleHeight, true) <= columns[column].Width ? standard.SubtitleHeight : standard.NoteHeight;
+            string title = SafeText.Fit(whole, columns[column].Width, height, true);
+            scene.Text(new TextItem(title, Here + new PaperPoint(0, standard.SubtitleHeight), height, TextAnchor.Start, Layers.Legend, Bold: true));
             double y = Here.Y + standard.SubtitleHeight + 1.3;
             scene.Line(new(columns[column].Left, y), new(columns[column].Right, y), new Pen(standard.Narrow), Layers.Legend, null, Band.Annotation);
         }

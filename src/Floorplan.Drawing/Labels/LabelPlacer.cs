@@ -21,6 +21,13 @@ public sealed class LabelPlacer(SceneBuilder scene)
     /// <summary>A thin line through a text is as bad as a leader this much longer, mm; own choice.</summary>
     private const double CutCost = 20;
 
+    /// <summary>What another part of the sheet says too is left out rather than drawn through more lines than this lets.</summary>
+    private const double MostForOptional = 3 * CutCost;
+
+    /// <summary>A leader across another, or across a line, is as bad as one this much longer, mm; own choice.</summary>
+    private const double CrossedLeaderCost = 25;
+    private const double CrossedLineCost = 0.5;
+
     /// <summary>The same for a thin line that a tag hides.</summary>
     private const double HideCost = 4;
 
@@ -84,7 +91,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
             return DrawLed(request, far, obstacles);
         }
 
-        return near is { } found ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
+        return near is { } found && !(request.Optional && found.Cost > MostForOptional) ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
     }
 
     private static Spot? AtTarget(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
@@ -154,6 +161,11 @@ public sealed class LabelPlacer(SceneBuilder scene)
                 }
 
                 double cost = far + (obstacles.ThinCuts(box) * (request.Tag == TagShape.None ? CutCost : HideCost));
+                if (best is null || cost < best.Cost)
+                {
+                    cost += (obstacles.LeadersCrossed(from, to) * CrossedLeaderCost) + (obstacles.Crossings(from, to) * CrossedLineCost);
+                }
+
                 if (best is null || cost < best.Cost)
                 {
                     best = new Spot(cost, shape, box, from);

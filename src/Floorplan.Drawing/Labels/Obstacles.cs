@@ -18,6 +18,7 @@ internal sealed class Obstacles
     private readonly PaperIndex<PaperBox> boxes = new();
     private readonly PaperIndex<Segment> heavy = new();
     private readonly PaperIndex<Segment> thin = new();
+    private readonly PaperIndex<Segment> leaders = new();
     private readonly PaperIndex<AreaItem> dark = new();
     private readonly HashSet<Segment> seen = [];
     private readonly HashSet<(PaperPoint, PaperPoint, int)> seenDark = [];
@@ -56,7 +57,14 @@ internal sealed class Obstacles
     public void AddKeepOut(PaperBox box) => boxes.Add(box, box);
 
     /// <summary>Leaders stay clear of later labels too.</summary>
-    public void AddLeader(PaperPoint from, PaperPoint to) => heavy.Add(PaperBox.Of([from, to]), new Segment(from, to, 0));
+    public void AddLeader(PaperPoint from, PaperPoint to)
+    {
+        AddHeavy(from, to, 0);
+        leaders.Add(PaperBox.Of([from, to]), new Segment(from, to, 0));
+    }
+
+    /// <param name="width">Paper mm.</param>
+    public void AddHeavy(PaperPoint from, PaperPoint to, double width) => heavy.Add(PaperBox.Of([from, to]), new Segment(from, to, width / 2));
 
     /// <summary>No text, heavy line or dark area where this text would stand.</summary>
     public bool IsFree(PaperBox box)
@@ -74,9 +82,10 @@ internal sealed class Obstacles
     public int Crossings(PaperPoint from, PaperPoint to)
     {
         var box = PaperBox.Of([from, to]);
-        bool Crosses(Segment s) => Side(from, to, s.From) * Side(from, to, s.To) < 0 && Side(s.From, s.To, from) * Side(s.From, s.To, to) < 0;
-        return heavy.Count(box, Crosses) + thin.Count(box, Crosses);
+        return heavy.Count(box, s => Crosses(s, from, to)) + thin.Count(box, s => Crosses(s, from, to));
     }
+
+    public int LeadersCrossed(PaperPoint from, PaperPoint to) => leaders.Count(PaperBox.Of([from, to]), s => Crosses(s, from, to));
 
     /// <summary>A leader may cross lines, but no text.</summary>
     public bool LeaderIsFree(PaperPoint from, PaperPoint to) => !boxes.Any(PaperBox.Of([from, to]), b => b.IsCutBy(from, to));
@@ -119,6 +128,9 @@ internal sealed class Obstacles
             AddLine(At(i), At(i + 1), arc.Pen, heavyFrom);
         }
     }
+
+    private static bool Crosses(Segment s, PaperPoint from, PaperPoint to) =>
+        Side(from, to, s.From) * Side(from, to, s.To) < 0 && Side(s.From, s.To, from) * Side(s.From, s.To, to) < 0;
 
     private static int Side(PaperPoint a, PaperPoint b, PaperPoint p) => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
 

@@ -3,6 +3,9 @@ namespace Floorplan.Drawing.Lettering;
 /// <summary>Breaks text into lines that fit a width.</summary>
 public static class TextWrap
 {
+    /// <summary>A name longer than this in letters may be broken behind its hyphens; own choice.</summary>
+    private const int LongWord = 12;
+
     /// <summary>At spaces, within a word only when the word is too long; what is over the last line ends in an ellipsis.</summary>
     public static IReadOnlyList<string> Lines(string text, double width, double capHeight, bool bold = false, int most = int.MaxValue)
     {
@@ -24,23 +27,56 @@ public static class TextWrap
         return lines;
     }
 
+    /// <summary>The parts of a text that stay whole: words, and pieces of long names up to each hyphen.</summary>
+    public static IEnumerable<string> Pieces(string text)
+    {
+        foreach (string word in text.Split(' '))
+        {
+            int from = 0;
+            for (int i = 1; i + 1 < word.Length; i++)
+            {
+                if (word.Length > LongWord && IsSoftHyphen(word, i))
+                {
+                    yield return word[from..(i + 1)];
+                    from = i + 1;
+                }
+            }
+
+            yield return word[from..];
+        }
+    }
+
+    /// <summary>Behind two letters, so not the one between feet and inches.</summary>
+    private static bool IsSoftHyphen(string text, int at) => text[at] == '-' && at > 1 && char.IsLetter(text[at - 1]) && char.IsLetter(text[at - 2]);
+
+    private static bool InLongWord(string text, int at)
+    {
+        int end = text.IndexOf(' ', at);
+        return (end < 0 ? text.Length : end) - (text.LastIndexOf(' ', at) + 1) > LongWord;
+    }
+
     private static int LineEnd(string text, double width, double capHeight, bool bold)
     {
         var at = 0;
-        var lastSpace = 0;
+        var lastBreak = 0;
         double used = 0;
         foreach (var rune in text.EnumerateRunes())
         {
             used += TextMeasure.Width(rune.ToString(), capHeight, bold);
             if (rune.Value == ' ')
             {
-                lastSpace = at;
+                lastBreak = at;
             }
 
             if (used > width && rune.Value != ' ')
             {
                 // A first character wider than the column still has to go somewhere.
-                return lastSpace > 0 ? lastSpace : Math.Max(at, rune.Utf16SequenceLength);
+                return lastBreak > 0 ? lastBreak : Math.Max(at, rune.Utf16SequenceLength);
+            }
+
+            if (rune.Value == '-' && IsSoftHyphen(text, at) && InLongWord(text, at))
+            {
+                lastBreak = at + 1;
             }
 
             at += rune.Utf16SequenceLength;

@@ -33,6 +33,20 @@ internal sealed class EmptyFloor
         }
     }
 
+    private EmptyFloor(EmptyFloor other)
+    {
+        (bounds, cell, columns, rows) = (other.bounds, other.cell, other.columns, other.rows);
+        taken = (bool[,])other.taken.Clone();
+    }
+
+    /// <summary>The same without what this box takes.</summary>
+    public EmptyFloor Less(PaperBox box)
+    {
+        var less = new EmptyFloor(this);
+        less.Take(box);
+        return less;
+    }
+
     /// <summary>An empty rectangle of this size nearest to a place, or null.</summary>
     public PaperBox? Find(double width, double height, PaperPoint near)
     {

@@ -1,7 +1,6 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using NetTopologySuite.Geometries;
@@ -13,8 +12,6 @@ public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
 {
     /// <summary>The shell's own doors have no id of the plan's.</summary>
     private const string CargoDoors = "CD";
-
-    private const int LongestMark = 12;
 
     public override Envelope Extent
     {
@@ -37,7 +34,7 @@ public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
     public override IEnumerable<LegendEntry> Legend => OpeningLegend.For(Plan.Openings, Standard);
 
     /// <summary>As marked on the plan and in the tables.</summary>
-    public static string Mark(Opening opening) => opening.Kind == OpeningKind.CargoDoor ? CargoDoors : SafeText.Clean(opening.Id, LongestMark);
+    public static string Mark(Opening opening) => opening.Kind == OpeningKind.CargoDoor ? CargoDoors : Marks.Of(opening.Id);
 
     public override void Draw(PlanCanvas canvas)
     {
@@ -55,7 +52,8 @@ public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [Mark(opening)],
+                Lines = Marks.Lines(Mark(opening)),
+                KeyText = Mark(opening),
                 Target = place.Reveal,
                 Positions = opening.Wall.LabelsOn(),
                 Priority = LabelPriority.Opening,

@@ -13,7 +13,10 @@ namespace Floorplan.Drawing.Views;
 /// <summary>Overhead rails: dashed because they are above the cut, with short strokes for the hooks.</summary>
 public sealed class RailLayer(Plan plan) : PlanLayer(plan)
 {
-    private const int LongestName = 40;
+    private const int LongestName = 60;
+
+    /// <summary>Wide enough for a name of two or three words, paper mm; own choice.</summary>
+    private const double NameWidth = 45;
     private const double HookStroke = 1;
     private const double SmallestHookPitch = 2;
 
@@ -50,7 +53,7 @@ public sealed class RailLayer(Plan plan) : PlanLayer(plan)
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [SafeText.Clean(rail.Label, LongestName), "rail " + LengthText.Sentence(rail.Height, Plan.Units) + " over floor"],
+                Lines = [.. TextWrap.Lines(SafeText.Clean(rail.Label, LongestName), NameWidth, Standard.NoteHeight), "rail " + LengthText.Sentence(rail.Height, Plan.Units) + " over floor"],
                 Target = PaperBox.Around(middle, 1, 1),
                 Positions = Sides.AllRound,
                 Priority = LabelPriority.Level,

@@ -81,7 +81,7 @@ internal sealed class RevisionLayer(Plan plan, IReadOnlyList<PlanChange> changes
                 Bold = true,
                 LeadTo = thing.Centre,
                 Layer = Layers.Finding,
-                Colour = Palette.Blue,
+                Colour = Palette.BlueText,
                 Group = group,
             });
         }

@@ -20,7 +20,10 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
 
     /// <summary>No name is broken to less, paper mm.</summary>
     private const double SmallestWidth = 14;
-    private const int Longest = 40;
+    private const int Longest = 60;
+
+    /// <summary>A name is shortened, since tables say it whole, but a line keeps this many letters.</summary>
+    private const int FewestLetters = 8;
 
     public override void Draw(PlanCanvas canvas)
     {
@@ -43,11 +46,12 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
         var floor = new EmptyFloor(room.Floor, canvas.Transform, drawn.In(bounds));
         var middle = canvas.Transform.ToPaper(room.Floor.InteriorPoint.Coordinate);
         string group = "room:" + room.Id;
-        var (lines, height, place) = Name(room, floor, bounds);
+        var (lines, height, place, (corner, letter)) = Choose(room, floor, bounds, middle);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":name",
             Lines = lines,
+            KeyText = $"{SafeText.Clean(room.Label)} {Area(room.AreaSquareMetres, Plan.Units)}",
             Target = place ?? PaperBox.Around(middle, 1, 1),
             Positions = place is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
@@ -58,16 +62,11 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
             NotOver = shell,
             Group = group,
         });
-        if (place is { } taken)
-        {
-            floor.Take(taken);
-        }
-
-        var (corner, letter) = Tag(floor, place, middle);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":class",
             Lines = [ZoneLook.Of(room.Class).Letter],
+            KeyText = $"{ZoneLook.Of(room.Class).Letter} of {SafeText.Clean(room.Label)}",
             Target = corner ?? PaperBox.Around(middle, 1, 1),
             Positions = corner is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
@@ -96,8 +95,25 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
         return (null, Standard.NoteHeight);
     }
 
-    /// <summary>The largest lettering, in two lines or one, that finds empty floor.</summary>
-    private (IReadOnlyList<string> Lines, double Height, PaperBox? Place) Name(Room room, EmptyFloor floor, PaperBox bounds)
+    /// <summary>The first way of writing the name that leaves floor for the letter too.</summary>
+    private (IReadOnlyList<string> Lines, double Height, PaperBox? Place, (PaperBox? Place, double Height) Tag) Choose(Room room, EmptyFloor floor, PaperBox bounds, PaperPoint middle)
+    {
+        (IReadOnlyList<string> Lines, double Height, PaperBox? Place, (PaperBox? Place, double Height) Tag)? first = null;
+        foreach (var (lines, height, place) in Names(room, floor, bounds))
+        {
+            var way = (lines, height, place, Tag(place is { } taken ? floor.Less(taken) : floor, place, middle));
+            first ??= way;
+            if (way.Item4.Place is not null && place is not null)
+            {
+                return way;
+            }
+        }
+
+        return first!.Value;
+    }
+
+    /// <summary>From the largest lettering, in two lines or one, that finds empty floor to the name shortened to what does, and last the name without a place.</summary>
+    private IEnumerable<(IReadOnlyList<string> Lines, double Height, PaperBox? Place)> Names(Room room, EmptyFloor floor, PaperBox bounds)
     {
         string name = SafeText.Clean(room.Label, Longest);
         string area = Area(room.AreaSquareMetres, Plan.Units);
@@ -116,11 +132,24 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
                 double tall = TextMeasure.BlockHeight(lines.Count, height) + (2 * Clearance);
                 if (floor.Find(width, tall, bounds.Centre) is { } place)
                 {
-                    return (lines, height, place);
+                    yield return (lines, height, place);
                 }
             }
         }
 
-        return ([.. TextWrap.Lines(name, 2 * SmallestWidth, Standard.NoteHeight, true, 2), area], Standard.NoteHeight, null);
+        foreach (double height in (double[])[Standard.NoteHeight, Standard.SmallestHeight])
+        {
+            foreach (double share in (double[])[1, 0.75, 0.5])
+            {
+                IReadOnlyList<string> lines = [.. TextWrap.Lines(name, widest * share, height, true, 2), area];
+                double width = lines.Max(l => TextMeasure.Width(l, height, true)) + (2 * Clearance);
+                if (lines[0].Length >= FewestLetters && floor.Find(width, TextMeasure.BlockHeight(lines.Count, height) + (2 * Clearance), bounds.Centre) is { } place)
+                {
+                    yield return (lines, height, place);
+                }
+            }
+        }
+
+        yield return ([.. TextWrap.Lines(name, 3 * SmallestWidth, Standard.NoteHeight, true, 4), area], Standard.NoteHeight, null);
     }
 }

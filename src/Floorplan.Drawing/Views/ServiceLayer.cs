@@ -1,7 +1,6 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Model;
@@ -13,7 +12,6 @@ namespace Floorplan.Drawing.Views;
 /// <summary>Service points of the kinds that a sheet is about, each with its mark.</summary>
 public sealed class ServiceLayer(Plan plan, IReadOnlyCollection<ServiceKind> kinds) : PlanLayer(plan)
 {
-    private const int LongestMark = 12;
     private const double LabelReach = 4;
 
     public override IEnumerable<LegendEntry> Legend =>
@@ -26,7 +24,7 @@ public sealed class ServiceLayer(Plan plan, IReadOnlyCollection<ServiceKind> kin
 
     private IEnumerable<ServicePoint> Shown => Plan.Services.Where(s => kinds.Contains(s.Kind));
 
-    public static string Mark(ServicePoint service) => SafeText.Clean(service.Id, LongestMark);
+    public static string Mark(ServicePoint service) => Marks.Of(service.Id);
 
     public override void Draw(PlanCanvas canvas)
     {
@@ -39,7 +37,8 @@ public sealed class ServiceLayer(Plan plan, IReadOnlyCollection<ServiceKind> kin
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [Mark(service)],
+                Lines = Marks.Lines(Mark(service)),
+                KeyText = Mark(service),
                 Target = PaperBox.Around(drawnAt, LabelReach, LabelReach),
                 Positions = service.Wall is { } wall ? wall.Opposite().LabelsOn() : Sides.AllRound,
                 Priority = LabelPriority.Service,

@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
@@ -39,6 +40,21 @@ public class SheetTextTests
         {
             var faults = SceneAudit.Faults(sheet);
             Assert.True(faults.Count == 0, sheet.Name + ":\n" + string.Join("\n", faults));
+        }
+    }
+
+    /// <summary>The pictures on the rule's page, of its bad and its good example.</summary>
+    [Theory, MemberData(nameof(Rules))]
+    public void And_for_the_pictures_on_the_page_of_every_rule(string rule)
+    {
+        foreach (string example in new[] { RuleCatalogue.Find(rule)!.Bad, RuleCatalogue.Find(rule)!.Good })
+        {
+            var picture = PlanPicture.Draw(DrawnPlans.Request(example), rule, rule);
+            var faults = SceneAudit.Faults(picture);
+            Assert.True(faults.Count == 0, string.Join("\n", faults));
+
+            // There is no key beside it that a number could point to.
+            Assert.DoesNotContain(picture.Items.OfType<TextItem>(), t => t.Text.Length > 1 && t.Text[0] == 'k' && t.Text.Skip(1).All(char.IsDigit) && t.Group?.Contains(":" + t.Text, StringComparison.Ordinal) != true);
         }
     }
 }

@@ -94,7 +94,8 @@ internal sealed class ElevationView : ISheetView
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
-            Lines = [OpeningLayer.Mark(opening)],
+            Lines = Marks.Lines(OpeningLayer.Mark(opening)),
+            KeyText = OpeningLayer.Mark(opening),
             Target = box,
             Positions = [LabelPosition.InsideTopLeft, LabelPosition.InsideTopRight, LabelPosition.Inside, LabelPosition.Above, LabelPosition.Right, LabelPosition.Left],
             Priority = LabelPriority.Opening,
@@ -136,7 +137,8 @@ internal sealed class ElevationView : ISheetView
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
-            Lines = [ServiceLayer.Mark(point)],
+            Lines = Marks.Lines(ServiceLayer.Mark(point)),
+            KeyText = ServiceLayer.Mark(point),
             Target = PaperBox.Around(at, 2 * PointRadius, 2 * PointRadius),
             Positions = Views.Sides.AllRound,
             Priority = LabelPriority.Service,

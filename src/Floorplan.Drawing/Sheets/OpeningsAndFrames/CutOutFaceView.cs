@@ -84,7 +84,8 @@ internal sealed class CutOutFaceView : ISheetView
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
-            Lines = [OpeningLayer.Mark(cut.Opening)],
+            Lines = Marks.Lines(OpeningLayer.Mark(cut.Opening)),
+            KeyText = OpeningLayer.Mark(cut.Opening),
             Target = hole,
             Positions = [LabelPosition.Inside, LabelPosition.Above, LabelPosition.Right, LabelPosition.Left, LabelPosition.Below],
             Priority = LabelPriority.Opening,

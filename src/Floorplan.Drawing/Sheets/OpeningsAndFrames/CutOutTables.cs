@@ -37,7 +37,7 @@ internal static class CutOutTables
         ["Mark", "East", "North", "Pipe"],
         [.. holes.Select(h => (IReadOnlyList<string>)
         [
-            h.Drain.Id,
+            ServiceLayer.Mark(h.Drain),
             CellText.Of(h.X, units),
             CellText.Of(h.Y, units),
             h.Diameter is { } size ? CellText.Of(size, units) : "not said",

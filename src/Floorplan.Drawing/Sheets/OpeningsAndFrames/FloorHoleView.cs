@@ -77,7 +77,8 @@ internal sealed class FloorHoleView : ISheetView
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
-            Lines = [Lettering.SafeText.Clean(hole.Drain.Id, 12)],
+            Lines = Marks.Lines(ServiceLayer.Mark(hole.Drain)),
+            KeyText = ServiceLayer.Mark(hole.Drain),
             Target = PaperBox.Around(at, radius * 2, radius * 2),
             Positions = [LabelPosition.AboveRight, LabelPosition.Right, LabelPosition.Left, LabelPosition.Above],
             Priority = LabelPriority.Service,

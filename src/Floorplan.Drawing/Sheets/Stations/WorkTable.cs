@@ -21,6 +21,6 @@ internal static class WorkTable
         station.Workers.Count == 0 ? "" : CellText.Of(station.WorkHeight, units),
         CellText.Of(station.Top, units),
         string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}"))),
-        string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {CellText.Of(c.Depth, units)}")),
+        string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {CellText.Of(c.Depth, units)} {c.Purpose}".TrimEnd())),
     ];
 }

@@ -56,8 +56,9 @@ internal static class SceneAudit
 
     private static IEnumerable<string> OutsideFrame(SheetScene sheet)
     {
+        // A picture for a page has no frame but its own edge.
         var frame = sheet.Items.OfType<PolylineItem>().Where(p => p.Closed && p.Layer == Layers.TitleBlock).Select(p => (p.Pen.Width, Box: PaperBox.Of(p.Points)))
-            .OrderByDescending(p => p.Width).ThenByDescending(p => p.Box.Width).First().Box;
+            .OrderByDescending(p => p.Width).ThenByDescending(p => p.Box.Width).Select(p => p.Box).FirstOrDefault(new PaperBox(0, 0, sheet.WidthMm, sheet.HeightMm));
         return sheet.Items.OfType<TextItem>().Where(t => t.Group != "frame" && !frame.Holds(TextMeasure.Box(t))).Select(t => $"{Say(t)} leaves the frame");
     }
 

@@ -58,6 +58,16 @@ public class RevisionLayerTests
         }
     }
 
+    /// <summary>Their numbers stand on floors of any tint.</summary>
+    [Fact]
+    public void Numbers_of_changes_stand_out_from_the_floor()
+    {
+        foreach (var sheet in SheetSet.Draw(Request(), [1, 2, 3, 4, 5]))
+        {
+            Assert.Empty(TextContrast.Faults(sheet));
+        }
+    }
+
     private static SheetRequest Request()
     {
         var request = DrawnPlans.Request(Now);
