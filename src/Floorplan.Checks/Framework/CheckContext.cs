@@ -1,4 +1,3 @@
-using System.Globalization;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
