@@ -9,7 +9,7 @@ using Floorplan.Sizing.Frames;
 namespace Floorplan.Drawing.Dxf;
 
 /// <summary>
-/// The holes of one wall, or of the floor, for a cutting table: closed outlines and a cross at the steel datum, nothing else. ASCII
+/// The holes of one wall, of the floor or of the roof, for a cutting table: closed outlines and a cross at the steel datum, nothing else. ASCII
 /// DXF of release 12, one unit is one millimetre. A wall is flat as seen from outside with the datum at 0, 0 and up as y, so that a
 /// wall whose datum is at its right lies to the left of it.
 /// </summary>
@@ -24,20 +24,21 @@ public static class CutOutDxf
     {
         var files = new List<(string, string)>();
         var cuts = CutOuts.Of(plan);
-        foreach (var wall in cuts.GroupBy(c => c.Wall))
+        var holes = ServiceHole.Of(plan).Where(h => h.Width is not null).ToList();
+        foreach (var wall in ShellWall.Of(plan.Shell).Where(w => cuts.Any(c => c.Wall == w) || holes.Exists(h => h.Wall == w)))
         {
-            files.Add(($"cut-outs-{wall.Key.NameIn(plan.Shell).Replace(' ', '-')}{DxfWriter.NameEnd}", Wall(plan.Shell, wall.Key, [.. wall])));
+            files.Add(($"cut-outs-{wall.NameIn(plan.Shell).Replace(' ', '-')}{DxfWriter.NameEnd}", Wall(plan.Shell, wall, [.. cuts.Where(c => c.Wall == wall)], [.. holes.Where(h => h.Wall == wall)])));
         }
 
-        if (FloorHole.Of(plan).Where(h => h.Diameter is not null).ToList() is { Count: > 0 } holes)
+        foreach (var level in holes.Where(h => h.Wall is null).GroupBy(h => h.Surface))
         {
-            files.Add(($"cut-outs-floor{DxfWriter.NameEnd}", Floor(holes)));
+            files.Add(($"cut-outs-{level.Key.ToString().ToLowerInvariant()}{DxfWriter.NameEnd}", Write(pairs => Holes(pairs, level, x => x.Millimetres))));
         }
 
         return files;
     }
 
-    private static string Wall(Shell shell, ShellWall wall, IReadOnlyList<CutOut> cuts)
+    private static string Wall(Shell shell, ShellWall wall, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes)
     {
         bool mirrored = new WallFace(shell, wall, FromOutside: true).IsMirrored;
         return Write(pairs =>
@@ -48,18 +49,29 @@ public static class CutOutDxf
                 var box = new PaperBox(Math.Min(a, b), cut.Bottom.Millimetres, Math.Max(a, b), cut.Top.Millimetres);
                 Outline(pairs, RoundedBox.Outline(box, cut.Radius.Millimetres));
             }
+
+            Holes(pairs, holes, Along);
         });
 
         double Along(Length length) => mirrored ? -length.Millimetres : length.Millimetres;
     }
 
-    private static string Floor(IReadOnlyList<FloorHole> holes) => Write(pairs =>
+    private static void Holes(DxfPairs pairs, IEnumerable<ServiceHole> holes, Func<Length, double> x)
     {
         foreach (var hole in holes)
         {
-            pairs.Add(0, "CIRCLE").Add(8, Layers.Opening).Point(10, new(hole.X.Millimetres, hole.Y.Millimetres)).Add(40, hole.Diameter!.Value.Millimetres / 2);
+            var at = new PaperPoint(x(hole.X), hole.Y.Millimetres);
+            double width = hole.Width!.Value.Millimetres;
+            if (hole.Depth is { } depth)
+            {
+                Outline(pairs, RoundedBox.Outline(PaperBox.Around(at, width, depth.Millimetres), 0));
+            }
+            else
+            {
+                pairs.Add(0, "CIRCLE").Add(8, Layers.Opening).Point(10, at).Add(40, width / 2);
+            }
         }
-    });
+    }
 
     private static string Write(Action<DxfPairs> holes)
     {

@@ -12,7 +12,7 @@ internal static class ServiceSchedule
         return new Schedule(
             "services",
             "Services",
-            ["id", "name", "kind", "room", "wall", $"datum x {unit}", $"datum y {unit}", $"height {unit}", "cold", "hot", $"size {unit}", "form", $"outlet below {unit}", $"hose {unit}", "on", "ratings", "words", "line"],
+            ["id", "name", "kind", "room", "wall", $"datum x {unit}", $"datum y {unit}", $"height {unit}", "cold", "hot", $"size {unit}", $"size across {unit}", "form", $"outlet below {unit}", $"hose {unit}", "on", "ratings", "words", "line"],
             [.. plan.Services.Select(s => Row(plan, s))]);
     }
 
@@ -32,6 +32,7 @@ internal static class ServiceSchedule
             point.Cold,
             point.Hot,
             Schedule.Number(point.Size, plan),
+            Schedule.Number(point.SizeAcross, plan),
             point.Form,
             Schedule.Number(point.OutletBelow, plan),
             Schedule.Number(point.HoseLength, plan),

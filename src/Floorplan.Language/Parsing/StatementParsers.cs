@@ -33,6 +33,7 @@ internal static class StatementParsers
         new("water", "a water point", Service),
         new("drain", "a floor drain, trench or sink waste", Service),
         new("hose", "a hose on a water point", Service),
+        new("hole", "a hole for a pipe, a cable or a fan", Service),
         new("panel", "the electric panel", Service),
         new("outlet", "an electric outlet", Service),
         new("switch", "a switch on a wall", Service),

@@ -49,6 +49,7 @@ internal sealed class NameGiving(NameTable names)
         ServiceKind.Switch => "switch",
         ServiceKind.Light => "light",
         ServiceKind.Heater => "heater",
+        ServiceKind.Hole => "hole",
         _ => "air point",
     };
 }

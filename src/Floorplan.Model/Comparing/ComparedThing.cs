@@ -76,7 +76,8 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
 
     private static ComparedThing Of(ServicePoint point, UnitSystem units) => new(
         point.Kind.ToString().ToLowerInvariant(), point.Id, point.Label, new Box(point.At.X, point.At.Y, point.At.X, point.At.Y), Said(
-        ("in", point.Room?.Id ?? ""), ("height", point.Height is { } height ? Text(height, units) : ""), ("size", point.Size is { } size ? Text(size, units) : ""),
+        ("in", point.Room?.Id ?? ""), ("height", point.Height is { } height ? Text(height, units) : ""), ("through", point.Kind == ServiceKind.Hole ? point.Wall?.Word() ?? point.Form : ""),
+        ("size", string.Join(" x ", new[] { point.Size, point.SizeAcross }.OfType<Length>().Select(l => Text(l, units)))),
         ("brings", string.Join(" ", new[] { point.Cold ? "cold" : "", point.Hot ? "hot" : "" }.Where(w => w.Length > 0))),
         ("length", point.HoseLength is { } hose ? Text(hose, units) : ""),
         ("rated", string.Join(' ', point.Ratings.Select(r => r.ToString()).Concat(point.Words)))));

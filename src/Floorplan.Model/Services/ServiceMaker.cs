@@ -13,6 +13,11 @@ internal sealed class ServiceMaker(IReadOnlyDictionary<string, Room> rooms, Name
     {
         var made = new List<ServicePoint>();
         var water = new Dictionary<string, ServicePoint>(StringComparer.Ordinal);
+        foreach (var (draft, _) in services.Where(s => s.Draft.Point.Kind == ServiceKind.Hole))
+        {
+            Complete(draft.Point);
+        }
+
         foreach (var (draft, placed) in services.Where(s => s.Placed is not null))
         {
             if (placed is { Failed: false, Box: { } box })
@@ -36,6 +41,23 @@ internal sealed class ServiceMaker(IReadOnlyDictionary<string, Room> rooms, Name
         }
 
         return [.. made.OrderBy(p => p.Span.Start)];
+    }
+
+    /// <summary>Who cuts a hole has to know through what, how high and how large.</summary>
+    private void Complete(ServicePoint hole)
+    {
+        if (hole.Wall is null && hole.Form.Length == 0)
+        {
+            reports.Error("hole-incomplete", $"`{hole.Id}` does not say what it goes through", hole.Span, "write the wall, `floor` or `roof`, such as `hole h1 roof in ROOM`");
+        }
+        else if (hole.Wall is not null && hole.Height is null)
+        {
+            reports.Error("hole-incomplete", $"`{hole.Id}` is in a wall and does not say how high its middle is", hole.Span, "add `height` and a length above the finished floor");
+        }
+        else if (hole.Size is null)
+        {
+            reports.Error("hole-incomplete", $"`{hole.Id}` does not say how large it is", hole.Span, "add its diameter, such as `50`, or two sides, such as `400 x 300`");
+        }
     }
 
     private string? Drain(NameRef? next)

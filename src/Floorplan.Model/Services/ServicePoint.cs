@@ -32,7 +32,10 @@ public sealed record ServicePoint
     /// <summary>Pipe or drain size; null when not said.</summary>
     public Length? Size { get; init; }
 
-    /// <summary>For drains: <c>floor</c>, <c>trench</c>, <c>sink</c>.</summary>
+    /// <summary>Of a rectangular hole the side north to south, in a wall the height; null when round or not said.</summary>
+    public Length? SizeAcross { get; init; }
+
+    /// <summary>For drains: <c>floor</c>, <c>trench</c>, <c>sink</c>. For holes: <c>floor</c>, <c>roof</c>, or empty in a wall.</summary>
     public string Form { get; init; } = "";
 
     /// <summary>For drains: depth of the outlet below the finished floor; null when not said.</summary>
@@ -70,4 +73,7 @@ public enum ServiceKind
     AirSupply,
     AirExhaust,
     Heater,
+
+    /// <summary>For a pipe, a cable or a fan.</summary>
+    Hole,
 }

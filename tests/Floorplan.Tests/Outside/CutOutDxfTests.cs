@@ -62,7 +62,7 @@ public class CutOutDxfTests
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan")));
         using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-floor-mm").Text);
         AssertSound(read);
-        AssertSame(FloorHole.Of(plan).Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Diameter!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
+        AssertSame(ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor).Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
     }
 
     private static void AssertSound(JsonDocument read)

@@ -116,12 +116,12 @@ public class DimensionRoundTripTests
         AssertSame(walls.SelectMany(w => Running([.. w.SelectMany(c => Clear(c).Select(p => p - From(w.Key)))])), Row("finished:along"), plan, "finished:along");
         AssertSame(walls.SelectMany(w => Running([shell.CeilingHeight.Millimetres, .. w.SelectMany(c => new[] { c.Opening.Sill.Millimetres, (c.Opening.Sill + c.Opening.Height).Millimetres })])), Row("finished:up"), plan, "finished:up");
 
-        var holes = FloorHole.Of(plan);
+        var holes = ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor).ToList();
         if (holes.Count > 0)
         {
             var outside = shell.Outside.EnvelopeInternal;
-            AssertSame(Running([outside.MaxX - shell.Datum.X.Millimetres, .. holes.Select(h => h.Drain.At.X.Millimetres - shell.Datum.X.Millimetres)]), Row("floor:South"), plan, "floor, along");
-            AssertSame(Running([outside.MaxY - shell.Datum.Y.Millimetres, .. holes.Select(h => h.Drain.At.Y.Millimetres - shell.Datum.Y.Millimetres)]), Row("floor:West"), plan, "floor, across");
+            AssertSame(Running([outside.MaxX - shell.Datum.X.Millimetres, .. holes.Select(h => h.Point.At.X.Millimetres - shell.Datum.X.Millimetres)]), Row("floor:South"), plan, "floor, along");
+            AssertSame(Running([outside.MaxY - shell.Datum.Y.Millimetres, .. holes.Select(h => h.Point.At.Y.Millimetres - shell.Datum.Y.Millimetres)]), Row("floor:West"), plan, "floor, across");
         }
 
         string[] known = ["datum:along", "datum:up", "finished:along", "finished:up", "floor:South", "floor:West"];

@@ -6,6 +6,7 @@ using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -22,7 +23,7 @@ public sealed class CutsFrame : Rule
 
     public override RuleGroup Group => RuleGroup.Shell;
 
-    public override string Says => "An opening, or the frame round it, is cut into a post, rail, header, sill or casting of the shell.";
+    public override string Says => "An opening, the frame round it, or a hole for a pipe is cut into a post, rail, header, sill or casting of the shell.";
 
     public override string Why => "The posts and rails carry the box and what is stacked on it, and the corner castings are what it is lifted by. Cut through, the box sags, twists when lifted, or comes down. An opening beside a post still needs steel of its own all round.";
 
@@ -57,6 +58,37 @@ public sealed class CutsFrame : Rule
             else if (context.Limit(this) is { } limit && Crowded(members, opening, hole, limit) is { } crowded)
             {
                 yield return Crowds(context, opening, crowded.Member, crowded.Left, limit);
+            }
+        }
+
+        foreach (var finding in PipeHoles(context, byWall))
+        {
+            yield return finding;
+        }
+    }
+
+    /// <summary>A pipe or a cable through a post weakens it as a door does; holes beside it need no frame of their own.</summary>
+    private IEnumerable<Finding> PipeHoles(CheckContext context, ILookup<Side, FrameMember> byWall)
+    {
+        foreach (var hole in ServiceHole.Of(context.Plan).Where(h => h is { Wall: not null, Width: not null }))
+        {
+            var shell = context.Plan.Shell;
+            var middle = hole.X + (hole.Wall!.RunsEastWest ? shell.Datum.X : shell.Datum.Y);
+            var (across, up) = (hole.Width!.Value / 2, (hole.Depth ?? hole.Width.Value) / 2);
+            var rectangle = new FrameHole(middle - across, middle + across, hole.Point.Height!.Value - up, hole.Point.Height.Value + up, Tolerance);
+            var cut = byWall[hole.Wall.Side]
+                .Where(m => m.At is not { } at || at == hole.Wall.At)
+                .Select(m => (Member: m, Cut: rectangle.Into(m)))
+                .Where(p => p.Cut is not null)
+                .OrderByDescending(p => p.Cut!.By.Nanometres)
+                .FirstOrDefault();
+            if (cut.Cut is { } through)
+            {
+                yield return CheckContext.Find(
+                    this, Severity.Error, [hole.Point.Id], $"hole {hole.Point.Id} cuts {context.Text(through.By)} into the {cut.Member.Name} of the {hole.Wall.Side.Word()} wall",
+                    $"move {hole.Point.Id} {Say.SizeUp(through.By.Millimetres, context.Plan.Units)}, clear of the {cut.Member.Name}", hole.Point.Span, hole.Point.At.Coordinate)
+                    with
+                { Limit = $"no cut in the frame ({cut.Member.Origin})", Measured = through.By.Millimetres, LimitValue = 0 };
             }
         }
     }

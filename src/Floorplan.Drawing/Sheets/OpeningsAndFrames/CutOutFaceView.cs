@@ -13,7 +13,7 @@ using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
-/// <summary>One wall unrolled with its posts, rails and castings, its holes and their frames, and running dimensions from the steel datum.</summary>
+/// <summary>One wall unrolled with its posts, rails and castings, its openings and their frames, its holes for pipes and cables, and running dimensions from the steel datum.</summary>
 internal sealed class CutOutFaceView : ISheetView
 {
     /// <summary>Paper kept free round the view for labels, mm; own choice.</summary>
@@ -24,18 +24,20 @@ internal sealed class CutOutFaceView : ISheetView
 
     private readonly WallFace face;
     private readonly IReadOnlyList<CutOut> cuts;
+    private readonly IReadOnlyList<ServiceHole> holes;
     private readonly UnitSystem units;
     private readonly DrawingStandard standard;
     private readonly DimensionSet dimensions;
 
-    public CutOutFaceView(WallFace face, IReadOnlyList<CutOut> cuts, UnitSystem units)
+    public CutOutFaceView(WallFace face, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, UnitSystem units)
     {
         this.face = face;
         this.cuts = cuts;
+        this.holes = holes;
         this.units = units;
         standard = DrawingStandard.For(units);
         dimensions = new DimensionSet(face.Extent, units, standard);
-        CutOutDimensions.Add(face, cuts, dimensions);
+        CutOutDimensions.Add(face, cuts, holes, dimensions);
     }
 
     public string Title => face.Title;
@@ -56,6 +58,11 @@ internal sealed class CutOutFaceView : ISheetView
         foreach (var cut in cuts)
         {
             DrawCut(canvas, transform, cut);
+        }
+
+        foreach (var hole in holes)
+        {
+            HoleOutline.Draw(canvas, transform, transform.ToPaper(face.U(hole.X + Start).Millimetres, hole.Y.Millimetres), hole, standard);
         }
 
         FaceSteel.DrawFloorLine(canvas, transform, face, standard);

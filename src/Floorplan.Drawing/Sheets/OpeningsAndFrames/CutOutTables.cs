@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
+using Floorplan.Model.Services;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;
 
@@ -32,16 +33,24 @@ internal static class CutOutTables
             $"{CellText.Of(c.Opening.Width, units)}×{CellText.Of(c.Opening.Height, units)}",
         ])]);
 
-    public static KeyTable Floor(IReadOnlyList<FloorHole> holes, UnitSystem units) => new(
-        "Holes in the floor, to their middles",
-        ["Mark", "East", "North", "Pipe"],
-        [.. holes.Select(h => (IReadOnlyList<string>)
+    public static KeyTable Services(Shell shell, IReadOnlyList<ServiceHole> holes, UnitSystem units) => new(
+        "Holes for pipes, cables, fans and drains, to their middles",
+        ["Mark", "For", "Along", "Up", "Size"],
+        [.. holes.GroupBy(h => (h.Surface, h.Wall)).SelectMany(group => group.Select(h => (IReadOnlyList<string>)
         [
-            ServiceLayer.Mark(h.Drain),
+            ServiceLayer.Mark(h.Point),
+            h.Point.Kind == ServiceKind.Drain ? "drain" : h.Point.Label,
             CellText.Of(h.X, units),
             CellText.Of(h.Y, units),
-            h.Diameter is { } size ? CellText.Of(size, units) : "not said",
-        ])]);
+            Size(h, units),
+        ]).Prepend([group.Key.Wall is { } wall ? $"{wall.NameIn(shell)}, from the {(wall.RunsEastWest ? "west" : "south")}" : $"{group.Key.Surface.ToString().ToLowerInvariant()}, along from the west, up from the south"]))]);
+
+    private static string Size(ServiceHole hole, UnitSystem units) => hole switch
+    {
+        { Width: null } => "not said",
+        { Depth: { } depth } => $"{CellText.Of(hole.Width.Value, units)}×{CellText.Of(depth, units)}",
+        _ => $"Ø{CellText.Of(hole.Width.Value, units)}",
+    };
 
     private static IEnumerable<IReadOnlyList<string>> Grouped(Shell shell, IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<string>> row) =>
         cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.NameIn(shell)}, from the {(wall.Key.RunsEastWest ? "west" : "south")}"]));

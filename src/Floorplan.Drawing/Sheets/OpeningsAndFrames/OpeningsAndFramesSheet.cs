@@ -9,7 +9,7 @@ using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
-/// <summary>Sheet 6: each wall unrolled, seen from outside, with its holes from the steel datum, their frames, and the pieces to saw.</summary>
+/// <summary>Sheet 6: each wall unrolled, seen from outside, the roof and the floor, with their holes from the steel datum, the frames, and the pieces to saw.</summary>
 public sealed class OpeningsAndFramesSheet : Sheet
 {
     public override int Number => 6;
@@ -23,30 +23,34 @@ public sealed class OpeningsAndFramesSheet : Sheet
         var plan = request.Plan;
         var cuts = CutOuts.Of(plan);
         var walls = ShellWall.Of(plan.Shell);
-        var holes = FloorHole.Of(plan);
-        var views = walls.Where(w => cuts.Any(c => c.Wall == w))
-            .Select(w => (ISheetView)new CutOutFaceView(new WallFace(plan.Shell, w, FromOutside: true), [.. cuts.Where(c => c.Wall == w)], plan.Units))
+        var holes = ServiceHole.Of(plan);
+        var views = walls.Where(w => cuts.Any(c => c.Wall == w) || holes.Any(h => h.Wall == w))
+            .Select(w => (ISheetView)new CutOutFaceView(new WallFace(plan.Shell, w, FromOutside: true), [.. cuts.Where(c => c.Wall == w)], [.. holes.Where(h => h.Wall == w)], plan.Units))
             .ToList();
-        if (views.Count == 0 || holes.Count > 0)
+        foreach (var level in (HoleSurface[])[HoleSurface.Roof, HoleSurface.Floor])
         {
-            views.Add(new FloorHoleView(plan, holes));
+            ServiceHole[] through = [.. holes.Where(h => h.Surface == level)];
+            if (through.Length > 0 || (level == HoleSurface.Floor && views.Count == 0))
+            {
+                views.Add(new LevelHoleView(plan, level, through));
+            }
         }
 
         var findings = MarkedFinding.NumberOf(request.Findings, RuleGroup.Shell);
         return head with
         {
-            Description = $"Walls of a {plan.Shell.Name} seen from outside: {SheetHead.Count(cuts.Count, "hole")} in the walls and {SheetHead.Count(holes.Count, "hole")} in the floor, "
+            Description = $"Walls of a {plan.Shell.Name} seen from outside: {SheetHead.Count(cuts.Count, "opening")} and {SheetHead.Count(holes.Count, "hole")} for pipes, cables, fans and drains, "
                 + "with running dimensions from the steel datum, frames and cut list.",
             Views = views,
             Legend = [.. FaceSteel.Legend(plan.Shell.Kind, DrawingStandard.For(plan.Units))],
             Tables = [.. Tables(request, cuts, holes)],
-            Notes = [.. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units), .. Left(walls, cuts, plan.Shell)],
+            Notes = [.. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units), .. Left(walls, cuts, holes, plan.Shell)],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Cutting(plan.Shell.Kind), .. plan.Shell.Kind == ShellKind.Shed ? Array.Empty<string>() : [Cautions.ClosedBox], Cautions.LocalCode],
         };
     }
 
-    private static IEnumerable<KeyTable> Tables(SheetRequest request, IReadOnlyList<CutOut> cuts, IReadOnlyList<FloorHole> holes)
+    private static IEnumerable<KeyTable> Tables(SheetRequest request, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes)
     {
         var units = request.Plan.Units;
         if (cuts.Count > 0)
@@ -57,7 +61,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
 
         if (holes.Count > 0)
         {
-            yield return CutOutTables.Floor(holes, units);
+            yield return CutOutTables.Services(request.Plan.Shell, holes, units);
         }
 
         if (CutList.Of(cuts) is { Rows.Count: > 0 } list)
@@ -77,10 +81,18 @@ public sealed class OpeningsAndFramesSheet : Sheet
     }
 
     /// <summary>What is not drawn, so that nobody looks for it.</summary>
-    private static IEnumerable<string> Left(IReadOnlyList<ShellWall> walls, IReadOnlyList<CutOut> cuts, Shell shell)
+    private static IEnumerable<string> Left(IReadOnlyList<ShellWall> walls, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, Shell shell)
     {
-        string[] whole = [.. walls.Where(w => cuts.All(c => c.Wall != w)).Select(w => w.NameIn(shell)), "roof"];
-        yield return $"No holes in: {string.Join(", ", whole)}.{(shell.DoorEnd is { } end ? $" The shell's own doors are in the {end.Word()} end." : "")}";
-        yield return "Holes for pipes, cables and trench drains are not drawn here: see sheets 4 and 5.";
+        string[] whole =
+        [
+            .. walls.Where(w => cuts.All(c => c.Wall != w) && holes.All(h => h.Wall != w)).Select(w => w.NameIn(shell)),
+            .. holes.Any(h => h.Surface == HoleSurface.Roof) ? Array.Empty<string>() : ["roof"],
+        ];
+        yield return $"{(whole.Length > 0 ? $"No holes in: {string.Join(", ", whole)}." : "")}{(shell.DoorEnd is { } end ? $" The shell's own doors are in the {end.Word()} end." : "")}".TrimStart();
+        yield return "Holes for pipes, cables and fans are those that the plan names with `hole`; those of trench drains and of what the trades add are not drawn here.";
+        if (holes.Any(h => h.Surface == HoleSurface.Roof))
+        {
+            yield return "Roof holes get an upstand of at least 100 mm (4 in) all round and a flashing, before anybody relies on the roof; common practice, no source. Nobody walks on the sheet between the bows.";
+        }
     }
 }

@@ -5,10 +5,10 @@ using Floorplan.Language.Tokens;
 
 namespace Floorplan.Language.Parsing.Statements;
 
-/// <summary>Water, drains, hoses, panels, outlets, switches and heaters.</summary>
+/// <summary>Water, drains, hoses, panels, outlets, switches, heaters and holes for pipes and cables.</summary>
 internal sealed class ServiceParser : StatementParser<ServiceStatement>
 {
-    private static readonly string[] Words = ["cold", "hot", "floor", "trench", "sink", "single-phase", "three-phase", "one-way", "two-way", "gfci", "rcd", "sealed", "instant", "tank"];
+    private static readonly string[] Words = ["cold", "hot", "floor", "roof", "trench", "sink", "single-phase", "three-phase", "one-way", "two-way", "gfci", "rcd", "sealed", "instant", "tank"];
 
     private static readonly QuantityKind[] RatingKinds = [QuantityKind.Current, QuantityKind.Voltage, QuantityKind.Power, QuantityKind.Flow, QuantityKind.Volume, QuantityKind.Temperature, QuantityKind.Pressure];
 
@@ -24,7 +24,7 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
         },
         ["runs"] = RunsTo,
         ["place"] = (s, c) => PlaceParser.List(c, s.Place),
-        ["size"] = (s, c) => s.Size = c.Length("a pipe size"),
+        ["size"] = Size,
         ["vacuum"] = (s, c) => Guard(s, c, "breaker"),
         ["backflow"] = (s, c) => Guard(s, c, "preventer"),
     };
@@ -150,7 +150,20 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
         }
         else
         {
+            Size(s, c);
+        }
+    }
+
+    /// <summary>One length; of a hole that is no circle two, <c>400 x 300</c>.</summary>
+    private static void Size(ServiceStatement s, Cursor c)
+    {
+        if (s.Keyword.Text != "hole")
+        {
             s.Size = c.Length(s.Keyword.Text == "hose" ? "the length of the hose" : "a size");
+        }
+        else if (c.Size("the diameter of the hole, or two sides", 1, 2) is { } size)
+        {
+            (s.Size, s.SizeAcross) = (size.Width, size.Depth);
         }
     }
 }

@@ -2,7 +2,7 @@ using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Language.Syntax.Statements;
 
-/// <summary><c>water</c>, <c>drain</c>, <c>hose</c>, <c>panel</c>, <c>outlet</c>, <c>switch</c> or <c>heater</c>: the keyword says which.</summary>
+/// <summary><c>water</c>, <c>drain</c>, <c>hose</c>, <c>panel</c>, <c>outlet</c>, <c>switch</c>, <c>heater</c> or <c>hole</c>: the keyword says which.</summary>
 public sealed class ServiceStatement : Statement
 {
     /// <summary>Words such as <c>cold</c>, <c>hot</c>, <c>floor</c>, <c>trench</c>, <c>single-phase</c>.</summary>
@@ -21,6 +21,9 @@ public sealed class ServiceStatement : Statement
 
     /// <summary>A length that stands alone: the size of a drain or pipe, the length of a hose.</summary>
     public LengthSyntax? Size { get; internal set; }
+
+    /// <summary>The second length of a rectangular hole: <c>400 x 300</c>.</summary>
+    public LengthSyntax? SizeAcross { get; internal set; }
 
     /// <summary><c>outlet 150 below floor</c></summary>
     public LengthSyntax? OutletBelow { get; internal set; }

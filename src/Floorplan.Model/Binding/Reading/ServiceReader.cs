@@ -30,7 +30,13 @@ internal static class ServiceReader
             Cold = words.Contains("cold"),
             Hot = words.Contains("hot"),
             Size = kind == ServiceKind.Hose ? null : statement.Size?.Value,
-            Form = kind == ServiceKind.Drain ? words.FirstOrDefault(w => DrainForms.Contains(w)) ?? DrainForms[0] : "",
+            SizeAcross = statement.SizeAcross?.Value,
+            Form = kind switch
+            {
+                ServiceKind.Drain => words.FirstOrDefault(w => DrainForms.Contains(w)) ?? DrainForms[0],
+                ServiceKind.Hole => words.FirstOrDefault(w => w is "floor" or "roof") ?? "",
+                _ => "",
+            },
             OutletBelow = statement.OutletBelow?.Value,
             HoseLength = kind == ServiceKind.Hose ? statement.Size?.Value : null,
             Ratings = [.. statement.Ratings.Select(r => r.Value)],
@@ -80,6 +86,7 @@ internal static class ServiceReader
         "outlet" => ServiceKind.Outlet,
         "switch" => ServiceKind.Switch,
         "heater" => ServiceKind.Heater,
+        "hole" => ServiceKind.Hole,
         _ => null,
     };
 }

@@ -99,8 +99,8 @@ public sealed class CutOutTests
     [Fact]
     public void A_floor_drain_is_a_hole_from_the_datum_to_its_middle()
     {
-        var hole = Assert.Single(FloorHole.Of(CheckedPlan.Plan(Box + "\ndrain fd1 floor in work, 2400 from west, 700 from south, 100\ndrain t1 trench in work, 4000 from west, 700 from south\n")));
-        Assert.Equal((Mm(137 + 60 + 2400), Mm(54 + 60 + 700), Mm(100)), (hole.X, hole.Y, hole.Diameter));
+        var hole = Assert.Single(ServiceHole.Of(CheckedPlan.Plan(Box + "\ndrain fd1 floor in work, 2400 from west, 700 from south, 100\ndrain t1 trench in work, 4000 from west, 700 from south\n")));
+        Assert.Equal((Mm(137 + 60 + 2400), Mm(54 + 60 + 700), Mm(100)), (hole.X, hole.Y, hole.Width));
     }
 
     private static CutOut One(string opening) => Assert.Single(CutOuts.Of(CheckedPlan.Plan(Box + "\n" + opening + "\n")));

@@ -13,19 +13,21 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
-/// <summary>The floor from above with the holes of its drains, by running dimensions from the steel datum.</summary>
-internal sealed class FloorHoleView : ISheetView
+/// <summary>The floor or the roof from above with its holes for drains, pipes and fans, by running dimensions from the steel datum to their middles.</summary>
+internal sealed class LevelHoleView : ISheetView
 {
     private const double Margin = 12;
 
     private readonly Plan plan;
-    private readonly IReadOnlyList<FloorHole> holes;
+    private readonly HoleSurface surface;
+    private readonly IReadOnlyList<ServiceHole> holes;
     private readonly Envelope extent;
     private readonly DrawingStandard standard;
     private readonly DimensionSet dimensions;
 
-    public FloorHoleView(Plan plan, IReadOnlyList<FloorHole> holes)
+    public LevelHoleView(Plan plan, HoleSurface surface, IReadOnlyList<ServiceHole> holes)
     {
+        this.surface = surface;
         this.plan = plan;
         this.holes = holes;
         extent = plan.Shell.Outside.EnvelopeInternal.Copy();
@@ -35,7 +37,7 @@ internal sealed class FloorHoleView : ISheetView
         Add(Side.West, plan.Shell.Datum.Y, extent.MaxY, h => new DimensionStop(h.Y + plan.Shell.Datum.Y, h.X + plan.Shell.Datum.X));
     }
 
-    public string Title => "Floor, seen from above";
+    public string Title => (surface == HoleSurface.Roof ? "Roof" : "Floor") + ", seen from above";
 
     public PaperSpace Measure(double denominator) => new(
         (extent.Width / denominator) + Outside(Side.West, denominator) + Margin,
@@ -59,36 +61,14 @@ internal sealed class FloorHoleView : ISheetView
 
         foreach (var hole in holes)
         {
-            DrawHole(canvas, transform, hole);
+            HoleOutline.Draw(canvas, transform, transform.ToPaper(hole.Point.At), hole, standard);
         }
 
         DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(plan.Shell.Datum));
     }
 
-    private void DrawHole(ViewCanvas canvas, PlanTransform transform, FloorHole hole)
-    {
-        string group = "hole:" + hole.Drain.Id;
-        var at = transform.ToPaper(hole.Drain.At);
-        double radius = Math.Max(0.8, transform.Size((hole.Diameter ?? Length.FromMillimetres(100)) / 2));
-        var pen = new Pen(standard.Narrow);
-        canvas.Scene.Circle(at, radius, new Pen(standard.Wide), Layers.Opening, group, Band.Wall);
-        canvas.Scene.Line(at - new PaperPoint(radius + 1, 0), at + new PaperPoint(radius + 1, 0), pen, Layers.Opening, group);
-        canvas.Scene.Line(at - new PaperPoint(0, radius + 1), at + new PaperPoint(0, radius + 1), pen, Layers.Opening, group);
-        canvas.Labels.Add(new LabelRequest
-        {
-            Id = group,
-            Lines = Marks.Lines(ServiceLayer.Mark(hole.Drain)),
-            KeyText = ServiceLayer.Mark(hole.Drain),
-            Target = PaperBox.Around(at, radius * 2, radius * 2),
-            Positions = [LabelPosition.AboveRight, LabelPosition.Right, LabelPosition.Left, LabelPosition.Above],
-            Priority = LabelPriority.Service,
-            CapHeight = standard.NoteHeight,
-            Group = group,
-        });
-    }
-
-    private void Add(Side side, Length datum, double end, Func<FloorHole, DimensionStop> stop) => dimensions.Add(new DimensionRow(
-        side, DimensionForm.Running, [new(datum), new(Length.FromMillimetres(end)), .. holes.Select(stop)], $"dimension:floor:{side}"));
+    private void Add(Side side, Length datum, double end, Func<ServiceHole, DimensionStop> stop) => dimensions.Add(new DimensionRow(
+        side, DimensionForm.Running, [new(datum), new(Length.FromMillimetres(end)), .. holes.Select(stop)], $"dimension:{surface.ToString().ToLowerInvariant()}:{side}"));
 
     private double Outside(Side side, double denominator) => Math.Max(Margin, dimensions.Depth(side, denominator));
 }
