@@ -1,0 +1,77 @@
+using Floorplan.Model.Openings;
+using Floorplan.Model.Space.Free;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Model.Space.Turning;
+
+/// <summary>A straight edge that nothing moves across; of a thing, or of a wall when there is none.</summary>
+public readonly record struct SolidEdge(Coordinate A, Coordinate B, Station? Of);
+
+/// <summary>The edges of walls and of things that stand, lowest on the plan first, so that a strip across the plan finds its own.</summary>
+public sealed class SolidEdges
+{
+    private readonly SolidEdge[] edges;
+    private readonly double[] low;
+
+    /// <summary>How far the tallest edge reaches up the plan: an edge that begins lower than this below a strip cannot reach it.</summary>
+    private readonly double tallest;
+
+    public SolidEdges(IEnumerable<SolidEdge> edges)
+    {
+        this.edges = [.. edges.OrderBy(e => Math.Min(e.A.Y, e.B.Y))];
+        low = [.. this.edges.Select(e => Math.Min(e.A.Y, e.B.Y))];
+        tallest = this.edges.Select(e => Math.Abs(e.B.Y - e.A.Y)).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>Faces of all walls, with holes where <paramref name="isOpen"/>; the ground outside is free.</summary>
+    public static IEnumerable<SolidEdge> OfWalls(Plan plan, Func<Opening, bool> isOpen) =>
+        Walls.Of(plan, [.. plan.Openings.Select((o, i) => new Passage(o, i)).Where(p => isOpen(p.Opening))])
+            .Select(p => new SolidEdge(p.A, p.B, null));
+
+    public static IEnumerable<SolidEdge> OfThings(IEnumerable<Station> things)
+    {
+        foreach (var thing in things)
+        {
+            var corners = thing.Footprint.ExteriorRing.Coordinates;
+            for (int i = 0; i + 1 < corners.Length; i++)
+            {
+                yield return new SolidEdge(corners[i], corners[i + 1], thing);
+            }
+        }
+    }
+
+    /// <summary>Those that come into a box, so that a search on a small part of a plan costs no more on a large one.</summary>
+    public SolidEdges Within(Envelope box) => new(Near(box.MinY, box.MaxY).Where(e => box.Intersects(e.A, e.B)));
+
+    /// <summary>Without the edges of some things.</summary>
+    public SolidEdges Without(Func<Station, bool> isGone) => new(edges.Where(e => e.Of is null || !isGone(e.Of)));
+
+    internal ReadOnlySpan<SolidEdge> From(double bottom)
+    {
+        int first = Array.BinarySearch(low, bottom - tallest);
+        first = first < 0 ? ~first : first;
+        while (first > 0 && low[first - 1] >= bottom - tallest)
+        {
+            first--;
+        }
+
+        return edges.AsSpan(first);
+    }
+
+    private List<SolidEdge> Near(double bottom, double top)
+    {
+        var near = new List<SolidEdge>();
+        foreach (var edge in From(bottom))
+        {
+            if (Math.Min(edge.A.Y, edge.B.Y) > top)
+            {
+                break;
+            }
+
+            near.Add(edge);
+        }
+
+        return near;
+    }
+}
