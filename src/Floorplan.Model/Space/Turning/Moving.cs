@@ -12,16 +12,20 @@ namespace Floorplan.Model.Space.Turning;
 /// <param name="Along">The angle at which it most likely starts, radians.</param>
 public sealed record Move(LongBox Box, Envelope Frame, IReadOnlyList<Spot> Starts, IReadOnlyList<Spot> Goals, double Along = 0)
 {
-    /// <summary>Mm from a place to the goal as the way leads there, to look there first; null takes the straight line.</summary>
+    /// <summary>Mm from a place to the goal as the way leads there, and 0 where it is reached; null takes <see cref="Goals"/> and the straight line.</summary>
     public Func<double, double, double>? Away { get; init; }
+
+    /// <summary>The thing that is moved: its own edges are not in its way.</summary>
+    public Station? Itself { get; init; }
 }
 
 /// <param name="Goes">False only when no way was found with the rectangle taken a little too small.</param>
 /// <param name="IsSure">False when the search was not carried to its end, and the answer is the kind one.</param>
+/// <param name="HasRoom">It passes even taken too large, so that no tolerance is in the answer.</param>
 /// <param name="Poses">From start to goal; empty when there is no way or the answer is not sure.</param>
 /// <param name="Nearest">The pose that came nearest to the goal; null when there was none to start from.</param>
 /// <param name="Touched">Things that kept it from going on.</param>
-public sealed record Moved(bool Goes, bool IsSure, IReadOnlyList<Pose> Poses, Pose? Nearest, IReadOnlyCollection<Station> Touched)
+public sealed record Moved(bool Goes, bool IsSure, bool HasRoom, IReadOnlyList<Pose> Poses, Pose? Nearest, IReadOnlyCollection<Station> Touched)
 {
     /// <summary>The floor that it sweeps, from pose to pose.</summary>
     public Geometry Swept(LongBox box)
@@ -58,7 +62,7 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     {
         if (effort.IsSpent)
         {
-            return new Moved(true, false, [], null, []);
+            return new Moved(true, false, false, [], null, []);
         }
 
         var share = effort.Share(MostOnce);
@@ -67,32 +71,38 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
         return moved;
     }
 
-    private static Towards Straight(IReadOnlyList<Spot> goals) => (y, west, east, _) =>
+    /// <summary>To the nearest spot; where a stretch comes within its radius, or within a step of it, it is there.</summary>
+    private static Towards Straight(IReadOnlyList<Spot> goals, double step) => (y, west, east, _) =>
     {
         (double X, double Away) best = (west, double.MaxValue);
         foreach (var goal in goals)
         {
             double x = Math.Clamp(goal.At.X, west, east);
-            double away = Math.Sqrt(((x - goal.At.X) * (x - goal.At.X)) + ((y - goal.At.Y) * (y - goal.At.Y)));
-            best = away < best.Away ? (x, away) : best;
+            double away = goal.At.Distance(new Coordinate(x, y));
+            best = away <= Math.Max(goal.Radius, step) ? (x, 0) : away < best.Away ? (x, away) : best;
+            if (best.Away == 0)
+            {
+                break;
+            }
         }
 
         return best;
     };
 
+    /// <summary>A stretch is looked at in some places only; which is taken decides the order of looking, and no more.</summary>
     private static Towards Guided(Func<double, double, double> away)
     {
-        // A long stretch is looked at in some places only; which one is taken decides nothing but the order.
-        const int Places = 8;
+        const double Apart = 500;
+        const int MostPlaces = 24;
         return (y, west, east, x) =>
         {
             (double X, double Away) best = (x, away(x, y));
-            double from = Math.Max(west, x - 4000), to = Math.Min(east, x + 4000);
-            for (int i = 0; i <= Places; i++)
+            int places = (int)Math.Min(MostPlaces, Math.Ceiling((east - west) / Apart));
+            for (int i = 0; i <= places && best.Away > 0; i++)
             {
-                double at = from + ((to - from) * i / Places);
+                double at = places == 0 ? west : west + ((east - west) * i / places);
                 double mm = away(at, y);
-                best = mm + Math.Abs(at - x) < best.Away + Math.Abs(best.X - x) ? (at, mm) : best;
+                best = mm <= 0 || mm + Math.Abs(at - x) < best.Away + Math.Abs(best.X - x) ? (at, mm) : best;
             }
 
             return best;
@@ -103,31 +113,66 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
 
     private Moved Go(Move move, Effort share)
     {
-        for (double step = Finest(move.Box) * 4; ; step /= 2)
+        // Most things pass, and most with room to spare: that is looked at before what does not pass at all.
+        double finest = Finest(move.Box);
+        Moved? moved = null;
+        foreach (var (step, tooLarge) in new[] { (4, true), (2, true), (4, false), (2, false), (1, false) })
         {
-            var generous = Look(move, move.Box.Grown(step * CutIn), step, share);
-            if (generous.Goes)
-            {
-                return generous;
-            }
-
-            var mean = Look(move, move.Box.Grown(-step * Missed), step, share);
+            moved = tooLarge
+                ? Look(move with { Starts = Roomy(move, step * finest) }, move.Box.Grown(step * finest * CutIn), step * finest, share)
+                : Look(move, move.Box.Grown(-step * finest * Missed), step * finest, share);
             if (share.IsSpent)
             {
-                return mean with { Goes = true, IsSure = false, Poses = [] };
+                return moved with { Goes = true, IsSure = false, HasRoom = false, Poses = [] };
             }
 
-            if (!mean.Goes || step <= Finest(move.Box))
+            if (moved.Goes == tooLarge)
             {
-                return mean;
+                return moved;
             }
         }
+
+        return moved!;
+    }
+
+    /// <summary>
+    /// Too large, it does not fit where it stands against a wall or between others: it starts a little off, or where it can be drawn out to
+    /// along one of its own sides. No farther off than its width, so that it is on no other side of a wall.
+    /// </summary>
+    private List<Spot> Roomy(Move move, double step)
+    {
+        var box = move.Box.Grown(-Finest(move.Box) * Missed);
+        double radius = Math.Min(2 * step, move.Box.Width);
+        var spots = new List<Spot>();
+        foreach (var start in move.Starts)
+        {
+            spots.Add(start with { Radius = Math.Max(start.Radius, radius) });
+            if (start.Angle is not { } angle)
+            {
+                continue;
+            }
+
+            foreach (var (turn, side, other) in new[] { (0, box.Length, box.Width), (Math.PI / 2, box.Width, box.Length) })
+            {
+                foreach (double drawn in new[] { side / 2, side + (2 * step), -side / 2, -side - (2 * step) })
+                {
+                    var (sin, cos) = Math.SinCos(angle + turn);
+                    var middle = new Coordinate(start.At.X + (cos * drawn / 2), start.At.Y + (sin * drawn / 2));
+                    if (edges.IsFree(new LongBox(side + Math.Abs(drawn), other), middle, side + Math.Abs(drawn) >= other ? angle + turn : angle + turn + (Math.PI / 2), move.Itself))
+                    {
+                        spots.Add(new Spot(new(start.At.X + (cos * drawn), start.At.Y + (sin * drawn)), radius, angle));
+                    }
+                }
+            }
+        }
+
+        return spots;
     }
 
     private Moved Look(Move move, LongBox box, double step, Effort share)
     {
-        var search = new PoseSearch(new PoseGrid(edges, box, move.Frame, step, share), move.Away is { } away ? Guided(away) : Straight(move.Goals));
-        var poses = search.Find(move.Starts, move.Goals, move.Along, share);
-        return new Moved(poses is not null, true, poses ?? [], search.Nearest, search.Touched);
+        var search = new PoseSearch(new PoseGrid(edges, box, move, step, share), move.Away is { } away ? Guided(away) : Straight(move.Goals, step));
+        var poses = search.Find(move.Starts, move.Along, share);
+        return new Moved(poses is not null, true, poses is not null && box.Width > move.Box.Width, poses ?? [], search.Nearest, search.Touched);
     }
 }

@@ -1,3 +1,4 @@
+using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Model.Space.Turning;
@@ -13,14 +14,14 @@ internal sealed class PoseGrid
     private readonly SolidEdges edges;
     private readonly Envelope frame;
     private readonly Effort effort;
+    private readonly Station? itself;
     private readonly TurnedBox?[] turned;
-    private readonly Dictionary<(int Angle, int Line), PoseRow> rows = [];
+    private readonly Dictionary<long, PoseRow> rows = [];
 
-    /// <param name="frame">The middle stays in here.</param>
     /// <param name="step">Between lines, and what the ends of the rectangle move from angle to angle, in mm.</param>
-    public PoseGrid(SolidEdges edges, LongBox box, Envelope frame, double step, Effort effort)
+    public PoseGrid(SolidEdges edges, LongBox box, Move move, double step, Effort effort)
     {
-        (this.edges, this.frame, this.effort) = (edges, frame, effort);
+        (this.edges, this.effort, frame, itself) = (edges, effort, move.Frame, move.Itself);
         Box = box;
         Step = step;
         double turns = Math.PI * box.Length / 2 / step / AnglesBy;
@@ -53,10 +54,11 @@ internal sealed class PoseGrid
             return null;
         }
 
-        if (!rows.TryGetValue((angle, line), out var row))
+        long key = ((long)line * Angles) + angle;
+        if (!rows.TryGetValue(key, out var row))
         {
-            rows[(angle, line)] = row = new PoseRow(angle, line, y);
-            effort.Spend(row.Fill(edges, turned[angle] ??= new TurnedBox(Box, Radians(angle)), frame.MinX, frame.MaxX));
+            rows[key] = row = new PoseRow(angle, line, y);
+            effort.Spend(row.Fill(edges, turned[angle] ??= new TurnedBox(Box, Radians(angle)), frame.MinX, frame.MaxX, itself));
         }
 
         return row;

@@ -6,7 +6,7 @@ namespace Floorplan.Model.Space.Turning;
 internal sealed class PoseRow(int angle, int line, double y)
 {
     private readonly List<Stretch> stretches = [];
-    private readonly List<(double West, double East, Station Of)> things = [];
+    private List<(double West, double East, Station Of)>? things;
 
     public int Angle => angle;
 
@@ -14,13 +14,14 @@ internal sealed class PoseRow(int angle, int line, double y)
 
     public double Y => y;
 
-    public IReadOnlyList<Stretch> Stretches => stretches;
+    public List<Stretch> Stretches => stretches;
 
     /// <summary>Things that keep it from a part of the line.</summary>
-    public IReadOnlyList<(double West, double East, Station Of)> Things => things;
+    public List<(double West, double East, Station Of)> Things => things ?? [];
 
     /// <summary>Works the stretches out; gives back how many edges were looked at.</summary>
-    public int Fill(SolidEdges edges, TurnedBox box, double west, double east)
+    /// <param name="itself">The thing that is moved, which is not in its own way.</param>
+    public int Fill(SolidEdges edges, TurnedBox box, double west, double east, Station? itself)
     {
         int looked = 0;
         var blocked = new List<(double West, double East)>();
@@ -32,12 +33,12 @@ internal sealed class PoseRow(int angle, int line, double y)
                 break;
             }
 
-            if (box.IsBlocked(edge, y, out double from, out double to))
+            if ((edge.Of is null || !ReferenceEquals(edge.Of, itself)) && box.IsBlocked(edge, y, out double from, out double to))
             {
                 blocked.Add((from, to));
                 if (edge.Of is { } thing)
                 {
-                    things.Add((from, to, thing));
+                    (things ??= []).Add((from, to, thing));
                 }
             }
         }
@@ -85,6 +86,8 @@ internal sealed class Stretch(PoseRow row, double west, double east)
     public double Cost { get; set; }
 
     public bool IsSeen { get; set; }
+
+    public bool IsThere { get; set; }
 
     public double Nearest(double x) => Math.Clamp(x, west, east);
 }

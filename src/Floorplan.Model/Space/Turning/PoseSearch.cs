@@ -2,7 +2,7 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Space.Turning;
 
-/// <summary>How far a place on a line is from the goal: which of the places of a stretch is nearest, and how many mm.</summary>
+/// <summary>Which place of a stretch is nearest to the goal, and how many mm away; 0 is there. <c>x</c> is where the stretch is come to.</summary>
 internal delegate (double X, double Away) Towards(double y, double west, double east, double x);
 
 /// <summary>
@@ -11,6 +11,9 @@ internal delegate (double X, double Away) Towards(double y, double west, double 
 /// </summary>
 internal sealed class PoseSearch(PoseGrid grid, Towards towards)
 {
+    /// <summary>The distance still to go weighs so much more than that gone: any way will do, not the shortest.</summary>
+    private const double Greed = 4;
+
     private readonly PriorityQueue<Stretch, double> queue = new();
     private readonly HashSet<Station> touched = new(ReferenceEqualityComparer.Instance);
 
@@ -21,7 +24,7 @@ internal sealed class PoseSearch(PoseGrid grid, Towards towards)
     public IReadOnlyCollection<Station> Touched => touched;
 
     /// <summary>The poses from a start to a goal, between which it slides or turns; null when there is no way, or the effort is spent.</summary>
-    public IReadOnlyList<Pose>? Find(IReadOnlyList<Spot> starts, IReadOnlyList<Spot> goals, double along, Effort effort)
+    public IReadOnlyList<Pose>? Find(IReadOnlyList<Spot> starts, double along, Effort effort)
     {
         foreach (var start in starts)
         {
@@ -31,19 +34,15 @@ internal sealed class PoseSearch(PoseGrid grid, Towards towards)
         double least = double.MaxValue;
         while (queue.TryDequeue(out var stretch, out double order) && !effort.IsSpent)
         {
+            if (stretch.IsThere)
+            {
+                return Poses(stretch);
+            }
+
             if (order - stretch.Cost < least)
             {
                 least = order - stretch.Cost;
                 Nearest = new Pose(stretch.X, stretch.Row.Y, grid.Radians(stretch.Row.Angle));
-            }
-
-            foreach (var goal in goals)
-            {
-                double x = stretch.Nearest(goal.At.X);
-                if (Apart(x - goal.At.X, stretch.Row.Y - goal.At.Y) <= Math.Max(goal.Radius, grid.Step))
-                {
-                    return Poses(stretch, x);
-                }
             }
 
             GoOn(stretch);
@@ -119,13 +118,15 @@ internal sealed class PoseSearch(PoseGrid grid, Towards towards)
         stretch.IsSeen = true;
         stretch.Before = before;
         stretch.X = best;
+        stretch.IsThere = away <= 0;
         stretch.Cost = cost + Math.Abs(best - x);
-        queue.Enqueue(stretch, stretch.Cost + away);
+        queue.Enqueue(stretch, stretch.Cost + (Greed * away));
     }
 
-    private List<Pose> Poses(Stretch last, double x)
+    private List<Pose> Poses(Stretch last)
     {
         var poses = new List<Pose>();
+        double x = last.X;
         for (var stretch = last; stretch is not null; stretch = stretch.Before)
         {
             x = stretch.Nearest(x);

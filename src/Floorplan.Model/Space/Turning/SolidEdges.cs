@@ -47,6 +47,15 @@ public sealed class SolidEdges
     /// <summary>Without the edges of some things.</summary>
     public SolidEdges Without(Func<Station, bool> isGone) => new(edges.Where(e => e.Of is null || !isGone(e.Of)));
 
+    /// <summary>Whether no edge comes into a rectangle.</summary>
+    /// <param name="angle">Of its long side, radians.</param>
+    internal bool IsFree(LongBox box, Coordinate middle, double angle, Station? itself)
+    {
+        var row = new PoseRow(0, 0, middle.Y);
+        row.Fill(this, new TurnedBox(box, ((angle % Math.PI) + Math.PI) % Math.PI), middle.X, middle.X, itself);
+        return row.Stretches.Count > 0;
+    }
+
     internal ReadOnlySpan<SolidEdge> From(double bottom)
     {
         int first = Array.BinarySearch(low, bottom - tallest);
