@@ -56,7 +56,9 @@ internal sealed class CarryGrid
     /// <summary>From the middle of a cell to the nearest wall, in mm.</summary>
     public double FromWalls(int cell) => isOpen[cell] ? double.MaxValue : fromWalls[cell];
 
-    public int At(Coordinate place) => (Math.Clamp((int)((place.Y - corner.Y) / Cell), 0, Deep - 1) * Wide) + Math.Clamp((int)((place.X - corner.X) / Cell), 0, Wide - 1);
+    public int At(Coordinate place) => At(place.X, place.Y);
+
+    public int At(double x, double y) => (Math.Clamp((int)((y - corner.Y) / Cell), 0, Deep - 1) * Wide) + Math.Clamp((int)((x - corner.X) / Cell), 0, Wide - 1);
 
     public Coordinate Middle(int cell) => new(corner.X + (((cell % Wide) + 0.5) * Cell), corner.Y + (((cell / Wide) + 0.5) * Cell));
 

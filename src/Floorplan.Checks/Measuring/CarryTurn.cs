@@ -44,7 +44,7 @@ internal sealed class CarryTurn(Plan plan, Effort effort)
         return new Moving(edges, finest, effort).Go(new Move(box, frame, [start], [])
         {
             Itself = thing,
-            Away = (x, y) => field.Away[Grid.At(new Coordinate(x, y))],
+            Away = (x, y) => field.Away[Grid.At(x, y)],
         });
     }
 }

@@ -24,7 +24,7 @@ public sealed record Move(LongBox Box, Envelope Frame, IReadOnlyList<Spot> Start
 /// <param name="HasRoom">It passes even taken too large, so that no tolerance is in the answer.</param>
 /// <param name="Poses">From start to goal; empty when there is no way or the answer is not sure.</param>
 /// <param name="Nearest">The pose that came nearest to the goal; null when there was none to start from.</param>
-/// <param name="Touched">Things that kept it from going on.</param>
+/// <param name="Touched">Things that kept it from going on, when it does not pass.</param>
 public sealed record Moved(bool Goes, bool IsSure, bool HasRoom, IReadOnlyList<Pose> Poses, Pose? Nearest, IReadOnlyCollection<Station> Touched)
 {
     /// <summary>The floor that it sweeps, from pose to pose.</summary>
@@ -93,7 +93,7 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     private static Towards Guided(Func<double, double, double> away)
     {
         const double Apart = 500;
-        const int MostPlaces = 24;
+        const int MostPlaces = 12;
         return (y, west, east, x) =>
         {
             (double X, double Away) best = (x, away(x, y));
@@ -171,7 +171,7 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
 
     private Moved Look(Move move, LongBox box, double step, Effort share)
     {
-        var search = new PoseSearch(new PoseGrid(edges, box, move, step, share), move.Away is { } away ? Guided(away) : Straight(move.Goals, step));
+        var search = new PoseSearch(new PoseGrid(edges, box, move, step, share), move.Away is { } away ? Guided(away) : Straight(move.Goals, step), box.Width < move.Box.Width);
         var poses = search.Find(move.Starts, move.Along, share);
         return new Moved(poses is not null, true, poses is not null && box.Width > move.Box.Width, poses ?? [], search.Nearest, search.Touched);
     }

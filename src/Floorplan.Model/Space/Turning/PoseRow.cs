@@ -24,16 +24,17 @@ internal sealed class PoseRow(int angle, int line, double y)
     public int Fill(SolidEdges edges, TurnedBox box, double west, double east, Station? itself)
     {
         int looked = 0;
+        double bottom = y - box.HalfHeight, top = y + box.HalfHeight;
         var blocked = new List<(double West, double East)>();
-        foreach (ref readonly var edge in edges.From(y - box.HalfHeight))
+        foreach (ref readonly var edge in edges.From(bottom))
         {
             looked++;
-            if (Math.Min(edge.A.Y, edge.B.Y) >= y + box.HalfHeight)
+            if (edge.Low >= top)
             {
                 break;
             }
 
-            if ((edge.Of is null || !ReferenceEquals(edge.Of, itself)) && box.IsBlocked(edge, y, out double from, out double to))
+            if (edge.High > bottom && (edge.Of is null || !ReferenceEquals(edge.Of, itself)) && box.IsBlocked(edge, y, out double from, out double to))
             {
                 blocked.Add((from, to));
                 if (edge.Of is { } thing)

@@ -9,7 +9,8 @@ internal delegate (double X, double Away) Towards(double y, double west, double 
 /// The way of a rectangle from pose to pose: from a stretch of one line to the stretches beside it on the next line or at the next angle,
 /// nearest to the goal first (A*). A step moves no point of the rectangle by more than about a step of the grid.
 /// </summary>
-internal sealed class PoseSearch(PoseGrid grid, Towards towards)
+/// <param name="notes">Whether it takes note of what is in the way.</param>
+internal sealed class PoseSearch(PoseGrid grid, Towards towards, bool notes)
 {
     /// <summary>The distance still to go weighs so much more than that gone: any way will do, not the shortest.</summary>
     private const double Greed = 4;
@@ -94,7 +95,7 @@ internal sealed class PoseSearch(PoseGrid grid, Towards towards)
 
     private void Cross(Stretch from, PoseRow row, double cost)
     {
-        foreach (var (west, east, thing) in row.Things)
+        foreach (var (west, east, thing) in notes ? row.Things : [])
         {
             if (west <= from.East + grid.Step && east >= from.West - grid.Step)
             {

@@ -33,7 +33,7 @@ internal sealed class TurnedBox
     {
         west = east = 0;
         double reach = HalfHeight - Touch;
-        double start = y - edge.A.Y, climb = edge.A.Y - edge.B.Y, run = edge.B.X - edge.A.X;
+        double start = y - edge.AY, climb = edge.AY - edge.BY, run = edge.BX - edge.AX;
         double from = 0, to = 1;
         if (Math.Abs(climb) < Flat)
         {
@@ -63,7 +63,7 @@ internal sealed class TurnedBox
             west = atWest > from && atWest < to ? Math.Min(west, West(atWest)) : west;
         }
 
-        double x = edge.A.X;
+        double x = edge.AX;
         west += x + Touch;
         east += x - Touch;
         return west < east;
