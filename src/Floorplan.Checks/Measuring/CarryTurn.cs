@@ -22,6 +22,9 @@ internal sealed class CarryTurn(Plan plan, Effort effort)
     /// <summary>About a quarter of a second.</summary>
     private const long MostEffort = 8_000_000;
 
+    /// <summary>Lines along the shell are fewest.</summary>
+    private double Along => plan.Shell.Outside.EnvelopeInternal is { } box && box.Width >= box.Height ? 0 : Math.PI / 2;
+
     public CarryGrid Grid { get; } = new(plan);
 
     /// <summary>For all questions about one plan.</summary>
@@ -41,7 +44,7 @@ internal sealed class CarryTurn(Plan plan, Effort effort)
         var start = solid == upright ? new Spot(at, 0, alongX ? 0 : Math.PI / 2) : new Spot(at, upright.Broad / 2);
         var frame = plan.Shell.Outside.EnvelopeInternal.Copy();
         frame.ExpandBy(box.Length);
-        return new Moving(edges, finest, effort).Go(new Move(box, frame, [start], [])
+        return new Moving(edges, finest, effort).Go(new Move(box, frame, [start], [], Along)
         {
             Itself = thing,
             Away = (x, y) => field.Away[Grid.At(x, y)],

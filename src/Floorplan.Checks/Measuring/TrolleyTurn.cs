@@ -56,6 +56,12 @@ internal sealed class TrolleyTurn(Plan plan)
         double near = Math.Min(Near(box), stretch.From.Distance(stretch.To) / 3);
         var frame = stretch.Box.Copy();
         frame.ExpandBy(box.Length + box.Width);
+
+        // Out of doors it goes no farther than to be half through a door: all round is free, and looking there takes long.
+        var building = plan.Shell.Outside.EnvelopeInternal.Copy();
+        building.ExpandBy(box.Length / 2);
+        building.ExpandToInclude(stretch.Box);
+        frame = frame.Intersection(building);
         var around = frame.Copy();
         around.ExpandBy(box.Diagonal);
         var moving = new Moving(Edges(box.Width).Within(around), Finest, effort);

@@ -39,7 +39,7 @@ internal sealed class TrolleyCannotTurn : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("length of a trolley when the plan does not say it", UsualLength, LimitUnit.Millimetres, Sources[2], Severity.Warning)];
 
-    public override string Bad => Unit(740);
+    public override string Bad => Unit(720);
 
     public override string Good => Unit(1200);
 

@@ -9,11 +9,17 @@ namespace Floorplan.Model.Space.Turning;
 /// <param name="Frame">Its middle stays in here.</param>
 /// <param name="Starts">It starts at any of them.</param>
 /// <param name="Goals">It should come to any of them.</param>
-/// <param name="Along">The angle at which it most likely starts, radians.</param>
+/// <param name="Along">The angle at which it most likely starts, radians; lines are looked at from west to east or from south to north, whichever is nearer to it.</param>
 public sealed record Move(LongBox Box, Envelope Frame, IReadOnlyList<Spot> Starts, IReadOnlyList<Spot> Goals, double Along = 0)
 {
     /// <summary>Mm from a place to the goal as the way leads there, and 0 where it is reached; null takes <see cref="Goals"/> and the straight line.</summary>
     public Func<double, double, double>? Away { get; init; }
+
+    internal Move Crossed => new(Box, new Envelope(Frame.MinY, Frame.MaxY, Frame.MinX, Frame.MaxX), [.. Starts.Select(s => s.Crossed)], [.. Goals.Select(s => s.Crossed)], Pose.Cross(Along))
+    {
+        Away = Away is { } away ? (x, y) => away(y, x) : null,
+        Itself = Itself,
+    };
 
     /// <summary>The thing that is moved: its own edges are not in its way.</summary>
     public Station? Itself { get; init; }
@@ -52,8 +58,8 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     /// <summary>Longer things are looked at with coarser steps: their ends move by a part of their length. Own bound.</summary>
     private const double LeastPartOfLength = 1 / 250.0;
 
-    /// <summary>One question takes no more of the effort than this; own bound.</summary>
-    public long MostOnce { get; init; } = 2_000_000;
+    /// <summary>The finest look at one question takes no more of the effort than this, and all the coarser ones together less; own bound.</summary>
+    public long MostOnce { get; init; } = 1_500_000;
 
     /// <summary>In mm on every side for this rectangle.</summary>
     public double Tolerance(LongBox box) => Finest(box) * (CutIn + Missed);
@@ -65,10 +71,13 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
             return new Moved(true, false, false, [], null, []);
         }
 
-        var share = effort.Share(MostOnce);
-        var moved = Go(move, share);
-        effort.Settle(share, MostOnce);
-        return moved;
+        if (Math.Abs(Math.Sin(move.Along)) > Math.Abs(Math.Cos(move.Along)) + 1e-9)
+        {
+            var crossed = new Moving(edges.Crossed, finest, effort) { MostOnce = MostOnce }.Go(move.Crossed);
+            return crossed with { Poses = [.. crossed.Poses.Select(p => p.Crossed)], Nearest = crossed.Nearest?.Crossed };
+        }
+
+        return Refine(move);
     }
 
     /// <summary>To the nearest spot; where a stretch comes within its radius, or within a step of it, it is there.</summary>
@@ -111,28 +120,27 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
 
     private double Finest(LongBox box) => Math.Max(finest, box.Length * LeastPartOfLength);
 
-    private Moved Go(Move move, Effort share)
+    /// <summary>
+    /// Most things pass, and most with room to spare: that is looked at before what does not pass at all. A coarse look that takes too long says
+    /// nothing, and a finer one follows.
+    /// </summary>
+    private Moved Refine(Move move)
     {
-        // Most things pass, and most with room to spare: that is looked at before what does not pass at all.
         double finest = Finest(move.Box);
-        Moved? moved = null;
-        foreach (var (step, tooLarge) in new[] { (4, true), (2, true), (4, false), (2, false), (1, false) })
+        foreach (var (steps, tooLarge) in new[] { (4, true), (2, true), (4, false), (2, false) })
         {
-            moved = tooLarge
-                ? Look(move with { Starts = Roomy(move, step * finest) }, move.Box.Grown(step * finest * CutIn), step * finest, share)
-                : Look(move, move.Box.Grown(-step * finest * Missed), step * finest, share);
-            if (share.IsSpent)
-            {
-                return moved with { Goes = true, IsSure = false, HasRoom = false, Poses = [] };
-            }
-
-            if (moved.Goes == tooLarge)
+            double step = steps * finest;
+            var moved = tooLarge
+                ? Look(move with { Starts = Roomy(move, step) }, move.Box.Grown(step * CutIn), step, MostOnce / (2 * steps))
+                : Look(move, move.Box.Grown(-step * Missed), step, MostOnce / (2 * steps));
+            if (moved.IsSure && moved.Goes == tooLarge)
             {
                 return moved;
             }
         }
 
-        return moved!;
+        var last = Look(move, move.Box.Grown(-finest * Missed), finest, MostOnce);
+        return last.IsSure ? last : last with { Goes = true };
     }
 
     /// <summary>
@@ -169,10 +177,12 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
         return spots;
     }
 
-    private Moved Look(Move move, LongBox box, double step, Effort share)
+    private Moved Look(Move move, LongBox box, double step, long most)
     {
+        var share = effort.Share(most);
         var search = new PoseSearch(new PoseGrid(edges, box, move, step, share), move.Away is { } away ? Guided(away) : Straight(move.Goals, step), box.Width < move.Box.Width);
         var poses = search.Find(move.Starts, move.Along, share);
-        return new Moved(poses is not null, true, poses is not null && box.Width > move.Box.Width, poses ?? [], search.Nearest, search.Touched);
+        effort.Settle(share, most);
+        return new Moved(poses is not null, poses is not null || !share.IsSpent, poses is not null && box.Width > move.Box.Width, poses ?? [], search.Nearest, search.Touched);
     }
 }

@@ -8,6 +8,11 @@ namespace Floorplan.Model.Space.Turning;
 /// <param name="Angle">Of its long side from east, anticlockwise, in radians from 0 to pi.</param>
 public readonly record struct Pose(double X, double Y, double Angle)
 {
+    /// <summary>With east and north changed over.</summary>
+    internal Pose Crossed => new(Y, X, Cross(Angle));
+
+    internal static double Cross(double angle) => ((((Math.PI / 2) - angle) % Math.PI) + Math.PI) % Math.PI;
+
     public Polygon Outline(LongBox box)
     {
         var (sin, cos) = Math.SinCos(Angle);
@@ -41,4 +46,7 @@ public readonly record struct LongBox
 /// <summary>A place that the middle of a rectangle starts from or should come to.</summary>
 /// <param name="Radius">As near as this will do, in mm.</param>
 /// <param name="Angle">The one angle that it starts at, or null for any; a goal takes any.</param>
-public readonly record struct Spot(Coordinate At, double Radius, double? Angle = null);
+public readonly record struct Spot(Coordinate At, double Radius, double? Angle = null)
+{
+    internal Spot Crossed => new(new Coordinate(At.Y, At.X), Radius, Angle is { } angle ? Pose.Cross(angle) : null);
+}

@@ -3,7 +3,10 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Model.Space.Turning;
 
-/// <summary>Lines across a part of the plan, and angles, in which a rectangle is looked at; each is worked out when first asked for.</summary>
+/// <summary>
+/// Lines across a part of the plan, and angles, in which a rectangle is looked at; each is worked out when first asked for. They lie alike on
+/// both sides of the middle, so that a plan seen in a mirror has the same answer.
+/// </summary>
 internal sealed class PoseGrid
 {
     /// <summary>Angles are a multiple of this, so that square to the plan, across it and halfway are among them.</summary>
@@ -13,6 +16,7 @@ internal sealed class PoseGrid
 
     private readonly SolidEdges edges;
     private readonly Envelope frame;
+    private readonly double middle;
     private readonly Effort effort;
     private readonly Station? itself;
     private readonly TurnedBox?[] turned;
@@ -22,6 +26,7 @@ internal sealed class PoseGrid
     public PoseGrid(SolidEdges edges, LongBox box, Move move, double step, Effort effort)
     {
         (this.edges, this.effort, frame, itself) = (edges, effort, move.Frame, move.Itself);
+        middle = (frame.MinY + frame.MaxY) / 2;
         Box = box;
         Step = step;
         double turns = Math.PI * box.Length / 2 / step / AnglesBy;
@@ -42,14 +47,14 @@ internal sealed class PoseGrid
 
     public double Radians(int angle) => Math.PI * angle / Angles;
 
-    public int LineAt(double y) => (int)Math.Round((y - frame.MinY) / Step);
+    public int LineAt(double y) => (int)Math.Round((y - middle) / Step);
 
     /// <summary>Null off the frame.</summary>
     public PoseRow? Row(int angle, int line)
     {
         angle = (angle + Angles) % Angles;
-        double y = frame.MinY + (line * Step);
-        if (line < 0 || y > frame.MaxY)
+        double y = middle + (line * Step);
+        if (y < frame.MinY || y > frame.MaxY)
         {
             return null;
         }

@@ -58,12 +58,11 @@ internal sealed class PoseSearch(PoseGrid grid, Towards towards, bool notes)
     {
         double radius = Math.Max(start.Radius, grid.Step);
         int most = Math.Max(1, (int)(radius / grid.Step));
-        int by = Math.Max(1, most / 2);
         int middle = grid.LineAt(start.At.Y);
         var angles = start.Angle is { } one ? [grid.AngleAt(one)] : grid.SomeAngles(along);
         foreach (int angle in angles)
         {
-            for (int line = middle - most; line <= middle + most; line += by)
+            foreach (int line in new[] { 0, -most / 2, most / 2, -most, most }.Distinct().Select(l => middle + l))
             {
                 foreach (var stretch in grid.Row(angle, line)?.Stretches ?? [])
                 {

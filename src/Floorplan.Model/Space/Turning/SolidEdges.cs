@@ -27,12 +27,17 @@ public sealed class SolidEdges
     /// <summary>How far the tallest edge reaches up the plan: an edge that begins lower than this below a strip cannot reach it.</summary>
     private readonly double tallest;
 
+    private SolidEdges? crossed;
+
     public SolidEdges(IEnumerable<SolidEdge> edges)
     {
         this.edges = [.. edges.OrderBy(e => e.Low)];
         low = [.. this.edges.Select(e => e.Low)];
         tallest = this.edges.Select(e => e.High - e.Low).DefaultIfEmpty(0).Max();
     }
+
+    /// <summary>With east and north changed over.</summary>
+    internal SolidEdges Crossed => crossed ??= new SolidEdges(edges.Select(e => new SolidEdge(e.AY, e.AX, e.BY, e.BX, e.Of))) { crossed = this };
 
     /// <summary>Faces of all walls, with holes where <paramref name="isOpen"/>; the ground outside is free.</summary>
     public static IEnumerable<SolidEdge> OfWalls(Plan plan, Func<Opening, bool> isOpen) =>
