@@ -3,7 +3,6 @@ using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
-using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Measuring;
 

@@ -1,5 +1,4 @@
 using Floorplan.Model;
-using Floorplan.Model.Openings;
 using Floorplan.Model.Space;
 using Floorplan.Model.Space.Turning;
 using NetTopologySuite.Geometries;
