@@ -18,8 +18,8 @@ internal sealed class CarryTurn(Plan plan, Effort effort)
     /// <summary>The same past other things, which are more easily shifted than walls: 40 mm. Own assumption.</summary>
     public const double PastOthers = 25;
 
-    /// <summary>About a quarter of a second.</summary>
-    private const long MostEffort = 8_000_000;
+    /// <summary>Edges looked at for all things of a plan; about half a second. What is over is taken as passing.</summary>
+    private const long MostEffort = 20_000_000;
 
     /// <summary>Lines along the shell are fewest.</summary>
     private double Along => plan.Shell.Outside.EnvelopeInternal is { } box && box.Width >= box.Height ? 0 : Math.PI / 2;

@@ -58,7 +58,7 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     /// <summary>Longer things are looked at with coarser steps: their ends move by a part of their length. Own bound.</summary>
     private const double LeastPartOfLength = 1 / 250.0;
 
-    /// <summary>The finest look at one question takes no more of the effort than this, and all the coarser ones together less; own bound.</summary>
+    /// <summary>One look at a question takes no more of the effort than this, and there are three at most besides short ones; own bound.</summary>
     public long MostOnce { get; init; } = 1_500_000;
 
     /// <summary>In mm on every side for this rectangle.</summary>
@@ -132,7 +132,7 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
             double step = steps * finest;
             var moved = tooLarge
                 ? Look(move with { Starts = Roomy(move, step) }, move.Box.Grown(step * CutIn), step, MostOnce / (2 * steps))
-                : Look(move, move.Box.Grown(-step * Missed), step, MostOnce / (2 * steps));
+                : Look(move, move.Box.Grown(-step * Missed), step, MostOnce);
             if (moved.IsSure && moved.Goes == tooLarge)
             {
                 return moved;
