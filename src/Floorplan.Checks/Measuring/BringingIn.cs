@@ -13,24 +13,23 @@ public sealed record BroughtIn(Station Station, IReadOnlyList<Station> Ahead, Op
 /// <summary>
 /// In which order things can be carried in past those that stand already. Found backwards: whatever can be carried out is taken out, until
 /// nothing is left; the last out goes in first. What can get out past many can get out past fewer, so it does not matter which is tried first.
-/// A thing is taken as a disc of its smallest side, carried at floor height past everything that stands on the floor: what is found to be
-/// stuck is stuck, but turning a long thing between others may need more floor than is looked for.
+/// A thing is carried at floor height past everything that stands on the floor, first looked at as a disc of its smallest side and then as the
+/// rectangle that it is, slid and turned. Both err to the kind side: what is found to be stuck is stuck.
 /// </summary>
 /// <param name="Steps">First in comes first. Things on wheels, hung, or low enough to step on come last: they are in nobody's way.</param>
 /// <param name="Stuck">Things that go in alone, but block each other whatever comes first; in the order of the file.</param>
 public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<Station> Stuck)
 {
-    public static BringingIn Of(Plan plan)
+    public static BringingIn Of(Plan plan) => Of(plan, new WayIn(plan));
+
+    internal static BringingIn Of(Plan plan, WayIn way)
     {
-        var way = new WayIn(plan);
         var first = new List<BroughtIn>();
         var carried = new List<Station>();
         var last = new List<BroughtIn>();
         foreach (var station in plan.Stations)
         {
-            var solid = Solid.Of(station);
-            var at = station.Bounds.Centre.Coordinate;
-            if (way.Decisive(station.Room) is { } wall && !way.Fits(solid, station.Room, at) && !solid.Tipped.Any(t => way.Fits(t, station.Room, at)))
+            if (!Sides(station).Any(s => way.PassesDoors(station, s)) && way.LeftOpen(station) is { } wall)
             {
                 first.Add(new BroughtIn(station, [], wall));
             }
@@ -47,7 +46,19 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
         var rounds = new List<List<BroughtIn>>();
         if (carried.Count > 0)
         {
-            new CarryingOut(plan, carried).TakeOut(carried, rounds);
+            var carrying = new CarryingOut(plan, way, carried);
+            carrying.TakeOut(carried, rounds);
+
+            // What does not turn even alone goes in first, and the others past it.
+            var alone = carried.Where(c => !Sides(c).Any(s => way.Fits(c, s))).Select(c => new BroughtIn(c, [], way.LeftOpen(c))).Where(b => b.Wall is not null).ToList();
+            if (alone.Count > 0)
+            {
+                first.AddRange(alone);
+                first.Sort((a, b) => a.Station.Item.CompareTo(b.Station.Item));
+                carried.RemoveAll(c => alone.Exists(b => ReferenceEquals(b.Station, c)));
+                carrying.LeaveOut(alone.Select(b => b.Station));
+                carrying.TakeOut(carried, rounds);
+            }
         }
 
         rounds.Reverse();
@@ -55,4 +66,6 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
             [.. first, .. rounds.SelectMany(r => r.OrderByDescending(b => CarryingOut.Radius(b.Station)).ThenBy(b => b.Station.Item)), .. last],
             carried);
     }
+
+    private static IEnumerable<Solid> Sides(Station station) => Solid.Of(station).Tipped.Prepend(Solid.Of(station));
 }

@@ -56,7 +56,9 @@ internal sealed class CarryGrid
     /// <summary>From the middle of a cell to the nearest wall, in mm.</summary>
     public double FromWalls(int cell) => isOpen[cell] ? double.MaxValue : fromWalls[cell];
 
-    public int At(Coordinate place) => (Math.Clamp((int)((place.Y - corner.Y) / Cell), 0, Deep - 1) * Wide) + Math.Clamp((int)((place.X - corner.X) / Cell), 0, Wide - 1);
+    public int At(Coordinate place) => At(place.X, place.Y);
+
+    public int At(double x, double y) => (Math.Clamp((int)((y - corner.Y) / Cell), 0, Deep - 1) * Wide) + Math.Clamp((int)((x - corner.X) / Cell), 0, Wide - 1);
 
     public Coordinate Middle(int cell) => new(corner.X + (((cell % Wide) + 0.5) * Cell), corner.Y + (((cell / Wide) + 0.5) * Cell));
 
@@ -73,8 +75,8 @@ internal sealed class CarryGrid
         }
     }
 
-    /// <summary>For each cell the largest radius of a disc that can go from it to the open air past these things.</summary>
-    public double[] WidestOut(IEnumerable<Station> things)
+    /// <summary>For each cell the largest radius of a disc that can go from it to the open air past these things, and how long its way is.</summary>
+    public OutField WidestOut(IEnumerable<Station> things)
     {
         var taken = new bool[Wide * Deep];
         foreach (var thing in things)
@@ -84,8 +86,10 @@ internal sealed class CarryGrid
 
         double[] fromThings = DistanceField.Of(taken, Wide, Deep, Cell);
         double[] widest = new double[Wide * Deep];
+        double[] away = new double[Wide * Deep];
+        Array.Fill(away, OutField.Nowhere);
         var queue = new PriorityQueue<int, double>();
-        Reach(0, double.MaxValue);
+        Reach(0, double.MaxValue, 0);
         while (queue.TryDequeue(out int cell, out double minus))
         {
             if (-minus < widest[cell])
@@ -95,17 +99,17 @@ internal sealed class CarryGrid
 
             foreach (int next in Beside(cell))
             {
-                Reach(next, Math.Min(widest[cell], isOpen[next] ? double.MaxValue : Math.Min(fromWalls[next], fromThings[next])));
+                Reach(next, Math.Min(widest[cell], isOpen[next] ? double.MaxValue : Math.Min(fromWalls[next], fromThings[next])), isOpen[next] ? 0 : away[cell] + Cell);
             }
         }
 
-        return widest;
+        return new OutField(widest, away);
 
-        void Reach(int cell, double radius)
+        void Reach(int cell, double radius, double mm)
         {
             if (radius > widest[cell])
             {
-                widest[cell] = radius;
+                (widest[cell], away[cell]) = (radius, mm);
                 queue.Enqueue(cell, -radius);
             }
         }
@@ -131,4 +135,13 @@ internal sealed class CarryGrid
             }
         }
     }
+}
+
+/// <summary>What each cell of a grid has to the open air.</summary>
+/// <param name="Widest">Largest radius of a disc that can go there, in mm.</param>
+/// <param name="Away">Length of the way that the widest disc goes, in mm; 0 in the open.</param>
+internal sealed record OutField(double[] Widest, double[] Away)
+{
+    /// <summary>Farther than any way.</summary>
+    public const double Nowhere = 1e9;
 }

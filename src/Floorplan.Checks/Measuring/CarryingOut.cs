@@ -1,6 +1,7 @@
 using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Model;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
@@ -10,13 +11,17 @@ namespace Floorplan.Checks.Measuring;
 /// <summary>Carries things out of a finished unit, one after another.</summary>
 internal sealed class CarryingOut
 {
+    private readonly WayIn way;
     private readonly CarryGrid grid;
+    private readonly IReadOnlyList<SolidEdge> walls;
     private readonly STRtree<Station> standing = new();
     private readonly HashSet<Station> inside;
 
-    public CarryingOut(Plan plan, IReadOnlyList<Station> things)
+    public CarryingOut(Plan plan, WayIn way, IReadOnlyList<Station> things)
     {
-        grid = new CarryGrid(plan);
+        this.way = way;
+        grid = way.Turn.Grid;
+        walls = [.. SolidEdges.OfWalls(plan, CarryTurn.IsWay)];
         inside = new HashSet<Station>(things, ReferenceEqualityComparer.Instance);
         foreach (var thing in things)
         {
@@ -38,12 +43,13 @@ internal sealed class CarryingOut
         List<BroughtIn> before = [];
         while (left.Count > 0)
         {
-            double[] widest = grid.WidestOut(left);
+            var field = grid.WidestOut(left);
+            var edges = new SolidEdges(walls.Concat(SolidEdges.OfThings(left)));
             var round = new List<BroughtIn>();
             foreach (var thing in left)
             {
                 var blockers = new HashSet<Station>(ReferenceEqualityComparer.Instance);
-                if (GetsOut(thing, widest, blockers))
+                if (DiscGetsOut(thing, field.Widest, blockers) && Turns(thing, field, edges, blockers))
                 {
                     var ahead = denied.GetValueOrDefault(thing);
                     round.Add(new BroughtIn(thing, [.. before.Select(b => b.Station).Where(s => ahead?.Contains(s) == true).OrderBy(s => s.Item)], null));
@@ -69,7 +75,7 @@ internal sealed class CarryingOut
     }
 
     /// <summary>Searches only round the thing itself: once it is where any thing of its breadth can go on, it is out.</summary>
-    private bool GetsOut(Station thing, double[] widest, HashSet<Station> blockers)
+    private bool DiscGetsOut(Station thing, double[] widest, HashSet<Station> blockers)
     {
         double radius = Radius(thing) - grid.Cell;
         int start = grid.At(thing.Bounds.Centre.Coordinate);
@@ -100,6 +106,39 @@ internal sealed class CarryingOut
 
         return false;
     }
+
+    /// <summary>Long as it is: upright, or else on a side on which it passes all doors.</summary>
+    private bool Turns(Station thing, OutField field, SolidEdges edges, HashSet<Station> blockers)
+    {
+        var upright = Solid.Of(thing);
+        if (thing.Diameter is not null)
+        {
+            return true;
+        }
+
+        // Nothing to start from upright is a thing placed into another, which is another mistake; on its side it may have no room just there.
+        bool goesUpright = way.PassesDoors(thing, upright);
+        foreach (var solid in upright.Tipped.Prepend(upright).Distinct().Where(s => way.PassesDoors(thing, s)))
+        {
+            var moved = way.Turn.Out(edges, field, thing, solid, CarryTurn.PastOthers);
+            if (moved.Goes || (moved.Nearest is null && (solid == upright || !goesUpright)))
+            {
+                if (moved.HasRoom)
+                {
+                    way.NoteTurned(thing, solid);
+                }
+
+                return true;
+            }
+
+            blockers.UnionWith(moved.Touched);
+        }
+
+        return false;
+    }
+
+    /// <summary>They stand already, because they came before a wall.</summary>
+    public void LeaveOut(IEnumerable<Station> things) => inside.ExceptWith(things);
 
     private bool IsFree(Station thing, Coordinate middle, Envelope own, double radius, HashSet<Station> blockers)
     {

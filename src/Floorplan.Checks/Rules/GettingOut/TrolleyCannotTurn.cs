@@ -2,15 +2,13 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;
-using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
+using Floorplan.Model.Space.Turning;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Operation.Buffer;
-using NetTopologySuite.Operation.OverlayNG;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
-/// <summary>Trolleys on their real way, at every bend of it: room to spin, or a corner that their length goes round.</summary>
+/// <summary>Trolleys on their real way, at every bend of it: slid and turned on their castors over all the floor that lies there.</summary>
 internal sealed class TrolleyCannotTurn : Rule
 {
     /// <summary>A platform trolley of 600 x 900 mm; common practice, no source.</summary>
@@ -18,25 +16,14 @@ internal sealed class TrolleyCannotTurn : Rule
 
     private const double UsualWidth = 600;
 
-    /// <summary>A gentler bend is steered through.</summary>
-    private const double LeastBend = 60;
-
     /// <summary>The trolley keeps this far off walls on both sides together, mm; own assumption.</summary>
     private const double Clearance = 20;
-
-    /// <summary>Wider passages than this are as good as open floor, mm.</summary>
-    private const double Wide = 6000;
-
-    /// <summary>Degrees by which a way may lead aslant through a passage.</summary>
-    private const int MostSlant = 20;
-
-    private static readonly Mover Probe = new("a probe", 1, 1900);
 
     public override string Name => "trolley-cannot-turn";
 
     public override RuleGroup Group => RuleGroup.GettingOut;
 
-    public override string Says => "On its way a trolley comes to a corner that is too tight for its length, and there is no room near it to spin. Passages are taken as meeting at a right angle.";
+    public override string Says => "On its way a trolley comes to a corner that it cannot be slid or turned round, though all the free floor near the corner is used: doorways, side passages to back into, and room to spin.";
 
     public override string Why => "A loaded trolley that has to be lifted round a corner takes two people and a back.";
 
@@ -44,14 +31,15 @@ internal sealed class TrolleyCannotTurn : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("geometry: the longest rectangle round a right-angled corner, as the ladder problem of textbooks", Origin.CommonPractice),
+        new("geometry: a rigid rectangle on castors, moved pose by pose; the search agrees with the textbook problem of a ladder or rectangle round a corner", Origin.CommonPractice),
+        new("the search lets pass what is up to 16 mm too large on a side, and for a trolley longer than 2.5 m up to 1/150 of its length", Origin.OwnAssumption),
         new("platform trolley 600 x 900 mm, common practice", Origin.CommonPractice),
         new("10 mm free on either side", Origin.OwnAssumption),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("length of a trolley when the plan does not say it", UsualLength, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits => [new("length of a trolley when the plan does not say it", UsualLength, LimitUnit.Millimetres, Sources[2], Severity.Warning)];
 
-    public override string Bad => Unit(740);
+    public override string Bad => Unit(720);
 
     public override string Good => Unit(1200);
 
@@ -62,16 +50,17 @@ internal sealed class TrolleyCannotTurn : Rule
             yield break;
         }
 
+        var turn = new TrolleyTurn(context.Plan);
         foreach (var leg in context.Space.LegRoutes.Where(l => l is { Leg.Carriage.Kind: CarriageKind.Trolley, Route: not null }))
         {
-            double width = (leg.Leg.Carriage.Width?.Millimetres ?? UsualWidth) + Clearance;
+            double width = leg.Leg.Carriage.Width?.Millimetres ?? UsualWidth;
             double length = leg.Leg.Carriage.Length?.Millimetres ?? usual.Value;
-            if (Tightest(context.Space, leg.Route!, width, length) is { } tight)
+            if (Tightest(context, turn, leg.Route!, width, length) is { } tight)
             {
                 var stops = new[] { leg.Leg.From, leg.Leg.To }.Where(s => s is not OutsideStop).Select(s => s.Name);
                 var finding = CheckContext.Find(
                     this, usual, tight.Passes, [.. stops.Distinct()],
-                    $"a trolley {context.Text(width - Clearance)} wide and {context.Text(length)} long from {Named.Of(leg.Leg.From)} to {Named.Of(leg.Leg.To)} cannot turn at the corner "
+                    $"a trolley {context.Text(width)} wide and {context.Text(length)} long from {Named.Of(leg.Leg.From)} to {Named.Of(leg.Leg.To)} cannot turn at the corner "
                         + $"{Say.Place(tight.At, context.Plan.Units)}: {context.Text(Math.Floor(tight.Passes))} goes round",
                     "widen the passage there, take a shorter trolley, or write its length behind its width: by trolley 600 wide 800 long", leg.Leg.Span, tight.At);
                 yield return leg.Leg.Carriage.Length is null ? finding : finding with { Limit = "the length of the trolley in this plan", LimitValue = length };
@@ -79,73 +68,14 @@ internal sealed class TrolleyCannotTurn : Rule
         }
     }
 
-    /// <summary>The corner that lets the shortest trolley pass, when that is shorter than this one; null when it turns everywhere.</summary>
-    private static (Coordinate At, double Passes)? Tightest(IFloorSpace space, Route route, double width, double length)
+    /// <summary>Where the way itself leaves less than the clearance, the trolley is taken without.</summary>
+    private static (Coordinate At, double Passes)? Tightest(CheckContext context, TrolleyTurn turn, Route route, double width, double length)
     {
-        double diagonal = Math.Sqrt((width * width) + (length * length));
-        Geometry? ground = null;
-        Geometry? spin = null;
-        (Coordinate At, double Passes)? tightest = null;
-        foreach (var bend in CornerTurn.Bends(route.Path, width, LeastBend))
-        {
-            ground ??= Ground(space, route);
-            double a = Across(ground, bend.Before, length / 2);
-            double b = Across(ground, bend.After, length / 2);
-            double passes = CornerTurn.Longest(a, b, width);
-            if (passes >= length - Tiers.Tolerance || Math.Max(a, b) >= diagonal || tightest is { } known && known.Passes <= passes)
-            {
-                continue;
-            }
-
-            spin ??= ground.Buffer(-diagonal / 2, new BufferParameters(4));
-            if (spin.IsEmpty || spin.Distance(Shape.Factory.CreatePoint(bend.At)) > length)
-            {
-                tightest = (bend.At, passes);
-            }
-        }
-
-        return tightest;
-    }
-
-    /// <summary>All floor that the way leads over, doorways included.</summary>
-    private static Geometry Ground(IFloorSpace space, Route route)
-    {
-        var rooms = route.Rooms.Where(r => r is not null).DistinctBy(r => r!.Id).Select(r => space.FreeFloor(r!, Probe));
-        var doors = route.Openings.Select(o => (Geometry)o.Reveal);
-
-        // The probe stays half a millimetre off the walls, so that floors and doorways would not quite meet.
-        var parts = rooms.Concat(doors).Select(g => g.Buffer(1, new BufferParameters(1, EndCapStyle.Square, JoinStyle.Mitre, 2))).ToArray();
-        return OverlayNGRobust.Union(Shape.Factory.BuildGeometry(parts));
-    }
-
-    /// <summary>Width of the passage a little before or behind the bend: the way may lead through it at a slant, so that the shortest line across is taken.</summary>
-    private static double Across(Geometry ground, Direction way, double off)
-    {
-        var at = new Coordinate(way.From.X + (way.X * off), way.From.Y + (way.Y * off));
-        double square = Math.Atan2(way.Y, way.X) + (Math.PI / 2);
-        double width = Wide;
-        for (int degrees = -MostSlant; degrees <= MostSlant; degrees += 2)
-        {
-            width = Math.Min(width, Chord(ground, at, square + (degrees * Math.PI / 180)));
-        }
-
-        return width;
-    }
-
-    /// <summary>Where the way ends sooner than that, or leaves the building, there is no passage to be tight.</summary>
-    private static double Chord(Geometry ground, Coordinate at, double angle)
-    {
-        double x = Math.Cos(angle) * Wide / 2;
-        double y = Math.Sin(angle) * Wide / 2;
-        var met = Shape.Factory.CreateLineString([new(at.X - x, at.Y - y), new(at.X + x, at.Y + y)]).Intersection(ground);
-        var here = Shape.Factory.CreatePoint(at);
-        double width = 0;
-        for (int i = 0; i < met.NumGeometries; i++)
-        {
-            width = Math.Max(width, met.GetGeometryN(i).Distance(here) <= 1 ? met.GetGeometryN(i).Length : 0);
-        }
-
-        return width == 0 ? Wide : width;
+        double free = width + Clearance;
+        var tight = turn.Tightest(route, new LongBox(length, free));
+        return tight is not null && context.Space.NarrowestAlong(route, free).WidthMm < free - Tiers.Tolerance
+            ? turn.Tightest(route, new LongBox(length, width))
+            : tight;
     }
 
     private static string Unit(int passage) => FormattableString.Invariant($"""

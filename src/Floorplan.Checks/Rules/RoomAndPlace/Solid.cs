@@ -1,3 +1,4 @@
+using Floorplan.Model.Openings;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Checks.Rules.RoomAndPlace;
@@ -13,6 +14,9 @@ internal readonly record struct Solid(double Broad, double Long, double High)
         double depth = station.Bounds.Depth.Millimetres;
         return new Solid(Math.Min(width, depth), Math.Max(width, depth), (station.Top - station.Bottom).Millimetres);
     }
+
+    /// <summary>An opening is wide and high enough for it, narrow side first.</summary>
+    public bool Passes(Opening opening) => High <= opening.Height.Millimetres && Broad <= opening.Width.Millimetres;
 
     /// <summary>The same box lying on each of its other sides.</summary>
     public IEnumerable<Solid> Tipped =>

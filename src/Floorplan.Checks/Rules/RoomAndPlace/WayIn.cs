@@ -1,41 +1,64 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Language.Syntax;
+using Floorplan.Checks.Measuring;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space.Turning;
+using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.RoomAndPlace;
 
 /// <summary>
-/// Whether a solid can be brought from outside to a place in a room: through openings wide and high enough, round the
-/// corner behind each, and through the narrows of rooms that others are carved out of. Other things do not count: whoever
-/// sets up the unit carries in the farthest first.
+/// Whether a solid can be brought from outside to its place: through openings wide and high enough, through the narrows of rooms
+/// that others are carved out of, and slid and turned round every corner on the way. Other things do not count: whoever sets up the
+/// unit carries in the farthest first.
 /// </summary>
-internal sealed class WayIn(Plan plan)
+internal sealed class WayIn(Plan plan, Effort effort)
 {
-    private const int AnglesTried = 45;
+    /// <summary>So many walls of a plan are tried left open; own bound.</summary>
+    private const int MostWalls = 6;
+
 
     private readonly ILookup<string, Opening> byRoom = plan.Openings
-        .Where(o => o.IsWalkable || o.Kind == OpeningKind.CargoDoor)
+        .Where(CarryTurn.IsWay)
         .SelectMany(o => new[] { o.RoomA, o.RoomB }.OfType<Room>().Select(r => (r.Id, Opening: o)))
         .ToLookup(p => p.Id, p => p.Opening);
 
     private readonly Dictionary<(string Room, double Broad), IReadOnlyList<Geometry>> passable = [];
     private readonly Dictionary<(string Room, int Part, Solid Solid), bool> known = [];
 
-    public bool Fits(Solid solid, Room room, Coordinate at)
+    private readonly HashSet<(string Room, int Part, Solid Solid)> turned = [];
+    private readonly Dictionary<(string Station, Solid Solid), bool> stuck = [];
+    private readonly Dictionary<string, WayIn> without = [];
+    private CarryTurn? turn;
+    private OutField? field;
+
+    public WayIn(Plan plan)
+        : this(plan, CarryTurn.NewEffort())
     {
-        int part = PartAt(room, solid.Broad, Shape.Factory.CreatePoint(at));
-        if (!known.TryGetValue((room.Id, part, solid), out bool fits))
+    }
+
+    public CarryTurn Turn => turn ??= new CarryTurn(plan, effort);
+
+    /// <summary>Whether all openings on some way are wide and high enough, and no narrows of a room are too narrow; not whether it turns.</summary>
+    /// <param name="solid">The thing as it stands, or on one of its sides.</param>
+    public bool PassesDoors(Station thing, Solid solid)
+    {
+        var key = Key(thing, solid);
+        if (!known.TryGetValue(key, out bool passes))
         {
-            fits = Search(solid, room, part);
-            known[(room.Id, part, solid)] = fits;
+            known[key] = passes = Search(solid, thing.Room, key.Part);
         }
 
-        return fits;
+        return passes;
     }
+
+    public bool Fits(Station thing, Solid solid) => PassesDoors(thing, solid) && (turned.Contains(Key(thing, solid)) || Turns(thing, solid));
+
+    /// <summary>Takes note that a thing was found to turn; another like it does so as well from the same part of the room.</summary>
+    public void NoteTurned(Station thing, Solid solid) => turned.Add(Key(thing, solid));
 
     /// <summary>The opening that decides: the narrowest on the widest way to a room; null when no way leads there.</summary>
     public Opening? Decisive(Room room)
@@ -71,13 +94,60 @@ internal sealed class WayIn(Plan plan)
         return widest;
     }
 
+    /// <summary>
+    /// The opening whose wall is best left open until a thing that does not fit is in its place: a partition if that is enough, or else a
+    /// wall of the shell; where leaving one wall open is not enough, or none is found, the one that decides. Null when no way leads there at all.
+    /// </summary>
+    public Opening? LeftOpen(Station thing)
+    {
+        var solid = Solid.Of(thing);
+        var decisive = Decisive(thing.Room);
+        return decisive is null
+            ? null
+            : byRoom[thing.Room.Id].Prepend(decisive).Distinct().OrderBy(o => o.InShell).FirstOrDefault(o => PassesWithout(o, thing, solid)) ?? decisive;
+    }
+
+    private bool PassesWithout(Opening wall, Station thing, Solid solid)
+    {
+        if (!without.TryGetValue(wall.Id, out var way) && without.Count < MostWalls)
+        {
+            without[wall.Id] = way = new WayIn(WallLeftOut.Of(plan, wall), effort);
+        }
+
+        return way?.Fits(thing, solid) == true;
+    }
+
+    private bool Turns(Station thing, Solid solid)
+    {
+        if (thing.Diameter is not null && solid == Solid.Of(thing))
+        {
+            return true;
+        }
+
+        if (!stuck.TryGetValue((thing.Id, solid), out bool isStuck))
+        {
+            // Nothing to start from is a thing placed into a wall, which is another mistake.
+            var moved = Turn.Out(new SolidEdges(SolidEdges.OfWalls(plan, o => CarryTurn.IsWay(o) && solid.Passes(o))), field ??= Turn.Grid.WidestOut([]), thing, solid, CarryTurn.Alone);
+            stuck[(thing.Id, solid)] = isStuck = !moved.Goes && moved.Nearest is not null;
+            if (!isStuck)
+            {
+                NoteTurned(thing, solid);
+            }
+        }
+
+        return !isStuck;
+    }
+
+    private (string Room, int Part, Solid Solid) Key(Station thing, Solid solid) =>
+        (thing.Room.Id, PartAt(thing.Room, solid.Broad, Shape.Factory.CreatePoint(thing.Bounds.Centre.Coordinate)), solid);
+
     private bool Search(Solid solid, Room room, int part)
     {
         var seen = new HashSet<(string, int)> { (room.Id, part) };
         var queue = new Queue<(Room Room, int Part)>([(room, part)]);
         while (queue.TryDequeue(out var here))
         {
-            foreach (var opening in byRoom[here.Room.Id].Where(o => Passes(solid, o) && PartAt(here.Room, solid.Broad, o.Reveal) == here.Part))
+            foreach (var opening in byRoom[here.Room.Id].Where(o => solid.Passes(o) && PartAt(here.Room, solid.Broad, o.Reveal) == here.Part))
             {
                 var next = Other(opening, here.Room);
                 if (next is null)
@@ -94,67 +164,6 @@ internal sealed class WayIn(Plan plan)
         }
 
         return false;
-    }
-
-    // Held at an angle to the wall, a box needs less depth behind a door but more of the door's width; straight in needs its whole length.
-    private static bool Passes(Solid solid, Opening opening)
-    {
-        if (solid.High > opening.Height.Millimetres || solid.Broad > opening.Width.Millimetres)
-        {
-            return false;
-        }
-
-        bool alongX = opening.Wall is Side.North or Side.South;
-        var reveal = opening.Reveal.EnvelopeInternal;
-        double thick = alongX ? reveal.Height : reveal.Width;
-        for (int i = 1; i <= AnglesTried; i++)
-        {
-            double angle = Math.PI / 2 * i / AnglesTried;
-            if (opening.Width.Millimetres * Math.Sin(angle) - thick * Math.Cos(angle) < solid.Broad - Touch.ToleranceMm)
-            {
-                continue;
-            }
-
-            double deep = solid.Long * Math.Sin(angle) + solid.Broad * Math.Cos(angle);
-            double aside = solid.Long * Math.Cos(angle) + solid.Broad * Math.Sin(angle);
-            if (HasRoom(opening, opening.RoomA, deep, aside, alongX) && HasRoom(opening, opening.RoomB, deep, aside, alongX))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool HasRoom(Opening opening, Room? room, double deep, double aside, bool alongX)
-    {
-        if (room is null)
-        {
-            return true;
-        }
-
-        var floor = room.Floor.EnvelopeInternal;
-        var reveal = opening.Reveal.EnvelopeInternal;
-        double left = alongX ? reveal.MaxX - floor.MinX : reveal.MaxY - floor.MinY;
-        double right = alongX ? floor.MaxX - reveal.MinX : floor.MaxY - reveal.MinY;
-        return Depth(opening, room) >= deep - Touch.ToleranceMm && Math.Max(left, right) >= aside - Touch.ToleranceMm;
-    }
-
-    private static double Depth(Opening opening, Room room)
-    {
-        var floor = room.Floor.EnvelopeInternal;
-        var into = Sides.Into(opening, room);
-        var ahead = Sides.InFrontOf(opening, into, Math.Max(floor.Width, floor.Height) + 1).EnvelopeInternal;
-        var line = into is Side.North or Side.South
-            ? Shape.Factory.CreateLineString([new(ahead.Centre.X, ahead.MinY), new(ahead.Centre.X, ahead.MaxY)])
-            : Shape.Factory.CreateLineString([new(ahead.MinX, ahead.Centre.Y), new(ahead.MaxX, ahead.Centre.Y)]);
-        var inside = line.Intersection(room.Floor);
-        return Enumerable.Range(0, inside.NumGeometries)
-            .Select(inside.GetGeometryN)
-            .Where(g => g.Distance(opening.Reveal) <= Touch.ToleranceMm)
-            .Select(g => g.Length)
-            .DefaultIfEmpty(0)
-            .Max();
     }
 
     /// <summary>Which part of a room's floor, less half a breadth all round, belongs to a place; a plain rectangle has one.</summary>

@@ -11,7 +11,7 @@ internal sealed class WillNotGoIn : Rule
 
     public override RuleGroup Group => RuleGroup.RoomAndPlace;
 
-    public override string Says => "No way from outside is wide and high enough to bring a thing to its place, turned narrow side first and swung round the corner behind each door; or things block each other's way in, whichever goes first.";
+    public override string Says => "No way from outside is wide and high enough to bring a thing to its place, narrow side first, slid and turned round every corner on the way; or things block each other's way in, whichever goes first.";
 
     public override string Why => "Tanks, racks and machines are bought to measure and come in one piece. A door a hand too narrow means cutting the wall, "
         + "or sending the machine back.";
@@ -22,7 +22,8 @@ internal sealed class WillNotGoIn : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Geometry of the plan: a box passes an opening that is wider and higher, and turns behind it in the depth that its tilt needs", Origin.OwnAssumption),
+        new("Geometry of the plan: a box passes openings that are wider and higher, and moves as a rigid rectangle, slid and turned, over the floor between walls and past what stands", Origin.OwnAssumption),
+        new("The search lets pass what is up to 20 mm too large on a side between walls, and 40 mm past other things; a thing longer than 3 m up to 1/150 of its length", Origin.OwnAssumption),
     ];
 
     public override string Bad => """
@@ -49,19 +50,20 @@ internal sealed class WillNotGoIn : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
+        // The order first: what gets in past the others need not be looked at alone.
         var way = new WayIn(context.Plan);
+        var order = BringingIn.Of(context.Plan, way);
         foreach (var station in context.Plan.Stations)
         {
             var solid = Solid.Of(station);
-            var at = station.Bounds.Centre.Coordinate;
-            if (!way.Fits(solid, station.Room, at))
+            if (!way.Fits(station, solid))
             {
-                bool tipped = solid.Tipped.Any(t => way.Fits(t, station.Room, at));
+                bool tipped = solid.Tipped.Any(t => way.Fits(station, t));
                 yield return Found(context, station, solid, way, tipped);
             }
         }
 
-        if (BringingIn.Of(context.Plan).Stuck is { Count: > 0 } stuck)
+        if (order.Stuck is { Count: > 0 } stuck)
         {
             yield return CheckContext.Find(
                 this, Severity.Warning, [.. stuck.Select(s => s.Id)],
@@ -91,9 +93,10 @@ internal sealed class WillNotGoIn : Rule
         string message = tipped
             ? $"{Named.Of(station)}, {size}, goes in only tipped onto its side: {why}"
             : $"{Named.Of(station)}, {size}, will not go in: {why}";
+        string closed = $"or set it in place before the wall at {Named.Of(way.LeftOpen(station)!)} is closed";
         string mend = passes
-            ? "widen the door or the passage, order it knocked down, or set it in place before the walls are closed"
-            : $"make {Named.Of(door)} at least {context.Text(Math.Max(solid.Broad, door.Width.Millimetres))} x {context.Text(Math.Max(solid.High, door.Height.Millimetres))}, order it knocked down, or set it in place before the walls are closed";
+            ? $"widen the door or the passage, order it knocked down, {closed}"
+            : $"make {Named.Of(door)} at least {context.Text(Math.Max(solid.Broad, door.Width.Millimetres))} x {context.Text(Math.Max(solid.High, door.Height.Millimetres))}, order it knocked down, {closed}";
         return CheckContext.Find(this, tipped ? Severity.Warning : Severity.Error, [station.Id, door.Id], message, mend, station.Span, station.Bounds.Centre.Coordinate) with
         {
             Measured = solid.Broad,

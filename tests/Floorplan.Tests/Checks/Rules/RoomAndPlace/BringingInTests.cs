@@ -81,4 +81,40 @@ public sealed class BringingInTests
         Assert.Equal(["kiln", "box"], order.Steps.Select(s => s.Station.Id));
         Assert.Equal("d1", order.Steps[0].Wall!.Id);
     }
+
+    [Fact]
+    public void What_a_partition_keeps_out_comes_before_that_partition()
+    {
+        var step = Assert.Single(BringingIn.Of(CheckedPlan.Plan(WillNotGoInTests.BehindPartition)).Steps);
+
+        Assert.Equal("d2", step.Wall!.Id);
+    }
+
+    /// <summary>
+    /// Cupboards of 1000 x 1000 leave passages 1000 wide, along the south wall and along the east wall to the door. By the textbook 2 (1000 sqrt 2 - 700) =
+    /// 1428 mm goes round between them, so that a longer table is there before the cupboard at the corner; a shorter one need not be.
+    /// </summary>
+    [Theory]
+    [InlineData(2400, true)]
+    [InlineData(1000, false)]
+    public void A_long_table_goes_in_before_what_makes_a_corner_of_its_way(int length, bool before)
+    {
+        var cupboards = from x in Enumerable.Range(0, 4) from y in Enumerable.Range(1, 2) select $"store c{x}{y} \"Cupboard\" in hold, 1000 x 1000 x 1800, at {x * 1000}, {y * 1000}\n";
+        var order = BringingIn.Of(CheckedPlan.Plan($"""
+            plan "Store"
+              units metric
+            shell shed 5200 x 3200 x 2500
+            room hold "Hold" dry from west to east
+            door d1 hold to outside, north wall, 50 from east, 1100 x 2050, swings out
+            {string.Concat(cupboards)}
+            station table "Table" in hold
+              size {length} x 700 x 1100
+              place against south wall, 100 from west
+            """));
+
+        var steps = order.Steps.Select(s => s.Station.Id).ToList();
+        Assert.Empty(order.Stuck);
+        Assert.Equal(before, order.Steps.Any(s => s.Station.Id == "table" && s.Ahead.Any(a => a.Id == "c31")));
+        Assert.Equal(before, steps.IndexOf("table") < steps.IndexOf("c31"));
+    }
 }

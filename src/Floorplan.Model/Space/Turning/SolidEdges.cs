@@ -1,0 +1,98 @@
+using Floorplan.Model.Openings;
+using Floorplan.Model.Space.Free;
+using Floorplan.Model.Stations;
+using NetTopologySuite.Geometries;
+
+namespace Floorplan.Model.Space.Turning;
+
+/// <summary>A straight edge that nothing moves across; of a thing, or of a wall when there is none. In numbers, since it is looked at very often.</summary>
+public readonly record struct SolidEdge(double AX, double AY, double BX, double BY, Station? Of)
+{
+    public SolidEdge(Coordinate a, Coordinate b, Station? of)
+        : this(a.X, a.Y, b.X, b.Y, of)
+    {
+    }
+
+    public double Low => Math.Min(AY, BY);
+
+    public double High => Math.Max(AY, BY);
+}
+
+/// <summary>The edges of walls and of things that stand, lowest on the plan first, so that a strip across the plan finds its own.</summary>
+public sealed class SolidEdges
+{
+    private readonly SolidEdge[] edges;
+    private readonly double[] low;
+
+    /// <summary>How far the tallest edge reaches up the plan: an edge that begins lower than this below a strip cannot reach it.</summary>
+    private readonly double tallest;
+
+    private SolidEdges? crossed;
+
+    public SolidEdges(IEnumerable<SolidEdge> edges)
+    {
+        this.edges = [.. edges.OrderBy(e => e.Low)];
+        low = [.. this.edges.Select(e => e.Low)];
+        tallest = this.edges.Select(e => e.High - e.Low).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>With east and north changed over.</summary>
+    internal SolidEdges Crossed => crossed ??= new SolidEdges(edges.Select(e => new SolidEdge(e.AY, e.AX, e.BY, e.BX, e.Of))) { crossed = this };
+
+    /// <summary>Faces of all walls, with holes where <paramref name="isOpen"/>; the ground outside is free.</summary>
+    public static IEnumerable<SolidEdge> OfWalls(Plan plan, Func<Opening, bool> isOpen) =>
+        Walls.Of(plan, [.. plan.Openings.Select((o, i) => new Passage(o, i)).Where(p => isOpen(p.Opening))])
+            .Select(p => new SolidEdge(p.A, p.B, null));
+
+    public static IEnumerable<SolidEdge> OfThings(IEnumerable<Station> things)
+    {
+        foreach (var thing in things)
+        {
+            var corners = thing.Footprint.ExteriorRing.Coordinates;
+            for (int i = 0; i + 1 < corners.Length; i++)
+            {
+                yield return new SolidEdge(corners[i], corners[i + 1], thing);
+            }
+        }
+    }
+
+    /// <summary>Those that come into a box, so that a search on a small part of a plan costs no more on a large one.</summary>
+    public SolidEdges Within(Envelope box) => new(Near(box.MinY, box.MaxY).Where(e => box.Intersects(new Envelope(e.AX, e.BX, e.AY, e.BY))));
+
+    /// <summary>Whether no edge comes into a rectangle.</summary>
+    /// <param name="angle">Of its long side, radians.</param>
+    internal bool IsFree(LongBox box, Coordinate middle, double angle, Station? itself)
+    {
+        var row = new PoseRow(0, 0, middle.Y);
+        row.Fill(this, new TurnedBox(box, ((angle % Math.PI) + Math.PI) % Math.PI), middle.X, middle.X, itself);
+        return row.Stretches.Count > 0;
+    }
+
+    internal ReadOnlySpan<SolidEdge> From(double bottom)
+    {
+        int first = Array.BinarySearch(low, bottom - tallest);
+        first = first < 0 ? ~first : first;
+        while (first > 0 && low[first - 1] >= bottom - tallest)
+        {
+            first--;
+        }
+
+        return edges.AsSpan(first);
+    }
+
+    private List<SolidEdge> Near(double bottom, double top)
+    {
+        var near = new List<SolidEdge>();
+        foreach (var edge in From(bottom))
+        {
+            if (edge.Low > top)
+            {
+                break;
+            }
+
+            near.Add(edge);
+        }
+
+        return near;
+    }
+}
