@@ -13,7 +13,7 @@ public class ArrowTests
         ["Floorplan.Model"] = ["Floorplan.Language"],
         ["Floorplan.Sizing"] = ["Floorplan.Model"],
         ["Floorplan.Arrange"] = ["Floorplan.Sizing"],
-        ["Floorplan.Checks"] = ["Floorplan.Model"],
+        ["Floorplan.Checks"] = ["Floorplan.Model", "Floorplan.Sizing"],
         ["Floorplan.Drawing"] = ["Floorplan.Checks", "Floorplan.Model", "Floorplan.Sizing"],
         ["Floorplan.Print"] = ["Floorplan.Drawing"],
         ["Floorplan.Cli"] = ["Floorplan.Arrange", "Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model", "Floorplan.Print"],

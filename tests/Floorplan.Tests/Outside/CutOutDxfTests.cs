@@ -41,7 +41,8 @@ public class CutOutDxfTests
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".plan")));
         var files = CutOutDxf.Of(plan).ToDictionary(f => f.Name, f => f.Text);
         var cuts = CutOuts.Of(plan);
-        Assert.Equal(cuts.Select(c => c.Wall).Distinct().Count(), files.Keys.Count(k => k.Contains("wall", StringComparison.Ordinal)));
+        var pipes = ServiceHole.Of(plan);
+        Assert.Equal(cuts.Select(c => c.Wall).Concat(pipes.Select(h => h.Wall).OfType<ShellWall>()).Distinct().Count(), files.Keys.Count(k => k.Contains("wall", StringComparison.Ordinal)));
         foreach (var wall in cuts.GroupBy(c => c.Wall))
         {
             // Walls that face the same way are numbered, the outermost first.
@@ -52,6 +53,7 @@ public class CutOutDxfTests
             double sign = wall.Key.Side is Side.North or Side.West ? -1 : 1;
             var expected = wall.Select(c => new[] { Math.Min(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Bottom.Millimetres, Math.Max(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Top.Millimetres });
             AssertSame(expected, read.RootElement.GetProperty("holes"));
+            AssertSame(pipes.Where(h => h.Wall == wall.Key).Select(h => new[] { sign * h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
         }
     }
 
@@ -63,6 +65,18 @@ public class CutOutDxfTests
         using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-floor-mm").Text);
         AssertSound(read);
         AssertSame(ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor).Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
+    }
+
+    [SkippableFact]
+    public void A_fan_in_the_roof_is_a_rectangle_about_its_middle()
+    {
+        string python = Readers.PythonWith("ezdxf");
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan")));
+        using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-roof-mm").Text);
+        AssertSound(read);
+        var fan = Assert.Single(ServiceHole.Of(plan), h => h.Surface == HoleSurface.Roof);
+        double half = 8 * 25.4;
+        AssertSame([[fan.X.Millimetres - half, fan.Y.Millimetres - half, fan.X.Millimetres + half, fan.Y.Millimetres + half]], read.RootElement.GetProperty("holes"));
     }
 
     private static void AssertSound(JsonDocument read)

@@ -105,26 +105,28 @@ public class DimensionRoundTripTests
     {
         var (plan, printed) = Read(template, 6);
         var shell = plan.Shell;
-        var walls = CutOuts.Of(plan).GroupBy(c => c.Wall).ToList();
+        var pipes = ServiceHole.Of(plan).ToLookup(h => h.Wall);
+        var cuts = CutOuts.Of(plan).ToLookup(c => c.Wall);
+        var walls = ShellWall.Of(shell).Where(w => cuts.Contains(w) || pipes.Contains(w)).Select(w => (Key: w, Cuts: cuts[w].ToList(), Pipes: pipes[w].ToList())).ToList();
         double underside = shell.DatumHeight.Millimetres;
         double top = shell.Top.Millimetres - underside;
         double Start(ShellWall wall) => (wall.RunsEastWest ? shell.Datum.X : shell.Datum.Y).Millimetres;
         double From(ShellWall wall) => wall.FinishedIn(shell).From.Millimetres;
 
-        AssertSame(walls.SelectMany(w => Running([w.Key.To.Millimetres - Start(w.Key), .. w.SelectMany(c => new[] { c.Along.Millimetres, c.Right.Millimetres })])), Row("datum:along"), plan, "datum:along");
-        AssertSame(walls.SelectMany(w => Running([top, .. w.SelectMany(c => new[] { c.Bottom.Millimetres, c.Top.Millimetres })])), Row("datum:up"), plan, "datum:up");
-        AssertSame(walls.SelectMany(w => Running([.. w.SelectMany(c => Clear(c).Select(p => p - From(w.Key)))])), Row("finished:along"), plan, "finished:along");
-        AssertSame(walls.SelectMany(w => Running([shell.CeilingHeight.Millimetres, .. w.SelectMany(c => new[] { c.Opening.Sill.Millimetres, (c.Opening.Sill + c.Opening.Height).Millimetres })])), Row("finished:up"), plan, "finished:up");
+        AssertSame(walls.SelectMany(w => Running([w.Key.To.Millimetres - Start(w.Key), .. w.Cuts.SelectMany(c => new[] { c.Along.Millimetres, c.Right.Millimetres }), .. w.Pipes.Select(h => h.X.Millimetres)])), Row("datum:along"), plan, "datum:along");
+        AssertSame(walls.SelectMany(w => Running([top, .. w.Cuts.SelectMany(c => new[] { c.Bottom.Millimetres, c.Top.Millimetres }), .. w.Pipes.Select(h => h.Y.Millimetres)])), Row("datum:up"), plan, "datum:up");
+        AssertSame(walls.SelectMany(w => Running([.. w.Cuts.SelectMany(c => Clear(c).Select(p => p - From(w.Key)))])), Row("finished:along"), plan, "finished:along");
+        AssertSame(walls.SelectMany(w => Running([shell.CeilingHeight.Millimetres, .. w.Cuts.SelectMany(c => new[] { c.Opening.Sill.Millimetres, (c.Opening.Sill + c.Opening.Height).Millimetres })])), Row("finished:up"), plan, "finished:up");
 
-        var holes = ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor).ToList();
-        if (holes.Count > 0)
+        foreach (var level in ServiceHole.Of(plan).Where(h => h.Wall is null).GroupBy(h => h.Surface))
         {
             var outside = shell.Outside.EnvelopeInternal;
-            AssertSame(Running([outside.MaxX - shell.Datum.X.Millimetres, .. holes.Select(h => h.Point.At.X.Millimetres - shell.Datum.X.Millimetres)]), Row("floor:South"), plan, "floor, along");
-            AssertSame(Running([outside.MaxY - shell.Datum.Y.Millimetres, .. holes.Select(h => h.Point.At.Y.Millimetres - shell.Datum.Y.Millimetres)]), Row("floor:West"), plan, "floor, across");
+            string name = level.Key.ToString().ToLowerInvariant();
+            AssertSame(Running([outside.MaxX - shell.Datum.X.Millimetres, .. level.Select(h => h.Point.At.X.Millimetres - shell.Datum.X.Millimetres)]), Row(name + ":South"), plan, name + ", along");
+            AssertSame(Running([outside.MaxY - shell.Datum.Y.Millimetres, .. level.Select(h => h.Point.At.Y.Millimetres - shell.Datum.Y.Millimetres)]), Row(name + ":West"), plan, name + ", across");
         }
 
-        string[] known = ["datum:along", "datum:up", "finished:along", "finished:up", "floor:South", "floor:West"];
+        string[] known = ["datum:along", "datum:up", "finished:along", "finished:up", "floor:South", "floor:West", "roof:South", "roof:West"];
         Assert.All(printed, p => Assert.Contains(p.Row["dimension:".Length..], known));
 
         IEnumerable<PrintedDimension> Row(string name) => printed.Where(p => p.Row == "dimension:" + name);

@@ -13,7 +13,7 @@ internal static class FrameNotes
 
     public static IEnumerable<string> Of(ShellKind kind, IReadOnlyList<CutOut> cuts, UnitSystem units)
     {
-        yield return "Open circles: where a row begins. Below and left it is the steel datum, the outside face at the south-west bottom corner, and figures go to the edges of the hole.";
+        yield return "Open circles: where a row begins. Below and left it is the steel datum, the outside face at the south-west bottom corner, and figures go to the edges of an opening and to the middle of any other hole.";
         yield return "Above and right it is the finished inside face and the finished floor, and figures go to the clear opening.";
         yield return $"Measure the real shell before cutting: {(kind == ShellKind.Container ? "posts, rails and corrugations" : "posts and rails")} are drawn at usual places.";
         if (cuts.Any(c => c.Frame is not null))

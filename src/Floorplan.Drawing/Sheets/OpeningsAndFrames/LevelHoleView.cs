@@ -1,10 +1,8 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Dimensions;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
-using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;

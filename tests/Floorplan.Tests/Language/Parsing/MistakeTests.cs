@@ -89,7 +89,7 @@ public class MistakeTests
     [InlineData("work 6 sce each", "sce", "`sce` is not a unit of time", "did you mean `sec`?")]
     [InlineData("work -6 s", "-6 s", "how long one takes cannot be negative", null)]
     [InlineData("needs colt 12 L/min", "colt", "`colt` is not a service", "did you mean `cold`?")]
-    [InlineData("needs cold 12 hp", "12 hp", "expected a flow of water or a volume, found a power (`12 hp`)", "units that fit: L/h, L/min, L/s, gal/h, gal/min, gpm, m3/h; L, gal, m3, mL")]
+    [InlineData("needs cold 12 hp", "12 hp", "expected a flow of water or a volume, found a power (`12 hp`)", "units that fit: L/h, L/min, L/s, gal/h, gal/min, gpm, m3/h; L, ft3, gal, m3, mL")]
     [InlineData("needs hot 12 L/min at 60 kg", "60 kg", "expected a temperature or a pressure, found a weight (`60 kg`)", "units that fit: C, F; bar, kPa, psi")]
     [InlineData("workers 99 north", "99", "a station has 1 to 40 workers", null)]
     [InlineData("worker sout", "sout", "expected the side that the worker stands on: north, south, east or west, found `sout`", "did you mean `south`?")]

@@ -17,6 +17,7 @@ public class UnitTableTests
         ["mL"] = x => Volume.FromMilliliters(x).CubicMeters,
         ["m3"] = x => Volume.FromCubicMeters(x).CubicMeters,
         ["gal"] = x => Volume.FromUsGallons(x).CubicMeters,
+        ["ft3"] = x => Volume.FromCubicFeet(x).CubicMeters,
         ["L/min"] = x => VolumeFlow.FromLitersPerMinute(x).CubicMetersPerSecond,
         ["L/h"] = x => VolumeFlow.FromLitersPerHour(x).CubicMetersPerSecond,
         ["L/s"] = x => VolumeFlow.FromLitersPerSecond(x).CubicMetersPerSecond,

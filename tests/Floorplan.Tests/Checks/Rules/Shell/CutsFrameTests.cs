@@ -27,6 +27,26 @@ public sealed class CutsFrameTests
         Assert.Equal(178 - SideWall - lining, finding.Measured!.Value, 0.01);
     }
 
+    /// <summary>A hole of 60 mm, its middle 20 mm from the finished end: by ISO 1161 the post ends 178 mm from the outside face.</summary>
+    [Theory]
+    [InlineData(20, 1)]
+    [InlineData(178 - SideWall - 60 + 30, 0)]
+    public void A_pipe_through_a_post_is_a_cut_as_well(double west, int found)
+    {
+        var findings = CheckedPlan.Check(Invariant($"""
+            plan "Pipe and post"
+              units metric
+            shell container 40 ft high-cube
+              lining walls 60
+              doors east
+            room work "Work room" dry from west to east
+            hole p1 "Water" in work, south wall, {west} from west, height 1000, 60
+            """), "cuts-frame");
+
+        Assert.Equal(found, findings.Count);
+        Assert.All(findings, f => Assert.Equal((Severity.Error, 178 - SideWall - 60 - west + 30), (f.Severity, Math.Round(f.Measured!.Value, 6))));
+    }
+
     /// <summary>Touching is not cutting; setting out on steel is no finer than 1 mm.</summary>
     [Theory]
     [InlineData(0, Severity.Warning)]
