@@ -1,5 +1,9 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Sheets.OpeningsAndFrames;
+using Floorplan.Drawing.Sheets.Schedules;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
+using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Schedules;
 
@@ -10,7 +14,18 @@ namespace Floorplan.Drawing.Schedules;
 public sealed record Schedule(string Name, string Title, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<object?>> Rows)
 {
     /// <summary>All schedules of a plan; one without rows is among them, so that the set is always the same.</summary>
-    public static IReadOnlyList<Schedule> All(Plan plan) => [StationSchedule.Of(plan), OpeningSchedule.Of(plan), ServiceSchedule.Of(plan)];
+    public static IReadOnlyList<Schedule> All(Plan plan) =>
+    [
+        StationSchedule.Of(plan),
+        OpeningSchedule.Of(plan),
+        ServiceSchedule.Of(plan),
+        TableSchedule.Of("finishes", ScheduleTables.Finishes(plan)),
+        TableSchedule.Of("connections", ScheduleTables.Connections(plan)),
+        TableSchedule.Of("weights", ScheduleTables.Weights(plan) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
+        TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, CutOuts.Of(plan), plan.Units)),
+        TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, ServiceHole.Of(plan), plan.Units)),
+        TableSchedule.Of("frames", CutListTable.Of(CutList.Of(CutOuts.Of(plan)), plan.Units)),
+    ];
 
     /// <summary>The unit that lengths are in: <c>mm</c> or <c>in</c>.</summary>
     internal static string Unit(Plan plan) => plan.Units == UnitSystem.Metric ? "mm" : "in";

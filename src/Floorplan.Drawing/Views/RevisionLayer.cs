@@ -4,6 +4,7 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Drawing.Symbols;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Comparing;
 using Floorplan.Model.Shapes;
@@ -52,9 +53,18 @@ internal sealed class RevisionLayer(Plan plan, IReadOnlyList<PlanChange> changes
     private Pen Pen => new(Standard.Text, Palette.Blue);
 
     private IEnumerable<(int Number, PlanChange Change, Box Box)> Placed => changes
-        .Select((c, i) => (Number: i + 1, Change: c, Box: c.Is ?? c.Was))
-        .Where(p => p.Box is not null && p.Change.Thing != "room")
+        .Select((c, i) => (Number: i + 1, Change: c, Box: c is { Thing: "room", Was: { } was, Is: { } now } ? Strip(was, now) : c.Is ?? c.Was))
+        .Where(p => p.Box is not null)
         .Select(p => (p.Number, p.Change, p.Box!.Value));
+
+    /// <summary>Of a room that grew or shrank the strip of floor that it won or lost; null where its outline stayed.</summary>
+    private static Box? Strip(Box was, Box now)
+    {
+        var changed = Overlays.Sum([Overlays.Less(was.ToPolygon(), now.ToPolygon()), Overlays.Less(now.ToPolygon(), was.ToPolygon())]).EnvelopeInternal;
+        return changed.IsNull
+            ? null
+            : new Box(Length.FromMillimetres(changed.MinX), Length.FromMillimetres(changed.MinY), Length.FromMillimetres(changed.MaxX), Length.FromMillimetres(changed.MaxY));
+    }
 
     public override void Draw(PlanCanvas canvas)
     {

@@ -7,7 +7,11 @@ namespace Floorplan.Tests.Cli;
 /// <summary>What <c>draw</c> writes besides SVG.</summary>
 public class DrawFormatTests
 {
-    private static readonly string[] Schedules = ["out/unit-openings.csv", "out/unit-services.csv", "out/unit-stations.csv"];
+    private static readonly string[] Schedules = 
+    [
+        "out/unit-connections.csv", "out/unit-cut-outs.csv", "out/unit-finishes.csv", "out/unit-frames.csv", "out/unit-holes.csv",
+        "out/unit-openings.csv", "out/unit-services.csv", "out/unit-stations.csv", "out/unit-weights.csv",
+    ];
 
     [Fact]
     public void Every_format_is_written_and_named()

@@ -60,7 +60,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
                     brush.Disc(to, EndDot);
                 }
 
-                Letter(canvas, look, from, to, FormattableString.Invariant($"{group}:{i}"), group);
+                Letter(canvas, look, trunk && run.Kind != PipeKind.Waste ? Letters(look, run.Point) : look.Letters, from, to, FormattableString.Invariant($"{group}:{i}"), group);
             }
         }
 
@@ -89,20 +89,23 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
         var brush = canvas.Brush(Layers.Drainage, group, Band.Flow);
         brush.Line(from, tip - PaperShapes.Times(direction, HeadLength * 0.8), look.Pen);
         ArrowheadSymbol.Filled(brush, tip, direction, HeadLength);
-        Letter(canvas, look, from, tip, group, group);
+        Letter(canvas, look, Letters(look, drain), from, tip, group, group);
     }
 
-    private static void Letter(PlanCanvas canvas, PipeLook look, PaperPoint from, PaperPoint to, string id, string group)
+    /// <summary>What it carries, and its size where the plan says it: <c>CW 20</c>. That is the size at the point; branches are the plumber's.</summary>
+    private string Letters(PipeLook look, ServicePoint point) => point.Size is { } size ? $"{look.Letters} {CellText.Of(size, Plan.Units)}" : look.Letters;
+
+    private static void Letter(PlanCanvas canvas, PipeLook look, string letters, PaperPoint from, PaperPoint to, string id, string group)
     {
         double length = PaperShapes.Length(to - from);
-        int letters = length < ShortestLettered ? 0 : (int)Math.Ceiling(length / LetterEvery);
-        for (int i = 0; i < letters; i++)
+        int times = length < ShortestLettered ? 0 : (int)Math.Ceiling(length / LetterEvery);
+        for (int i = 0; i < times; i++)
         {
-            var at = PaperShapes.Between(from, to, (i + 0.5) / letters);
+            var at = PaperShapes.Between(from, to, (i + 0.5) / times);
             canvas.Labels.Add(new LabelRequest
             {
                 Id = FormattableString.Invariant($"{id}:{i}"),
-                Lines = [look.Letters],
+                Lines = [letters],
                 Target = PaperBox.Around(at, 1, 1),
                 Positions = from.X == to.X ? [.. Side.East.LabelsOn()] : Sides.AllRound,
                 Priority = LabelPriority.Pipe,

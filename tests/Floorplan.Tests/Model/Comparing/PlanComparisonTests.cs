@@ -42,7 +42,7 @@ public sealed class PlanComparisonTests
     [InlineData("by hand", "by hand 12 kg liquid", "flow product outside -> d1 -> bench: load 12 kg liquid, not said before")]
     [InlineData("by hand", "by trolley 600 wide 900 long", "flow product outside -> d1 -> bench: by trolley, was hand; trolley 600 mm x 900 mm, not said before")]
     [InlineData("swings out", "swings out, frame tube 50 x 50 x 3", "door d1: frame tube 50 mm x 50 mm x 3 mm, not said before")]
-    [InlineData("  worker south\n", "  worker south\n  needs cold, inlet 25, air gap 50\n", "station Bench (bench): inlet 25 mm, not said before; air gap 50 mm, not said before; needs coldwater, not said before")]
+    [InlineData("  worker south\n", "  worker south\n  needs cold, inlet 25, air gap 50\n", "station Bench (bench): inlet 25 mm, not said before; air gap 50 mm, not said before; needs cold, not said before")]
     public void A_change_is_told_with_its_numbers(string written, string changed, string said)
     {
         Assert.Contains(written, Was);
