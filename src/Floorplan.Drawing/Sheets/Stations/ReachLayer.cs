@@ -49,13 +49,14 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
         _ => 90,
     };
 
+    /// <summary>Of one hand: what takes both is measured by the rule.</summary>
     private static IReadOnlyList<(string Who, double Radius)> Reaches(Plan plan)
     {
         var rule = RuleCatalogue.Find("out-of-reach")!;
         var limits = new PlanLimits(plan);
         return
         [
-            .. rule.Limits.Select(l => l.Key).Distinct()
+            .. rule.Limits.Where(l => l.Body is { BothHands: false }).Select(l => l.Key).Distinct()
                 .Select(key => (Who: key, Limit: limits.Find(rule, key)))
                 .Where(r => r.Limit is not null)
                 .Select(r => (r.Who, r.Limit!.Value)),
