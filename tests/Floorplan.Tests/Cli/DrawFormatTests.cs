@@ -7,7 +7,7 @@ namespace Floorplan.Tests.Cli;
 /// <summary>What <c>draw</c> writes besides SVG.</summary>
 public class DrawFormatTests
 {
-    private static readonly string[] Schedules = 
+    private static readonly string[] Schedules =
     [
         "out/unit-connections.csv", "out/unit-cut-outs.csv", "out/unit-finishes.csv", "out/unit-frames.csv", "out/unit-holes.csv",
         "out/unit-openings.csv", "out/unit-services.csv", "out/unit-stations.csv", "out/unit-weights.csv",
