@@ -12,7 +12,7 @@ internal static class ServiceSchedule
         return new Schedule(
             "services",
             "Services",
-            ["id", "name", "kind", "room", "wall", $"datum x {unit}", $"datum y {unit}", $"height {unit}", "cold", "hot", $"size {unit}", $"size across {unit}", "form", $"outlet below {unit}", $"hose {unit}", "on", "ratings", "words", "line"],
+            ["id", "name", "kind", "room", "wall", $"datum x {unit}", $"datum y {unit}", $"height {unit}", "cold", "hot", $"size {unit}", $"size across {unit}", "form", $"outlet below {unit}", $"hose {unit}", "on", "circuit", "ratings", "words", "line"],
             [.. plan.Services.Select(s => Row(plan, s))]);
     }
 
@@ -37,6 +37,7 @@ internal static class ServiceSchedule
             Schedule.Number(point.OutletBelow, plan),
             Schedule.Number(point.HoseLength, plan),
             point.OnId ?? "",
+            point.Circuit,
             string.Join("; ", point.Ratings),
             string.Join("; ", point.Words),
             point.Span.Position.Line,

@@ -13,7 +13,7 @@ internal static class StationSchedule
             "stations",
             "Stations",
             ["item", "id", "name", "kind", "room", $"width {unit}", $"depth {unit}", $"diameter {unit}", $"underside {unit}", $"top {unit}", $"work height {unit}",
-                $"from west {unit}", $"from south {unit}", "hung", "movable", "workers", "needs", "weight empty", "weight full", "line"],
+                $"from west {unit}", $"from south {unit}", "hung", "movable", "workers", "needs", "circuit", "weight empty", "weight full", "line"],
             [.. plan.Stations.Select(s => Row(plan, s))]);
     }
 
@@ -36,6 +36,7 @@ internal static class StationSchedule
         station.Movable,
         station.Workers.Count,
         string.Join("; ", station.Needs.Select(Need)),
+        station.Circuit,
         station.WeightEmpty?.ToString() ?? "",
         station.WeightFull?.ToString() ?? "",
         station.Span.Position.Line,

@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Model;
@@ -12,6 +13,7 @@ namespace Floorplan.Drawing.Views;
 /// <summary>Service points of the kinds that a sheet is about, each with its mark.</summary>
 public sealed class ServiceLayer(Plan plan, IReadOnlyCollection<ServiceKind> kinds) : PlanLayer(plan)
 {
+    private const int LongestCircuit = 8;
     private const double LabelReach = 4;
 
     public override IEnumerable<LegendEntry> Legend =>
@@ -37,7 +39,7 @@ public sealed class ServiceLayer(Plan plan, IReadOnlyCollection<ServiceKind> kin
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = Marks.Lines(Mark(service)),
+                Lines = service.Circuit.Length == 0 ? Marks.Lines(Mark(service)) : [.. Marks.Lines(Mark(service)), "circuit " + SafeText.Clean(service.Circuit, LongestCircuit)],
                 KeyText = Mark(service),
                 Target = PaperBox.Around(drawnAt, LabelReach, LabelReach),
                 Positions = service.Wall is { } wall ? wall.Opposite().LabelsOn() : Sides.AllRound,

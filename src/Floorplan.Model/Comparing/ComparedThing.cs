@@ -71,6 +71,7 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("inlet", station.Inlet is { } inlet ? Text(inlet, units) : ""),
         ("air gap", station.AirGap is { } gap ? Text(gap, units) : ""),
         ("needs", string.Join(", ", station.Needs.Select(n => $"{Word(n.Kind)} {n.Amount} {n.At}".Trim()))),
+        ("circuit", station.Circuit),
         ("keeps clear", string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {Text(c.Depth, units)}"))),
         ("weighs", string.Join(" to ", new[] { station.WeightEmpty?.ToString(), station.WeightFull?.ToString() }.Where(w => w is not null)))));
 
@@ -80,6 +81,7 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("size", string.Join(" x ", new[] { point.Size, point.SizeAcross }.OfType<Length>().Select(l => Text(l, units)))),
         ("brings", string.Join(" ", new[] { point.Cold ? "cold" : "", point.Hot ? "hot" : "" }.Where(w => w.Length > 0))),
         ("length", point.HoseLength is { } hose ? Text(hose, units) : ""),
+        ("circuit", point.Circuit),
         ("rated", string.Join(' ', point.Ratings.Select(r => r.ToString()).Concat(point.Words)))));
 
     /// <summary>Each written line of a flow, by its stops: another way is another line.</summary>

@@ -49,6 +49,9 @@ public sealed record ServicePoint
 
     public string? OnId { get; init; }
 
+    /// <summary>Of an outlet, switch or heater: its circuit as written; empty when not said.</summary>
+    public string Circuit { get; init; } = "";
+
     /// <summary>Ratings as written, such as <c>100 A</c>, <c>230 V</c>, <c>540 lux</c>.</summary>
     public IReadOnlyList<Quantity> Ratings { get; init; } = [];
 

@@ -66,6 +66,9 @@ public sealed record Station
     /// <summary>Volume of a bin or tank, when said.</summary>
     public Quantity? Volume { get; init; }
 
+    /// <summary>The circuit that its power comes from, as written; empty when not said.</summary>
+    public string Circuit { get; init; } = "";
+
     /// <summary>Between the water inlet and the rim of what it fills; null when not said.</summary>
     public Length? AirGap { get; init; }
 

@@ -47,6 +47,8 @@ internal sealed record StationFacts
 
     public Length? AirGap { get; init; }
 
+    public string Circuit { get; init; } = "";
+
     public Length? Inlet { get; init; }
 
     public Quantity? Volume { get; init; }

@@ -41,6 +41,7 @@ internal static class StationMaker
             Purpose = facts.Purpose,
             Volume = facts.Volume,
             AirGap = facts.AirGap,
+            Circuit = facts.Circuit,
             Inlet = facts.Inlet,
             Span = span,
         };

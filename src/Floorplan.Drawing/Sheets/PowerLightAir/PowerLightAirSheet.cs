@@ -48,12 +48,13 @@ public sealed class PowerLightAirSheet : Sheet
             [
                 .. points.Count > 0 ? [PowerTables.Points(plan, points)] : Array.Empty<KeyTable>(),
                 .. PowerNeeds.Of(plan).Any() ? [PowerTables.Loads(plan)] : Array.Empty<KeyTable>(),
+                .. PowerTables.Circuits(plan) is { } circuits ? [circuits] : Array.Empty<KeyTable>(),
                 PowerTables.Rooms(plan),
             ],
             Notes =
             [
                 "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
-                "Circuits, cables and protection are designed by the electrician: the loads are what the machines draw, not what a circuit is sized for.",
+                "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what the machines draw, not what a circuit is sized for.",
                 "Light is the level at the height of the work.",
             ],
             Findings = [.. findings.Select(f => f.Line)],

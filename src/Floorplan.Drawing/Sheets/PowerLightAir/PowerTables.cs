@@ -12,7 +12,7 @@ internal static class PowerTables
 {
     public static KeyTable Points(Plan plan, IReadOnlyList<ServicePoint> points) => new(
         "Points, from the steel datum",
-        ["Mark", "What", "X", "Y", "Height", "Rating"],
+        ["Mark", "What", "X", "Y", "Height", "Circuit", "Rating"],
         [.. points.Select(p => (IReadOnlyList<string>)
         [
             ServiceLayer.Mark(p),
@@ -20,6 +20,7 @@ internal static class PowerTables
             CellText.Of((p.At - plan.Shell.Datum).X, plan.Units),
             CellText.Of((p.At - plan.Shell.Datum).Y, plan.Units),
             p.Height is { } height ? CellText.Of(height, plan.Units) : "",
+            p.Circuit,
             string.Join(' ', p.Ratings.Select(r => r.ToString()).Concat(p.Words)),
         ])]);
 
@@ -29,12 +30,33 @@ internal static class PowerTables
         double watts = needs.Where(n => n.Need.Amount is { Unit.Kind: QuantityKind.Power }).Sum(n => n.Need.Amount!.Value.Base);
         return new KeyTable(
             "Connected loads, as written in the plan",
-            ["No", "Item", "Room", "Load"],
+            ["No", "Item", "Room", "Circuit", "Load"],
             [
                 .. needs.Select(n => (IReadOnlyList<string>)
-                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Label, n.Station.Room.Label, PowerNeeds.Text(n.Need)]),
-                ["", "all together", "", (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW"],
+                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Label, n.Station.Room.Label, n.Station.Circuit, PowerNeeds.Text(n.Need)]),
+                ["", "all together", "", "", (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW"],
             ]);
+    }
+
+    /// <summary>What hangs on each circuit, in the order of their numbers; null for a plan that names none.</summary>
+    public static KeyTable? Circuits(Plan plan)
+    {
+        var uses = plan.Services.Where(s => s.Circuit.Length > 0).Select(s => (s.Circuit, Use: s.Id, Watts: 0.0, Rating: string.Join(' ', s.Ratings)))
+            .Concat(PowerNeeds.Of(plan).Where(n => n.Station.Circuit.Length > 0).Select(n => (
+                n.Station.Circuit,
+                Use: FormattableString.Invariant($"{n.Station.Item} {n.Station.Label}"),
+                Watts: n.Need.Amount is { Unit.Kind: QuantityKind.Power } power ? power.Base : 0,
+                Rating: "")));
+        var rows = uses.GroupBy(u => u.Circuit).OrderBy(g => int.TryParse(g.Key, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : int.MaxValue).ThenBy(g => g.Key, StringComparer.Ordinal)
+            .Select(g => (IReadOnlyList<string>)
+            [
+                g.Key,
+                string.Join(", ", g.Select(u => u.Use)),
+                string.Join(", ", g.Select(u => u.Rating).Where(r => r.Length > 0).Distinct()),
+                g.Sum(u => u.Watts) is var watts && watts > 0 ? (watts / 1000).ToString("0.0#", CultureInfo.InvariantCulture) + " kW" : "",
+            ])
+            .ToList();
+        return rows.Count == 0 ? null : new KeyTable("Circuits, as written in the plan", ["Circuit", "Serves", "Rating", "Machines"], rows);
     }
 
     public static KeyTable Rooms(Plan plan) => new(

@@ -25,6 +25,7 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
         ["runs"] = RunsTo,
         ["place"] = (s, c) => PlaceParser.List(c, s.Place),
         ["size"] = Size,
+        ["circuit"] = Circuit,
         ["vacuum"] = (s, c) => Guard(s, c, "breaker"),
         ["backflow"] = (s, c) => Guard(s, c, "preventer"),
     };
@@ -102,6 +103,19 @@ internal sealed class ServiceParser : StatementParser<ServiceStatement>
             {
                 c.Error("unknown-detail", $"`{guard}` is not a detail of `{s.Keyword.Text}`", first.To(c.Before), "only a water point or a hose has one");
             }
+        }
+    }
+
+    /// <summary>Of outlets, switches and heaters alone.</summary>
+    private static void Circuit(ServiceStatement s, Cursor c)
+    {
+        if (s.Keyword.Text is "outlet" or "switch" or "heater")
+        {
+            s.Circuit = c.Words("the number of a circuit");
+        }
+        else
+        {
+            c.Error("unknown-detail", $"`circuit` is not a detail of `{s.Keyword.Text}`", c.Before, "an outlet, a switch, a heater or a station is on a circuit");
         }
     }
 

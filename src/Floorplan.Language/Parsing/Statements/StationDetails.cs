@@ -113,7 +113,7 @@ internal static class StationDetails
             var at = c.Try("at") ? c.Quantity("a temperature or pressure", QuantityKind.Temperature, QuantityKind.Pressure) : null;
             s.Needs.Add(new NeedSyntax(kind, amounts, at, start.To(c.Before)));
         }
-        while (c.NextInList(n => n.Kind == Tokens.TokenKind.Word && !n.IsWord("size") && !n.IsWord("place") && !n.IsWord("clear") && !n.IsWord("worker") && !n.IsWord("waste") && !n.IsWord("inlet") && !(n.IsWord("air") && n.IsWord("gap", 1))));
+        while (c.NextInList(n => n.Kind == Tokens.TokenKind.Word && !n.IsWord("size") && !n.IsWord("place") && !n.IsWord("clear") && !n.IsWord("worker") && !n.IsWord("waste") && !n.IsWord("inlet") && !n.IsWord("circuit") && !(n.IsWord("air") && n.IsWord("gap", 1))));
     }
 
     public static void Clear(StationStatement s, Cursor c)

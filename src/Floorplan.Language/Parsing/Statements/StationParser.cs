@@ -34,6 +34,7 @@ internal sealed class StationParser : StatementParser<StationStatement>
         ["on"] = (s, c) => s.OnWheels = c.Expect("wheels"),
         ["air"] = (s, c) => s.AirGap = c.Expect("gap") ? c.Length("the gap between the inlet and the rim") : null,
         ["inlet"] = (s, c) => s.Inlet = c.Length("the diameter of the inlet"),
+        ["circuit"] = (s, c) => s.Circuit = c.Words("the number of a circuit"),
         ["volume"] = (s, c) => s.Volume = c.Quantity("a volume", QuantityKind.Volume),
     };
 

@@ -31,6 +31,9 @@ public sealed class ServiceStatement : Statement
     /// <summary>The drain that a drain's line comes to next: <c>runs to fd2</c></summary>
     public NameSyntax? RunsTo { get; internal set; }
 
+    /// <summary><c>circuit 4</c></summary>
+    public TextSyntax? Circuit { get; internal set; }
+
     /// <summary>Ratings such as <c>100 A</c>.</summary>
     public List<QuantitySyntax> Ratings { get; } = [];
 }

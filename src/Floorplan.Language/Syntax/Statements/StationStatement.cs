@@ -62,6 +62,9 @@ public sealed class StationStatement : Statement
     /// <summary><c>inlet 20</c>: the diameter of the water inlet.</summary>
     public LengthSyntax? Inlet { get; internal set; }
 
+    /// <summary><c>circuit 4</c>: the circuit that its power comes from.</summary>
+    public TextSyntax? Circuit { get; internal set; }
+
     public LengthSyntax? WorkHeight { get; internal set; }
 
     /// <summary><c>on wheels</c></summary>

@@ -116,6 +116,7 @@ internal sealed class KindTable(Reports reports)
             WeightEmpty = chain.Select(s => s.WeightEmpty).FirstOrDefault(q => q is not null)?.Value,
             WeightFull = chain.Select(s => s.WeightFull).FirstOrDefault(q => q is not null)?.Value,
             Purpose = string.Join(' ', (chain.FirstOrDefault(s => s.Purpose.Count > 0)?.Purpose ?? []).Select(w => w.Text)),
+            Circuit = chain.Select(s => s.Circuit).FirstOrDefault(t => t is not null)?.Text ?? "",
             AirGap = chain.Select(s => s.AirGap).FirstOrDefault(g => g is not null)?.Value,
             Inlet = chain.Select(s => s.Inlet).FirstOrDefault(i => i is not null)?.Value,
             Volume = chain.Select(s => s.Volume).FirstOrDefault(q => q is not null)?.Value,

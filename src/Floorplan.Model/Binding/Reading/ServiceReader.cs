@@ -39,6 +39,7 @@ internal static class ServiceReader
             },
             OutletBelow = statement.OutletBelow?.Value,
             HoseLength = kind == ServiceKind.Hose ? statement.Size?.Value : null,
+            Circuit = statement.Circuit?.Text ?? "",
             Ratings = [.. statement.Ratings.Select(r => r.Value)],
             Words = words,
             Span = statement.HeadSpan,
