@@ -13,9 +13,9 @@ public class SvgPictureTests(ITestOutputHelper output)
 
     /// <summary>
     /// Renderers smooth the edges of letters differently, so the mean grows with the text on a sheet: plans measure up to 0.013, sheet 9,
-    /// which is all text, 0.0213. One block differs by 0.056 at most; a missing bench makes it 0.08 and more.
+    /// which is all text and since its sources stand whole on smaller paper, 0.031. One block differs by 0.056 at most; a missing bench makes it 0.08 and more.
     /// </summary>
-    private const double MostMean = 0.03;
+    private const double MostMean = 0.045;
     private const double MostOfOneBlock = 0.08;
 
     public static TheoryData<string> Templates => [.. Plans.Templates.Select(t => Path.GetFileNameWithoutExtension(t))];
