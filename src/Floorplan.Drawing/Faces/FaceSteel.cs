@@ -4,6 +4,8 @@ using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Views;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Frames;
+using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Faces;
 
@@ -66,6 +68,31 @@ internal static class FaceSteel
         }
 
         scene.Rectangle(transform.ToPaper(face.Extent), new Pen(standard.Wide), Layers.Wall, "wall", Band.Wall);
+    }
+
+    /// <summary>
+    /// From above, what carries the floor and the roof along their edges: rails, posts and castings as deep as the bare walls. Cross members
+    /// and roof bows lie between them at places that only the box shows.
+    /// </summary>
+    public static void DrawRim(SceneBuilder scene, PlanTransform transform, Shell shell, IReadOnlyList<ServiceHole> holes, DrawingStandard standard)
+    {
+        if (shell.Kind == ShellKind.Shed)
+        {
+            return;
+        }
+
+        var holed = Overlays.Sum(holes.Select(h => (Geometry)Around(h)));
+        scene.Hatch(transform.Rings(Overlays.Less(Overlays.Less(shell.Outside, shell.BareInside), holed)), NoCut, new Pen(standard.Fine), Layers.Frame, "frame");
+        foreach (var ring in transform.Rings(shell.BareInside))
+        {
+            scene.Polyline(ring, true, new Pen(standard.Narrow), Layers.Frame, "frame");
+        }
+    }
+
+    private static Polygon Around(ServiceHole hole)
+    {
+        var (across, up) = ((hole.Width ?? default) / 2, (hole.Depth ?? hole.Width ?? default) / 2);
+        return new Box(hole.Point.At.X - across, hole.Point.At.Y - up, hole.Point.At.X + across, hole.Point.At.Y + up).ToPolygon();
     }
 
     /// <summary>The finished floor across the wall, as a line of levels.</summary>

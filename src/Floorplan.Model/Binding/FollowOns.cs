@@ -22,6 +22,7 @@ internal static class FollowOns
         ["place-missing"] = ["place"],
         ["room-without-shape"] = ["from", "area", "to"],
         ["eaves-missing"] = ["eaves", "corners"],
+        ["hole-incomplete"] = ["height", "size"],
     };
 
     public static IEnumerable<Diagnostic> Drop(IReadOnlyList<Diagnostic> all, SyntaxTree tree)

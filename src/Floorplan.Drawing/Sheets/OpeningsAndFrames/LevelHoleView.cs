@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Dimensions;
+using Floorplan.Drawing.Faces;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
@@ -47,6 +48,7 @@ internal sealed class LevelHoleView : ISheetView
             canvas.Box.Left + Outside(Side.West, canvas.Denominator) - (extent.MinX / canvas.Denominator),
             canvas.Box.Top + Margin + (extent.MaxY / canvas.Denominator)));
         dimensions.Draw(canvas.Scene, transform);
+        FaceSteel.DrawRim(canvas.Scene, transform, plan.Shell, holes, standard);
         foreach (var ring in transform.Rings(plan.Shell.Outside))
         {
             canvas.Scene.Polyline(ring, true, new Pen(standard.Wide), Layers.Wall, "wall", Band.Wall);

@@ -90,6 +90,11 @@ public sealed class OpeningsAndFramesSheet : Sheet
         ];
         yield return $"{(whole.Length > 0 ? $"No holes in: {string.Join(", ", whole)}." : "")}{(shell.DoorEnd is { } end ? $" The shell's own doors are in the {end.Word()} end." : "")}".TrimStart();
         yield return "Holes for pipes, cables and fans are those that the plan names with `hole`; those of trench drains and of what the trades add are not drawn here.";
+        if (shell.Kind != ShellKind.Shed && holes.Any(h => h.Wall is null))
+        {
+            yield return "Cross members under the floor and bows under the roof are not drawn: find them on the real shell, and move a hole that would meet one.";
+        }
+
         if (holes.Any(h => h.Surface == HoleSurface.Roof))
         {
             yield return "Roof holes get an upstand of at least 100 mm (4 in) all round and a flashing, before anybody relies on the roof; common practice, no source. Nobody walks on the sheet between the bows.";

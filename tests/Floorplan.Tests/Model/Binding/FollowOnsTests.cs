@@ -17,6 +17,7 @@ public class FollowOnsTests
     [InlineData("station thing \"Thing\" in wet\nsize 1200 x 600\n  place corner south-west\n", "unknown-statement")]
     [InlineData("statoin thing \"Thing\" in wet\n  size 1200 x 600\n  place corner south-west\nflow product\n  outside -> thing   by hand\n", "unknown-statement")]
     [InlineData("machine thing \"Thing\" in wet\nflow product\n  outside -> thing   by hand\n", "unknown-statement")]
+    [InlineData("hole p1 in wet, south wal, 300 from west, 50\n", "not-expected")]
     [InlineData("door d1 wet to outside, south wall, centred\nflow people\n  outside -> d1 -> wet\n", "size-missing")]
     public void What_follows_from_a_line_that_was_not_read_is_not_told(string lines, string code)
         => Assert.Equal(code, PlanTexts.Mistake(PlanTexts.TwoRooms + lines).Code);
