@@ -70,7 +70,7 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("workers", string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}")))),
         ("inlet", station.Inlet is { } inlet ? Text(inlet, units) : ""),
         ("air gap", station.AirGap is { } gap ? Text(gap, units) : ""),
-        ("needs", string.Join(", ", station.Needs.Select(n => $"{Word(n.Kind)} {n.Amount} {n.At}".Trim()))),
+        ("needs", string.Join(", ", station.Needs.Select(n => $"{n.Kind.Word()} {n.Amount} {n.At}".Trim()))),
         ("circuit", station.Circuit),
         ("keeps clear", string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {Text(c.Depth, units)}"))),
         ("weighs", string.Join(" to ", new[] { station.WeightEmpty?.ToString(), station.WeightFull?.ToString() }.Where(w => w is not null)))));
@@ -100,14 +100,6 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
     private static (string What, string Value)[] Said(params (string What, string Value)[] facts) => [.. facts.Where(f => f.Value.Length > 0)];
 
     private static string Text(Length length, UnitSystem units) => LengthText.Sentence(length, units);
-
-    private static string Word(NeedKind need) => need switch
-    {
-        NeedKind.ColdWater => "cold",
-        NeedKind.HotWater => "hot",
-        NeedKind.CompressedAir => "air",
-        _ => need.ToString().ToLowerInvariant(),
-    };
 
     private static string Text(FrameWish frame, UnitSystem units) => frame.Form == FrameForm.None
         ? "none"

@@ -3,10 +3,12 @@ using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;
+using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -50,10 +52,9 @@ public sealed class CutsFrame : Rule
         {
             var hole = FrameHole.Of(opening, Tolerance);
             var members = byWall[opening.Wall].Where(m => IsInWallOf(m, opening)).ToList();
-            var cut = members.Select(m => (Member: m, Cut: hole.Into(m))).Where(p => p.Cut is not null).OrderByDescending(p => p.Cut!.By.Nanometres).FirstOrDefault();
-            if (cut.Cut is { } through)
+            if (Deepest(hole, members) is var (member, cut))
             {
-                yield return Cut(context, opening, cut.Member, through);
+                yield return Cut(context, opening.Id, Named.Of(opening), opening.Wall, member, cut, Way(context, opening, member, cut.By.Millimetres), opening.Span, opening.Centre.Coordinate);
             }
             else if (context.Limit(this) is { } limit && Crowded(members, opening, hole, limit) is { } crowded)
             {
@@ -76,19 +77,10 @@ public sealed class CutsFrame : Rule
             var middle = hole.X + (hole.Wall!.RunsEastWest ? shell.Datum.X : shell.Datum.Y);
             var (across, up) = (hole.Width!.Value / 2, (hole.Depth ?? hole.Width.Value) / 2);
             var rectangle = new FrameHole(middle - across, middle + across, hole.Point.Height!.Value - up, hole.Point.Height.Value + up, Tolerance);
-            var cut = byWall[hole.Wall.Side]
-                .Where(m => m.At is not { } at || at == hole.Wall.At)
-                .Select(m => (Member: m, Cut: rectangle.Into(m)))
-                .Where(p => p.Cut is not null)
-                .OrderByDescending(p => p.Cut!.By.Nanometres)
-                .FirstOrDefault();
-            if (cut.Cut is { } through)
+            if (Deepest(rectangle, byWall[hole.Wall.Side].Where(m => m.At is not { } at || at == hole.Wall.At)) is var (member, cut))
             {
-                yield return CheckContext.Find(
-                    this, Severity.Error, [hole.Point.Id], $"hole {hole.Point.Id} cuts {context.Text(through.By)} into the {cut.Member.Name} of the {hole.Wall.Side.Word()} wall",
-                    $"move {hole.Point.Id} {Say.SizeUp(through.By.Millimetres, context.Plan.Units)}, clear of the {cut.Member.Name}", hole.Point.Span, hole.Point.At.Coordinate)
-                    with
-                { Limit = $"no cut in the frame ({cut.Member.Origin})", Measured = through.By.Millimetres, LimitValue = 0 };
+                string way = $"move {hole.Point.Id} {Say.SizeUp(cut.By.Millimetres, context.Plan.Units)}, clear of the {member.Name}";
+                yield return Cut(context, hole.Point.Id, $"hole {hole.Point.Id}", hole.Wall.Side, member, cut, way, hole.Point.Span, hole.Point.At.Coordinate);
             }
         }
     }
@@ -103,9 +95,15 @@ public sealed class CutsFrame : Rule
                 : Math.Abs(reveal.Centre.X - at.Millimetres) <= reveal.Width);
     }
 
-    private Finding Cut(CheckContext context, Opening opening, FrameMember member, FrameCut cut) => CheckContext.Find(
-        this, Severity.Error, [opening.Id], $"{Named.Of(opening)} cuts {context.Text(cut.By)} into the {member.Name} of the {opening.Wall.Word()} wall",
-        Way(context, opening, member, cut.By.Millimetres), opening.Span, opening.Centre.Coordinate)
+    /// <summary>The member that a hole goes deepest into; null when it is clear of all.</summary>
+    private static (FrameMember Member, FrameCut Cut)? Deepest(FrameHole hole, IEnumerable<FrameMember> members)
+    {
+        var deepest = members.Select(m => (Member: m, Cut: hole.Into(m))).Where(p => p.Cut is not null).OrderByDescending(p => p.Cut!.By.Nanometres).FirstOrDefault();
+        return deepest.Cut is { } cut ? (deepest.Member, cut) : null;
+    }
+
+    private Finding Cut(CheckContext context, string id, string name, Side wall, FrameMember member, FrameCut cut, string way, SourceSpan span, Coordinate at) => CheckContext.Find(
+        this, Severity.Error, [id], $"{name} cuts {context.Text(cut.By)} into the {member.Name} of the {wall.Word()} wall", way, span, at)
         with
     { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.By.Millimetres, LimitValue = 0 };
 

@@ -84,13 +84,7 @@ internal static class ScheduleTables
 
     private static string Need(Need need)
     {
-        string kind = need.Kind switch
-        {
-            NeedKind.ColdWater => "cold",
-            NeedKind.HotWater => "hot",
-            NeedKind.CompressedAir => "air",
-            _ => need.Kind.ToString().ToLowerInvariant(),
-        };
+        string kind = need.Kind.Word();
         string amount = need.Kind == NeedKind.Power
             ? PowerNeeds.Text(need)
             : string.Join(" at ", new[] { need.Amount?.ToString(), need.At?.ToString() }.Where(t => !string.IsNullOrEmpty(t)));
