@@ -1,5 +1,4 @@
 using Floorplan.Model;
-using Floorplan.Model.Openings;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
@@ -39,7 +38,7 @@ internal sealed class CarryGrid
             Fill(floor, at => isWall[at] = false);
         }
 
-        foreach (var opening in plan.Openings.Where(o => o.IsWalkable || o.Kind == OpeningKind.CargoDoor))
+        foreach (var opening in plan.Openings.Where(o => o.IsPassage))
         {
             Fill(opening.Reveal, at => isWall[at] = false);
         }

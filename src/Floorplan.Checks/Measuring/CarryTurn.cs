@@ -1,6 +1,5 @@
 using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Model;
-using Floorplan.Model.Openings;
 using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
 
@@ -28,9 +27,6 @@ internal sealed class CarryTurn(Plan plan, Effort effort)
 
     /// <summary>For all questions about one plan.</summary>
     public static Effort NewEffort() => new(MostEffort);
-
-    /// <summary>Openings that things are carried through at all.</summary>
-    public static bool IsWay(Opening opening) => opening.IsWalkable || opening.Kind == OpeningKind.CargoDoor;
 
     /// <summary>Whether a thing gets out past edges: upright it starts as it stands, and on its side anyhow over its place, on this side of all walls.</summary>
     /// <param name="finest"><see cref="Alone"/> or <see cref="PastOthers"/>.</param>

@@ -21,7 +21,7 @@ internal sealed class CarryingOut
     {
         this.way = way;
         grid = way.Turn.Grid;
-        walls = [.. SolidEdges.OfWalls(plan, CarryTurn.IsWay)];
+        walls = [.. SolidEdges.OfWalls(plan, o => o.IsPassage)];
         inside = new HashSet<Station>(things, ReferenceEqualityComparer.Instance);
         foreach (var thing in things)
         {

@@ -72,6 +72,9 @@ public sealed record Opening
     /// <summary>Tall enough and low enough that people and trolleys can use it.</summary>
     public bool IsWalkable => Kind is OpeningKind.Door or OpeningKind.Opening && Sill <= Length.FromMillimetres(200);
 
+    /// <summary>People or things get through at all: it is walked through, or it is a cargo door.</summary>
+    public bool IsPassage => IsWalkable || Kind == OpeningKind.CargoDoor;
+
     public PlanPoint Centre => new((Start.X + End.X) / 2, (Start.Y + End.Y) / 2);
 
     public bool Joins(Room? a, Room? b) => (RoomA?.Id == a?.Id && RoomB?.Id == b?.Id) || (RoomA?.Id == b?.Id && RoomB?.Id == a?.Id);

@@ -47,7 +47,7 @@ internal sealed class StandingPlaces(Plan plan, Maps maps)
             return null;
         }
 
-        if (opening.IsWalkable || opening.Kind == OpeningKind.CargoDoor)
+        if (opening.IsPassage)
         {
             return passage.Middle;
         }

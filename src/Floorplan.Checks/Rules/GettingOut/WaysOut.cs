@@ -12,7 +12,7 @@ internal sealed class WaysOut
     public WaysOut(Plan plan)
     {
         var byRoom = plan.Openings
-            .Where(o => o.IsWalkable || o.Kind == OpeningKind.CargoDoor)
+            .Where(o => o.IsPassage)
             .SelectMany(o => new[] { (Into: Id(o.RoomB), From: o.RoomA, Opening: o), (Into: Id(o.RoomA), From: o.RoomB, Opening: o) })
             .Where(way => way.From is not null)
             .ToLookup(way => way.Into, way => (From: way.From!, way.Opening));

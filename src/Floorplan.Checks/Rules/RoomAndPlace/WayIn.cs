@@ -22,7 +22,7 @@ internal sealed class WayIn(Plan plan, Effort effort)
 
 
     private readonly ILookup<string, Opening> byRoom = plan.Openings
-        .Where(CarryTurn.IsWay)
+        .Where(o => o.IsPassage)
         .SelectMany(o => new[] { o.RoomA, o.RoomB }.OfType<Room>().Select(r => (r.Id, Opening: o)))
         .ToLookup(p => p.Id, p => p.Opening);
 
@@ -127,7 +127,7 @@ internal sealed class WayIn(Plan plan, Effort effort)
         if (!stuck.TryGetValue((thing.Id, solid), out bool isStuck))
         {
             // Nothing to start from is a thing placed into a wall, which is another mistake.
-            var moved = Turn.Out(new SolidEdges(SolidEdges.OfWalls(plan, o => CarryTurn.IsWay(o) && solid.Passes(o))), field ??= Turn.Grid.WidestOut([]), thing, solid, CarryTurn.Alone);
+            var moved = Turn.Out(new SolidEdges(SolidEdges.OfWalls(plan, o => o.IsPassage && solid.Passes(o))), field ??= Turn.Grid.WidestOut([]), thing, solid, CarryTurn.Alone);
             stuck[(thing.Id, solid)] = isStuck = !moved.Goes && moved.Nearest is not null;
             if (!isStuck)
             {

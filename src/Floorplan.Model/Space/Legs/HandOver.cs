@@ -32,7 +32,7 @@ internal static class HandOver
         }
 
         var station = (from ?? to!).Station;
-        if ((from is null ? leg.From : leg.To) is not OpeningStop { Opening: var opening } || LegEnds.IsDoor(opening)
+        if ((from is null ? leg.From : leg.To) is not OpeningStop { Opening: var opening } || opening.IsPassage
             || maps.Of(opening) is not { } passage || !passage.LeadsTo(station.Room)
             || Hands(station, opening.Reveal, passage.Middle) is not { } hands)
         {

@@ -24,13 +24,11 @@ internal sealed class LegEnds(Plan plan, Maps maps, StandingPlaces standing)
     public LegEnd Of(Stop stop, Stop other, FloorMap map) => stop switch
     {
         StationStop s => At(map, s.Station.Room, standing.AtStation(s.Station, Where(other)), s.Name),
-        OpeningStop { Opening: var o } => IsDoor(o) ? Door(map, o) : Hatch(map, o, RoomOf(other)),
+        OpeningStop { Opening: var o } => o.IsPassage ? Door(map, o) : Hatch(map, o, RoomOf(other)),
         ServiceStop s => Anywhere(map, s.Service.Room, s.Service.At.Coordinate, s.Name),
         RoomStop r => Anywhere(map, r.Room, r.Room.Floor.Centroid.Coordinate, r.Name),
         _ => Outside(map, other),
     };
-
-    public static bool IsDoor(Opening opening) => opening.IsWalkable || opening.Kind == OpeningKind.CargoDoor;
 
     /// <summary>About where a stop is, or null for outside.</summary>
     public static Coordinate? Where(Stop stop) => stop switch
