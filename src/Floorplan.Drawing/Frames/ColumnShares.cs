@@ -28,6 +28,26 @@ internal static class ColumnShares
         return widths;
     }
 
+    /// <summary>Widths that together take more than there is room: the widest are cut down to one width, so that short words and figures stay whole.</summary>
+    public static double[] Capped(double[] wanted, double room)
+    {
+        double left = room;
+        int columns = wanted.Length;
+        foreach (double width in wanted.Order())
+        {
+            if (width * columns > left)
+            {
+                break;
+            }
+
+            left -= width;
+            columns--;
+        }
+
+        double most = left / Math.Max(1, columns);
+        return [.. wanted.Select(w => Math.Min(w, most))];
+    }
+
     /// <summary>About how many lines a table has.</summary>
     public static double Lines(double[][] cells, double[] widths)
     {

@@ -3,7 +3,7 @@ namespace Floorplan.Drawing.Lettering;
 /// <summary>Breaks text into lines that fit a width.</summary>
 public static class TextWrap
 {
-    /// <summary>A name longer than this in letters may be broken behind its hyphens; own choice.</summary>
+    /// <summary>A name longer than this in letters may be broken behind its hyphens, a shorter one only where it finds no room whole; own choice.</summary>
     private const int LongWord = 12;
 
     /// <summary>At spaces, within a word only when the word is too long; what is over the last line ends in an ellipsis.</summary>
@@ -59,6 +59,7 @@ public static class TextWrap
     {
         var at = 0;
         var lastBreak = 0;
+        var lastHyphen = 0;
         double used = 0;
         foreach (var rune in text.EnumerateRunes())
         {
@@ -71,12 +72,13 @@ public static class TextWrap
             if (used > width && rune.Value != ' ')
             {
                 // A first character wider than the column still has to go somewhere.
-                return lastBreak > 0 ? lastBreak : Math.Max(at, rune.Utf16SequenceLength);
+                return lastBreak > 0 ? lastBreak : lastHyphen > 0 ? lastHyphen : Math.Max(at, rune.Utf16SequenceLength);
             }
 
-            if (rune.Value == '-' && IsSoftHyphen(text, at) && InLongWord(text, at))
+            if (rune.Value == '-' && IsSoftHyphen(text, at))
             {
-                lastBreak = at + 1;
+                lastHyphen = at + 1;
+                lastBreak = InLongWord(text, at) ? lastHyphen : lastBreak;
             }
 
             at += rune.Utf16SequenceLength;

@@ -1,5 +1,7 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
@@ -23,6 +25,35 @@ public class WholeTextTests
         string words = Solid(string.Concat(DrawnPlans.Template(template)[8].Items.OfType<TextItem>().Select(t => t.Text)));
         Assert.All(RuleResult.Of(request.Plan, request.Findings), r => Assert.Contains(Solid(r.Limit?.Text ?? r.Rule.Sources[0].Text), words));
     }
+
+    /// <summary>A figure that breaks in two at the end of a line is read as two figures.</summary>
+    [Theory, MemberData(nameof(Templates))]
+    public void No_short_word_or_figure_of_a_table_is_broken(string template)
+    {
+        const int longest = 12;
+        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        foreach (var (sheet, scene) in SheetSet.All.Zip(DrawnPlans.Template(template)))
+        {
+            var drawn = scene.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).SelectMany(t => Words(t.Text)).ToHashSet();
+            var said = sheet.Content(request, SheetHead.For(request, sheet, SheetSet.All.Count)).Tables.Where(t => t.Rows.Count > 0)
+                .SelectMany(t => t.Rows.Append(t.Columns)).SelectMany(r => r).SelectMany(Words).Where(w => w.Length <= longest);
+            Assert.All(said, w => Assert.True(drawn.Contains(w) || Parts(w).All(drawn.Contains), w));
+        }
+    }
+
+    /// <summary>A floor area on one line and its unit on the next is not a figure.</summary>
+    [Fact]
+    public void A_figure_stays_beside_its_unit()
+    {
+        var texts = DrawnPlans.Template("fish-20ft")[7].Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).Select(t => t.Text).ToList();
+        Assert.Contains("3.3 m²", texts);
+        Assert.DoesNotContain("m²", texts);
+    }
+
+    /// <summary><c>three-phase</c> may be broken behind its hyphen, <c>1'-10"</c> may not.</summary>
+    private static string[] Parts(string word) => word.All(c => char.IsLetter(c) || c == '-') ? word.Replace("-", "- ", StringComparison.Ordinal).Split(' ') : [word];
+
+    private static string[] Words(string text) => text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     private static string Solid(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 }
