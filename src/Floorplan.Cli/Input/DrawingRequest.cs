@@ -12,7 +12,7 @@ internal static class DrawingRequest
     public static SheetRequest Of(Examination examination, Checked? since = null)
     {
         var plan = examination.Plan!;
-        var list = CutList.Of(CutOuts.Of(plan));
+        var list = CutList.Of(CutOuts.Of(plan), plan.Units);
         return new SheetRequest(plan, examination.Space!, examination.Findings)
         {
             Stock = StockCutter.Cut(list, StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),

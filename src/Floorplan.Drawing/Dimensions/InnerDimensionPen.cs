@@ -91,5 +91,5 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
         return new TextItem(text, at, standard.NoteHeight, TextAnchor.Middle, Layers.Dimensions, group, upright ? 90 : 0);
     }
 
-    private Length Places(Length from, Length to) => DimensionRounding.Round(to, units) - DimensionRounding.Round(from, units);
+    private Length Places(Length from, Length to) => LengthRounding.Round(to, units) - LengthRounding.Round(from, units);
 }

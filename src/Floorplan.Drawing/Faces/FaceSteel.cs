@@ -25,7 +25,13 @@ internal static class FaceSteel
 
     public static IEnumerable<LegendEntry> Legend(ShellKind kind, DrawingStandard standard)
     {
-        yield return new LegendEntry("post, rail, header, sill, casting: do not cut", (scene, box) =>
+        string parts = kind switch
+        {
+            ShellKind.Container => "post, rail, header, sill, casting",
+            ShellKind.Trailer => "post, rail, wheel arch",
+            _ => "post, plate",
+        };
+        yield return new LegendEntry(parts + ": do not cut", (scene, box) =>
         {
             var piece = PaperBox.Around(box.Centre, box.Width, 3);
             scene.Hatch(piece, NoCut, new Pen(standard.Fine), Layers.Legend);

@@ -24,7 +24,7 @@ public sealed record Schedule(string Name, string Title, IReadOnlyList<string> C
         TableSchedule.Of("weights", ScheduleTables.Weights(plan) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
         TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, CutOuts.Of(plan), plan.Units)),
         TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, ServiceHole.Of(plan), plan.Units)),
-        TableSchedule.Of("frames", CutListTable.Of(CutList.Of(CutOuts.Of(plan)), plan.Units)),
+        TableSchedule.Of("frames", CutListTable.Of(CutList.Of(CutOuts.Of(plan), plan.Units), plan.Units)),
     ];
 
     /// <summary>The unit that lengths are in: <c>mm</c> or <c>in</c>.</summary>

@@ -14,9 +14,12 @@ internal static class Cautions
 
     public const string Flow = "The routes are the shortest ways that fit on the drawn floor. They do not replace a written hazard plan.";
 
-    public const string ClosedBox = "A closed steel box is a confined space while it is being welded, lined or coated: ventilate it and never work in it alone.";
+    private const string ClosedBox = "A closed steel box is a confined space while it is being welded, lined or coated: ventilate it and never work in it alone.";
 
-    public static string Cutting(ShellKind kind) => kind switch
+    /// <summary>For sheets that steel is cut and welded by; a shed is no closed steel box.</summary>
+    public static IReadOnlyList<string> Building(ShellKind kind) => kind == ShellKind.Shed ? [Cutting(kind), LocalCode] : [Cutting(kind), ClosedBox, LocalCode];
+
+    private static string Cutting(ShellKind kind) => kind switch
     {
         ShellKind.Container => "Cutting a container wall, post or rail weakens it: have each opening and its frame checked by a structural engineer before cutting, and again before lifting.",
         ShellKind.Trailer => "Cutting a trailer wall or moving its load changes how it carries and tows: have the frame, the axle loads and each opening checked before cutting and before towing.",

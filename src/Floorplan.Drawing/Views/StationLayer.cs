@@ -131,7 +131,7 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
             return null;
         }
 
-        string name = SafeText.Clean(station.Label, LongestName);
+        string name = SafeText.Clean(station.Caption, LongestName);
         if (name.Split(' ').Any(word => TextMeasure.Width(word, height) > along - bubble))
         {
             return null;

@@ -16,6 +16,14 @@ public sealed record Station
 
     public required StationRole Role { get; init; }
 
+    /// <summary>What the sheets call it: its label, or <c>hand sink s1</c> and <c>bin b1</c> for one without.</summary>
+    public string Caption => Label != Id ? Label : Role switch
+    {
+        StationRole.Sink => $"{Purpose} sink {Id}".TrimStart(),
+        StationRole.Bin when !Id.Contains("bin", StringComparison.OrdinalIgnoreCase) => "bin " + Id,
+        _ => Id,
+    };
+
     /// <summary>Item number on the sheets, from 1 in the order of the file.</summary>
     public required int Item { get; init; }
 

@@ -5,10 +5,12 @@ namespace Floorplan.Sizing.Frames;
 /// <summary>The pieces of all frames, equal ones of one opening together, and what they weigh by section.</summary>
 public sealed record CutList(IReadOnlyList<CutListRow> Rows, IReadOnlyList<SectionTotal> Totals)
 {
-    public static CutList Of(IReadOnlyList<CutOut> cuts)
+    /// <summary>Each piece as long as the list prints it: a welder saws to that, and the sums and bars are of what is sawn.</summary>
+    public static CutList Of(IReadOnlyList<CutOut> cuts, UnitSystem units)
     {
         var rows = cuts.Where(c => c.Frame is not null)
-            .SelectMany(c => c.Frame!.Pieces.GroupBy(p => p).Select(g => new CutListRow(c.Opening.Id, g.Key, g.Count())))
+            .SelectMany(c => c.Frame!.Pieces.Select(p => p with { Length = LengthRounding.Round(p.Length, units) })
+                .GroupBy(p => p).Select(g => new CutListRow(c.Opening.Id, g.Key, g.Count())))
             .ToList();
         var totals = rows.GroupBy(r => r.Piece.Section)
             .Select(g => new SectionTotal(

@@ -48,7 +48,7 @@ public sealed class ElevationsSheet : Sheet
             .. faces.Where(f => f.Stations.Any()).SelectMany(f => f.Stations.OrderBy(s => s.Item).Select(s => (IReadOnlyList<string>)
             [
                 FormattableString.Invariant($"{s.Item}"),
-                s.Label,
+                s.Caption,
                 CellText.Of(s.Bottom, plan.Units),
                 CellText.Of(s.Top, plan.Units),
                 s.Workers.Count == 0 ? "" : CellText.Of(s.WorkHeight, plan.Units),

@@ -23,7 +23,7 @@ internal static class LegTable
 
     private static string Name(Stop stop) => stop switch
     {
-        StationStop station => FormattableString.Invariant($"{station.Station.Item} {station.Station.Label}"),
+        StationStop station => FormattableString.Invariant($"{station.Station.Item} {station.Station.Caption}"),
         RoomStop room => room.Room.Label,
         OpeningStop opening => OpeningLayer.Mark(opening.Opening),
         _ => stop.Name,

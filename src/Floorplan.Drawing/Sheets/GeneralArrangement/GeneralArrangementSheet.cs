@@ -46,7 +46,7 @@ public sealed class GeneralArrangementSheet : Sheet
             Tables = [.. RevisionLayer.Table(request), StationTable.Of(plan), OpeningTable.Of(plan)],
             Notes = [.. Notes(plan), .. plan.Head.Notes],
             Findings = [.. findings.Select(f => f.Line)],
-            Cautions = [Cautions.Cutting(plan.Shell.Kind), Cautions.ClosedBox, Cautions.LocalCode],
+            Cautions = Cautions.Building(plan.Shell.Kind),
         };
     }
 

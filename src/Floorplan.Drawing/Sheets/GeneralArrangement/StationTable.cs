@@ -16,7 +16,7 @@ internal static class StationTable
     private static IReadOnlyList<string> Row(Station station, UnitSystem units) =>
     [
         FormattableString.Invariant($"{station.Item}"),
-        station.Label,
+        station.Caption,
         Size(station, units) + (station.Hung ? " hung" : ""),
         $"{CellText.Of(station.Bounds.West - station.Room.Bounds.West, units)}, {CellText.Of(station.Bounds.South - station.Room.Bounds.South, units)}",
     ];

@@ -11,7 +11,7 @@ namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 internal static class CutOutTables
 {
     public static KeyTable Steel(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
-        "Holes in the steel, from the datum",
+        shell.Kind == ShellKind.Shed ? "Holes in the walls, from the datum" : "Holes in the steel, from the datum",
         ["Mark", "Along", "Up", "W × H", "R"],
         [.. Grouped(shell, cuts, c =>
         [
@@ -34,7 +34,7 @@ internal static class CutOutTables
         ])]);
 
     public static KeyTable Services(Shell shell, IReadOnlyList<ServiceHole> holes, UnitSystem units) => new(
-        "Holes for pipes, cables, fans and drains, to their middles",
+        "Pipe, cable and fan holes, to middles",
         ["Mark", "For", "Along", "Up", "Size"],
         [.. holes.GroupBy(h => (h.Surface, h.Wall)).SelectMany(group => group.Select(h => (IReadOnlyList<string>)
         [

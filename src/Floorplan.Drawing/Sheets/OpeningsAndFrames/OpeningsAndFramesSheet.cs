@@ -46,7 +46,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
             Tables = [.. Tables(request, cuts, holes)],
             Notes = [.. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units), .. Left(walls, cuts, holes, plan.Shell)],
             Findings = [.. findings.Select(f => f.Line)],
-            Cautions = [Cautions.Cutting(plan.Shell.Kind), .. plan.Shell.Kind == ShellKind.Shed ? Array.Empty<string>() : [Cautions.ClosedBox], Cautions.LocalCode],
+            Cautions = Cautions.Building(plan.Shell.Kind),
         };
     }
 
@@ -64,7 +64,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
             yield return CutOutTables.Services(request.Plan.Shell, holes, units);
         }
 
-        if (CutList.Of(cuts) is { Rows.Count: > 0 } list)
+        if (CutList.Of(cuts, units) is { Rows.Count: > 0 } list)
         {
             yield return CutListTable.Of(list, units);
         }

@@ -33,7 +33,7 @@ internal static class PowerTables
             ["No", "Item", "Room", "Circuit", "Load"],
             [
                 .. needs.Select(n => (IReadOnlyList<string>)
-                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Label, n.Station.Room.Label, n.Station.Circuit, PowerNeeds.Text(n.Need)]),
+                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Caption, n.Station.Room.Label, n.Station.Circuit, PowerNeeds.Text(n.Need)]),
                 ["", "all together", "", "", (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW"],
             ]);
     }
@@ -44,7 +44,7 @@ internal static class PowerTables
         var uses = plan.Services.Where(s => s.Circuit.Length > 0).Select(s => (s.Circuit, Use: s.Id, Watts: 0.0, Rating: string.Join(' ', s.Ratings)))
             .Concat(PowerNeeds.Of(plan).Where(n => n.Station.Circuit.Length > 0).Select(n => (
                 n.Station.Circuit,
-                Use: FormattableString.Invariant($"{n.Station.Item} {n.Station.Label}"),
+                Use: FormattableString.Invariant($"{n.Station.Item} {n.Station.Caption}"),
                 Watts: n.Need.Amount is { Unit.Kind: QuantityKind.Power } power ? power.Base : 0,
                 Rating: "")));
         var rows = uses.GroupBy(u => u.Circuit).OrderBy(g => int.TryParse(g.Key, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : int.MaxValue).ThenBy(g => g.Key, StringComparer.Ordinal)

@@ -10,8 +10,8 @@ internal static class BringingInTable
     public static KeyTable Of(Plan plan)
     {
         var order = BringingIn.Of(plan);
-        var rows = order.Steps.Select((step, i) => Row(FormattableString.Invariant($"{i + 1}"), step.Station.Item, step.Station.Label, Remark(step)));
-        var stuck = order.Stuck.Select(s => Row("?", s.Item, s.Label, "no way past the others"));
+        var rows = order.Steps.Select((step, i) => Row(FormattableString.Invariant($"{i + 1}"), step.Station.Item, step.Station.Caption, Remark(step)));
+        var stuck = order.Stuck.Select(s => Row("?", s.Item, s.Caption, "no way past the others"));
         return new KeyTable("Order of bringing in", ["Step", "No", "Item", "Remark"], [.. rows, .. stuck]);
     }
 

@@ -28,7 +28,7 @@ internal static class LiftTable
     /// <summary>Items by number and name, hatches by their name in the plan.</summary>
     private static string Place(Stop? stop) => stop switch
     {
-        StationStop s => FormattableString.Invariant($"{s.Station.Item} {s.Station.Label}"),
+        StationStop s => FormattableString.Invariant($"{s.Station.Item} {s.Station.Caption}"),
         null => "outside",
         _ => stop.Name,
     };
@@ -38,6 +38,6 @@ internal static class LiftTable
         { NotCovered: { } why } => $"not covered: {why}",
         { Index: double.PositiveInfinity } => "beyond the equation",
         { Index: { } index } => index.ToString("0.00", CultureInfo.InvariantCulture),
-        _ => "",
+        _ => "load not said",
     };
 }

@@ -20,7 +20,7 @@ internal static class ScheduleTables
         [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<string>)
         [
             FormattableString.Invariant($"{s.Item}"),
-            s.Label,
+            s.Caption,
             Size(s, plan.Units),
             s.WeightEmpty?.ToString() ?? "",
             s.WeightFull?.ToString() ?? "",
@@ -30,7 +30,7 @@ internal static class ScheduleTables
         "What items need",
         ["No", "Item", "Needs"],
         [.. plan.Stations.Where(s => s.Needs.Count > 0).Select(s => (IReadOnlyList<string>)
-            [FormattableString.Invariant($"{s.Item}"), s.Label, string.Join(", ", s.Needs.Select(Need))])]);
+            [FormattableString.Invariant($"{s.Item}"), s.Caption, string.Join(", ", s.Needs.Select(Need))])]);
 
     /// <summary>Surfaces that no room names are left out.</summary>
     public static KeyTable Finishes(Plan plan)

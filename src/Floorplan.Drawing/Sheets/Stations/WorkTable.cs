@@ -17,7 +17,7 @@ internal static class WorkTable
     private static IReadOnlyList<string> Row(Station station, UnitSystem units) =>
     [
         FormattableString.Invariant($"{station.Item}"),
-        station.Label,
+        station.Caption,
         station.Workers.Count == 0 ? "" : CellText.Of(station.WorkHeight, units),
         CellText.Of(station.Top, units),
         string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}"))),

@@ -17,7 +17,7 @@ internal static class NeedTable
             [.. plan.Stations.Where(s => s.IsWet).Select(s => (IReadOnlyList<string>)
             [
                 FormattableString.Invariant($"{s.Item}"),
-                s.Label,
+                s.Caption,
                 Cell(s, PipeKind.Cold, served),
                 Cell(s, PipeKind.Hot, served),
                 Cell(s, PipeKind.Waste, served),

@@ -1,3 +1,4 @@
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Language.Quantities;
@@ -42,7 +43,7 @@ public class OpeningsAndFramesTests
     public void Every_piece_to_saw_is_in_exactly_one_bar(string template)
     {
         var request = Request(template);
-        var list = CutList.Of(CutOuts.Of(request.Plan));
+        var list = CutList.Of(CutOuts.Of(request.Plan), request.Plan.Units);
         Assert.Equal(
             list.Rows.SelectMany(r => Enumerable.Repeat((r.Opening, r.Piece.Part, r.Piece.Length), r.Count)).Order(),
             request.Stock.SelectMany(s => s.Bars).SelectMany(b => b.Pieces).Select(p => (p.For, p.Part, p.Length)).Order());
@@ -50,6 +51,18 @@ public class OpeningsAndFramesTests
 
         var texts = SheetSet.Draw(request, [6]).Single().Items.OfType<TextItem>().Select(t => t.Text).ToList();
         Assert.All(list.Rows, r => Assert.Contains(Printed(r.Piece.Length, request.Plan.Units), texts));
+    }
+
+    /// <summary>
+    /// Added up by hand from the printed lengths: 2 × 3'-4" + 3'-2" + 4 × 7'-0 5/8" + 2 × 6'-10 5/8" = 51'-9 3/4"; of a bar of 20 ft,
+    /// two posts of 7'-0 5/8", a head of 3'-4" and three cuts of 1/8" leave 2'-6 3/8".
+    /// </summary>
+    [Fact]
+    public void What_is_sawn_adds_up_as_printed()
+    {
+        var texts = SheetSet.Draw(Request("poultry-40ft"), [6]).Single().Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).Select(t => t.Text.Replace('\u00A0', ' ')).ToList();
+        Assert.Equal(["9", "51'-9 3/4\""], texts.SkipWhile(t => t != "all").Skip(1).Take(2));
+        Assert.Equal(["2 × d1 post, d1 head", "2'-6 3/8\""], texts.SkipWhile(t => t != "2 × d1 post, d1 head").Take(2));
     }
 
     /// <summary>From outside, the west end of a north wall is at the right, and its rows count from there.</summary>

@@ -27,7 +27,7 @@ internal static class DrawnPlans
         var space = new FloorSpace(plan);
         return new SheetRequest(plan, space, Checker.Check(plan, space))
         {
-            Stock = StockCutter.Cut(CutList.Of(CutOuts.Of(plan)), StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
+            Stock = StockCutter.Cut(CutList.Of(CutOuts.Of(plan), plan.Units), StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
         };
     }
 }

@@ -89,7 +89,7 @@ public sealed class CutOutTests
         var list = CutList.Of(CutOuts.Of(CheckedPlan.Plan(Box + "\n" + """
             door d1 work to outside, south wall, 500 from west, 900 x 2050, swings out
             window n1 work to outside, north wall, 1000 from west, 1200 x 800, sill 1100
-            """)));
+            """)), UnitSystem.Metric);
         var total = Assert.Single(list.Totals);
         Assert.Equal(7, total.Pieces);
         Assert.Equal(Mm(1000 + (2 * 2142.5) + (2 * 1300) + (2 * 900)), total.Length);
