@@ -4,7 +4,7 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
-/// <summary>Joins every wet station to the nearest point that can serve it: of its own room first, else of any room; drains only of its own room.</summary>
+/// <summary>Joins every wet station to the nearest point that can serve it: of its own room first, else of any room. Water runs over the floor only to a drain of its own room; a sink's waste runs in a pipe, to any drain.</summary>
 internal static class PipeRuns
 {
     public static IReadOnlyList<PipeRun> Of(Plan plan)
@@ -51,6 +51,6 @@ internal static class PipeRuns
     {
         var from = station.Bounds.Centre.Coordinate;
         return points.Where(p => p.Room?.Id == station.Room.Id).MinBy(p => p.At.Coordinate.Distance(from))
-            ?? (kind == PipeKind.Waste ? null : points.MinBy(p => p.At.Coordinate.Distance(from)));
+            ?? (kind == PipeKind.Waste && station.Role != StationRole.Sink ? null : points.MinBy(p => p.At.Coordinate.Distance(from)));
     }
 }

@@ -1,0 +1,90 @@
+using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Services;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Checks.Rules.WaterAndDrain;
+
+/// <summary>Hand sinks take cold and hot water from the nearest point of any room, and their waste runs in a pipe to any drain.</summary>
+public sealed class SinkNotServed : Rule
+{
+    public override string Name => "sink-not-served";
+
+    public override RuleGroup Group => RuleGroup.WaterAndDrain;
+
+    public override string Says => "The plan has water points, and none of them gives hand sinks cold or hot water, or no drain takes their waste. A plan that names no "
+        + "water point yet is not looked at, nor is its hot water where it has a heater.";
+
+    public override string Why => "Cold water alone does not take fat and blood off hands, and nobody keeps hands in it for as long as washing takes.";
+
+    public override string Mend => "Write `hot` at a water point near the sinks, or add one, with the heater that feeds it; give the unit a drain.";
+
+    public override string Caution => "Mixed to hand temperature at the tap: water over 50 °C scalds. A licensed plumber does the work; local codes prevail.";
+
+    public override IReadOnlyList<Source> Sources { get; } =
+    [
+        new("Food Code 2022, 5-202.12(A): a hand sink gives water of at least 85 F (29.4 C) through a mixing valve or faucet", Origin.FoundInSecondaryCopy, Force.ModelCode),
+        new("Regulation (EC) 852/2004, Annex II, chapter I(4): washbasins for hands have hot and cold running water", Origin.FromMemory, Force.Law),
+    ];
+
+    public override string Bad => Washed("cold");
+
+    public override string Good => Washed("cold hot");
+
+    public override IEnumerable<Finding> Check(CheckContext context)
+    {
+        var plan = context.Plan;
+        var sinks = plan.Stations.Where(s => s.IsHandSink).ToList();
+        bool plumbed = plan.Services.Any(p => p.Kind == ServiceKind.Water);
+        if (sinks.Count == 0 || !plumbed)
+        {
+            yield break;
+        }
+
+        // What a sink asks for in words of its own is looked for by no-water-near and no-drain-near.
+        string[] water =
+        [
+            .. Missing(NeedKind.ColdWater, "cold", plan.Services.Any(p => p is { Kind: ServiceKind.Water, Cold: true })),
+            .. Missing(NeedKind.HotWater, "hot", plan.Services.Any(p => p is { Kind: ServiceKind.Water, Hot: true } or { Kind: ServiceKind.Heater })),
+        ];
+        bool drained = Missing(NeedKind.Drain, "", plan.Services.Any(p => p.Kind == ServiceKind.Drain)).Length == 0;
+        if (water.Length > 0)
+        {
+            yield return Dry(context, sinks, water);
+        }
+
+        if (!drained)
+        {
+            string drain = Suggest.Drain(sinks[0].Room, plan.Units);
+            yield return CheckContext.Find(
+                this, Severity.Warning, [.. sinks.Select(s => s.Id)], $"no drain of the plan takes the waste of {Listed(sinks)}",
+                $"add one, such as: {drain}", sinks[0].Span, sinks[0].Bounds.Centre.Coordinate) with
+            { NewLine = drain };
+        }
+
+        string[] Missing(NeedKind kind, string word, bool served) => served || sinks.Exists(s => s.Needs.Any(n => n.Kind == kind)) ? [] : [word];
+    }
+
+    private Finding Dry(CheckContext context, List<Station> sinks, string[] water)
+    {
+        string words = string.Join(' ', water);
+        string point = Suggest.Water(sinks[0].Id + "-water", words, sinks[0].Room, sinks[0].Bounds, context.Plan.Units);
+        var near = context.Plan.Services.First(p => p.Kind == ServiceKind.Water);
+        return CheckContext.Find(
+            this, Severity.Warning, [.. sinks.Select(s => s.Id)], $"no water point gives {words.Replace(" ", " and ", StringComparison.Ordinal)} water for {Listed(sinks)}",
+            $"make {near.Id} cold and hot, or add a point, such as: {point}", sinks[0].Span, sinks[0].Bounds.Centre.Coordinate) with
+        {
+            NewLine = point,
+            Limit = $"hot and cold water at a hand sink ({Sources[0].Text})",
+        };
+    }
+
+    private static string Listed(List<Station> sinks) => $"{(sinks.Count == 1 ? "hand sink" : "hand sinks")} {Named.List([.. sinks.Select(s => s.Id)])}";
+
+    private static string Washed(string water) => WetBox.With("Hand sink", $"""
+        water w1 {water} in rinse, north wall, 1200 from west, height 1200
+        drain fd1 floor in rinse, 1500 from west, centred, 100
+        sink s1 hand in rinse, 400 x 350, against north wall, 2300 from west
+        """);
+}
