@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
@@ -20,9 +21,19 @@ public sealed record BroughtIn(Station Station, IReadOnlyList<Station> Ahead, Op
 /// <param name="Stuck">Things that go in alone, but block each other whatever comes first; in the order of the file.</param>
 public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<Station> Stuck)
 {
-    public static BringingIn Of(Plan plan) => Of(plan, new WayIn(plan));
+    /// <summary>A rule and sheet 8 ask for the order of one plan, which takes longer than most of what is worked out of it.</summary>
+    private static readonly ConditionalWeakTable<Plan, Found> Known = [];
 
-    internal static BringingIn Of(Plan plan, WayIn way)
+    public static BringingIn Of(Plan plan) => WithWays(plan).Order;
+
+    /// <summary>With the ways that were looked at, which say why a thing does not go in.</summary>
+    internal static Found WithWays(Plan plan) => Known.GetValue(plan, p =>
+    {
+        var way = new WayIn(p);
+        return new Found(Of(p, way), way);
+    });
+
+    private static BringingIn Of(Plan plan, WayIn way)
     {
         var first = new List<BroughtIn>();
         var carried = new List<Station>();
@@ -68,4 +79,6 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
     }
 
     private static IEnumerable<Solid> Sides(Station station) => Solid.Of(station).Tipped.Prepend(Solid.Of(station));
+
+    internal sealed record Found(BringingIn Order, WayIn Ways);
 }

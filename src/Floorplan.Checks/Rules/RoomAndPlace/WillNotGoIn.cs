@@ -51,8 +51,7 @@ internal sealed class WillNotGoIn : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         // The order first: what gets in past the others need not be looked at alone.
-        var way = new WayIn(context.Plan);
-        var order = BringingIn.Of(context.Plan, way);
+        var (order, way) = BringingIn.WithWays(context.Plan);
         foreach (var station in context.Plan.Stations)
         {
             var solid = Solid.Of(station);
