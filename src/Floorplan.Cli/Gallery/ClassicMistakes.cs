@@ -43,7 +43,7 @@ internal static class ClassicMistakes
             "exit-locks-in",
             1,
             "The ripening room's outer door was bought with a plain padlock and no handle inside.",
-            [("door  d5 ripening to outside,  south wall, 300 from east, 1050 x 2050, swings out, opens from inside", "door  d5 ripening to outside,  south wall, 300 from east, 1050 x 2050, swings out")]),
+            [("door  d5 ripening to outside,  south wall, 300 from east, 1050 x 2050, swings out, closes itself, opens from inside", "door  d5 ripening to outside,  south wall, 300 from east, 1050 x 2050, swings out, closes itself")]),
         new("opening-in-a-post",
             "An opening cut into a corner post",
             "empty-start",

@@ -9,11 +9,11 @@ public class CompareCommandTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("a.plan", Plans.Good);
-        folder.Write("b.plan", Plans.Good.Replace("swings out, opens from inside", "swings out", StringComparison.Ordinal));
+        folder.Write("b.plan", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
 
         var there = CliRun.In(folder.Path, "", "compare", "a.plan", "b.plan");
         Assert.Equal(0, there.Exit);
-        Assert.Contains("was opens from inside", there.Out);
+        Assert.Contains("was closes itself, opens from inside", there.Out);
         Assert.Contains("[exit-locks-in]", there.Out);
         Assert.Contains("! new ", there.Out);
 
@@ -49,7 +49,7 @@ public class CompareCommandTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("a.plan", Plans.Good);
-        folder.Write("b.plan", Plans.Good.Replace("swings out, opens from inside", "swings out", StringComparison.Ordinal));
+        folder.Write("b.plan", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
 
         CliRun.In(folder.Path, "", "draw", "b.plan", "--since", "a.plan", "--sheets", "1", "--out", ".");
         string svg = File.ReadAllText(folder.At("b-1-general-arrangement.svg"));

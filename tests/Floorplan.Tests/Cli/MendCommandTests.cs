@@ -9,7 +9,7 @@ public class MendCommandTests
     public void The_file_is_changed_and_every_changed_line_is_said()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good.Replace("swings out, opens from inside", "swings out", StringComparison.Ordinal));
+        folder.Write("unit.plan", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
         var run = CliRun.In(folder.Path, "", "check", "--mend", "unit.plan");
 
         Assert.Contains("mended [exit-locks-in]", run.Error);
@@ -33,7 +33,7 @@ public class MendCommandTests
     [Fact]
     public void A_finding_says_the_line_that_mends_it_in_every_form_of_output()
     {
-        string plan = Plans.Good.Replace("swings out, opens from inside", "swings out", StringComparison.Ordinal);
+        string plan = Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal);
         int line = plan[..plan.IndexOf("d5 holding", StringComparison.Ordinal)].Count(c => c == '\n') + 1;
 
         Assert.Contains($"  write line {line} as: door", CliRun.WithInput(plan, "check", "-").Out);

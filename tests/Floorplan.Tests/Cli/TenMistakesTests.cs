@@ -23,7 +23,7 @@ public class TenMistakesTests
         { "against south wall, 34 in from west", "against south wall, 34 ft from west", "outside-shell", "station chill", "move it in by 14'-9 1/8\"" },
         { "east of s3 gap 4 in", "east of s3 gap -4 in", "overlap", "station pack", "move one of them by 4\"" },
         { "pack -> d4 -> rack -> d5 -> outside                    by trolley 22 in wide", "pack -> h1 -> crates -> d1 -> outside   by hand", "product-goes-back", "pack -> h1 -> crates", "before the product leaves Kill and pluck" },
-        { "36 in x 78 in, swings out, opens from inside", "36 in x 78 in, swings out", "exit-locks-in", "door  d5", "write `opens from inside` on d5" },
+        { "36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself", "exit-locks-in", "door  d5", "write `opens from inside` on d5" },
     };
 
     [Theory]

@@ -24,7 +24,7 @@ public class TwentyMistakesTests
         { "against north wall, centred\n  holds    5 shelves", "against east wall, 10 in from south, turned 90\n  holds    5 shelves", "panel-space", "before the panel p1", "leave 3'-0\" free" },
         { "light evis 50 fc", "light evis 15 fc", "too-dark", "15 fc of light where hands work with food", "bring it to 50 fc" },
         {
-            "south wall, 12 in from west, 36 in x 80 in, swings out, opens from inside, steps 3", "south wall, 12 in from west, 36 in x 80 in, swings out, opens from inside",
+            "south wall, 12 in from west, 36 in x 80 in, swings out, closes itself, opens from inside, steps 3", "south wall, 12 in from west, 36 in x 80 in, swings out, closes itself, opens from inside",
             "step-at-door", "2'-0\" above the ground", "write `steps 3` on d1"
         },
         { "3 in from south, 32 in x 78 in", "3 in from south, 20 in x 78 in", "unreachable", "d4 is only 1'-8\" wide", "widen the way" },

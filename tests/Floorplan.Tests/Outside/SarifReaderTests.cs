@@ -49,7 +49,7 @@ public class SarifReaderTests
     private static readonly Dictionary<string, Func<(string Text, string Has)>> Texts = new()
     {
         ["a sound plan"] = () => (Template, "\"results\""),
-        ["a proposed change"] = () => (Plans.Good.Replace("swings out, opens from inside", "swings out", StringComparison.Ordinal), "\"fixes\""),
+        ["a proposed change"] = () => (Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal), "\"fixes\""),
         ["an accepted finding"] = () => (Plans.Overlapping + "\naccept overlap \"agreed\"\n", "\"suppressions\""),
         ["a mistake in the text"] = () => (Plans.Broken, "\"error\""),
     };

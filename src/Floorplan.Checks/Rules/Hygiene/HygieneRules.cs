@@ -17,6 +17,7 @@ internal static class HygieneRules
         new UnwashedEntry(),
         new StaffCrossesBack(),
         new RoomsNotSeparated(),
+        new OuterDoorStaysOpen(),
         new DoublesBack(),
         new ToiletOpensOnFood(),
         new ToiletMissing(),

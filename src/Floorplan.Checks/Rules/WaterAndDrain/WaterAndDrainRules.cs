@@ -14,6 +14,7 @@ internal static class WaterAndDrainRules
         new FallNotPossible(),
         new HandSinkTooFar(),
         new HandSinkMissing(),
+        new HandSinksTooFew(),
         new SinkNotServed(),
         new SinkBlocked(),
         new NoAirGap(),

@@ -25,6 +25,7 @@ internal static class WaterEdges
         new("sterilizer-too-cool", "82 C: Reg (EC) 853/2004 Annex III; code eu", 82, 81, c => Sterilizer(c, "eu"), "z1") { Set = ("80 C", "85 C") },
         new("sterilizer-too-cool", "180 F: 9 CFR 354.224, for rabbits; code us", 148 / 1.8, 82, c => Sterilizer(c, "us"), "z1") { Set = ("80 C", "85 C") },
         new("sterilizer-too-cool", "82 C: Poultry Regulations 2006, reg 14, South Africa; code none", 82, 81, c => Sterilizer(c, "none"), "z1") { Set = ("80 C", "85 C") },
+        new("hand-sinks-too-few", "one for 10 workers: Malaysian code of practice for poultry (MY COVP 2017), 5.12", 10, 11, people => Crew(people), "s1") { Set = ("12", "9") },
         new("no-eyewash-near", "55 ft: ANSI/ISEA Z358.1, secondary copy", 55 * Foot, (55 * Foot) + 1, Eyewash, "foam", "e1") { Set = ("18 m", "15 m"), Within = 1 },
         // A person's middle keeps 225 mm off the walls: half of the 450 mm that the floor's own movers take (ANSUR II).
         new("hose-misses-floor", "a jet of 2 m past the nozzle (own assumption)", 2000, 2010, Hose, "wash", "hz1") { Set = ("2.5 m", "1.5 m"), Within = 6 },
@@ -55,6 +56,17 @@ internal static class WaterEdges
           place against north wall, 2500 from west
           needs hot 2 L/min at {celsius:0.####} C
         """)).Replace("code eu", "code " + code, StringComparison.Ordinal);
+
+    private static string Crew(double people) => Invariant($"""
+        plan "Edge"
+          units metric
+        shell shed 40 m x 20 m x 4 m
+        room pack "Pack hall" clean from west to east
+        door d1 pack to outside, south wall, centred, 2000 x 2100, swings out, closes itself
+        sink s1 hand in pack, 400 x 350, against north wall, 1000 from west
+        day
+          crew pack {people}
+        """);
 
     /// <summary>Two things of one size along a wall: the walk between their fronts is straight.</summary>
     private static string Eyewash(double far) => Invariant($"""

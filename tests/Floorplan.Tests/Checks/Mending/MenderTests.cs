@@ -26,7 +26,7 @@ public sealed class MenderTests
     [Fact]
     public void A_cold_store_door_gets_its_inside_release()
     {
-        string broken = Poultry.Replace("36 in x 78 in, swings out, opens from inside", "36 in x 78 in, swings out", StringComparison.Ordinal);
+        string broken = Poultry.Replace("36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself", StringComparison.Ordinal);
 
         var proposal = Assert.Single(Mend(broken)).Proposal!;
 
@@ -51,8 +51,8 @@ public sealed class MenderTests
     public void Comments_and_layout_stay_and_only_the_moved_number_changes()
     {
         string broken = Poultry.Replace(
-            "door  d5 holding to outside,  south wall, 12 in from east, 36 in x 78 in, swings out, opens from inside",
-            "door  d5 holding to outside,  south wall,   0 in from east,\t36 in x 78 in, swings out, opens from inside   # the van stops here",
+            "door  d5 holding to outside,  south wall, 12 in from east, 36 in x 78 in, swings out, closes itself, opens from inside",
+            "door  d5 holding to outside,  south wall,   0 in from east,\t36 in x 78 in, swings out, closes itself, opens from inside   # the van stops here",
             StringComparison.Ordinal);
 
         string mended = Assert.Single(Mend(broken)).Proposal!.Text;
@@ -74,7 +74,7 @@ public sealed class MenderTests
     [Fact]
     public void An_accepted_finding_is_left_alone()
     {
-        string accepted = Poultry.Replace("36 in x 78 in, swings out, opens from inside", "36 in x 78 in, swings out", StringComparison.Ordinal)
+        string accepted = Poultry.Replace("36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself", StringComparison.Ordinal)
             + "\naccept exit-locks-in at d5 \"a watchman sits outside\"\n";
 
         Assert.Empty(Mend(accepted));
