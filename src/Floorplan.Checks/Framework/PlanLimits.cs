@@ -65,7 +65,7 @@ public sealed class PlanLimits(Plan plan)
         LimitUnit.CubicMetres when plan.Units == UnitSystem.Metric => value.ToString("0.#", CultureInfo.InvariantCulture) + " m3",
         LimitUnit.CubicMetres => (value / InchPound.CubicMetresPerCubicFoot).ToString("0", CultureInfo.InvariantCulture) + " cu ft",
         LimitUnit.Celsius when plan.Units == UnitSystem.Metric => value.ToString("0.#", CultureInfo.InvariantCulture) + " C",
-        LimitUnit.Celsius => ((value * 1.8) + 32).ToString("0.#", CultureInfo.InvariantCulture) + " F",
+        LimitUnit.Celsius => InchPound.Fahrenheit(value).ToString("0.#", CultureInfo.InvariantCulture) + " F",
         LimitUnit.Kilograms when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " kg",
         LimitUnit.Kilograms => (value / InchPound.KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb",
         LimitUnit.Lux when plan.Units == UnitSystem.Metric => value.ToString("0", CultureInfo.InvariantCulture) + " lux",

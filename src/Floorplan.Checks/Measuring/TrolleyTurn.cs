@@ -14,9 +14,6 @@ internal sealed class TrolleyTurn(Plan plan)
     /// <summary>Step at which the search ends, in mm; own assumption.</summary>
     private const double Finest = 10;
 
-    /// <summary>As for all trolleys: see <see cref="Mover.Trolley"/>.</summary>
-    private const double Height = 1900;
-
     /// <summary>Edges looked at for all trolleys of a plan; some tenths of a second. What is over is taken as passing.</summary>
     private const long MostEffort = 8_000_000;
 
@@ -91,7 +88,7 @@ internal sealed class TrolleyTurn(Plan plan)
         {
             edges[width] = all = new SolidEdges(
                 SolidEdges.OfWalls(plan, o => o.IsWalkable && o.Width.Millimetres >= width)
-                    .Concat(SolidEdges.OfThings(plan.Stations.Where(s => s.Bottom.Millimetres < Height))));
+                    .Concat(SolidEdges.OfThings(plan.Stations.Where(s => s.Bottom.Millimetres < Mover.Trolley(width).HeightMm))));
         }
 
         return all;

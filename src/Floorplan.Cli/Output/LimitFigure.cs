@@ -19,7 +19,7 @@ internal static class LimitFigure
         LimitUnit.Millimetres => $"{LengthText.Sentence(Length(limit), UnitSystem.Metric)} ({LengthText.Sentence(Length(limit), UnitSystem.Feet)})",
         LimitUnit.SquareMetres => Number(limit.Value) + " m2 (" + Number(Math.Round(limit.Value / InchPound.SquareMetresPerSquareFoot)) + " sq ft)",
         LimitUnit.CubicMetres => Number(limit.Value) + " m3 (" + Number(Math.Round(limit.Value / InchPound.CubicMetresPerCubicFoot)) + " cu ft)",
-        LimitUnit.Celsius => Number(limit.Value) + " C (" + Number(Math.Round((limit.Value * 1.8) + 32)) + " F)",
+        LimitUnit.Celsius => Number(limit.Value) + " C (" + Number(Math.Round(InchPound.Fahrenheit(limit.Value))) + " F)",
         LimitUnit.Kilograms => Number(limit.Value) + " kg (" + Number(Math.Round(limit.Value / InchPound.KilogramsPerPound)) + " lb)",
         LimitUnit.Lux => Number(Math.Round(limit.Value)) + " lux (" + Number(Math.Round(limit.Value * InchPound.SquareMetresPerSquareFoot)) + " fc)",
         LimitUnit.AirChanges => Number(limit.Value) + " changes/h",

@@ -42,15 +42,5 @@ internal static class StationSchedule
         station.Span.Position.Line,
     ];
 
-    private static string Need(Need need)
-    {
-        string kind = need.Kind switch
-        {
-            NeedKind.ColdWater => "cold",
-            NeedKind.HotWater => "hot",
-            NeedKind.CompressedAir => "compressed air",
-            _ => need.Kind.ToString().ToLowerInvariant(),
-        };
-        return kind + (need.Amount is { } amount ? $" {amount}" : "") + (need.At is { } at ? $" at {at}" : "");
-    }
+    private static string Need(Need need) => need.Kind.Word() + (need.Amount is { } amount ? $" {amount}" : "") + (need.At is { } at ? $" at {at}" : "");
 }

@@ -9,4 +9,11 @@ public static class InchPound
     public const double CubicMetresPerCubicFoot = 0.3048 * 0.3048 * 0.3048;
     public const double CubicMetresPerSecondOfCubicFootPerMinute = CubicMetresPerCubicFoot / 60;
     public const double KilogramsPerPound = 0.45359237;
+
+    /// <summary>US liquid gallon of 231 cubic inches.</summary>
+    public const double CubicMetresPerGallon = 231 * 0.0254 * 0.0254 * 0.0254;
+
+    public static double Fahrenheit(double celsius) => (celsius * 1.8) + 32;
+
+    public static double Celsius(double fahrenheit) => (fahrenheit - 32) / 1.8;
 }

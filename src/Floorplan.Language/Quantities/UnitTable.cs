@@ -8,7 +8,7 @@ public static class UnitTable
 {
     // Exact by definition: NIST Special Publication 811 (2008), appendix B, unless said otherwise.
     private const double Litre = 0.001;
-    private const double UsGallon = 3.785411784e-3;
+    private const double UsGallon = InchPound.CubicMetresPerGallon;
     private const double Foot = 0.3048;
     private const double Pound = InchPound.KilogramsPerPound;
     private const double Ounce = Pound / 16;
@@ -33,7 +33,7 @@ public static class UnitTable
         .. Scaled(QuantityKind.Time, ("s", 1), ("sec", 1), ("min", Minute), ("h", Hour)),
         .. Scaled(QuantityKind.Mass, ("kg", 1), ("g", 0.001), ("lb", Pound), ("oz", Ounce), ("t", 1000)),
         new("C", QuantityKind.Temperature, x => x),
-        new("F", QuantityKind.Temperature, x => (x - 32) / 1.8),
+        new("F", QuantityKind.Temperature, InchPound.Celsius),
         .. Scaled(QuantityKind.Power, ("W", 1), ("kW", 1000), ("hp", MechanicalHorsepower), ("Btu/h", InternationalBtu / Hour)),
         .. Scaled(QuantityKind.Voltage, ("V", 1)),
         .. Scaled(QuantityKind.Current, ("A", 1)),

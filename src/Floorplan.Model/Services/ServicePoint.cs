@@ -59,7 +59,10 @@ public sealed record ServicePoint
     public IReadOnlyList<string> Words { get; init; } = [];
 
     /// <summary>Keeps used water from being sucked back into the pipe: a vacuum breaker or a backflow preventer.</summary>
-    public bool GuardsBackflow => Words.Contains("vacuum breaker") || Words.Contains("backflow preventer");
+    public bool GuardsBackflow => BackflowGuards.Any();
+
+    /// <summary>What keeps water from flowing back here, in the words of the plan.</summary>
+    public IEnumerable<string> BackflowGuards => Words.Where(w => w is "vacuum breaker" or "backflow preventer");
 
     public SourceSpan Span { get; init; }
 }

@@ -6,11 +6,14 @@ namespace Floorplan.Model.Space;
 /// <param name="HeightMm">Free height that it needs.</param>
 public sealed record Mover(string Name, double WidthMm, double HeightMm)
 {
-    /// <summary>Shoulder breadth of a 95th-percentile man, 567 mm (ANSUR II, bideltoid), can turn to pass 450 mm; stature 1870 mm + shoes 30 mm (shoes from memory).</summary>
-    public static Mover Person { get; } = new("a person", 450, 1900);
+    /// <summary>Stature of a 95th-percentile man 1870 mm (ANSUR II) and shoes of 30 mm (from memory); trolleys are taken as high as who pushes them.</summary>
+    private const double Upright = 1900;
+
+    /// <summary>Shoulder breadth of a 95th-percentile man, 567 mm (ANSUR II, bideltoid), can turn to pass 450 mm.</summary>
+    public static Mover Person { get; } = new("a person", 450, Upright);
 
     /// <summary>Arms filled: elbow to elbow 667 mm (ANSUR II, 95th-percentile man).</summary>
-    public static Mover Carrying { get; } = new("a person carrying", 667, 1900);
+    public static Mover Carrying { get; } = new("a person carrying", 667, Upright);
 
-    public static Mover Trolley(double widthMm) => new(FormattableString.Invariant($"a trolley {widthMm:0} mm wide"), widthMm, 1900);
+    public static Mover Trolley(double widthMm) => new(FormattableString.Invariant($"a trolley {widthMm:0} mm wide"), widthMm, Upright);
 }

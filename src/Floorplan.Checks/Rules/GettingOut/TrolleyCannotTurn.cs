@@ -3,6 +3,7 @@ using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Space;
+using Floorplan.Model.Space.Legs;
 using Floorplan.Model.Space.Turning;
 using NetTopologySuite.Geometries;
 
@@ -13,8 +14,6 @@ internal sealed class TrolleyCannotTurn : Rule
 {
     /// <summary>A platform trolley of 600 x 900 mm; common practice, no source.</summary>
     private const double UsualLength = 900;
-
-    private const double UsualWidth = 600;
 
     /// <summary>The trolley keeps this far off walls on both sides together, mm; own assumption.</summary>
     private const double Clearance = 20;
@@ -53,7 +52,7 @@ internal sealed class TrolleyCannotTurn : Rule
         var turn = new TrolleyTurn(context.Plan);
         foreach (var leg in context.Space.LegRoutes.Where(l => l is { Leg.Carriage.Kind: CarriageKind.Trolley, Route: not null }))
         {
-            double width = leg.Leg.Carriage.Width?.Millimetres ?? UsualWidth;
+            double width = leg.Leg.Carriage.Width?.Millimetres ?? LegMover.TrolleyWidth;
             double length = leg.Leg.Carriage.Length?.Millimetres ?? usual.Value;
             if (Tightest(context, turn, leg.Route!, width, length) is { } tight)
             {

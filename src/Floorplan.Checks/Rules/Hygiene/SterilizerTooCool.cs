@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
 
@@ -9,7 +10,7 @@ namespace Floorplan.Checks.Rules.Hygiene;
 internal sealed class SterilizerTooCool : Rule
 {
     private const double Metric = 82;
-    private const double Customary = (180 - 32) / 1.8;
+    private static readonly double Customary = InchPound.Celsius(180);
 
     /// <summary>A tenth of a degree is a rounding of the plan's.</summary>
     private const double Tolerance = 0.1;

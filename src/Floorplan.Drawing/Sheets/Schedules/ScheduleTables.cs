@@ -97,7 +97,7 @@ internal static class ScheduleTables
         double perSecond = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == kind && n.Amount is { Unit.Kind: QuantityKind.Flow }).Sum(n => n.Amount!.Value.Base);
         return perSecond == 0 ? ""
             : plan.Units == UnitSystem.Metric ? (perSecond * 60_000).ToString("0.#", CultureInfo.InvariantCulture) + " L/min"
-            : (perSecond * 60 / CubicMetresPerGallon).ToString("0.#", CultureInfo.InvariantCulture) + " gpm";
+            : (perSecond * 60 / InchPound.CubicMetresPerGallon).ToString("0.#", CultureInfo.InvariantCulture) + " gpm";
     }
 
     private static string Power(Plan plan)
@@ -114,8 +114,5 @@ internal static class ScheduleTables
 
     private static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Metric
         ? celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C"
-        : ((celsius * 9 / 5) + 32).ToString("0.#", CultureInfo.InvariantCulture) + " °F";
-
-    /// <summary>US liquid gallon, exact: 231 cubic inches.</summary>
-    private const double CubicMetresPerGallon = 231 * 0.0254 * 0.0254 * 0.0254;
+        : InchPound.Fahrenheit(celsius).ToString("0.#", CultureInfo.InvariantCulture) + " °F";
 }

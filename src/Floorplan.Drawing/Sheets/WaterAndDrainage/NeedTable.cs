@@ -11,16 +11,19 @@ internal static class NeedTable
     public static KeyTable Of(Plan plan, IReadOnlyList<PipeRun> runs)
     {
         var served = runs.SelectMany(r => r.Uses.Select(u => (Key: (u.Id, r.Kind), Mark: ServiceLayer.Mark(r.Point)))).ToDictionary(p => p.Key, p => p.Mark);
+        var wet = plan.Stations.Where(s => s.IsWet).ToList();
+        bool gaps = wet.Exists(s => s.AirGap is not null);
         return new KeyTable(
             "Wet stations and what serves them",
-            ["No", "Item", "Cold", "Hot", "Drain"],
-            [.. plan.Stations.Where(s => s.IsWet).Select(s => (IReadOnlyList<string>)
+            ["No", "Item", "Cold", "Hot", "Drain", .. gaps ? ["Air gap"] : Array.Empty<string>()],
+            [.. wet.Select(s => (IReadOnlyList<string>)
             [
                 FormattableString.Invariant($"{s.Item}"),
                 s.Caption,
                 Cell(s, PipeKind.Cold, served),
                 Cell(s, PipeKind.Hot, served),
                 Cell(s, PipeKind.Waste, served),
+                .. gaps ? [s.AirGap is { } gap ? CellText.Of(gap, plan.Units) : ""] : Array.Empty<string>(),
             ])]);
     }
 

@@ -24,7 +24,7 @@ internal static class PointTable
             CellText.Of(at.X, plan.Units),
             CellText.Of(at.Y, plan.Units),
             Height(plan, point),
-            Size(plan, point),
+            string.Join(", ", point.BackflowGuards.Prepend(Size(plan, point)).Where(t => t.Length > 0)),
         ];
     }
 

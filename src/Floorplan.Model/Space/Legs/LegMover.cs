@@ -4,7 +4,7 @@ using Stream = Floorplan.Model.Flows.Stream;
 namespace Floorplan.Model.Space.Legs;
 
 /// <summary>Who or what moves over the floor on a leg.</summary>
-internal static class LegMover
+public static class LegMover
 {
     /// <summary>Width of a trolley when the plan does not say: 600 mm, common practice, no source.</summary>
     public const double TrolleyWidth = 600;
