@@ -20,11 +20,11 @@ internal static class PointTable
         return
         [
             ServiceLayer.Mark(point),
-            ServiceSymbols.NameOf(point),
+            string.Join(", ", point.BackflowGuards.Prepend(ServiceSymbols.NameOf(point))),
             CellText.Of(at.X, plan.Units),
             CellText.Of(at.Y, plan.Units),
             Height(plan, point),
-            string.Join(", ", point.BackflowGuards.Prepend(Size(plan, point)).Where(t => t.Length > 0)),
+            Size(plan, point),
         ];
     }
 

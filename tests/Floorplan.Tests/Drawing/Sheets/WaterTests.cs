@@ -33,7 +33,7 @@ public class WaterTests
     public void Air_gaps_and_guards_against_flowing_back_stand_in_the_tables()
     {
         var plan = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", "poultry-40ft.plan"))).Plan;
-        Assert.Equal("25.0 ft on w1, vacuum breaker", PointTable.Of(plan, plan.Services).Rows.Single(r => r[0] == "hz1")[^1]);
+        Assert.Equal("hose, vacuum breaker", PointTable.Of(plan, plan.Services).Rows.Single(r => r[0] == "hz1")[1]);
         var needs = NeedTable.Of(plan, PipeRuns.Of(plan));
         Assert.Equal("Air gap", needs.Columns[^1]);
         Assert.Equal("2\"", needs.Rows.Single(r => r[1] == "Scald tank")[^1]);
