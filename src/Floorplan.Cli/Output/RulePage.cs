@@ -10,6 +10,8 @@ internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Se
     /// <summary>Heading of the plan that has the fault.</summary>
     public const string Fault = "With the fault";
 
+    public const string Related = "Related rules";
+
     private const string Authority = "Laws differ and change: confirm with the authority having jurisdiction.";
 
     /// <param name="IsPlan">Whether the lines are plan text, to be kept as they are.</param>
@@ -34,25 +36,15 @@ internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Se
             sections.Add(new("Caution", [caution]));
         }
 
-        if (Related(rule) is { Count: > 0 } related)
+        if (RelatedRules.Of(rule) is { Count: > 0 } related)
         {
-            sections.Add(new("Related rules", related));
+            sections.Add(new(Related, [.. related.Select(r => r.Name)]));
         }
 
         sections.Add(new(Fault, rule.Bad.TrimEnd().Split('\n'), IsPlan: true));
         sections.Add(new("Mended", rule.Good.TrimEnd().Split('\n'), IsPlan: true));
         return new RulePage(rule.Name, sections);
     }
-
-    /// <summary>Rules that this one gives way to or explains, and those that do so to it.</summary>
-    private static IReadOnlyList<string> Related(Rule rule) =>
-    [
-        .. RuleCatalogue.All
-            .Where(r => r != rule && (Names(rule).Contains(r.Name) || Names(r).Contains(rule.Name)))
-            .Select(r => r.Name),
-    ];
-
-    private static IEnumerable<string> Names(Rule rule) => rule.GivesWayTo.Concat(rule.Explains);
 
     private static string Limit(RuleLimit limit)
         => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Codes(limit)}, {DiagnosticText.Word(Weight(limit))} ({limit.Source.Text})";

@@ -18,7 +18,8 @@ internal static class RulePageMarkdown
             }
             else
             {
-                text.AppendJoin('\n', section.Lines.Count == 1 ? section.Lines : section.Lines.Select(l => "- " + l)).Append('\n');
+                IEnumerable<string> lines = section.Heading == RulePage.Related ? section.Lines.Select(n => $"[`{n}`]({n}.md)") : section.Lines;
+                text.AppendJoin('\n', section.Lines.Count == 1 ? lines : lines.Select(l => "- " + l)).Append('\n');
             }
         }
 

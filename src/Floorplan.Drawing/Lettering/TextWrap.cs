@@ -1,3 +1,5 @@
+using Floorplan.Language.Quantities;
+
 namespace Floorplan.Drawing.Lettering;
 
 /// <summary>Breaks text into lines that fit a width.</summary>
@@ -5,6 +7,9 @@ public static class TextWrap
 {
     /// <summary>A name longer than this in letters may be broken behind its hyphens, a shorter one only where it finds no room whole; own choice.</summary>
     private const int LongWord = 12;
+
+    /// <summary>As sheets write them, besides those that plans are written in.</summary>
+    private static readonly HashSet<string> DrawnUnits = ["mm", "m", "ft", "m²", "m³", "sq", "cu", "°C", "°F"];
 
     /// <summary>At spaces, within a word only when the word is too long; what is over the last line ends in an ellipsis.</summary>
     public static IReadOnlyList<string> Lines(string text, double width, double capHeight, bool bold = false, int most = int.MaxValue)
@@ -49,6 +54,14 @@ public static class TextWrap
     /// <summary>Behind two letters, so not the one between feet and inches.</summary>
     private static bool IsSoftHyphen(string text, int at) => text[at] == '-' && at > 1 && char.IsLetter(text[at - 1]) && char.IsLetter(text[at - 2]);
 
+    /// <summary>A figure is not parted from the unit behind it while there is another place to break.</summary>
+    private static bool IsBeforeUnit(string text, int at)
+    {
+        int end = text.IndexOf(' ', at + 1);
+        string next = text[(at + 1)..(end < 0 ? text.Length : end)].TrimEnd(',', '.', ';', ':', ')');
+        return at > 0 && char.IsDigit(text[at - 1]) && (DrawnUnits.Contains(next) || UnitTable.Find(next) is not null);
+    }
+
     private static bool InLongWord(string text, int at)
     {
         int end = text.IndexOf(' ', at);
@@ -59,26 +72,27 @@ public static class TextWrap
     {
         var at = 0;
         var lastBreak = 0;
-        var lastHyphen = 0;
+        var lastResort = 0;
         double used = 0;
         foreach (var rune in text.EnumerateRunes())
         {
             used += TextMeasure.Width(rune.ToString(), capHeight, bold);
             if (rune.Value == ' ')
             {
-                lastBreak = at;
+                lastResort = at;
+                lastBreak = IsBeforeUnit(text, at) ? lastBreak : at;
             }
 
             if (used > width && rune.Value != ' ')
             {
                 // A first character wider than the column still has to go somewhere.
-                return lastBreak > 0 ? lastBreak : lastHyphen > 0 ? lastHyphen : Math.Max(at, rune.Utf16SequenceLength);
+                return lastBreak > 0 ? lastBreak : lastResort > 0 ? lastResort : Math.Max(at, rune.Utf16SequenceLength);
             }
 
             if (rune.Value == '-' && IsSoftHyphen(text, at))
             {
-                lastHyphen = at + 1;
-                lastBreak = InLongWord(text, at) ? lastHyphen : lastBreak;
+                lastResort = at + 1;
+                lastBreak = InLongWord(text, at) ? lastResort : lastBreak;
             }
 
             at += rune.Utf16SequenceLength;

@@ -42,7 +42,7 @@ public sealed class SinkNotServed : Rule
             yield break;
         }
 
-        // What a sink asks for in words of its own is looked for by no-water-near and no-drain-near.
+        // What a plan lacks altogether, and a station asks for in words, is told by no-water-near and no-drain-near.
         string[] water =
         [
             .. Missing(NeedKind.ColdWater, "cold", plan.Services.Any(p => p is { Kind: ServiceKind.Water, Cold: true })),
@@ -63,7 +63,7 @@ public sealed class SinkNotServed : Rule
             { NewLine = drain };
         }
 
-        string[] Missing(NeedKind kind, string word, bool served) => served || sinks.Exists(s => s.Needs.Any(n => n.Kind == kind)) ? [] : [word];
+        string[] Missing(NeedKind kind, string word, bool served) => served || plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind)) ? [] : [word];
     }
 
     private Finding Dry(CheckContext context, List<Station> sinks, string[] water)

@@ -44,7 +44,8 @@ internal static class OpeningTable
             },
             _ => opening.Kind.ToString().ToLowerInvariant(),
         };
-        string letters = (opening.ClosesItself ? " C" : "") + (opening.OpensFromInside ? " I" : "");
+        // A letter never stands alone on a line.
+        string letters = (opening.ClosesItself ? "\u00A0C" : "") + (opening.OpensFromInside ? "\u00A0I" : "");
         return kind + letters;
     }
 

@@ -38,6 +38,19 @@ public sealed partial class RuleCatalogueTests
         Assert.All(rule.GivesWayTo, other => Assert.NotNull(RuleCatalogue.Find(other)));
     }
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_rule_names_others_to_read_with_it_and_they_name_it(string name)
+    {
+        var rule = RuleCatalogue.Find(name)!;
+
+        Assert.NotEmpty(RelatedRules.Of(rule));
+        Assert.All(RelatedRules.Of(rule), r => Assert.Contains(rule, RelatedRules.Of(r)));
+    }
+
+    [Fact]
+    public void Rules_to_read_together_are_rules() => Assert.All(RelatedRules.Matters.SelectMany(m => m), n => Assert.NotNull(RuleCatalogue.Find(n)));
+
     /// <summary>Only a law that was read in its own text may make an error of a figure.</summary>
     [Theory]
     [MemberData(nameof(Names))]

@@ -15,6 +15,14 @@ public class TextWrapTests
         Assert.Equal(lines, TextWrap.Lines(text, width, 2.5));
     }
 
+    [Theory]
+    [InlineData("drain, power 230 V 1.1 kW", new[] { "drain, power 230 V", "1.1 kW" })]
+    [InlineData("the walk beside is 656 mm", new[] { "the walk beside is", "656 mm" })]
+    [InlineData("it takes 12 m2, and more", new[] { "it takes 12 m2, and", "more" })]
+    [InlineData("1234567890123456 mm", new[] { "1234567890123456", "mm" })]
+    public void A_figure_is_not_parted_from_its_unit_while_there_is_another_place_to_break(string text, string[] lines)
+        => Assert.Equal(lines, TextWrap.Lines(text, TextMeasure.Width("the walk beside is 656", 2.5), 2.5));
+
     [Fact]
     public void Nothing_of_a_text_is_left_out_and_no_line_is_too_wide()
     {

@@ -1,0 +1,46 @@
+namespace Floorplan.Checks.Framework;
+
+/// <summary>Which rules are read together: those about one matter, and those that give way to one another.</summary>
+public static class RelatedRules
+{
+    /// <summary>Names of rules about one matter, line by line; a rule may stand in several.</summary>
+    public static IReadOnlyList<IReadOnlyList<string>> Matters { get; } =
+    [
+        ["outside-shell", "overlap", "headroom", "room-too-small"],
+        ["clear-space-blocked", "door-blocked", "panel-space", "sink-blocked"],
+        ["will-not-go-in", "trolley-cannot-turn", "aisle-too-narrow", "door-blocked"],
+        ["product-goes-back", "product-through-dirtier", "doubles-back", "rooms-not-separated"],
+        ["waste-meets-product", "waste-through-clean", "no-way-out-for-waste", "raw-returns-cross", "supplies-through-dirty"],
+        ["unwashed-entry", "staff-crosses-back", "no-changing-place", "hand-sink-missing"],
+        ["outer-door-stays-open", "rooms-not-separated", "toilet-opens-on-food"],
+        ["toilet-missing", "toilets-too-few", "toilet-opens-on-food", "toilet-drain-joins", "no-changing-place"],
+        ["air-runs-to-clean", "too-little-air"],
+        ["drain-runs-to-clean", "toilet-drain-joins"],
+        ["no-sanitizer-near", "sterilizer-too-cool"],
+        ["finish-missing", "unknown-finish", "room-without-drain"],
+        ["out-of-reach", "bench-height", "rail-height", "switch-out-of-reach"],
+        ["elbow-room", "nowhere-to-stand", "room-too-small"],
+        ["hand-carry-too-far", "lift-too-heavy"],
+        ["no-water-near", "no-drain-near", "sink-not-served"],
+        ["room-without-drain", "drain-too-few", "fall-not-possible", "hose-misses-floor"],
+        ["hand-sink-missing", "hand-sink-too-far", "hand-sinks-too-few", "sink-not-served", "sink-blocked"],
+        ["no-air-gap", "no-backflow-guard"],
+        ["no-eyewash-near", "hand-sink-too-far"],
+        ["panel-space", "outlet-unprotected", "switch-out-of-reach"],
+        ["no-light", "too-dark"],
+        ["exit-too-far", "one-exit-only", "exit-door-narrow", "exit-locks-in", "step-at-door", "aisle-too-narrow"],
+        ["cuts-frame", "openings-too-close", "wall-cut-too-much", "hot-work-near-lining"],
+        ["floor-overloaded", "too-heavy", "axle-overloaded", "hitch-load", "too-wide-for-road"],
+        ["unused", "unreachable"],
+        ["unknown-rule", "limit-does-not-fit", "accepts-nothing"],
+    ];
+
+    /// <summary>In the order of the catalogue.</summary>
+    public static IReadOnlyList<Rule> Of(Rule rule)
+    {
+        var names = Matters.Where(m => m.Contains(rule.Name)).SelectMany(m => m).Concat(Named(rule)).ToHashSet();
+        return [.. RuleCatalogue.All.Where(r => r != rule && (names.Contains(r.Name) || Named(r).Contains(rule.Name)))];
+    }
+
+    private static IEnumerable<string> Named(Rule rule) => rule.GivesWayTo.Concat(rule.Explains);
+}
