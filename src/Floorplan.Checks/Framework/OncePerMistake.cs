@@ -9,11 +9,12 @@ internal static class OncePerMistake
     {
         var givesWay = rules.ToDictionary(r => r.Name, r => r.GivesWayTo);
         var byThing = found.SelectMany(f => f.Things.Select(t => (Thing: t, Finding: f))).ToLookup(p => p.Thing, p => p.Finding);
-        var misplaced = Misplaced(found, rules, plan);
+        var rooms = plan.Rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        var misplaced = Misplaced(found, rules, rooms);
         var kept = new Dictionary<string, Finding>();
         foreach (var finding in found)
         {
-            if (IsExplained(finding, givesWay[finding.Rule], byThing) || finding.Things.Any(t => misplaced.Contains((finding.Rule, t))))
+            if (IsExplained(finding, givesWay[finding.Rule], byThing, rooms) || finding.Things.Any(t => misplaced.Contains((finding.Rule, t))))
             {
                 continue;
             }
@@ -29,17 +30,24 @@ internal static class OncePerMistake
     }
 
     /// <summary>Rules and the things on which they stay silent. An accepted place stands, so that what follows from it is told.</summary>
-    private static HashSet<(string Rule, string Thing)> Misplaced(IEnumerable<Finding> found, IEnumerable<Rule> rules, Plan plan)
+    private static HashSet<(string Rule, string Thing)> Misplaced(IEnumerable<Finding> found, IEnumerable<Rule> rules, HashSet<string> rooms)
     {
         var explains = rules.ToDictionary(r => r.Name, r => r.Explains);
-        var rooms = plan.Rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
         return [.. found
             .Where(f => f.Misplaced && f.AcceptedBy is null)
             .SelectMany(f => f.Things.Where(t => !rooms.Contains(t)).SelectMany(t => explains[f.Rule].Select(r => (r, t))))];
     }
 
-    private static bool IsExplained(Finding finding, IReadOnlyList<string> stronger, ILookup<string, Finding> byThing)
-        => stronger.Count > 0
-            && finding.Things.Count > 0
-            && byThing[finding.Things[0]].Any(other => stronger.Contains(other.Rule) && finding.Things.All(other.Things.Contains));
+    /// <summary>The stronger finding names all things of the weaker one; its room only where it names nothing else.</summary>
+    private static bool IsExplained(Finding finding, IReadOnlyList<string> stronger, ILookup<string, Finding> byThing, HashSet<string> rooms)
+    {
+        if (stronger.Count == 0 || finding.Things.Count == 0)
+        {
+            return false;
+        }
+
+        string[] things = [.. finding.Things.Where(t => !rooms.Contains(t))];
+        IReadOnlyList<string> named = things.Length > 0 ? things : finding.Things;
+        return byThing[named[0]].Any(other => stronger.Contains(other.Rule) && named.All(other.Things.Contains));
+    }
 }

@@ -33,10 +33,10 @@ internal sealed class Unreachable : Rule
         plan "Mussel unit"
           units metric
         shell shed 8000 x 3000 x 2500
-        room wash "Washing" dirty from west to 4000
-        room pack "Packing" clean from 4000 to east
+        room wash "Washing" dry from west to 4000
+        room pack "Packing" dry from 4000 to east
         partitions thickness 80
-        door d1 wash to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 wash to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         hatch h1 wash to pack, 300 from south, 700 x 500, sill 950
         station table "Packing table" in pack
           size 1500 x 600 x 900
@@ -48,11 +48,11 @@ internal sealed class Unreachable : Rule
         plan "Mussel unit"
           units metric
         shell shed 8000 x 3000 x 2500
-        room wash "Washing" dirty from west to 4000
-        room pack "Packing" clean from 4000 to east
+        room wash "Washing" dry from west to 4000
+        room pack "Packing" dry from 4000 to east
         partitions thickness 80
-        door d1 wash to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d1 wash to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
         hatch h1 wash to pack, 300 from south, 700 x 500, sill 950
         station table "Packing table" in pack
           size 1500 x 600 x 900

@@ -138,7 +138,9 @@ public sealed class AisleTooNarrow : Rule
           lining walls 50, ceiling 50, floor 50
           doors west
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out
+        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in cut, 1700 from west, centred, 100
+        sink s1 hand in cut, 400 x 350, against north wall, 1000 from west
         station tank "Brine tank" in cut
           size {tank}
           place against north wall, 2000 from west
@@ -149,7 +151,7 @@ public sealed class AisleTooNarrow : Rule
           size 600 x 600 x 900
           place against east wall, 600 from south
           worker west
-        flow people "Packer"
-          outside -> d1 -> pack
+        flow product
+          outside -> d1 -> table -> tank -> pack   by hand
         """;
 }

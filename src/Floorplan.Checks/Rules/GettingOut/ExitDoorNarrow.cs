@@ -75,6 +75,6 @@ public sealed class ExitDoorNarrow : Rule
           lining walls 50, ceiling 50, floor 50
           doors west
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 700 from west, {width} x 2050, swings out, opens from inside
+        door d1 cut to outside, south wall, 700 from west, {width} x 2050, swings out, closes itself, opens from inside
         """;
 }

@@ -89,7 +89,7 @@ public sealed class ExitLocksIn : Rule
         room pack "Packing" clean from west to 3500
         room hold "Holding" cold from 3500 to east
         partitions thickness 80
-        door d1 pack to outside, south wall, 400 from west, 900 x 2050, swings out, opens from inside
+        door d1 pack to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside
         door d2 pack to hold, centred, 900 x 2000, {door}
         """;
 }

@@ -39,7 +39,7 @@ public sealed class ExitTooFar : Rule
 
     public override string Bad => Shed("");
 
-    public override string Good => Shed("door d2 pack to outside, east wall, centred, 900 x 2050, swings out");
+    public override string Good => Shed("door d2 pack to outside, east wall, centred, 900 x 2050, swings out, closes itself");
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -72,7 +72,7 @@ public sealed class ExitTooFar : Rule
           code us
         shell shed 26000 x 4000 x 2800
         room pack "Packing" dry from west to east
-        door d1 pack to outside, west wall, centred, 900 x 2050, swings out
+        door d1 pack to outside, west wall, centred, 900 x 2050, swings out, closes itself
         {door}
         station bench "Packing bench" in pack
           size 1800 x 700 x 900

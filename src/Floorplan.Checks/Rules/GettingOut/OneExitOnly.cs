@@ -33,7 +33,7 @@ public sealed class OneExitOnly : Rule
 
     public override string Bad => Shed("");
 
-    public override string Good => Shed("door d2 pack to outside, east wall, centred, 900 x 2050, swings out, opens from inside");
+    public override string Good => Shed("door d2 pack to outside, north wall, centred, 900 x 2050, swings out, closes itself, opens from inside");
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -79,9 +79,12 @@ public sealed class OneExitOnly : Rule
         plan "A large packing shed"
           units metric
           code us
-        shell shed 24 m x 20 m x 3 m
+        shell shed 20 m x 11 m x 3 m
         room pack "Packing" dry from west to east
-        door d1 pack to outside, west wall, centred, 1200 x 2050, swings out, opens from inside
+        door d1 pack to outside, south wall, centred, 1200 x 2050, swings out, closes itself, opens from inside
         {door}
+        day
+          crew pack 52
+          elsewhere 3 toilets, changing room
         """;
 }

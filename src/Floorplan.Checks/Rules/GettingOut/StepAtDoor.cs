@@ -86,6 +86,6 @@ public sealed class StepAtDoor : Rule
           doors west
           ground 600 below floor
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, opens from inside{steps}
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside{steps}
         """;
 }

@@ -38,7 +38,7 @@ internal sealed class TrolleyCannotTurn : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("length of a trolley when the plan does not say it", UsualLength, LimitUnit.Millimetres, Sources[2], Severity.Warning)];
 
-    public override string Bad => Unit(720);
+    public override string Bad => Unit(870);
 
     public override string Good => Unit(1200);
 
@@ -78,16 +78,16 @@ internal sealed class TrolleyCannotTurn : Rule
     }
 
     private static string Unit(int passage) => FormattableString.Invariant($"""
-        plan "Round the corner"
+        plan "Round the freezer"
           units metric
-        shell shed 8000 x 4000 x 2600
+        shell shed 9000 x 5000 x 2600
         room pack "Packing" dry from west to east
-        door d1 pack to outside, west wall, {(passage / 2) - 320} from south, 640 x 2100, swings out
-        door d2 pack to outside, north wall, {(passage / 2) - 320} from east, 640 x 2100, swings out
-        station block "Freezer block" in pack
-          size {7800 - passage} x {3800 - passage} x 2000
-          place against west wall, against north wall
+        room freezer "Freezer" cold area {8650 - passage} x {4650 - passage}, in pack, corner north-west
+        door d1 pack to outside, west wall, 60 from south, 820 x 2100, swings out, closes itself
+        door d2 pack to outside, north wall, 60 from east, 820 x 2100, swings out, closes itself
+        door d3 freezer to outside, west wall, centred, 1200 x 2100, swings out, closes itself, opens from inside
         flow product
-          outside -> d1 -> d2 -> outside   by trolley 600 wide
+          outside -> d1 -> d2 -> outside   by trolley 750 wide
+        limit trolley-cannot-turn 1300 mm "length of our crate trolleys"
         """);
 }

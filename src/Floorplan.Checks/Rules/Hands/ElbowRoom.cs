@@ -48,7 +48,9 @@ public sealed class ElbowRoom : Rule
 
         room work "Cutting room" clean from west to east
 
-        door d1 work to outside, south wall, 300 from west, 900 x 2050, swings out
+        door d1 work to outside, south wall, 300 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in work, 4000 from west, centred, 100
+        sink s1 hand in work, 400 x 350, against south wall, 3200 from west
 
         station bench "Trim bench" in work
           size    1200 x 600 x 900

@@ -48,7 +48,11 @@ public sealed class HandCarryTooFar : Rule
 
         room work "Packing room" clean from west to east
 
-        door d1 work to outside, south wall, 5500 from west, 900 x 2050, swings out
+        door d1 work to outside, south wall, 5500 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in work, 3000 from west, centred, 100
+        drain fd2 floor in work, 9000 from west, centred, 100
+        sink s1 hand in work, 400 x 350, against south wall, 1000 from west
+        sink s2 hand in work, 400 x 350, against south wall, 1000 from east
 
         station wash "Wash table" in work
           size   1200 x 600 x 900

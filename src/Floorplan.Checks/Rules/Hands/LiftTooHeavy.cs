@@ -76,7 +76,9 @@ internal sealed class LiftTooHeavy : Rule
           product {product}
         shell shed 6000 x 3000 x 2600
         room salt "Salting" clean from west to east
-        door d1 salt to outside, south wall, 300 from west, 1000 x 2050, swings out
+        door d1 salt to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        drain fd1 floor in salt, 3000 from west, centred, 100
+        sink s1 hand in salt, 400 x 350, against south wall, 2800 from west
         station bench "Salting bench" in salt
           size   1500 x 600 x 850
           place  against north wall, 500 from west

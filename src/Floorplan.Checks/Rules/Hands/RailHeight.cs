@@ -143,17 +143,19 @@ internal sealed class RailHeight : Rule
           product ducks, 2.5 kg each
         shell shed 6000 x 3000 x 2600
         room hang "Hanging" dirty from west to east
-        door d1 hang to outside, south wall, 300 from west, 1000 x 2050, swings out
+        door d1 hang to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        drain fd1 floor in hang, 3000 from west, centred, 100
+        sink s1 hand in hang, 400 x 350, against south wall, 2500 from west
         station table "Hanging table" in hang
-          size   1000 x 600 x 900
+          size   2000 x 600 x 900
           place  against north wall, 600 from west
           worker south
         station pluck "Plucker" in hang
-          size   800 x 800 x 1200
-          place  corner north-east
+          size   800 x 600 x 1200
+          place  against north wall, east of table gap 100
           worker south
         rail r1 "Bird rail" in hang
-          path   600 1700, 5000 1700
+          path   700 2300, 3300 2300
           height {height}
         flow product
           outside -> d1 -> table by hand

@@ -65,8 +65,8 @@ internal sealed class AirRunsToClean : Rule
         room kill "Killing" dirty from west to 4000
         room dress "Dressing" clean from 4000 to east
         partitions thickness 80
-        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 dress to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 dress to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
         hatch h1 kill to dress, 300 from south, 700 x 500, sill 950
         {air}
         """;

@@ -68,8 +68,8 @@ internal sealed class DrainRunsToClean : Rule
         room gut  "Gutting" dirty from west to 4000
         room pack "Packing" clean from 4000 to east
         partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
         drain fd1 floor in gut, centred, 100
         drain fd2 floor in pack, centred, 100
         falls gut 2 % to {drain}

@@ -57,7 +57,8 @@ internal sealed class NoChangingPlace : Rule
           units metric
         shell shed 6000 x 3000 x 2500
         room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
+          finish floor "resin, coved", walls "panel", ceiling "panel"
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         day
           crew gut 2
           {elsewhere}

@@ -81,7 +81,9 @@ internal sealed class NoSanitizerNear : Rule
           units metric
         shell shed 9000 x 3000 x 2500
         room draw "Drawing" clean from west to east
-        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in draw, 4500 from west, centred, 100
+        sink s1 hand in draw, 400 x 350, against south wall, 1800 from west
         station bench "Drawing bench" in draw
           size 1200 x 600 x 900
           place against north wall, 100 from west

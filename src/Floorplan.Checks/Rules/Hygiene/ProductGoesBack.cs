@@ -26,8 +26,12 @@ internal sealed class ProductGoesBack : Rule
         room wet "Scaling" dirty from west to 4000
         room dress "Dressing" clean from 4000 to east
         partitions thickness 80
-        door d1 wet to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 wet to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         door d2 wet to dress, 300 from south, 900 x 2050, swings dress, closes itself
+        drain fd1 floor in wet, 2000 from west, centred, 100
+        drain fd2 floor in dress, 2000 from west, centred, 100
+        sink s1 hand in wet, 400 x 350, against south wall, 2000 from west
+        sink s2 hand in dress, 400 x 350, against south wall, 2500 from west
         station scaler "Scaling table" in wet
           size 1200 x 600 x 900
           place against north wall, 300 from west
@@ -52,8 +56,12 @@ internal sealed class ProductGoesBack : Rule
         room wet "Scaling" dirty from west to 4000
         room dress "Dressing" clean from 4000 to east
         partitions thickness 80
-        door d1 wet to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 wet to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         door d2 wet to dress, 300 from south, 900 x 2050, swings dress, closes itself
+        drain fd1 floor in wet, 2000 from west, centred, 100
+        drain fd2 floor in dress, 2000 from west, centred, 100
+        sink s1 hand in wet, 400 x 350, against south wall, 2000 from west
+        sink s2 hand in dress, 400 x 350, against south wall, 2500 from west
         station scaler "Scaling table" in wet
           size 1200 x 600 x 900
           place against north wall, 300 from west

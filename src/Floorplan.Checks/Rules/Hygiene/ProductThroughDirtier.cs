@@ -26,8 +26,12 @@ internal sealed class ProductThroughDirtier : Rule
         room kill "Killing" dirty from west to 4000
         room pack "Packing" clean from 4000 to east
         partitions thickness 80
-        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         door d2 kill to pack, 300 from south, 900 x 2050, swings pack, closes itself
+        drain fd1 floor in kill, 2000 from west, centred, 100
+        drain fd2 floor in pack, 2000 from west, centred, 100
+        sink s1 hand in kill, 400 x 350, against south wall, 1800 from west
+        sink s2 hand in pack, 400 x 350, against south wall, 2000 from west
         station cone "Killing cones" in kill
           size 1200 x 500 x 1500
           place against north wall, 500 from west
@@ -48,9 +52,13 @@ internal sealed class ProductThroughDirtier : Rule
         room kill "Killing" dirty from west to 4000
         room pack "Packing" clean from 4000 to east
         partitions thickness 80
-        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         door d2 kill to pack, 300 from south, 900 x 2050, swings pack, closes itself
-        door d3 pack to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d3 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        drain fd1 floor in kill, 2000 from west, centred, 100
+        drain fd2 floor in pack, 2000 from west, centred, 100
+        sink s1 hand in kill, 400 x 350, against south wall, 1800 from west
+        sink s2 hand in pack, 400 x 350, against south wall, 2000 from west
         station cone "Killing cones" in kill
           size 1200 x 500 x 1500
           place against north wall, 500 from west

@@ -37,7 +37,7 @@ internal sealed class RoomsNotSeparated : Rule
         room pluck "Plucking" dirty from west to 4000
         room dress "Dressing" clean from 4000 to east
         partitions thickness 80
-        door d1 pluck to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 pluck to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         door d2 pluck to dress, 300 from south, 900 x 2050, swings dress
         """;
 
@@ -48,7 +48,7 @@ internal sealed class RoomsNotSeparated : Rule
         room pluck "Plucking" dirty from west to 4000
         room dress "Dressing" clean from 4000 to east
         partitions thickness 80
-        door d1 pluck to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 pluck to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         door d2 pluck to dress, 300 from south, 900 x 2050, swings dress, closes itself
         """;
 

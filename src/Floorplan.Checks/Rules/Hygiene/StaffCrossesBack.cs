@@ -114,20 +114,25 @@ internal sealed class StaffCrossesBack : Rule
         room pack  "Packing" clean from 4000 to 9000
         room lobby "Change"  staff from 9000 to east
         partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 lobby to outside, east wall, 1000 from south, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 lobby to outside, east wall, 1000 from south, 900 x 2050, swings out, closes itself
         door d3 pack to lobby, 1000 from south, 900 x 2050, swings lobby, closes itself
         door d4 gut to pack, 1000 from south, 900 x 2050, swings gut, closes itself
+        drain fd1 floor in gut, 2000 from west, centred, 100
+        drain fd2 floor in pack, 2000 from west, centred, 100
+        sink s3 hand in pack, 400 x 350, against south wall, 2500 from west
         sink s1 hand in lobby, 400 x 350, against north wall, 600 from west
         sink s2 hand in gut, 400 x 350, against north wall, 3000 from west
         station tank "Fish tank" in gut
-          size 1500 x 900 x 900
+          size 1500 x 600 x 900
           place against north wall, 500 from west
           worker south
         station table "Packing table" in pack
           size 1500 x 600 x 900
           place against north wall, 1500 from west
           worker south
+        flow product
+          outside -> d1 -> tank -> d4 -> table   by hand
         flow people "Packer"
           {way}
         """;

@@ -68,7 +68,7 @@ internal sealed class SterilizerTooCool : Rule
           units metric
         shell shed 6000 x 3000 x 2500
         room draw "Drawing" clean from west to east
-        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         water w1 hot in draw, north wall, 2500 from west, height 1100
         drain fd1 floor in draw, 2500 from west, centred, 100
         sink z1 sterilizer in draw

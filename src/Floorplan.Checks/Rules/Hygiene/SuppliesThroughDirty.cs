@@ -54,9 +54,11 @@ internal sealed class SuppliesThroughDirty : Rule
         room gut "Gutting" dirty from west to 4000
         room pack "Packing" clean from 4000 to east
         partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
         door d3 gut to pack, 300 from south, 900 x 2050, swings pack, closes itself
+        drain fd1 floor in pack, 2000 from west, centred, 100
+        sink s1 hand in pack, 400 x 350, against south wall, 2000 from west
         station table "Packing table" in pack
           size 1500 x 600 x 900
           place against north wall, 1500 from west

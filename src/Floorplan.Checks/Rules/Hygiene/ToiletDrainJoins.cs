@@ -50,8 +50,8 @@ internal sealed class ToiletDrainJoins : Rule
         room gut  "Gutting" dirty  from west to 6000
         room wc   "Toilet"  toilet from 6000 to east
         partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 wc to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 wc to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
         drain fd1 floor in gut, centred, 100
         drain fd2 floor in wc, centred, 100{line}
         """;

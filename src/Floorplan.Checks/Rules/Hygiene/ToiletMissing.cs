@@ -18,7 +18,7 @@ internal sealed class ToiletMissing : Rule
 
     public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.ToiletTable, HygieneSources.Lavatories, HygieneSources.AtLeastOneToilet];
 
-    public override string Bad => Unit("");
+    public override string Bad => Unit("elsewhere changing room");
 
     public override string Good => Unit("elsewhere 1 toilet, changing room");
 
@@ -48,7 +48,8 @@ internal sealed class ToiletMissing : Rule
           units metric
         shell shed 6000 x 3000 x 2500
         room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
+          finish floor "resin, coved", walls "panel", ceiling "panel"
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         day
           crew gut 2
           {elsewhere}

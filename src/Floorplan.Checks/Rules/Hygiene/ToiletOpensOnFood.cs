@@ -26,7 +26,7 @@ internal sealed class ToiletOpensOnFood : Rule
 
     public override string Bad => Unit("door d2 fillet to wc, 300 from south, 800 x 2050, swings fillet, closes itself");
 
-    public override string Good => Unit("door d2 wc to outside, east wall, 300 from south, 800 x 2050, swings out");
+    public override string Good => Unit("door d2 wc to outside, east wall, 300 from south, 800 x 2050, swings out, closes itself");
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -54,7 +54,7 @@ internal sealed class ToiletOpensOnFood : Rule
         room fillet "Filleting" clean from west to 5000
         room wc "Toilet" toilet from 5000 to east
         partitions thickness 80
-        door d1 fillet to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 fillet to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         {door}
         """;
 }

@@ -63,9 +63,9 @@ internal sealed class ToiletsTooFew : Rule
           units metric
           code us
         shell shed 20000 x 8000 x 2700
-        room pack "Packing" clean from west to east
-        door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, opens from inside
-        door d2 pack to outside, south wall, 500 from east, 1000 x 2050, swings out, opens from inside
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, closes itself, opens from inside
+        door d2 pack to outside, south wall, 500 from east, 1000 x 2050, swings out, closes itself, opens from inside
         day
           crew pack 16
           {elsewhere}

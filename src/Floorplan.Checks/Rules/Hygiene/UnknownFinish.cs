@@ -52,6 +52,6 @@ internal sealed class UnknownFinish : Rule
         shell shed 6000 x 3000 x 2500
         room gut "Gutting" dirty from west to east
           finish floor "{floor}", walls "sandwich panel", ceiling "panel"
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         """;
 }

@@ -36,7 +36,9 @@ internal sealed class WasteMeetsProduct : Rule
           units metric
         shell shed 9000 x 3000 x 2500
         room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 4500 from west, centred, 100
+        sink s1 hand in gut, 400 x 350, against south wall, 4600 from west
         station bench "Gutting bench" in gut
           size 1500 x 600 x 900
           place against north wall, 4000 from west
@@ -46,7 +48,7 @@ internal sealed class WasteMeetsProduct : Rule
           outside -> d1 -> bench   by hand
         flow waste
           bench -> offal           by hand
-          offal -> d1 -> outside   by hand
+          offal -> d1 -> outside   by trolley 500 wide
         """;
 
     public override string Good => """
@@ -54,8 +56,10 @@ internal sealed class WasteMeetsProduct : Rule
           units metric
         shell shed 9000 x 3000 x 2500
         room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 gut to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 gut to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 4500 from west, centred, 100
+        sink s1 hand in gut, 400 x 350, against south wall, 4600 from west
         station bench "Gutting bench" in gut
           size 1500 x 600 x 900
           place against north wall, 4000 from west
@@ -65,7 +69,7 @@ internal sealed class WasteMeetsProduct : Rule
           outside -> d1 -> bench   by hand
         flow waste
           bench -> offal           by hand
-          offal -> d2 -> outside   by hand
+          offal -> d2 -> outside   by trolley 500 wide
         """;
 
     public override IEnumerable<Finding> Check(CheckContext context)

@@ -64,8 +64,12 @@ internal sealed class NoLight : Rule
         room gut  "Gutting" dirty from west to 4000
         room pack "Packing" clean from 4000 to east
         partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 2000 from west, centred, 100
+        drain fd2 floor in pack, 2000 from west, centred, 100
+        sink s1 hand in gut, 400 x 350, against south wall, 2500 from west
+        sink s2 hand in pack, 400 x 350, against south wall, 1000 from west
         station bench "Gutting bench" in gut
           size 1500 x 600 x 900
           place against north wall, 1000 from west

@@ -98,7 +98,7 @@ internal sealed class OutletUnprotected : Rule
           units metric
         shell shed 6000 x 3000 x 2600
         room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
         sink s1 hand in pack, 400 x 350 x 900, against north wall, 1000 from west
         outlet x1 in pack, north wall, 2400 from west, {outlet}
         """;

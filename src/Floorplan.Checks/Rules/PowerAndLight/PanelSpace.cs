@@ -97,7 +97,7 @@ internal sealed class PanelSpace : Rule
           code us
         shell shed 6000 x 3000 x 2600
         room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
         panel p1 in pack, east wall, 1500 from south, 100 A 230 V single-phase
         station tank "Brine tank" in pack
           size 1200 x 900 x 900

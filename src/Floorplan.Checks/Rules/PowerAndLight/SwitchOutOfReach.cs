@@ -138,7 +138,7 @@ internal sealed class SwitchOutOfReach : Rule
           units metric
         shell shed 6000 x 3000 x 2600
         room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
         switch sw1 in pack, south wall, 1500 from west, height {height}
         """);
 }

@@ -102,7 +102,9 @@ internal sealed class TooDark : Rule
           units metric
         shell shed 5000 x 3000 x 2600
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 300 from west, 1000 x 2050, swings out
+        door d1 cut to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        drain fd1 floor in cut, 2500 from west, centred, 100
+        sink s1 hand in cut, 400 x 350, against east wall, 1200 from south
         station bench "Trim bench" in cut
           size   1800 x 600 x 900
           place  against north wall, centred

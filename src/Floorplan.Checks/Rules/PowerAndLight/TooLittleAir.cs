@@ -108,7 +108,7 @@ internal sealed class TooLittleAir : Rule
           units metric
         shell shed 6000 x 4000 x 2600
         room scald "Scalding" dirty from west to east
-        door d1 scald to outside, south wall, 300 from west, 1000 x 2050, swings out
+        door d1 scald to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
         air exhaust scald {flow} m3/h
         """);
 }

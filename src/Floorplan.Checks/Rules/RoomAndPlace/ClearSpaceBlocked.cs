@@ -30,7 +30,8 @@ internal sealed class ClearSpaceBlocked : Rule
           units metric
         shell shed 5000 x 3200 x 2500
         room brine "Brining" clean from west to east
-        door d1 brine to outside, south wall, 300 from west, 900 x 2050, swings out
+        door d1 brine to outside, south wall, 300 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in brine, 3500 from west, 1000 from south, 100
         station kettle "Brine kettle" in brine
           size 800 x 800 x 1000
           place against north wall, 1500 from west
@@ -45,7 +46,8 @@ internal sealed class ClearSpaceBlocked : Rule
           units metric
         shell shed 5000 x 3200 x 2500
         room brine "Brining" clean from west to east
-        door d1 brine to outside, south wall, 300 from west, 900 x 2050, swings out
+        door d1 brine to outside, south wall, 300 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in brine, 3500 from west, 1000 from south, 100
         station kettle "Brine kettle" in brine
           size 800 x 800 x 1000
           place against north wall, 1500 from west

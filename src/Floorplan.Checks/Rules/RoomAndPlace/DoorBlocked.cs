@@ -41,7 +41,8 @@ internal sealed class DoorBlocked : Rule
           units metric
         shell shed 6000 x 3000 x 2500
         room boil "Boiling" dirty from west to east
-        door d1 boil to outside, south wall, 1000 from west, 900 x 2050, swings out
+        door d1 boil to outside, south wall, 1000 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in boil, 4000 from west, centred, 100
         station tank "Holding tank" in boil
           size 1200 x 600 x 800
           place 900 from west, 400 from south
@@ -52,7 +53,8 @@ internal sealed class DoorBlocked : Rule
           units metric
         shell shed 6000 x 3000 x 2500
         room boil "Boiling" dirty from west to east
-        door d1 boil to outside, south wall, 1000 from west, 900 x 2050, swings out
+        door d1 boil to outside, south wall, 1000 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in boil, 4000 from west, centred, 100
         station tank "Holding tank" in boil
           size 1200 x 600 x 800
           place against north wall, 900 from west

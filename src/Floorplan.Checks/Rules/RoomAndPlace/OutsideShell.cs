@@ -34,7 +34,8 @@ internal sealed class OutsideShell : Rule
           units metric
         shell shed 6000 x 3000 x 2600
         room prep "Preparation" clean from west to east
-        door d1 prep to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 prep to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in prep, 4500 from west, centred, 100
         station bench "Skinning bench" in prep
           size 1800 x 700 x 900
           place 2600 from south, 2000 from west
@@ -45,7 +46,8 @@ internal sealed class OutsideShell : Rule
           units metric
         shell shed 6000 x 3000 x 2600
         room prep "Preparation" clean from west to east
-        door d1 prep to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 prep to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in prep, 4500 from west, centred, 100
         station bench "Skinning bench" in prep
           size 1800 x 700 x 900
           place against north wall, 2000 from west

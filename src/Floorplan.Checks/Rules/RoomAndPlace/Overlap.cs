@@ -30,7 +30,8 @@ internal sealed class Overlap : Rule
           units metric
         shell shed 5000 x 3000 x 2500
         room pack "Packing" clean from west to east
-        door d1 pack to outside, south wall, 300 from west, 900 x 2050, swings out
+        door d1 pack to outside, south wall, 300 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in pack, 3500 from west, centred, 100
         station table "Packing table" in pack
           size 1500 x 700 x 900
           place against north wall, 1000 from west
@@ -44,7 +45,8 @@ internal sealed class Overlap : Rule
           units metric
         shell shed 5000 x 3000 x 2500
         room pack "Packing" clean from west to east
-        door d1 pack to outside, south wall, 300 from west, 900 x 2050, swings out
+        door d1 pack to outside, south wall, 300 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in pack, 3500 from west, centred, 100
         station table "Packing table" in pack
           size 1500 x 700 x 900
           place against north wall, 1000 from west

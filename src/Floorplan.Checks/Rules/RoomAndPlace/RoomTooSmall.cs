@@ -73,9 +73,10 @@ internal sealed class RoomTooSmall : Rule
         plan "Wrapping room"
           units metric
         shell shed 4000 x 3000 x 2600
-        room wrap "Wrapping" clean from west to east
-        door d1 wrap to outside, south wall, 300 from west, 1000 x 2050, swings out
+        room wrap "Wrapping" dry from west to east
+        door d1 wrap to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
         day
           crew wrap {crew}
+          elsewhere 1 toilet, changing room
         """);
 }

@@ -26,12 +26,15 @@ internal sealed class WillNotGoIn : Rule
         new("The search lets pass what is up to 20 mm too large on a side between walls, and 40 mm past other things; a thing longer than 3 m up to 1/150 of its length", Origin.OwnAssumption),
     ];
 
+    public override IReadOnlyList<string> GivesWayTo => ["unreachable"];
+
     public override string Bad => """
         plan "Smoke house"
           units metric
         shell shed 6000 x 3000 x 2500
         room smoke "Smoking" clean from west to east
-        door d1 smoke to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 smoke to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in smoke, 2000 from west, centred, 100
         station kiln "Smoking kiln" in smoke
           size 1400 x 1200 x 2000
           place against north wall, 3000 from west
@@ -42,7 +45,8 @@ internal sealed class WillNotGoIn : Rule
           units metric
         shell shed 6000 x 3000 x 2500
         room smoke "Smoking" clean from west to east
-        door d1 smoke to outside, south wall, 500 from west, 1300 x 2050, swings out
+        door d1 smoke to outside, south wall, 500 from west, 1300 x 2050, swings out, closes itself
+        drain fd1 floor in smoke, 2000 from west, centred, 100
         station kiln "Smoking kiln" in smoke
           size 1400 x 1200 x 2000
           place against north wall, 3000 from west
@@ -62,7 +66,9 @@ internal sealed class WillNotGoIn : Rule
             }
         }
 
-        if (order.Stuck is { Count: > 0 } stuck)
+        // What does not go in even alone is told above.
+        List<Station> stuck = [.. order.Stuck.Where(s => Solid.Of(s) is var solid && solid.Tipped.Prepend(solid).Any(side => way.Fits(s, side)))];
+        if (stuck.Count > 0)
         {
             yield return CheckContext.Find(
                 this, Severity.Warning, [.. stuck.Select(s => s.Id)],

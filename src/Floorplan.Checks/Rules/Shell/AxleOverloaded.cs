@@ -68,7 +68,8 @@ public sealed class AxleOverloaded : Rule
           axles  2, 4100 from hitch, {each} each
           weight 1200 kg empty, 3500 kg rated
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, opens from inside
+        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 1000 from west, centred, 100
         station tank "Live tank" in cut
           size   1500 x 1000 x 1000
           place  against north wall, 1500 from west

@@ -152,6 +152,6 @@ public sealed class CutsFrame : Rule
           lining walls 50, ceiling 50, floor 50
           doors east
         room work "Work room" dry from west to east
-        door d1 work to outside, south wall, {place}, 900 x 2050, swings out, opens from inside
+        door d1 work to outside, south wall, {place}, 900 x 2050, swings out, closes itself, opens from inside
         """;
 }

@@ -103,7 +103,8 @@ public sealed class FloorOverloaded : Rule
           lining walls 50, ceiling 50, floor 50
           doors west
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, opens from inside
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 1500 from west, centred, 100
         station tank "Brine tank" in cut
           size   1200 x 1200 x 1400
           place  against north wall, 2500 from west

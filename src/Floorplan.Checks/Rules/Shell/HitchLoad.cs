@@ -90,7 +90,8 @@ public sealed class HitchLoad : Rule
           axles  2, 4100 from hitch
           weight 1200 kg empty, 2700 kg rated
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, opens from inside
+        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 2500 from west, centred, 100
         station tank "Ice tank" in cut
           size   1000 x 800 x 1000
           place  against north wall, {tank} from west

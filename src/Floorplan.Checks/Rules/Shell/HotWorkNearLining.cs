@@ -84,6 +84,6 @@ internal sealed class HotWorkNearLining : Rule
           lining walls 50{of}, ceiling 50, floor 50
           doors east
         room work "Work room" dry from west to east
-        door d1 work to outside, south wall, 2000 from west, 900 x 2050, swings out, opens from inside
+        door d1 work to outside, south wall, 2000 from west, 900 x 2050, swings out, closes itself, opens from inside
         """;
 }

@@ -88,7 +88,7 @@ public sealed class OpeningsTooClose : Rule
           lining walls 50, ceiling 50, floor 50
           doors west
         room work "Work room" dry from west to east
-        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out, opens from inside
+        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
         window n1 work to outside, north wall, 1000 from west, 800 x 600, sill 1200
         window n2 work to outside, north wall, {1000 + 800 + gap} from west, 800 x 600, sill 1200
         """;

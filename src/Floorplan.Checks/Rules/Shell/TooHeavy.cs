@@ -98,10 +98,11 @@ public sealed class TooHeavy : Rule
           units metric
         shell trailer 5 m x 2.2 m x 2.4 m
           hitch  west, 1200 ahead
-          axles  2, 3800 from hitch
+          axles  2, 4250 from hitch
           weight 1200 kg empty, 2700 kg rated
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 400 from west, 900 x 2000, swings out, opens from inside
+        door d1 cut to outside, south wall, 400 from west, 900 x 2000, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 1000 from west, centred, 100
         station tank "Live tank" in cut
           size   1500 x 1000 x 1000
           place  against north wall, 1500 from west

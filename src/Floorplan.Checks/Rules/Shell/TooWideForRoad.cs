@@ -58,6 +58,6 @@ public sealed class TooWideForRoad : Rule
         shell trailer 6 m x {width} x 2.5 m
           axles 2
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, opens from inside
+        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside
         """;
 }

@@ -88,7 +88,7 @@ public sealed class WallCutTooMuch : Rule
           lining walls 50, ceiling 50, floor 50
           doors west
         room work "Work room" dry from west to east
-        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out, opens from inside
+        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
         hatch h1 work to outside, north wall, 1000 from west, {width} x 900, sill 1000
         """;
 }

@@ -55,7 +55,7 @@ public sealed class DrainTooFew : Rule
         shell shed 8000 x 5600 x 2800
           lining walls 20, ceiling 20, floor 120
         room wash "Wash" dirty from west to east
-        door d1 wash to outside, south wall, centred, 900 x 2050, swings out
+        door d1 wash to outside, south wall, centred, 900 x 2050, swings out, closes itself
         station bench "Rinse bench" in wash
           size 1400 x 600 x 900
           place against north wall, centred

@@ -28,9 +28,9 @@ public sealed class FallNotPossible : Rule
         new("usual floor slopes: 1/8 in/ft (COMAR 10.15.03.21), 1/4 in/ft (CURFFL 114150), 1:60 (Poultry Regulations 2006 reg 11, South Africa)", Origin.FoundInPublicCopy),
     ];
 
-    public override string Bad => WetBox.With("Thin floor", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100\nfalls rinse 2 % to fd1", floor: "40");
+    public override string Bad => WetBox.With("Thin floor", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100\nfalls rinse 2 % to fd1", floor: "40");
 
-    public override string Good => WetBox.With("Thick floor", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100\nfalls rinse 2 % to fd1", floor: "110");
+    public override string Good => WetBox.With("Thick floor", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100\nfalls rinse 2 % to fd1", floor: "110");
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -63,7 +63,8 @@ public sealed class HandSinkMissing : Rule
           lining walls 50, ceiling 50, floor 110
           doors west
         room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 3500 from west, centred, 100
         station bench "Gutting bench" in gut
           size 1400 x 600 x 900
           place against north wall, 600 from west

@@ -121,9 +121,11 @@ public sealed class HandSinkTooFar : Rule
         shell shed 12000 x 4000 x 2800
           lining walls 20, ceiling 20, floor 120
         room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, centred, 900 x 2050, swings out
+        door d1 cut to outside, south wall, centred, 900 x 2050, swings out, closes itself
+        drain fd1 floor in cut, 3000 from west, centred, 100
+        drain fd2 floor in cut, 9000 from west, centred, 100
         station bench "Cutting bench" in cut
-          size 1800 x 700 x 900
+          size 1800 x 600 x 900
           place against north wall, 500 from west
           worker south
         {sink}

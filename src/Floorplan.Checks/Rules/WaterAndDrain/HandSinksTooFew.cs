@@ -50,11 +50,12 @@ public sealed class HandSinksTooFew : Rule
         plan "Pack hall"
           units metric
         shell shed 20000 x 8000 x 3000
-        room pack "Packing" clean from west to east
+        room pack "Packing" dry from west to east
         door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, closes itself, opens from inside
         sink s1 hand in pack, 400 x 350, against north wall, 1000 from west
         {sink}
         day
           crew pack 14
+          elsewhere 2 toilets, changing room
         """;
 }

@@ -96,7 +96,7 @@ internal sealed class HoseMissesFloor : Rule
           units metric
         shell shed 12000 x 3000 x 2600
         room wash "Wash" dirty from west to east
-        door d1 wash to outside, south wall, centred, 1000 x 2050, swings out
+        door d1 wash to outside, south wall, centred, 1000 x 2050, swings out, closes itself
         water w1 cold in wash, north wall, 500 from west, height 1200
         hose hz1 on w1, {hose} m
         drain fd1 floor in wash, centred, 3000 from west, 100

@@ -85,7 +85,7 @@ internal sealed class NoAirGap : Rule
           holds 200 L
           needs cold 8 L/min, drain
           air gap {gap}
-        water w1 cold in rinse, north wall, 1900 from west, height 1200
+        water w1 cold hot in rinse, north wall, 1900 from west, height 1200
         drain fd1 floor in rinse, 1500 from west, centred, 100
         """);
 }

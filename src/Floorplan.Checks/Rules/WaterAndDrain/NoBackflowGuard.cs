@@ -58,8 +58,8 @@ internal sealed class NoBackflowGuard : Rule
     }
 
     private static string Unit(string guard) => WetBox.With("Two hoses", $"""
-        water w1 cold in rinse, north wall, 1200 from west, height 1200
-        water w2 cold in rinse, south wall, 300 from east, height 1200
+        water w1 cold hot in rinse, north wall, 1200 from west, height 1200
+        water w2 cold hot in rinse, south wall, 300 from east, height 1200
         hose hz1 on w1, 6 m, vacuum breaker
         hose hz2 on w2, 6 m{guard}
         drain fd1 floor in rinse, 1500 from west, centred, 100

@@ -27,9 +27,9 @@ public sealed class NoDrainNear : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("drain to station", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
-    public override string Bad => WetBox.With("Far drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 200 from east, centred, 100");
+    public override string Bad => WetBox.With("Far drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 4600 from west, centred, 100");
 
-    public override string Good => WetBox.With("Near drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+    public override string Good => WetBox.With("Near drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -85,7 +85,7 @@ internal sealed class NoEyewashNear : Rule
           units metric
         shell shed 6000 x 3000 x 2500
         room clean "Cleaning" staff from west to east
-        door d1 clean to outside, south wall, 500 from west, 900 x 2050, swings out
+        door d1 clean to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
         store foam chemicals in clean, 800 x 400 x 1200, against north wall, 600 from west
         {sink}
         """;

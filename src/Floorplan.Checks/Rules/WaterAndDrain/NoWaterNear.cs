@@ -23,9 +23,9 @@ public sealed class NoWaterNear : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("water point to station", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
-    public override string Bad => WetBox.With("Far tap", "water w1 cold in rinse, south wall, 300 from east, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+    public override string Bad => WetBox.With("Far tap", "water w1 cold hot in rinse, south wall, 300 from east, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
 
-    public override string Good => WetBox.With("Near tap", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+    public override string Good => WetBox.With("Near tap", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

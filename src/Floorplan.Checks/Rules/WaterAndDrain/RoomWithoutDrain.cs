@@ -20,9 +20,11 @@ public sealed class RoomWithoutDrain : Rule
 
     public override IReadOnlyList<Source> Sources { get; } = [Published.FloorDrains];
 
-    public override string Bad => WetBox.With("No drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200");
+    public override IReadOnlyList<string> GivesWayTo => ["no-drain-near"];
 
-    public override string Good => WetBox.With("A drain", "water w1 cold in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+    public override string Bad => WetBox.With("No drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200", needs: "cold 8 L/min");
+
+    public override string Good => WetBox.With("A drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100", needs: "cold 8 L/min");
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

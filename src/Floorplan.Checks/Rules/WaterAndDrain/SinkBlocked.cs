@@ -112,7 +112,8 @@ public sealed class SinkBlocked : Rule
           lining walls 50, ceiling 50, floor 110
           doors west
         room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out
+        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 4500 from west, centred, 100
         sink s1 hand in gut, 400 x 350, against north wall, 2200 from west
         station tank "Rinse tank" in gut
           size 1200 x 900 x 1000

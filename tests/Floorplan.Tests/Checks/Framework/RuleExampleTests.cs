@@ -35,6 +35,17 @@ public sealed class RuleExampleTests
     public void The_good_plan_does_not_have_the_fault(string name)
         => Assert.DoesNotContain(CheckedPlan.Check(RuleCatalogue.Find(name)!.Good), f => f.Rule == name);
 
+    /// <summary>Whoever copies an example from a rule page gets a plan with that fault and no other.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_bad_plan_has_no_other_fault(string name)
+        => Assert.All(CheckedPlan.Check(RuleCatalogue.Find(name)!.Bad), f => Assert.True(f.Rule == name || f.AcceptedBy is not null, Said(f)));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_good_plan_has_no_fault_at_all(string name)
+        => Assert.All(CheckedPlan.Check(RuleCatalogue.Find(name)!.Good), f => Assert.True(f.AcceptedBy is not null, Said(f)));
+
     [Theory]
     [MemberData(nameof(Names))]
     public void The_finding_can_be_accepted_and_is_still_listed(string name)
@@ -59,6 +70,8 @@ public sealed class RuleExampleTests
 
         Assert.Contains(true, changed);
     }
+
+    private static string Said(Finding finding) => $"{finding.Severity} {finding.Rule}: {finding.Message}";
 
     private static bool Differs(Rule rule, string text, double by)
     {
