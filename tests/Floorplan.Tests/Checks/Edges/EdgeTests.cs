@@ -1,3 +1,4 @@
+using Floorplan.Checks.Framework;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 
@@ -63,6 +64,13 @@ public sealed class EdgeTests
         Assert.Equal("agreed on site", accepted.AcceptedBy!.Reason);
         Assert.DoesNotContain(all, f => f.Rule == "accepts-nothing");
     }
+
+    /// <summary>A trolley at a corner is searched for within a tolerance, and held against the textbook corner in tests of its own.</summary>
+    private static readonly string[] WithoutEdge = ["trolley-cannot-turn"];
+
+    [Fact]
+    public void Every_rule_with_a_figure_is_tried_right_at_it()
+        => Assert.Equal(WithoutEdge, RuleCatalogue.All.Where(r => r.Limits.Count > 0).Select(r => r.Name).Except(All.Select(e => e.Rule)));
 
     private static Edge Find(string name) => All.Single(e => e.ToString() == name);
 

@@ -48,10 +48,30 @@ internal static class HandsEdges
         new("bench-height", "meat cut at most 22 cm below the elbow where only men work", 1104 - 220, 883, mm => BenchHeight(mm, "cutting", "people men"), "bench"),
         new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
         new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") { Lighter = 10_000, Set = ("21 m", "19 m") },
+        new("lift-too-heavy", "index 1: 51 lb held close at 30 in, lifted seldom, DHHS (NIOSH) 94-110", 1, 1.01, index => Lift(index * 51, 762), "bench", "rack") { Set = ("1.2", "0.9") },
+        new("lift-too-heavy", "index 1: 51 lb x (1 - 0.0075 x 10) at 40 in, DHHS (NIOSH) 94-110", 1, 1.01, index => Lift(index * 51 * 0.925, 1016), "bench", "rack"),
         new("rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, mm => Rail(mm), "r1", "table") { Set = ("2000 mm", "1900 mm") },
         new("rail-height", "2097 mm, fingertips of a 5th-percentile man, where only men work: ANSUR II, worked out", 2097, 2098, mm => Rail(mm, "people men"), "r1", "table"),
         new("rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, mm => Rail(mm), "r1"),
     ];
+
+    /// <summary>From a bench to another of the same height, so that the load goes neither up nor down.</summary>
+    private static string Lift(double pounds, double high) => Invariant($"""
+        {Head}
+          product hams, {pounds:0.#####} lb each
+        shell shed 6000 x 3000 x 2600
+        room salt "Salting" clean from west to east
+        station bench "Bench" in salt
+          size   1500 x 600 x {high}
+          place  against north wall, 500 from west
+          worker south
+        station rack "Rack" in salt
+          size   1500 x 600 x {high}
+          place  against north wall, 500 from east
+          worker south
+        flow product
+          bench -> rack by hand
+        """);
 
     private static string BenchHeight(double high, string kind = "", string people = "") => Invariant($"""
         {Head}
