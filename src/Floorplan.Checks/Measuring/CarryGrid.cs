@@ -16,6 +16,9 @@ internal sealed class CarryGrid
     /// <summary>Cells of a large plan are coarser, so that a hall of any size takes no more of them; own bound.</summary>
     private const double MostCells = 250_000;
 
+    /// <summary>In whole mm; broader discs are not told apart while cells wait their turn.</summary>
+    private const int Radii = 4096;
+
     private static readonly (int X, int Y)[] Neighbours = [(1, 0), (-1, 0), (0, 1), (0, -1)];
 
     private readonly Coordinate corner;
@@ -87,29 +90,69 @@ internal sealed class CarryGrid
         double[] widest = new double[Wide * Deep];
         double[] away = new double[Wide * Deep];
         Array.Fill(away, OutField.Nowhere);
-        var queue = new PriorityQueue<int, double>();
-        Reach(0, double.MaxValue, 0);
-        while (queue.TryDequeue(out int cell, out double minus))
-        {
-            if (-minus < widest[cell])
-            {
-                continue;
-            }
+        double[] wentOn = new double[Wide * Deep];
 
-            foreach (int next in Beside(cell))
+        // Widest first, to the millimetre, and in the order of coming within one: a queue by radius takes several times as long.
+        var waiting = new List<int>?[Radii];
+        Reach(0, double.MaxValue, 0);
+        for (int radius = Radii - 1; radius >= 0; radius--)
+        {
+            for (int i = 0; i < waiting[radius]?.Count; i++)
             {
-                Reach(next, Math.Min(widest[cell], isOpen[next] ? double.MaxValue : Math.Min(fromWalls[next], fromThings[next])), isOpen[next] ? 0 : away[cell] + Cell);
+                int cell = waiting[radius]![i];
+                if (wentOn[cell] < widest[cell])
+                {
+                    wentOn[cell] = widest[cell];
+                    GoOn(cell);
+                }
             }
         }
 
         return new OutField(widest, away);
+
+        // Written out: this is the inmost loop of all that is worked out of a plan.
+        void GoOn(int cell)
+        {
+            int column = cell % Wide;
+            if (column + 1 < Wide)
+            {
+                Step(cell, cell + 1);
+            }
+
+            if (column > 0)
+            {
+                Step(cell, cell - 1);
+            }
+
+            if (cell + Wide < widest.Length)
+            {
+                Step(cell, cell + Wide);
+            }
+
+            if (cell >= Wide)
+            {
+                Step(cell, cell - Wide);
+            }
+        }
+
+        void Step(int from, int to)
+        {
+            if (isOpen[to])
+            {
+                Reach(to, widest[from], 0);
+            }
+            else
+            {
+                Reach(to, Math.Min(widest[from], Math.Min(fromWalls[to], fromThings[to])), away[from] + Cell);
+            }
+        }
 
         void Reach(int cell, double radius, double mm)
         {
             if (radius > widest[cell])
             {
                 (widest[cell], away[cell]) = (radius, mm);
-                queue.Enqueue(cell, -radius);
+                (waiting[(int)Math.Min(radius, Radii - 1)] ??= []).Add(cell);
             }
         }
     }

@@ -3,8 +3,6 @@ namespace Floorplan.Checks.Measuring;
 /// <summary>How far each cell of a grid is from the nearest marked one.</summary>
 internal static class DistanceField
 {
-    private const int Nowhere = 1 << 20;
-
     /// <summary>
     /// From the middle of each cell to the near edge of the nearest marked cell. Offsets are handed on from cell to cell in two sweeps
     /// (P.-E. Danielsson, Euclidean distance mapping, 1980), which is off by a small part of a cell at most.
@@ -13,9 +11,10 @@ internal static class DistanceField
     {
         int[] x = new int[marked.Length];
         int[] y = new int[marked.Length];
+        long[] squared = new long[marked.Length];
         for (int i = 0; i < marked.Length; i++)
         {
-            x[i] = y[i] = marked[i] ? 0 : Nowhere;
+            squared[i] = marked[i] ? 0 : long.MaxValue;
         }
 
         for (int row = 0; row < deep; row++)
@@ -31,46 +30,58 @@ internal static class DistanceField
         double[] far = new double[marked.Length];
         for (int i = 0; i < far.Length; i++)
         {
-            far[i] = x[i] >= Nowhere / 2 ? double.MaxValue : Math.Max(0, Math.Sqrt(((double)x[i] * x[i]) + ((double)y[i] * y[i])) - 0.5) * cell;
+            far[i] = squared[i] == long.MaxValue ? double.MaxValue : Math.Max(0, Math.Sqrt(squared[i]) - 0.5) * cell;
         }
 
         return far;
 
         void Sweep(int row, int from)
         {
+            int start = row * wide;
+            bool inside = row + from >= 0 && row + from < deep;
             for (int column = 0; column < wide; column++)
             {
-                Take(row, column, 0, from);
-                Take(row, column, -1, from);
-                Take(row, column, 1, from);
-                Take(row, column, -1, 0);
+                int here = start + column;
+                if (inside)
+                {
+                    int beside = here + (from * wide);
+                    Take(here, beside, 0, 1);
+                    if (column > 0)
+                    {
+                        Take(here, beside - 1, 1, 1);
+                    }
+
+                    if (column + 1 < wide)
+                    {
+                        Take(here, beside + 1, 1, 1);
+                    }
+                }
+
+                if (column > 0)
+                {
+                    Take(here, here - 1, 1, 0);
+                }
             }
 
-            for (int column = wide - 1; column >= 0; column--)
+            for (int column = wide - 2; column >= 0; column--)
             {
-                Take(row, column, 1, 0);
+                Take(start + column, start + column + 1, 1, 0);
             }
         }
 
-        void Take(int row, int column, int dx, int dy)
+        void Take(int here, int there, int dx, int dy)
         {
-            int otherRow = row + dy;
-            int otherColumn = column + dx;
-            if (otherRow < 0 || otherRow >= deep || otherColumn < 0 || otherColumn >= wide)
+            if (squared[there] == long.MaxValue)
             {
                 return;
             }
 
-            int here = (row * wide) + column;
-            int there = (otherRow * wide) + otherColumn;
-            int newX = x[there] + Math.Abs(dx);
-            int newY = y[there] + Math.Abs(dy);
-            if (x[there] < Nowhere && Squared(newX, newY) < Squared(x[here], y[here]))
+            long farX = x[there] + dx, farY = y[there] + dy;
+            long far = (farX * farX) + (farY * farY);
+            if (far < squared[here])
             {
-                (x[here], y[here]) = (newX, newY);
+                (x[here], y[here], squared[here]) = ((int)farX, (int)farY, far);
             }
         }
-
-        static long Squared(long x, long y) => (x * x) + (y * y);
     }
 }
