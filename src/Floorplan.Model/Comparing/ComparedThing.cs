@@ -82,7 +82,8 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
         ("brings", string.Join(" ", new[] { point.Cold ? "cold" : "", point.Hot ? "hot" : "" }.Where(w => w.Length > 0))),
         ("length", point.HoseLength is { } hose ? Text(hose, units) : ""),
         ("circuit", point.Circuit),
-        ("rated", string.Join(' ', point.Ratings.Select(r => r.ToString()).Concat(point.Words)))));
+        ("guard", string.Join(", ", point.BackflowGuards)),
+        ("rated", string.Join(' ', point.Ratings.Select(r => r.ToString()).Concat(point.Words.Except(point.BackflowGuards).Where(w => w is not ("cold" or "hot")))))));
 
     /// <summary>Each written line of a flow, by its stops: another way is another line.</summary>
     private static IEnumerable<ComparedThing> Lines(Flow flow, UnitSystem units) => flow.Legs.GroupBy(l => l.Chain).Select(chain =>

@@ -9,7 +9,10 @@ public class DxfTextTests
 {
     [Theory]
     [InlineData("Bench 2 (left)", "Bench 2 (left)")]
-    [InlineData("90\u00B0", "90\\U+00B0")]
+    [InlineData("90\u00B0 \u00B10 \u00D850", "90%%d %%p0 %%c50")]
+    [InlineData("1200\u00D7600, 3.3 m\u00B2, 7'-3\u00A03/4\"\u2026", "1200x600, 3.3 m2, 7'-3 3/4\"...")]
+    [InlineData("caf\u00E9", "caf\\U+00E9")]
+    [InlineData("5%\u00B0", "5% %%d")]
     [InlineData("\\U+0041", "\\U+005CU+0041")]
     [InlineData("2 % fall", "2 % fall")]
     [InlineData("%%d", "% %d")]

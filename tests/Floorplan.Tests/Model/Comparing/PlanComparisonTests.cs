@@ -51,6 +51,15 @@ public sealed class PlanComparisonTests
     }
 
     [Fact]
+    public void What_a_point_brings_and_what_guards_it_is_told_once()
+    {
+        const string water = "\nwater w1 cold in work, north wall, 500 from east, height 1200\nhose hz1 on w1, 6 m";
+        Assert.Equal(
+            ["hose hz1: guard vacuum breaker, not said before", "water w1: brings cold hot, was cold"],
+            Compare(Was + water, Was + water.Replace("w1 cold", "w1 cold hot", StringComparison.Ordinal) + ", vacuum breaker").Select(c => c.Text).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
     public void What_appears_and_what_vanishes_has_its_place()
     {
         string now = Was.Replace("outlet x1", "outlet x2", StringComparison.Ordinal);
