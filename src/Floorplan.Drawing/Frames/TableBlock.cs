@@ -97,7 +97,7 @@ internal static class TableBlock
     {
         const int longestUnit = 5;
         string[] words = text.Split(' ');
-        return words.Zip(words.Skip(1)).Where(p => p.First.Length > 0 && char.IsDigit(p.First[0]) && p.Second.Length <= longestUnit).Select(p => p.First + " " + p.Second);
+        return words.Zip(words.Skip(1)).Where(p => p.First.Length > 0 && char.IsDigit(p.First[0]) && p.Second.TrimEnd(',').Length <= longestUnit).Select(p => p.First + " " + p.Second);
     }
 
     private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>
