@@ -18,7 +18,7 @@ public sealed record BroughtIn(Station Station, IReadOnlyList<Station> Ahead, Op
 /// rectangle that it is, slid and turned. Both err to the kind side: what is found to be stuck is stuck.
 /// </summary>
 /// <param name="Steps">First in comes first. Things on wheels, hung, or low enough to step on come last: they are in nobody's way.</param>
-/// <param name="Stuck">Things that go in alone, but block each other whatever comes first; in the order of the file.</param>
+/// <param name="Stuck">Things that no order brings in, in the order of the file: they block each other whatever comes first, or no door leads to them.</param>
 public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<Station> Stuck)
 {
     /// <summary>A rule and sheet 8 ask for the order of one plan, which takes longer than most of what is worked out of it.</summary>
@@ -40,7 +40,7 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
         var last = new List<BroughtIn>();
         foreach (var station in plan.Stations)
         {
-            if (!Sides(station).Any(s => way.PassesDoors(station, s)) && way.LeftOpen(station) is { } wall)
+            if (!Solid.SidesOf(station).Any(s => way.PassesDoors(station, s)) && way.LeftOpen(station) is { } wall)
             {
                 first.Add(new BroughtIn(station, [], wall));
             }
@@ -61,7 +61,7 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
             carrying.TakeOut(carried, rounds);
 
             // What does not turn even alone goes in first, and the others past it.
-            var alone = carried.Where(c => !Sides(c).Any(s => way.Fits(c, s))).Select(c => new BroughtIn(c, [], way.LeftOpen(c))).Where(b => b.Wall is not null).ToList();
+            var alone = carried.Where(c => !way.FitsSomehow(c)).Select(c => new BroughtIn(c, [], way.LeftOpen(c))).Where(b => b.Wall is not null).ToList();
             if (alone.Count > 0)
             {
                 first.AddRange(alone);
@@ -77,8 +77,6 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
             [.. first, .. rounds.SelectMany(r => r.OrderByDescending(b => CarryingOut.Radius(b.Station)).ThenBy(b => b.Station.Item)), .. last],
             carried);
     }
-
-    private static IEnumerable<Solid> Sides(Station station) => Solid.Of(station).Tipped.Prepend(Solid.Of(station));
 
     internal sealed record Found(BringingIn Order, WayIn Ways);
 }

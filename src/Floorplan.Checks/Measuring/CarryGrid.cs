@@ -92,7 +92,7 @@ internal sealed class CarryGrid
         Array.Fill(away, OutField.Nowhere);
         double[] wentOn = new double[Wide * Deep];
 
-        // Widest first, to the millimetre, and in the order of coming within one: a queue by radius takes several times as long.
+        // Widest first, to the millimetre, and in the order of coming within one: lists are filled and read faster than a heap.
         var waiting = new List<int>?[Radii];
         Reach(0, double.MaxValue, 0);
         for (int radius = Radii - 1; radius >= 0; radius--)
@@ -110,7 +110,7 @@ internal sealed class CarryGrid
 
         return new OutField(widest, away);
 
-        // Written out: this is the inmost loop of all that is worked out of a plan.
+        // As Beside, written out: each cell of the plan comes here, once for every round of things.
         void GoOn(int cell)
         {
             int column = cell % Wide;

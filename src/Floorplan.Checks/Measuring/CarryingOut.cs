@@ -118,7 +118,7 @@ internal sealed class CarryingOut
 
         // Nothing to start from upright is a thing placed into another, which is another mistake; on its side it may have no room just there.
         bool goesUpright = way.PassesDoors(thing, upright);
-        foreach (var solid in upright.Tipped.Prepend(upright).Distinct().Where(s => way.PassesDoors(thing, s)))
+        foreach (var solid in Solid.SidesOf(thing).Distinct().Where(s => way.PassesDoors(thing, s)))
         {
             var moved = way.Turn.Out(edges, field, thing, solid, CarryTurn.PastOthers);
             if (moved.Goes || (moved.Nearest is null && (solid == upright || !goesUpright)))

@@ -15,6 +15,13 @@ internal readonly record struct Solid(double Broad, double Long, double High)
         return new Solid(Math.Min(width, depth), Math.Max(width, depth), (station.Top - station.Bottom).Millimetres);
     }
 
+    /// <summary>As it stands, then on each of its other sides.</summary>
+    public static IEnumerable<Solid> SidesOf(Station station)
+    {
+        var upright = Of(station);
+        return upright.Tipped.Prepend(upright);
+    }
+
     /// <summary>An opening is wide and high enough for it, narrow side first.</summary>
     public bool Passes(Opening opening) => High <= opening.Height.Millimetres && Broad <= opening.Width.Millimetres;
 

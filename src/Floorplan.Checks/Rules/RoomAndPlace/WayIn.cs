@@ -57,6 +57,9 @@ internal sealed class WayIn(Plan plan, Effort effort)
 
     public bool Fits(Station thing, Solid solid) => PassesDoors(thing, solid) && (turned.Contains(Key(thing, solid)) || Turns(thing, solid));
 
+    /// <summary>Upright, or else on one of its sides.</summary>
+    public bool FitsSomehow(Station thing) => Solid.SidesOf(thing).Any(side => Fits(thing, side));
+
     /// <summary>Takes note that a thing was found to turn; another like it does so as well from the same part of the room.</summary>
     public void NoteTurned(Station thing, Solid solid) => turned.Add(Key(thing, solid));
 

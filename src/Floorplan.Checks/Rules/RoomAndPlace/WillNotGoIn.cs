@@ -67,7 +67,7 @@ internal sealed class WillNotGoIn : Rule
         }
 
         // What does not go in even alone is told above.
-        List<Station> stuck = [.. order.Stuck.Where(s => Solid.Of(s) is var solid && solid.Tipped.Prepend(solid).Any(side => way.Fits(s, side)))];
+        List<Station> stuck = [.. order.Stuck.Where(way.FitsSomehow)];
         if (stuck.Count > 0)
         {
             yield return CheckContext.Find(

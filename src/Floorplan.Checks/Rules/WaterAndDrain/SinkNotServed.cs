@@ -45,17 +45,16 @@ public sealed class SinkNotServed : Rule
         // What a plan lacks altogether, and a station asks for in words, is told by no-water-near and no-drain-near.
         string[] water =
         [
-            .. Missing(NeedKind.ColdWater, "cold", plan.Services.Any(p => p is { Kind: ServiceKind.Water, Cold: true })),
-            .. Missing(NeedKind.HotWater, "hot", plan.Services.Any(p => p is { Kind: ServiceKind.Water, Hot: true } or { Kind: ServiceKind.Heater })),
+            .. Lacks(NeedKind.ColdWater, p => p is { Kind: ServiceKind.Water, Cold: true }) ? ["cold"] : Array.Empty<string>(),
+            .. Lacks(NeedKind.HotWater, p => p is { Kind: ServiceKind.Water, Hot: true } or { Kind: ServiceKind.Heater }) ? ["hot"] : Array.Empty<string>(),
         ];
-        bool drained = Missing(NeedKind.Drain, "", plan.Services.Any(p => p.Kind == ServiceKind.Drain)).Length == 0;
         if (water.Length > 0)
         {
             yield return Dry(context, sinks, water);
         }
 
         // A washed room without a drain is told of already.
-        if (!drained && !context.Found.Any(f => f.Rule is "room-without-drain" or "no-drain-near"))
+        if (Lacks(NeedKind.Drain, p => p.Kind == ServiceKind.Drain) && !context.Found.Any(f => f.Rule is "room-without-drain" or "no-drain-near"))
         {
             string drain = Suggest.Drain(sinks[0].Room, plan.Units);
             yield return CheckContext.Find(
@@ -64,7 +63,7 @@ public sealed class SinkNotServed : Rule
             { NewLine = drain };
         }
 
-        string[] Missing(NeedKind kind, string word, bool served) => served || plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind)) ? [] : [word];
+        bool Lacks(NeedKind kind, Func<ServicePoint, bool> serves) => !plan.Services.Any(serves) && !plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind));
     }
 
     private Finding Dry(CheckContext context, List<Station> sinks, string[] water)
