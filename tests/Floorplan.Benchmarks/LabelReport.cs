@@ -17,9 +17,8 @@ internal static class LabelReport
 
     private static IReadOnlyList<LabelScore> Score(string text)
     {
-        var plan = Pipeline.Bind(Pipeline.Parse(text));
-        var space = Pipeline.Space(plan);
-        return [.. Pipeline.Draw(plan, space, Pipeline.Check(plan, space)).Select(LabelScore.Of)];
+        var facts = Pipeline.Facts(Pipeline.Bind(Pipeline.Parse(text)));
+        return [.. Pipeline.Draw(facts, Pipeline.Check(facts)).Select(LabelScore.Of)];
     }
 
     private static void Print(string what, List<(string Name, LabelScore Score)> rows)

@@ -9,6 +9,7 @@ using Floorplan.Model;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 
 namespace Floorplan.Benchmarks;
 
@@ -25,26 +26,25 @@ public static class Pipeline
     }
 
     /// <summary>Free floor, routes and meetings, which checks and sheets share.</summary>
-    public static FloorSpace Space(Plan plan)
+    public static PlanFacts Facts(Plan plan)
     {
         var space = new FloorSpace(plan);
         _ = space.LegRoutes;
         _ = space.Meetings;
-        return space;
+        return new PlanFacts(plan, space);
     }
 
-    public static IReadOnlyList<Finding> Check(Plan plan, IFloorSpace space) => Checker.Check(plan, space);
+    public static IReadOnlyList<Finding> Check(PlanFacts facts) => Checker.Check(facts);
 
-    public static IReadOnlyList<SheetScene> Draw(Plan plan, IFloorSpace space, IReadOnlyList<Finding> findings)
-        => SheetSet.Draw(new SheetRequest(plan, space, findings));
+    public static IReadOnlyList<SheetScene> Draw(PlanFacts facts, IReadOnlyList<Finding> findings)
+        => SheetSet.Draw(new SheetRequest(facts, findings));
 
     public static int Write(IReadOnlyList<SheetScene> sheets) => sheets.AsParallel().Sum(s => SvgWriter.Write(s).Length);
 
     /// <summary>From text to the SVG of all sheets; returns their length, so that nothing is left out.</summary>
     public static int All(string text)
     {
-        var plan = Bind(Parse(text));
-        var space = Space(plan);
-        return Write(Draw(plan, space, Check(plan, space)));
+        var facts = Facts(Bind(Parse(text)));
+        return Write(Draw(facts, Check(facts)));
     }
 }

@@ -3,7 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
-using Floorplan.Model.Space;
+using Floorplan.Sizing;
 
 namespace Floorplan.Benchmarks;
 
@@ -17,7 +17,7 @@ public class PipelineBenchmarks
     private string edited = "";
     private SyntaxTree tree = null!;
     private Plan plan = null!;
-    private FloorSpace space = null!;
+    private PlanFacts facts = null!;
     private IReadOnlyList<Finding> findings = [];
     private IReadOnlyList<SheetScene> sheets = [];
     private bool even;
@@ -29,9 +29,9 @@ public class PipelineBenchmarks
         edited = text.Replace("600 x 1200 x 900", "600 x 1200 x 901", StringComparison.Ordinal);
         tree = Pipeline.Parse(text);
         plan = Pipeline.Bind(tree);
-        space = Pipeline.Space(plan);
-        findings = Pipeline.Check(plan, space);
-        sheets = Pipeline.Draw(plan, space, findings);
+        facts = Pipeline.Facts(plan);
+        findings = Pipeline.Check(facts);
+        sheets = Pipeline.Draw(facts, findings);
     }
 
     [Benchmark(Baseline = true)]
@@ -52,13 +52,13 @@ public class PipelineBenchmarks
     public Plan Bind() => Pipeline.Bind(tree);
 
     [Benchmark]
-    public FloorSpace Space() => Pipeline.Space(plan);
+    public PlanFacts Facts() => Pipeline.Facts(plan);
 
     [Benchmark]
-    public IReadOnlyList<Finding> Check() => Pipeline.Check(plan, space);
+    public IReadOnlyList<Finding> Check() => Pipeline.Check(facts);
 
     [Benchmark]
-    public IReadOnlyList<SheetScene> Draw() => Pipeline.Draw(plan, space, findings);
+    public IReadOnlyList<SheetScene> Draw() => Pipeline.Draw(facts, findings);
 
     [Benchmark]
     public int WriteSvg() => Pipeline.Write(sheets);

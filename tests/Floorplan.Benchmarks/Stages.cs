@@ -4,6 +4,7 @@ using Floorplan.Drawing.Sheets;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 
 namespace Floorplan.Benchmarks;
 
@@ -55,12 +56,13 @@ internal static class Stages
         SyntaxTree tree = Mark("parse", Pipeline.Parse(text));
         Plan plan = Mark("bind", Pipeline.Bind(tree));
         var space = new FloorSpace(plan);
+        var facts = new PlanFacts(plan, space);
         Mark("space: routes of legs", space.LegRoutes);
         Mark("space: meetings", space.Meetings);
         var found = new List<Finding>();
         foreach (var rule in RuleCatalogue.All)
         {
-            found.AddRange(Mark("rule " + rule.Name, Checker.Check(plan, space, [rule])));
+            found.AddRange(Mark("rule " + rule.Name, Checker.Check(facts, [rule])));
         }
 
         if (draw)
@@ -68,7 +70,7 @@ internal static class Stages
             var sheets = new List<SheetScene>();
             foreach (var sheet in SheetSet.All)
             {
-                sheets.AddRange(Mark($"sheet {sheet.Number}", SheetSet.Draw(new SheetRequest(plan, space, found), [sheet.Number])));
+                sheets.AddRange(Mark($"sheet {sheet.Number}", SheetSet.Draw(new SheetRequest(facts, found), [sheet.Number])));
             }
 
             Mark("write SVG", Pipeline.Write(sheets));

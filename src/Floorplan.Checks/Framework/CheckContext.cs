@@ -3,18 +3,22 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Framework;
 
 /// <summary>What a rule may look at, and how it words what it finds. For one thread.</summary>
-public sealed class CheckContext(Plan plan, IFloorSpace space)
+public sealed class CheckContext(PlanFacts facts)
 {
-    private readonly PlanLimits limits = new(plan);
+    private readonly PlanLimits limits = new(facts.Plan);
 
-    public Plan Plan { get; } = plan;
+    /// <summary>What is worked out from the plan: a rule judges it and computes nothing that a sheet or another rule shows too.</summary>
+    public PlanFacts Facts { get; } = facts;
 
-    public IFloorSpace Space { get; } = space;
+    public Plan Plan => Facts.Plan;
+
+    public IFloorSpace Space => Facts.Space;
 
     /// <summary>What the rules before this one found, for the few rules about the file itself.</summary>
     public IReadOnlyList<Finding> Found { get; internal set; } = [];

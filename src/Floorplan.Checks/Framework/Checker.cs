@@ -1,5 +1,4 @@
-using Floorplan.Model;
-using Floorplan.Model.Space;
+using Floorplan.Sizing;
 
 namespace Floorplan.Checks.Framework;
 
@@ -7,12 +6,13 @@ namespace Floorplan.Checks.Framework;
 public static class Checker
 {
     /// <summary>Heaviest first, accepted ones last, then in the order of the file. An exception from a rule is our bug and passes through.</summary>
-    public static IReadOnlyList<Finding> Check(Plan plan, IFloorSpace space) => Check(plan, space, RuleCatalogue.All);
+    public static IReadOnlyList<Finding> Check(PlanFacts facts) => Check(facts, RuleCatalogue.All);
 
     /// <summary>With rules of the caller's choice.</summary>
-    public static IReadOnlyList<Finding> Check(Plan plan, IFloorSpace space, IReadOnlyList<Rule> rules)
+    public static IReadOnlyList<Finding> Check(PlanFacts facts, IReadOnlyList<Rule> rules)
     {
-        var context = new CheckContext(plan, space);
+        var plan = facts.Plan;
+        var context = new CheckContext(facts);
         var found = new List<Finding>();
         context.Found = found;
         foreach (var rule in rules.Where(r => r.AppliesTo(plan)))

@@ -1,5 +1,3 @@
-using Floorplan.Checks.Framework;
-
 namespace Floorplan.Checks.Measuring;
 
 /// <summary>Sources that more than one rule cites.</summary>

@@ -6,6 +6,7 @@ using Floorplan.Model;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 
 namespace Floorplan.Checks.Mending;
 
@@ -90,7 +91,7 @@ public sealed class Mender(IPlanFiles files)
         left -= source.Content.Length;
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
         return bound.Plan is { } plan && bound.Diagnostics.All(d => d.Severity != Severity.Error)
-            ? (plan, Checker.Check(plan, new FloorSpace(plan), rules))
+            ? (plan, Checker.Check(new PlanFacts(plan, new FloorSpace(plan)), rules))
             : (null, []);
     }
 }

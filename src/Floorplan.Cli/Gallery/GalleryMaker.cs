@@ -43,7 +43,7 @@ internal static class GalleryMaker
     private static string Picture(Rule rule, string plan, string title)
     {
         var examination = Examine(plan, "example");
-        var request = new SheetRequest(examination.Plan!, examination.Space!, [.. examination.Findings.Where(f => f.Rule == rule.Name)]);
+        var request = new SheetRequest(examination.Facts!, [.. examination.Findings.Where(f => f.Rule == rule.Name)]);
         return SvgWriter.Write(PlanPicture.Draw(request, "example", title));
     }
 

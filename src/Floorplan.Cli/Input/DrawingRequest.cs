@@ -13,7 +13,7 @@ internal static class DrawingRequest
     {
         var plan = examination.Plan!;
         var list = CutList.Of(CutOuts.Of(plan), plan.Units);
-        return new SheetRequest(plan, examination.Space!, examination.Findings)
+        return new SheetRequest(examination.Facts!, examination.Findings)
         {
             Stock = StockCutter.Cut(list, StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
             Changes = since?.Examination?.Plan is { } was ? PlanComparison.Of(was, plan).Changes : [],

@@ -7,16 +7,17 @@ using Floorplan.Model;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 
 namespace Floorplan.Cli.Input;
 
 /// <summary>One plan taken through the pipeline up to its findings.</summary>
-/// <param name="Plan">Null when the text has errors; then there is no space and there are no findings.</param>
+/// <param name="Plan">Null when the text has errors; then there is no facts and there are no findings.</param>
 internal sealed record Examination(
     SourceText Source,
     IReadOnlyList<Diagnostic> Diagnostics,
     Plan? Plan,
-    IFloorSpace? Space,
+    PlanFacts? Facts,
     IReadOnlyList<Finding> Findings)
 {
     public bool HasErrors => Plan is null || Findings.Any(f => f.Severity == Severity.Error && f.AcceptedBy is null);
@@ -32,7 +33,7 @@ internal sealed record Examination(
             return new Examination(source, bound.Diagnostics, null, null, []);
         }
 
-        var space = new FloorSpace(plan);
-        return new Examination(source, bound.Diagnostics, plan, space, Checker.Check(plan, space));
+        var facts = new PlanFacts(plan, new FloorSpace(plan));
+        return new Examination(source, bound.Diagnostics, plan, facts, Checker.Check(facts));
     }
 }

@@ -2,14 +2,20 @@ using Floorplan.Checks.Framework;
 using Floorplan.Model;
 using Floorplan.Model.Comparing;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets;
 
 /// <summary>What a sheet is drawn from.</summary>
+/// <param name="Facts">The same object that the rules judged: sheets draw what it holds and compute nothing that a rule or another sheet shows too.</param>
 /// <param name="Findings">All findings in the order of the report; their numbers on the sheet count from 1 in this order.</param>
-public sealed record SheetRequest(Plan Plan, IFloorSpace Space, IReadOnlyList<Finding> Findings)
+public sealed record SheetRequest(PlanFacts Facts, IReadOnlyList<Finding> Findings)
 {
+    public Plan Plan => Facts.Plan;
+
+    public IFloorSpace Space => Facts.Space;
+
     /// <summary>How the frames are cut from stock bars, one a section; empty leaves it off the sheets.</summary>
     public IReadOnlyList<StockPlan> Stock { get; init; } = [];
 

@@ -8,6 +8,7 @@ using Floorplan.Language.Text;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 
 namespace Floorplan.Tests.Robustness;
 
@@ -85,9 +86,9 @@ internal sealed class FuzzWorker(Func<int> next)
         }
 
         Bound++;
-        var space = new FloorSpace(plan);
-        var findings = Checker.Check(plan, space);
-        foreach (var sheet in SheetSet.Draw(new SheetRequest(plan, space, findings)))
+        var facts = new PlanFacts(plan, new FloorSpace(plan));
+        var findings = Checker.Check(facts);
+        foreach (var sheet in SheetSet.Draw(new SheetRequest(facts, findings)))
         {
             System.Xml.Linq.XDocument.Parse(SvgWriter.Write(sheet));
         }

@@ -1,5 +1,3 @@
-using Floorplan.Checks.Framework;
-
 namespace Floorplan.Checks.Rules.Hygiene;
 
 /// <summary>Texts that several rules of this folder stand on.</summary>

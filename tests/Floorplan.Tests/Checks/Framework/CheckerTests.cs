@@ -1,7 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Limits;
-using Floorplan.Model.Space;
+using Floorplan.Sizing.Working;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 
@@ -32,7 +32,7 @@ public sealed class CheckerTests
         ]);
         plan = plan with { Acceptances = [new Acceptance("made-up", ["accepted"], "agreed", "", plan.Head.Span)] };
 
-        var found = Checker.Check(plan, new FloorSpace(plan), [rule]);
+        var found = Checker.Check(CheckedPlan.Facts(plan), [rule]);
 
         Assert.Equal(["early error", "late error", "warning", "note", "accepted error"], found.Select(f => f.Message));
         Assert.Equal("agreed", found[^1].AcceptedBy!.Reason);
@@ -48,7 +48,7 @@ public sealed class CheckerTests
             CheckContext.Find(r, Severity.Error, ["b", "a"], "b meets a", "mend", plan.Head.Span),
         ]);
 
-        var found = Assert.Single(Checker.Check(plan, new FloorSpace(plan), [rule]));
+        var found = Assert.Single(Checker.Check(CheckedPlan.Facts(plan), [rule]));
 
         Assert.Equal(Severity.Error, found.Severity);
     }
@@ -64,7 +64,7 @@ public sealed class CheckerTests
             CheckContext.Find(r, Severity.Error, ["c"], "its own", "mend", plan.Head.Span),
         ], "strong");
 
-        var found = Checker.Check(plan, new FloorSpace(plan), [weak, strong]);
+        var found = Checker.Check(CheckedPlan.Facts(plan), [weak, strong]);
 
         Assert.Equal(["its own", "strong"], found.Select(f => f.Message).Order(StringComparer.Ordinal));
     }
@@ -90,7 +90,7 @@ public sealed class CheckerTests
         var plan = CheckedPlan.Plan(Plain);
         var rule = new MadeUp("made-up", _ => throw new InvalidOperationException("our bug"));
 
-        Assert.Throws<InvalidOperationException>(() => Checker.Check(plan, new FloorSpace(plan), [rule]));
+        Assert.Throws<InvalidOperationException>(() => Checker.Check(CheckedPlan.Facts(plan), [rule]));
     }
 
     [Fact]

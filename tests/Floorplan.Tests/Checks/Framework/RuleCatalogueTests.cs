@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Sizing.Working;
 using Xunit;
 
 namespace Floorplan.Tests.Checks.Framework;

@@ -6,6 +6,7 @@ using Floorplan.Model;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 using Xunit;
 
 namespace Floorplan.Tests.Checks.Support;
@@ -24,7 +25,9 @@ internal static class CheckedPlan
         return bound.Plan!;
     }
 
-    public static IReadOnlyList<Finding> Check(Plan plan) => Checker.Check(plan, new FloorSpace(plan));
+    public static PlanFacts Facts(Plan plan) => new(plan, new FloorSpace(plan));
+
+    public static IReadOnlyList<Finding> Check(Plan plan) => Checker.Check(Facts(plan));
 
     public static IReadOnlyList<Finding> Check(string text) => Check(Plan(text));
 

@@ -4,6 +4,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Model.Space;
+using Floorplan.Sizing;
 using Floorplan.Sizing.Frames;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
@@ -24,8 +25,8 @@ internal static class DrawnPlans
     public static SheetRequest Request(string text)
     {
         var plan = CheckedPlan.Plan(text);
-        var space = new FloorSpace(plan);
-        return new SheetRequest(plan, space, Checker.Check(plan, space))
+        var facts = new PlanFacts(plan, new FloorSpace(plan));
+        return new SheetRequest(facts, Checker.Check(facts))
         {
             Stock = StockCutter.Cut(CutList.Of(CutOuts.Of(plan), plan.Units), StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
         };

@@ -1,4 +1,4 @@
-namespace Floorplan.Checks.Framework;
+namespace Floorplan.Sizing.Working;
 
 /// <summary>Where a figure or a rule comes from.</summary>
 /// <param name="Title">Law, standard or handbook with clause and edition: <c>29 CFR 1910.36(g)(2), US CFR</c>.</param>
