@@ -1,6 +1,6 @@
-using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Sizing.Bodies;
 
 namespace Floorplan.Checks.Framework;
 

@@ -2,6 +2,7 @@ using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Framework;

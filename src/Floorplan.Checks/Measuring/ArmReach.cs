@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Model;
+using Floorplan.Sizing.Bodies;
 
 namespace Floorplan.Checks.Measuring;
 

@@ -1,5 +1,6 @@
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Measuring;

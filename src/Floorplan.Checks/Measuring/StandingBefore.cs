@@ -2,6 +2,7 @@ using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Measuring;

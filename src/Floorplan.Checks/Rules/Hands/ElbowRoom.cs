@@ -4,6 +4,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 
 namespace Floorplan.Checks.Rules.Hands;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Floorplan.Checks.Framework;
-using Floorplan.Checks.Lifting;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;
+using Floorplan.Sizing.Lifting;
 
 namespace Floorplan.Checks.Rules.Hands;
 

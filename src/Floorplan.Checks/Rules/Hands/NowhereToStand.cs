@@ -2,6 +2,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 

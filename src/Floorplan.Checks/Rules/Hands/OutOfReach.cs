@@ -1,5 +1,4 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Checks.Lifting;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
@@ -8,6 +7,8 @@ using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
+using Floorplan.Sizing.Lifting;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.Hands;

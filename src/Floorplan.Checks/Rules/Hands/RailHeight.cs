@@ -5,6 +5,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 

@@ -3,6 +3,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Space;
 using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Checks.Rules.Hygiene;

@@ -4,6 +4,7 @@ using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shells;
+using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;

@@ -4,6 +4,7 @@ using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Algorithm.Distance;
 using NetTopologySuite.Geometries;

@@ -2,6 +2,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;

@@ -1,7 +1,7 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.CarryingIn;
 
 namespace Floorplan.Checks.Rules.RoomAndPlace;
 
@@ -54,20 +54,15 @@ internal sealed class WillNotGoIn : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        // The order first: what gets in past the others need not be looked at alone.
-        var (order, way) = BringingIn.WithWays(context.Plan);
-        foreach (var station in context.Plan.Stations)
+        var order = BringingIn.Of(context.Plan);
+        foreach (var entry in order.Entries.Where(e => !e.GoesUpright))
         {
-            var solid = Solid.Of(station);
-            if (!way.Fits(station, solid))
-            {
-                bool tipped = solid.Tipped.Any(t => way.Fits(station, t));
-                yield return Found(context, station, solid, way, tipped);
-            }
+            yield return Found(context, entry);
         }
 
         // What does not go in even alone is told above.
-        List<Station> stuck = [.. order.Stuck.Where(way.FitsSomehow)];
+        var alone = order.Entries.Where(e => e.GoesSomehow).Select(e => e.Station).ToHashSet<Station>(ReferenceEqualityComparer.Instance);
+        List<Station> stuck = [.. order.Stuck.Where(alone.Contains)];
         if (stuck.Count > 0)
         {
             yield return CheckContext.Find(
@@ -80,10 +75,11 @@ internal sealed class WillNotGoIn : Rule
         }
     }
 
-    private Finding Found(CheckContext context, Station station, Solid solid, WayIn way, bool tipped)
+    private Finding Found(CheckContext context, Entry entry)
     {
+        var (station, solid, _, tipped, _, leftOpen) = entry;
         string size = $"{context.Text(solid.Broad)} x {context.Text(solid.Long)}, {context.Text(solid.High)} high";
-        if (way.Decisive(station.Room) is not { } door)
+        if (entry.Decisive is not { } door)
         {
             return CheckContext.Find(this, Severity.Error, [station.Id, station.Room.Id],
                 $"{Named.Of(station)} will not go in: no door leads to {Named.Of(station.Room)}",
@@ -98,7 +94,7 @@ internal sealed class WillNotGoIn : Rule
         string message = tipped
             ? $"{Named.Of(station)}, {size}, goes in only tipped onto its side: {why}"
             : $"{Named.Of(station)}, {size}, will not go in: {why}";
-        string closed = $"or set it in place before the wall at {Named.Of(way.LeftOpen(station)!)} is closed";
+        string closed = $"or set it in place before the wall at {Named.Of(leftOpen!)} is closed";
         string mend = passes
             ? $"widen the door or the passage, order it knocked down, {closed}"
             : $"make {Named.Of(door)} at least {context.Text(Math.Max(solid.Broad, door.Width.Millimetres))} x {context.Text(Math.Max(solid.High, door.Height.Millimetres))}, order it knocked down, {closed}";

@@ -2,6 +2,8 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Trailers;
+using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -47,13 +49,13 @@ public sealed class AxleOverloaded : Rule
             yield break;
         }
 
-        var things = Weights.Weighed(context.Plan);
+        var things = ThingWeights.Weighed(context.Plan);
         bool always = empty.OnAxles > allowed + 1e-6;
         var worst = full.OnAxles >= empty.OnAxles ? full : empty;
         string over = context.Weight(Math.Ceiling(worst.OnAxles - allowed));
         yield return CheckContext.Find(
             this, always ? Severity.Warning : Severity.Note, [.. things.Select(s => s.Id)],
-            FormattableString.Invariant($"{(axles == 1 ? "the axle carries" : $"the {axles} axles carry")} {context.Weight(worst.OnAxles)} with everything {(worst == full ? "full" : "empty")} ({Weights.Counted(context.Plan)})"),
+            FormattableString.Invariant($"{(axles == 1 ? "the axle carries" : $"the {axles} axles carry")} {context.Weight(worst.OnAxles)} with everything {(worst == full ? "full" : "empty")} ({ThingWeights.Counted(context.Plan)})"),
             always ? $"take {over} off the axles, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things before it moves",
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with

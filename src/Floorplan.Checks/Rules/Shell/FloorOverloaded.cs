@@ -3,6 +3,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Weights;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -57,7 +58,7 @@ public sealed class FloorOverloaded : Rule
             yield break;
         }
 
-        var there = worst.Things.OrderByDescending(Weights.Full).ToList();
+        var there = worst.Things.OrderByDescending(ThingWeights.Full).ToList();
         yield return CheckContext.Find(
             this, limit, worst.Kg, [.. there.Select(s => s.Id)],
             $"the floor under {Named.List(there.Select(Named.Of))} carries {context.Weight(worst.Kg)} on {(context.Plan.Units == UnitSystem.Metric ? "a metre" : "3'-3\"")} of its length, full",
@@ -68,7 +69,7 @@ public sealed class FloorOverloaded : Rule
     /// <summary>Walks from west to east over where each thing's load begins and ends.</summary>
     private static (double Kg, IReadOnlyList<Station> Things)? Heaviest(IEnumerable<Station> stations)
     {
-        var loads = stations.Where(s => Weights.Full(s) > 0).Select(s => (Station: s, Box: Spread(s.Footprint.EnvelopeInternal))).ToList();
+        var loads = stations.Where(s => ThingWeights.Full(s) > 0).Select(s => (Station: s, Box: Spread(s.Footprint.EnvelopeInternal))).ToList();
         var ends = loads.Select(l => (At: l.Box.MaxX, Starts: false, l.Station, PerMetre: -PerMetre(l)))
             .Concat(loads.Select(l => (At: l.Box.MinX, Starts: true, l.Station, PerMetre: PerMetre(l))))
             .OrderBy(e => e.At)
@@ -88,7 +89,7 @@ public sealed class FloorOverloaded : Rule
         return most > 0 ? (most, [.. loads.Where(l => l.Box.MinX <= at && l.Box.MaxX > at).Select(l => l.Station)]) : null;
     }
 
-    private static double PerMetre((Station Station, Envelope Box) load) => Weights.Full(load.Station)!.Value * Metre / load.Box.Width;
+    private static double PerMetre((Station Station, Envelope Box) load) => ThingWeights.Full(load.Station)!.Value * Metre / load.Box.Width;
 
     private static Envelope Spread(Envelope box)
     {

@@ -2,6 +2,8 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Trailers;
+using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -57,7 +59,7 @@ public sealed class HitchLoad : Rule
             yield break;
         }
 
-        var (load, things) = (worst.Load, Weights.Weighed(context.Plan));
+        var (load, things) = (worst.Load, ThingWeights.Weighed(context.Plan));
         bool less = load.HitchPercent < limit.Value;
         string carries = load.Hitch >= 0
             ? FormattableString.Invariant($"the hitch carries {context.Weight(load.Hitch)} of {context.Weight(load.Total)}, {load.HitchPercent:0.#} %")
@@ -65,7 +67,7 @@ public sealed class HitchLoad : Rule
         double target = limit.SetBy is null ? Middle : limit.Value;
         yield return CheckContext.Find(
             this, limit, load.HitchPercent, [.. things.Select(s => s.Id)],
-            $"{carries}, with everything {(worst.Full ? "full" : "empty")} ({Weights.Counted(context.Plan)})",
+            $"{carries}, with everything {(worst.Full ? "full" : "empty")} ({ThingWeights.Counted(context.Plan)})",
             $"move {Named.Of(things[0])} {(less ? "towards" : "away from")} the hitch, or set the axles {context.Text(load.AxlesFor(target))} from the coupling",
             things[0].Span, things[0].Footprint.Centroid.Coordinate);
     }

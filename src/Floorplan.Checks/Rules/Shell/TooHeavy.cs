@@ -2,6 +2,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -50,14 +51,14 @@ public sealed class TooHeavy : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var shell = context.Plan.Shell;
-        var things = Weights.Weighed(context.Plan);
+        var things = ThingWeights.Weighed(context.Plan);
         if (things.Count == 0 || Own(shell) is not { } own || Allowed(context) is not { } allowed)
         {
             yield break;
         }
 
-        double full = own + things.Sum(s => Weights.Full(s)!.Value);
-        double empty = own + things.Sum(s => Weights.Empty(s)!.Value);
+        double full = own + things.Sum(s => ThingWeights.Full(s)!.Value);
+        double empty = own + things.Sum(s => ThingWeights.Empty(s)!.Value);
         if (full <= allowed.Kg + 1e-6)
         {
             yield break;
@@ -67,7 +68,7 @@ public sealed class TooHeavy : Rule
         string over = context.Weight(Math.Ceiling(full - allowed.Kg));
         yield return CheckContext.Find(
             this, always ? Severity.Warning : Severity.Note, [.. things.Select(s => s.Id)],
-            $"the unit weighs {context.Weight(full)} with everything full{(always ? $" and {context.Weight(empty)} empty" : "")} ({Weights.Counted(context.Plan)})",
+            $"the unit weighs {context.Weight(full)} with everything full{(always ? $" and {context.Weight(empty)} empty" : "")} ({ThingWeights.Counted(context.Plan)})",
             always ? $"take off {over}, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things before it moves, {over} at least",
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with

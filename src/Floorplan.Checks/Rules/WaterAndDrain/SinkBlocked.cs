@@ -3,7 +3,9 @@ using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;

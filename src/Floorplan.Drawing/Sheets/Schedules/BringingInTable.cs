@@ -1,6 +1,6 @@
-using Floorplan.Checks.Measuring;
 using Floorplan.Drawing.Frames;
 using Floorplan.Model;
+using Floorplan.Sizing.CarryingIn;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 

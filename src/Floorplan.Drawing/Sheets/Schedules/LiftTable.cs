@@ -1,9 +1,9 @@
 using System.Globalization;
-using Floorplan.Checks.Lifting;
 using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
+using Floorplan.Sizing.Lifting;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 

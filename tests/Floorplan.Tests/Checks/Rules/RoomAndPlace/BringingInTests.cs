@@ -1,4 +1,4 @@
-using Floorplan.Checks.Measuring;
+using Floorplan.Sizing.CarryingIn;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

@@ -1,10 +1,10 @@
 using System.Runtime.CompilerServices;
-using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>One step of bringing in.</summary>
 /// <param name="Ahead">Things that would stand in its way and so come later.</param>
@@ -21,16 +21,18 @@ public sealed record BroughtIn(Station Station, IReadOnlyList<Station> Ahead, Op
 /// <param name="Stuck">Things that no order brings in, in the order of the file: they block each other whatever comes first, or no door leads to them.</param>
 public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<Station> Stuck)
 {
+    /// <summary>How each thing goes in when it is alone, in the order of the file.</summary>
+    public IReadOnlyList<Entry> Entries { get; private init; } = [];
+
     /// <summary>A rule and sheet 8 ask for the order of one plan, which takes longer than most of what is worked out of it.</summary>
-    private static readonly ConditionalWeakTable<Plan, Found> Known = [];
+    private static readonly ConditionalWeakTable<Plan, BringingIn> Known = [];
 
-    public static BringingIn Of(Plan plan) => WithWays(plan).Order;
-
-    /// <summary>With the ways that were looked at, which say why a thing does not go in.</summary>
-    internal static Found WithWays(Plan plan) => Known.GetValue(plan, p =>
+    public static BringingIn Of(Plan plan) => Known.GetValue(plan, p =>
     {
+        // The order first: what gets in past the others need not be looked at alone.
         var way = new WayIn(p);
-        return new Found(Of(p, way), way);
+        var order = Of(p, way);
+        return order with { Entries = [.. p.Stations.Select(s => Entry.Of(s, way))] };
     });
 
     private static BringingIn Of(Plan plan, WayIn way)
@@ -77,6 +79,4 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
             [.. first, .. rounds.SelectMany(r => r.OrderByDescending(b => CarryingOut.Radius(b.Station)).ThenBy(b => b.Station.Item)), .. last],
             carried);
     }
-
-    internal sealed record Found(BringingIn Order, WayIn Ways);
 }

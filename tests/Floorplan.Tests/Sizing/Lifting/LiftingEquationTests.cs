@@ -1,4 +1,4 @@
-using Floorplan.Checks.Lifting;
+using Floorplan.Sizing.Lifting;
 using Xunit;
 
 namespace Floorplan.Tests.Checks.Lifting;

@@ -1,10 +1,10 @@
 using Floorplan.Model;
 using Floorplan.Model.Stations;
 
-namespace Floorplan.Checks.Rules.Shell;
+namespace Floorplan.Sizing.Weights;
 
 /// <summary>What the things of a plan weigh, in kg, as far as the plan says.</summary>
-internal static class Weights
+public static class ThingWeights
 {
     public static double? Full(Station station) => (station.WeightFull ?? station.WeightEmpty)?.Base;
 

@@ -1,8 +1,9 @@
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Weights;
 
-namespace Floorplan.Checks.Rules.Shell;
+namespace Floorplan.Sizing.Trailers;
 
 /// <summary>
 /// How a trailer's weight is shared between hitch and axles, in kg and mm: moments about the coupling. The bare trailer's
@@ -10,7 +11,7 @@ namespace Floorplan.Checks.Rules.Shell;
 /// </summary>
 /// <param name="ToAxles">From the coupling to the middle of the axles.</param>
 /// <param name="ToWeight">From the coupling to the centre of all weight.</param>
-internal sealed record TrailerLoad(double Total, double ToAxles, double ToWeight)
+public sealed record TrailerLoad(double Total, double ToAxles, double ToWeight)
 {
     public double Hitch => Total - OnAxles;
 
@@ -25,7 +26,7 @@ internal sealed record TrailerLoad(double Total, double ToAxles, double ToWeight
     public static TrailerLoad? Of(Plan plan, bool full)
     {
         var shell = plan.Shell;
-        var things = Weights.Weighed(plan);
+        var things = ThingWeights.Weighed(plan);
         if (shell.Kind != ShellKind.Trailer || things.Count == 0 || shell.Loads is not { EmptyKg: { } own, AxlesFromHitch: { } axles } loads)
         {
             return null;
@@ -38,7 +39,7 @@ internal sealed record TrailerLoad(double Total, double ToAxles, double ToWeight
         double moment = own * (ahead + (box.Width / 2));
         foreach (var thing in things)
         {
-            double kg = Weights.Of(thing, full)!.Value;
+            double kg = ThingWeights.Of(thing, full)!.Value;
             total += kg;
             moment += kg * Math.Abs(thing.Footprint.EnvelopeInternal.Centre.X - coupling);
         }

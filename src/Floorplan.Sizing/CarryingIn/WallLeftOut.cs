@@ -6,7 +6,7 @@ using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 
-namespace Floorplan.Checks.Rules.RoomAndPlace;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>A plan while one of its walls is not yet built.</summary>
 internal static class WallLeftOut

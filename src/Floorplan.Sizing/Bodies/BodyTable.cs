@@ -1,7 +1,7 @@
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.Bodies;
 
 /// <summary>
-/// Measured bodies in mm, barefoot, at the percentiles of <see cref="Percentiles"/>: ANSUR II (see <see cref="Published.AnsurTwo"/>),
+/// Measured bodies in mm, barefoot, at the percentiles of <see cref="Percentiles"/>: ANSUR II, Gordon and others, NATICK/TR-15/007, 2014,
 /// computed from the public data of 4082 men and 1986 women.
 /// </summary>
 internal static class BodyTable

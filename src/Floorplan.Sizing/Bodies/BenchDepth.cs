@@ -3,10 +3,10 @@ using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Distance;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.Bodies;
 
 /// <summary>How far over a station a worker's hands must go.</summary>
-internal static class BenchDepth
+public static class BenchDepth
 {
     /// <summary>
     /// Straight ahead of the worker, the far side of the station, or its middle where that is all that the hands need;

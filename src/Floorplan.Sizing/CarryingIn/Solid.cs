@@ -1,12 +1,12 @@
 using Floorplan.Model.Openings;
 using Floorplan.Model.Stations;
 
-namespace Floorplan.Checks.Rules.RoomAndPlace;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>A thing on its way in, as a box in mm: it goes narrow side first.</summary>
 /// <param name="Broad">Smaller side on plan.</param>
 /// <param name="Long">Larger side on plan.</param>
-internal readonly record struct Solid(double Broad, double Long, double High)
+public readonly record struct Solid(double Broad, double Long, double High)
 {
     public static Solid Of(Station station)
     {

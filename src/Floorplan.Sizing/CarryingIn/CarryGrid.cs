@@ -3,7 +3,7 @@ using Floorplan.Model.Stations;
 using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>
 /// The plan in square cells: open air, floor and door holes, and wall. Says how far each cell is from walls and from things, and how broad

@@ -1,6 +1,6 @@
 using Floorplan.Model;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.Bodies;
 
 /// <summary>A figure that is a measure of the smallest or the largest person a plan is for.</summary>
 public sealed record BodySize(BodyMeasure Measure, bool OfTheSmallest)

@@ -1,6 +1,6 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Checks.Measuring;
 using Floorplan.Model;
+using Floorplan.Sizing.Bodies;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

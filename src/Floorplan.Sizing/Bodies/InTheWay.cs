@@ -1,9 +1,9 @@
 using Floorplan.Model.Stations;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.Bodies;
 
 /// <summary>Which things leave no floor to a person who stands.</summary>
-internal static class InTheWay
+public static class InTheWay
 {
     /// <summary>A thing this low is a grating or a step that one stands on, in mm; own assumption.</summary>
     private const double StoodOn = 300;

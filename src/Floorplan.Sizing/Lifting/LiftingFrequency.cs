@@ -1,4 +1,4 @@
-namespace Floorplan.Checks.Lifting;
+namespace Floorplan.Sizing.Lifting;
 
 /// <summary>The frequency multiplier of the NIOSH equation (94-110, Table 5), with straight lines between its rows.</summary>
 internal static class LiftingFrequency

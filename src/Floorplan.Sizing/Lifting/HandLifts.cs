@@ -1,4 +1,4 @@
-using Floorplan.Checks.Measuring;
+using Floorplan.Sizing.Bodies;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
@@ -6,7 +6,7 @@ using Floorplan.Model.Rooms;
 using Floorplan.Model.Stations;
 using Stream = Floorplan.Model.Flows.Stream;
 
-namespace Floorplan.Checks.Lifting;
+namespace Floorplan.Sizing.Lifting;
 
 /// <summary>
 /// Every lift that the flows of a plan ask of hands, with its index by the revised NIOSH equation or the reason why it has none. A load

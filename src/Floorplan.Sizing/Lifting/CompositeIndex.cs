@@ -1,4 +1,4 @@
-namespace Floorplan.Checks.Lifting;
+namespace Floorplan.Sizing.Lifting;
 
 /// <summary>
 /// The composite lifting index of one job with several lifts: DHHS (NIOSH) 94-110, section 2.4. The hardest lift counts whole, and each

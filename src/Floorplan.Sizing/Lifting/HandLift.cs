@@ -1,7 +1,7 @@
 using Floorplan.Model.Flows;
 using Floorplan.Model.Stations;
 
-namespace Floorplan.Checks.Lifting;
+namespace Floorplan.Sizing.Lifting;
 
 /// <summary>One load taken up at a place and set down at the next, by two hands.</summary>
 /// <param name="From">Null where it comes from outside.</param>

@@ -1,14 +1,13 @@
-using Floorplan.Checks.Framework;
-using Floorplan.Checks.Measuring;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space;
 using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
-namespace Floorplan.Checks.Rules.RoomAndPlace;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>
 /// Whether a solid can be brought from outside to its place: through openings wide and high enough, through the narrows of rooms
@@ -19,7 +18,6 @@ internal sealed class WayIn(Plan plan, Effort effort)
 {
     /// <summary>So many walls of a plan are tried left open; own bound.</summary>
     private const int MostWalls = 6;
-
 
     private readonly ILookup<string, Opening> byRoom = plan.Openings
         .Where(o => o.IsPassage)

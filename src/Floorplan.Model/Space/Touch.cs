@@ -1,7 +1,7 @@
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
-namespace Floorplan.Checks.Framework;
+namespace Floorplan.Model.Space;
 
 /// <summary>When two things are in each other's way rather than side by side.</summary>
 public static class Touch

@@ -1,4 +1,4 @@
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>How far each cell of a grid is from the nearest marked one.</summary>
 internal static class DistanceField

@@ -1,4 +1,4 @@
-namespace Floorplan.Checks.Lifting;
+namespace Floorplan.Sizing.Lifting;
 
 /// <summary>
 /// The revised NIOSH lifting equation in its US customary form: DHHS (NIOSH) 94-110, 1994, revised 2021 (Waters and others, 1993).

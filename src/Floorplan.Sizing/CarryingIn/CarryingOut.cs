@@ -1,4 +1,3 @@
-using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Model;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Space.Turning;
@@ -6,7 +5,7 @@ using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>Carries things out of a finished unit, one after another.</summary>
 internal sealed class CarryingOut

@@ -1,4 +1,4 @@
-namespace Floorplan.Checks.Lifting;
+namespace Floorplan.Sizing.Lifting;
 
 /// <summary>One lift with two hands, as the revised NIOSH equation describes it.</summary>
 /// <param name="LoadLb">Weight of the load, lb.</param>

@@ -1,9 +1,8 @@
-using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Model;
 using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.CarryingIn;
 
 /// <summary>
 /// Things carried between their place and the open air as rigid rectangles, slid and turned round corners. The way in is the way out gone
