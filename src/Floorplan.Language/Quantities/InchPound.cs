@@ -10,6 +10,12 @@ public static class InchPound
     public const double CubicMetresPerSecondOfCubicFootPerMinute = CubicMetresPerCubicFoot / 60;
     public const double KilogramsPerPound = 0.45359237;
 
+    /// <summary>A pound-force (standard gravity 9.80665 m/s2) on a square inch.</summary>
+    public const double PascalsPerPoundPerSquareInch = KilogramsPerPound * 9.80665 / (0.0254 * 0.0254);
+
+    /// <summary>International Table Btu of 1055.055 852 62 J.</summary>
+    public const double WattsPerBtuPerHour = 1055.05585262 / 3600;
+
     /// <summary>US liquid gallon of 231 cubic inches.</summary>
     public const double CubicMetresPerGallon = 231 * 0.0254 * 0.0254 * 0.0254;
 

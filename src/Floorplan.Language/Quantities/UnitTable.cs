@@ -13,10 +13,7 @@ public static class UnitTable
     private const double Pound = InchPound.KilogramsPerPound;
     private const double Ounce = Pound / 16;
     private const double StandardGravity = 9.80665;
-    private const double Inch = 0.0254;
-    private const double PoundPerSquareInch = Pound * StandardGravity / (Inch * Inch);
     private const double MechanicalHorsepower = 550 * Foot * Pound * StandardGravity;
-    private const double InternationalBtu = 1055.05585262;
     private const double Minute = 60;
     private const double Hour = 3600;
     private const double Day = 24 * Hour;
@@ -34,14 +31,14 @@ public static class UnitTable
         .. Scaled(QuantityKind.Mass, ("kg", 1), ("g", 0.001), ("lb", Pound), ("oz", Ounce), ("t", 1000)),
         new("C", QuantityKind.Temperature, x => x),
         new("F", QuantityKind.Temperature, InchPound.Celsius),
-        .. Scaled(QuantityKind.Power, ("W", 1), ("kW", 1000), ("hp", MechanicalHorsepower), ("Btu/h", InternationalBtu / Hour)),
+        .. Scaled(QuantityKind.Power, ("W", 1), ("kW", 1000), ("hp", MechanicalHorsepower), ("Btu/h", InchPound.WattsPerBtuPerHour)),
         .. Scaled(QuantityKind.Voltage, ("V", 1)),
         .. Scaled(QuantityKind.Current, ("A", 1)),
         .. Scaled(QuantityKind.Illuminance, ("lux", 1), ("lx", 1), ("fc", 1 / (Foot * Foot))),
         .. Scaled(QuantityKind.Ratio, ("%", 0.01)),
         .. Scaled(QuantityKind.Area, ("m2", 1), ("ft2", Foot * Foot)),
-        .. Scaled(QuantityKind.Pressure, ("bar", 100_000), ("kPa", 1000), ("psi", PoundPerSquareInch)),
-        .. Scaled(QuantityKind.Speed, ("m/s", 1)),
+        .. Scaled(QuantityKind.Pressure, ("bar", 100_000), ("kPa", 1000), ("psi", InchPound.PascalsPerPoundPerSquareInch)),
+        .. Scaled(QuantityKind.Speed, ("m/s", 1), ("ft/s", Foot)),
     ];
 
     private static readonly Dictionary<string, Unit> Known = All.ToDictionary(u => u.Symbol);

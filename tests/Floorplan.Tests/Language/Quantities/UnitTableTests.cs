@@ -52,6 +52,7 @@ public class UnitTableTests
         ["bar"] = x => Pressure.FromBars(x).Pascals,
         ["kPa"] = x => Pressure.FromKilopascals(x).Pascals,
         ["psi"] = x => Pressure.FromPoundsForcePerSquareInch(x).Pascals,
+        ["ft/s"] = x => Speed.FromFeetPerSecond(x).MetersPerSecond,
         ["m/s"] = x => Speed.FromMetersPerSecond(x).MetersPerSecond,
     };
 
