@@ -9,7 +9,7 @@ internal static class ColdCommand
     private const int Runs = 15;
 
     /// <param name="program">The built <c>floorplan.dll</c>, or the published program.</param>
-    /// <param name="arguments">The command line to time, such as <c>check a.plan</c>.</param>
+    /// <param name="arguments">The command line to time, such as <c>check a.unit</c>.</param>
     public static void Run(string program, IReadOnlyList<string> arguments)
     {
         var (times, processor) = (new List<double>(), new List<double>());

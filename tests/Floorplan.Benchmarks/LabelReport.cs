@@ -8,7 +8,7 @@ internal static class LabelReport
 {
     public static void Run(string templates)
     {
-        var plans = Directory.EnumerateFiles(templates, "*.plan").Order(StringComparer.Ordinal).Select(f => (Name: Path.GetFileNameWithoutExtension(f), Text: File.ReadAllText(f)));
+        var plans = Directory.EnumerateFiles(templates, "*.unit").Order(StringComparer.Ordinal).Select(f => (Name: Path.GetFileNameWithoutExtension(f), Text: File.ReadAllText(f)));
         Print("template", [.. plans.Select(p => (p.Name, Score(p.Text).Aggregate((a, b) => a + b)))]);
 
         List<IReadOnlyList<LabelScore>> invented = [.. Enumerable.Range(0, InventedPlans.Count).Select(n => Score(InventedPlans.Make(n)))];

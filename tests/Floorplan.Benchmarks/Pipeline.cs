@@ -16,7 +16,7 @@ namespace Floorplan.Benchmarks;
 /// <summary>The stages one by one, as the commands run them.</summary>
 public static class Pipeline
 {
-    public static SyntaxTree Parse(string text) => SyntaxTree.Parse(new SourceText(text, "bench.plan"));
+    public static SyntaxTree Parse(string text) => SyntaxTree.Parse(new SourceText(text, "bench.unit"));
 
     public static Plan Bind(SyntaxTree tree)
     {

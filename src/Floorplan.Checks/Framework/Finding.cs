@@ -50,8 +50,8 @@ public sealed record Finding
     /// <summary>The statement that accepts it; null when it stands.</summary>
     public Acceptance? AcceptedBy { get; init; }
 
-    /// <summary>What it weighs, for people: <c>error</c>, <c>warning</c>, <c>note</c>, <c>accepted</c>.</summary>
-    public string Weight => AcceptedBy is null ? DiagnosticText.Word(Severity) : "accepted";
+    /// <summary>For people: <c>error</c>, <c>warning</c>, <c>note</c>, <c>accepted</c>.</summary>
+    public string SeverityWord => AcceptedBy is null ? DiagnosticText.Word(Severity) : "accepted";
 
     /// <summary>One for all findings of one rule on the same things.</summary>
     internal string Key => Rule + '\n' + string.Join('\n', Things.Order(StringComparer.Ordinal));

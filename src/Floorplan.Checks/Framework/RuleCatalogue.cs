@@ -28,5 +28,22 @@ public static class RuleCatalogue
 
     private static readonly FrozenDictionary<string, Rule> ByName = All.ToFrozenDictionary(r => r.Name);
 
+    /// <summary>Names that rules had before 2026-11-27. A plan that uses one is told the new name.</summary>
+    private static readonly FrozenDictionary<string, string> Renamed = new Dictionary<string, string>
+    {
+        ["no-air-gap"] = "air-gap-missing",
+        ["no-backflow-guard"] = "backflow-guard-missing",
+        ["no-changing-place"] = "changing-place-missing",
+        ["no-drain-near"] = "drain-too-far",
+        ["no-eyewash-near"] = "eyewash-too-far",
+        ["no-light"] = "light-missing",
+        ["no-sanitizer-near"] = "sterilizer-too-far",
+        ["no-water-near"] = "water-too-far",
+        ["no-way-out-for-waste"] = "way-out-for-waste-missing",
+    }.ToFrozenDictionary();
+
     public static Rule? Find(string name) => ByName.GetValueOrDefault(name);
+
+    /// <summary>What a rule of that old name is called now; null when no rule had it.</summary>
+    public static string? NewNameOf(string name) => Renamed.GetValueOrDefault(name);
 }

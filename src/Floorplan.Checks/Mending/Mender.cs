@@ -14,7 +14,7 @@ namespace Floorplan.Checks.Mending;
 /// Looks for small changes of a plan's text that mend its errors and warnings. A change is first tried against the rule alone that found
 /// the fault; one that mends it is proven by checking the changed text whole.
 /// </summary>
-/// <param name="files">What the plan's <c>use</c> statements may read.</param>
+/// <param name="files">What the plan's <c>kinds from</c> statements may read.</param>
 public sealed class Mender(IPlanFiles files)
 {
     /// <summary>Letters of changed texts that one run reads, so that it ends soon on any plan, and the same way on any machine; own choice.</summary>

@@ -51,19 +51,20 @@ internal static class CompareCommand
         var after = fresh.Findings.Where(f => f.AcceptedBy is null).ToLookup(f => (f.Rule, f.Message));
         foreach (var finding in fresh.Findings.Where(f => f.AcceptedBy is null && !before.Contains((f.Rule, f.Message))))
         {
-            page.Line(new Piece("! ", finding.Severity.Tone()), $"new {finding.Weight}: {finding.Message} [{finding.Rule}]");
+            page.Line(new Piece("new      ", finding.Severity.Tone()), $"{finding.SeverityWord}: {finding.Message} [{finding.Rule}]");
         }
 
         foreach (var finding in old.Findings.Where(f => f.AcceptedBy is null && !after.Contains((f.Rule, f.Message))))
         {
-            page.Line(new Piece("* ", Tone.Good), $"gone: {finding.Weight}: {finding.Message} [{finding.Rule}]");
+            page.Line(new Piece("gone     ", Tone.Good), $"{finding.SeverityWord}: {finding.Message} [{finding.Rule}]");
         }
     }
 
     private static Piece Sign(ChangeKind kind) => kind switch
     {
-        ChangeKind.Appeared => new Piece("+ ", Tone.Good),
-        ChangeKind.Vanished => new Piece("- ", Tone.Error),
-        _ => new Piece("~ ", Tone.Strong),
+        ChangeKind.Appeared => new Piece("new      ", Tone.Good),
+        ChangeKind.Vanished => new Piece("gone     ", Tone.Error),
+        ChangeKind.Moved => new Piece("moved    ", Tone.Strong),
+        _ => new Piece("changed  ", Tone.Strong),
     };
 }

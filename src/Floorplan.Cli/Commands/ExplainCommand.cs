@@ -36,7 +36,7 @@ internal static class ExplainCommand
             return ExitCode.Fine;
         }
 
-        string near = NearNames.Hint(wanted, Names) ?? "it explains what stands in [ ] behind a finding or a mistake; floorplan rules lists the rules";
+        string near = RuleCatalogue.NewNameOf(wanted) is { } now ? $"that rule is now called {now}: floorplan explain {now}" : NearNames.Hint(wanted, Names) ?? "it explains what stands in [ ] behind a finding or a mistake; floorplan rules lists the rules";
         Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"there is nothing called {name} to explain; {near}");
         return ExitCode.CouldNotRun;
     }

@@ -12,7 +12,7 @@ internal static class FileArguments
         var files = new Argument<string[]>("FILE")
         {
             Arity = ArgumentArity.OneOrMore,
-            Description = "One or more .plan files; - reads standard input.",
+            Description = "One or more .unit files; - reads standard input.",
         };
         files.Validators.Add(RefuseOptions);
         return files;

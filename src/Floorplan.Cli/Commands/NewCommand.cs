@@ -38,7 +38,7 @@ internal static class NewCommand
 
         if (file is null)
         {
-            error.Line(new Piece("floorplan: ", Tone.Error), $"say where to write it, such as: floorplan new {template} my-unit.plan");
+            error.Line(new Piece("floorplan: ", Tone.Error), $"say where to write it, such as: floorplan new {template} my-unit.unit");
             return ExitCode.CouldNotRun;
         }
 

@@ -40,7 +40,7 @@ internal static class GalleryIndex
 
     private static void Template(StringBuilder text, string name)
     {
-        text.Append("\n### [").Append(name).Append("](../templates/").Append(name).Append(".plan)\n\n");
+        text.Append("\n### [").Append(name).Append("](../templates/").Append(name).Append(".unit)\n\n");
         text.Append(TemplateShelf.Describe(name)).Append("\n\n");
         foreach (var sheet in SheetSet.All)
         {

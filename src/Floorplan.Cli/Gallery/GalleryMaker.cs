@@ -51,7 +51,7 @@ internal static class GalleryMaker
     /// <exception cref="InvalidOperationException">The text does not bind: a template or a mistake of ours needs mending.</exception>
     public static Examination Examine(string text, string name)
     {
-        var source = new Language.Text.SourceText(text, name + ".plan");
+        var source = new Language.Text.SourceText(text, name + ".unit");
         var examination = Examination.Of(source, new NoFiles());
         return examination.Plan is null
             ? throw new InvalidOperationException($"{name}: {string.Join("; ", examination.Diagnostics.Select(d => $"{DiagnosticText.Place(d.Span)} {d.Message}"))}")

@@ -14,8 +14,8 @@ internal static class MistakePage
         string folder = $"mistakes/{mistake.Name}/";
         string good = TemplateShelf.Find(mistake.Template) ?? throw new InvalidOperationException($"mistake {mistake.Name}: no template {mistake.Template}");
         string bad = mistake.Spoil(good);
-        files.Add(folder + "before.plan", bad);
-        files.Add(folder + "after.plan", good);
+        files.Add(folder + "before.unit", bad);
+        files.Add(folder + "after.unit", good);
 
         var before = GalleryMaker.Examine(bad, "before");
         var after = GalleryMaker.Examine(good, "after");
@@ -35,10 +35,10 @@ internal static class MistakePage
     {
         var text = new StringBuilder();
         text.Append("# ").Append(mistake.Title).Append("\n\n").Append(mistake.Story).Append("\n\n");
-        text.Append("Found by [`").Append(mistake.Rule).Append("`](../../rules/").Append(mistake.Rule).Append(".md) in [before.plan](before.plan):\n\n");
+        text.Append("Found by [`").Append(mistake.Rule).Append("`](../../rules/").Append(mistake.Rule).Append(".md) in [before.unit](before.unit):\n\n");
         text.Append("```text\n");
         text.Append(Findings(found));
-        text.Append("```\n\nThe change that mends it, giving [after.plan](after.plan):\n\n```diff\n");
+        text.Append("```\n\nThe change that mends it, giving [after.unit](after.unit):\n\n```diff\n");
         foreach (var (good, bad) in mistake.Edits)
         {
             AppendLines(text, "- ", bad);
@@ -56,7 +56,7 @@ internal static class MistakePage
         foreach (var finding in found)
         {
             page.Line($"{DiagnosticText.Place(finding.Span)}: {DiagnosticText.Word(finding.Severity)}: {finding.Message}");
-            Excerpt.Write(page, finding.Span, Tone.Plain);
+            ExcerptLine.Write(page, finding.Span, Tone.Plain);
             page.Line("  mend: ", finding.Mend);
         }
 

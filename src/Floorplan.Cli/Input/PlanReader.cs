@@ -29,7 +29,7 @@ internal static class PlanReader
 
         if (Directory.Exists(full))
         {
-            return Refuse(name, "this is a folder; name a .plan file in it");
+            return Refuse(name, "this is a folder; name a .unit file in it");
         }
 
         return File.Exists(full) ? Read(name, full, () => File.OpenRead(full)) : Refuse(name, Missing(full));
@@ -89,7 +89,7 @@ internal static class PlanReader
     private static string Missing(string full)
     {
         string folder = Path.GetDirectoryName(full) ?? "";
-        string[] plans = Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.plan").Select(Path.GetFileName).OfType<string>()] : [];
+        string[] plans = Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.unit").Select(Path.GetFileName).OfType<string>()] : [];
         string? near = NearNames.Hint(Path.GetFileName(full), plans);
         return "there is no such file" + (near is null ? "" : "; " + near);
     }

@@ -12,6 +12,6 @@ internal sealed record PlanText(string Name, string? Path, SourceText? Source, b
     /// <summary>For names of output files.</summary>
     public string BaseName => Path is null ? "plan" : System.IO.Path.GetFileNameWithoutExtension(Path);
 
-    /// <summary>What the plan's <c>use</c> statements may read.</summary>
+    /// <summary>What the plan's <c>kinds from</c> statements may read.</summary>
     public IPlanFiles Files => Path is null ? new NoFiles() : new PlanFiles(System.IO.Path.GetDirectoryName(Path)!);
 }

@@ -60,14 +60,14 @@ internal static class CheckMarkdown
             return;
         }
 
-        text.Append("## Findings\n\n| No | weight | finding | limit and source | what would mend it |\n|---:|---|---|---|---|\n");
+        text.Append("## Findings\n\n| No | severity | finding | limit and source | what would mend it |\n|---:|---|---|---|---|\n");
         foreach (var (index, f) in findings.Index())
         {
             string mend = f.AcceptedBy is { } accepted ? "accepted: " + accepted.Text
                 : f.Proposal is { Before: "" } added ? $"{f.Mend}; add: {added.After.Trim()}"
                 : f.Proposal is { } changed ? FormattableString.Invariant($"{f.Mend}; write line {changed.Line} as: {changed.After.Trim()}")
                 : f.Mend;
-            text.Append("| ").Append(index + 1).Append(" | ").Append(f.Weight).Append(" | ").Append(Escape(f.Message)).Append(" (line ").Append(f.Span.Position.Line).Append(") | ")
+            text.Append("| ").Append(index + 1).Append(" | ").Append(f.SeverityWord).Append(" | ").Append(Escape(f.Message)).Append(" (line ").Append(f.Span.Position.Line).Append(") | ")
                 .Append(Escape(f.Limit)).Append(" | ").Append(Escape(mend)).Append(" |\n");
         }
 

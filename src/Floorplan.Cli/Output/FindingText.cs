@@ -11,7 +11,7 @@ internal static class FindingText
     public static void Write(Page page, Finding finding, int number)
     {
         Line(page, finding, number);
-        Excerpt.Write(page, finding.Span, ToneOf(finding));
+        ExcerptLine.Write(page, finding.Span, ToneOf(finding));
         if (finding.Limit.Length > 0)
         {
             page.Line("  ", finding.Limit);
@@ -40,10 +40,10 @@ internal static class FindingText
         }
     }
 
-    /// <summary>The first line alone: place, weight, sentence, number on the sheets and rule.</summary>
+    /// <summary>The first line alone: place, severity, sentence, number on the sheets and rule.</summary>
     public static void Line(Page page, Finding finding, int number) => page.Line(
         $"{DiagnosticText.Place(finding.Span)}: ",
-        new Piece(finding.Weight + ": ", ToneOf(finding)),
+        new Piece(finding.SeverityWord + ": ", ToneOf(finding)),
         finding.Message,
         new Piece($" [{number} {finding.Rule}]", Tone.Quiet));
 

@@ -95,11 +95,11 @@ internal static class IndexPage
             return;
         }
 
-        html.Append("<table>\n<thead><tr><th scope=\"col\">No</th><th scope=\"col\">Weight</th><th scope=\"col\">Finding</th><th scope=\"col\">Limit and source</th><th scope=\"col\">What would mend it</th></tr></thead>\n<tbody>\n");
+        html.Append("<table>\n<thead><tr><th scope=\"col\">No</th><th scope=\"col\">Severity</th><th scope=\"col\">Finding</th><th scope=\"col\">Limit and source</th><th scope=\"col\">What would mend it</th></tr></thead>\n<tbody>\n");
         foreach (var (index, finding) in findings.Index())
         {
             string mend = finding.AcceptedBy is { } accepted ? "accepted: " + accepted.Reason : finding.Mend;
-            html.Append(CultureInfo.InvariantCulture, $"<tr><td>{index + 1}</td><td>{Text(finding.Weight)}</td><td>{Text(finding.Message)} (line {finding.Span.Position.Line}, rule {Text(finding.Rule)})</td><td>{Text(finding.Limit)}</td><td>{Text(mend)}</td></tr>\n");
+            html.Append(CultureInfo.InvariantCulture, $"<tr><td>{index + 1}</td><td>{Text(finding.SeverityWord)}</td><td>{Text(finding.Message)} (line {finding.Span.Position.Line}, rule {Text(finding.Rule)})</td><td>{Text(finding.Limit)}</td><td>{Text(mend)}</td></tr>\n");
         }
 
         html.Append("</tbody>\n</table>\n");

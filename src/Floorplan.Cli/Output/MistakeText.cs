@@ -13,11 +13,11 @@ internal static class MistakeText
             new Piece(DiagnosticText.Word(diagnostic.Severity) + ": ", tone),
             diagnostic.Message,
             new Piece($" [{diagnostic.Code}]", Tone.Quiet));
-        Excerpt.Write(page, diagnostic.Span, tone);
+        ExcerptLine.Write(page, diagnostic.Span, tone);
         foreach (var related in diagnostic.Related ?? [])
         {
             page.Line($"  {DiagnosticText.Place(related.Span)}: {related.Message}");
-            Excerpt.Write(page, related.Span, Tone.Note);
+            ExcerptLine.Write(page, related.Span, Tone.Note);
         }
 
         if (diagnostic.Help is { Length: > 0 } help)

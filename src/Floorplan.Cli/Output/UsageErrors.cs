@@ -14,7 +14,7 @@ internal static class UsageErrors
         if (command is RootCommand && parsed.UnmatchedTokens is [var first, ..])
         {
             page.Line(new Piece("floorplan: ", Tone.Error), $"there is no command {first}");
-            if (first.EndsWith(".plan", StringComparison.OrdinalIgnoreCase))
+            if (first.EndsWith(".unit", StringComparison.OrdinalIgnoreCase))
             {
                 page.Line($"  floorplan check {first} says what is wrong with it");
             }

@@ -6,7 +6,7 @@ namespace Floorplan.Cli.Templates;
 internal static class TemplateShelf
 {
     private const string Prefix = "templates/";
-    private const string Extension = ".plan";
+    private const string Extension = ".unit";
 
     private static readonly Assembly Holder = typeof(TemplateShelf).Assembly;
 

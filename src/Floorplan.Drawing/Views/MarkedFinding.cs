@@ -17,6 +17,6 @@ public sealed record MarkedFinding(int Number, Finding Finding)
 
     public FindingLine Line => new(
         Number,
-        Finding.Weight,
+        Finding.SeverityWord,
         Finding.Message);
 }

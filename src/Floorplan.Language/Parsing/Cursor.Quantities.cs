@@ -127,7 +127,7 @@ internal sealed partial class Cursor
 
         if (length.Value == Quantities.Length.Zero)
         {
-            Error("no-size", $"{subject} is more than 0", length.Span);
+            Error("size-too-small", $"{subject} is more than 0", length.Span);
             return null;
         }
 

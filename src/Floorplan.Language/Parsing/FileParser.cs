@@ -16,7 +16,7 @@ internal static class FileParser
         var mistakes = new Mistakes();
         if (source.Content.Length > Bounds.MostCharacters || source.LineCount > Bounds.MostLines)
         {
-            mistakes.Add("file-too-large", $"a plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters", new SourceSpan(source, 0, 0), "split kinds off into a file of their own and `use` it");
+            mistakes.Add("file-too-large", $"a plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters", new SourceSpan(source, 0, 0), "put kinds into a file of their own and read it with `kinds from`");
             return new SyntaxTree(source, [new Token(TokenKind.Unknown, 0, source.Content.Length)], [], mistakes.All, bareUnits, null);
         }
 
@@ -74,7 +74,8 @@ internal static class FileParser
         string word = c.Current.ToLowerInvariant();
         if (c.Kind != TokenKind.Word || StatementParsers.Find(word) is not { } parser)
         {
-            string? help = NearNames.Hint(word, StatementParsers.Words)
+            string? help = (word == "use" ? "kinds of another file are read with `kinds from`, such as `kinds from parts/fish`" : null)
+                ?? NearNames.Hint(word, StatementParsers.Words)
                 ?? (StatementParsers.OwnerOf(word) is { } owner ? $"`{word}` is a detail of `{owner}`: indent it below one" : "a line starts with a word such as `room`, `door`, `station` or `flow`");
             c.Error("unknown-statement", $"{c.Found()} does not start a statement", c.Here, help);
             if (c.Kind != TokenKind.Word || head.Tokens.Length < 2 || NearNames.Find(word, StatementParsers.Words) is not [var meant, ..])

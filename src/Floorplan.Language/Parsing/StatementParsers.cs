@@ -24,7 +24,7 @@ internal static class StatementParsers
         new("chute", "a hole that goods slide through", Opening),
         new("vent", "a hole for air", Opening),
         new("kind", "a station described once, for several to take", Station),
-        new("use", "reads kinds from another file or from the parts shelf", new UseParser()),
+        new("kinds", "reads kinds from another file or from the parts shelf", new KindsFromParser()),
         new("station", "a bench, tank or machine", Station),
         new("store", "racks and shelves", Station),
         new("bin", "a bin for waste", Station),

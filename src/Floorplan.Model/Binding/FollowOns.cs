@@ -38,7 +38,7 @@ internal static class FollowOns
         bool Follows(Diagnostic d) => d.Code switch
         {
             "unknown-name" or "unknown-stop" => given.Contains(d.Span.Value),
-            "no-shell" => shellUnread,
+            "shell-missing" => shellUnread,
             "floor-without-room" => roomUnread,
             _ => slips.Length > 0 && Missing.TryGetValue(d.Code, out string[]? words) && statements.At(d.Span) is { } owner && unread[owner].Any(s => CouldSay(owner, s, words)),
         };

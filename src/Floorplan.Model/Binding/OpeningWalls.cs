@@ -74,7 +74,7 @@ internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder
         if (stretches.Count == 0)
         {
             reports.Error(
-                "no-shared-wall",
+                "wall-not-shared",
                 pair,
                 draft.First.Span.To(draft.Second.Span),
                 beyond is null ? "lead it to the room beside it instead" : "an opening joins two rooms that lie side by side; name the room between them, or `outside`");
@@ -88,7 +88,7 @@ internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder
             var side = sides.Contains(wanted) || beyond is null ? wanted : wanted.Opposite();
             if (!sides.Contains(side))
             {
-                reports.Error("no-shared-wall", $"{pair} on the {wanted.Word()} side of `{room.Id}`", draft.WallSpan, $"write {Walls(sides)}");
+                reports.Error("wall-not-shared", $"{pair} on the {wanted.Word()} side of `{room.Id}`", draft.WallSpan, $"write {Walls(sides)}");
                 return null;
             }
 

@@ -10,7 +10,7 @@ public static class PlanBinder
 {
     /// <summary>Never throws for what the text says. The plan holds all that is whole, even beside errors; it is null only without a usable shell.</summary>
     /// <param name="tree">The parsed file.</param>
-    /// <param name="files">Where <c>use</c> statements read from.</param>
+    /// <param name="files">Where <c>kinds from</c> statements read from.</param>
     public static BoundPlan Bind(SyntaxTree tree, IPlanFiles files)
     {
         var reports = new Reports(tree.Units);

@@ -18,13 +18,13 @@ public class CheckCommandTests
     public void A_finding_shows_weight_place_sentence_line_and_mend()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("a.plan", Plans.Overlapping);
-        var run = CliRun.In(folder.Path, "", "check", "a.plan");
+        folder.Write("a.unit", Plans.Overlapping);
+        var run = CliRun.In(folder.Path, "", "check", "a.unit");
 
         Assert.Equal(1, run.Exit);
-        Assert.Matches(@"(?m)^a\.plan:\d+:\d+: error: .* \[1 overlap\]\n +\d+ \| .*station .*\n +\| +\^+\n", run.Out);
+        Assert.Matches(@"(?m)^a\.unit:\d+:\d+: error: .* \[1 overlap\]\n  line \d+: >>station .*<<\n", run.Out);
         Assert.Matches("(?m)^  mend: .+$", run.Out);
-        Assert.Matches(@"(?m)^a\.plan: 1 error.*rules checked", run.Out);
+        Assert.Matches(@"(?m)^a\.unit: 1 error.*rules checked", run.Out);
     }
 
     [Fact]
@@ -41,19 +41,19 @@ public class CheckCommandTests
     public void Several_files_are_each_reported_and_the_worst_exit_wins()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("good.plan", Plans.Good);
-        folder.Write("bad.plan", Plans.Overlapping);
+        folder.Write("good.unit", Plans.Good);
+        folder.Write("bad.unit", Plans.Overlapping);
 
-        var two = CliRun.In(folder.Path, "", "check", "good.plan", "bad.plan");
+        var two = CliRun.In(folder.Path, "", "check", "good.unit", "bad.unit");
         Assert.Equal(1, two.Exit);
-        Assert.Matches("(?m)^good.plan: ", two.Out);
-        Assert.Matches("(?m)^bad.plan: 1 error", two.Out);
+        Assert.Matches("(?m)^good.unit: ", two.Out);
+        Assert.Matches("(?m)^bad.unit: 1 error", two.Out);
         Assert.Matches("(?m)^2 files: 1 error", two.Out);
 
-        var three = CliRun.In(folder.Path, "", "check", "missing.plan", "good.plan", "bad.plan");
+        var three = CliRun.In(folder.Path, "", "check", "missing.unit", "good.unit", "bad.unit");
         Assert.Equal(2, three.Exit);
-        Assert.Contains("missing.plan: there is no such file", three.Error);
-        Assert.Matches("(?m)^bad.plan: 1 error", three.Out);
+        Assert.Contains("missing.unit: there is no such file", three.Error);
+        Assert.Matches("(?m)^bad.unit: 1 error", three.Out);
     }
 
     [Fact]

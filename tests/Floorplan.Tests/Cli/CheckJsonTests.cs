@@ -42,9 +42,9 @@ public class CheckJsonTests
     public void Several_files_one_of_them_missing_are_one_valid_document()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("a.plan", Plans.Good);
-        folder.Write("b.plan", Plans.Overlapping);
-        var run = CliRun.In(folder.Path, "", "check", "--output", "json", "a.plan", "b.plan", "c.plan");
+        folder.Write("a.unit", Plans.Good);
+        folder.Write("b.unit", Plans.Overlapping);
+        var run = CliRun.In(folder.Path, "", "check", "--output", "json", "a.unit", "b.unit", "c.unit");
         using var document = JsonDocument.Parse(run.Out);
         var files = document.RootElement.GetProperty("files");
         Assert.Equal(3, files.GetArrayLength());

@@ -63,9 +63,9 @@ public class CheckReportTests
         using var broken = JsonDocument.Parse(CliRun.WithInput(Plans.Broken, "check", "-", "--output", "sarif").Out);
         Assert.Contains("staton", broken.RootElement.GetProperty("runs")[0].GetProperty("results")[0].GetProperty("message").GetProperty("text").GetString()!);
 
-        using var missing = JsonDocument.Parse(CliRun.WithInput("", "check", "not-there.plan", "--output", "sarif").Out);
+        using var missing = JsonDocument.Parse(CliRun.WithInput("", "check", "not-there.unit", "--output", "sarif").Out);
         var invocation = missing.RootElement.GetProperty("runs")[0].GetProperty("invocations")[0];
         Assert.False(invocation.GetProperty("executionSuccessful").GetBoolean());
-        Assert.Contains("not-there.plan", invocation.GetProperty("toolExecutionNotifications")[0].GetProperty("message").GetProperty("text").GetString()!);
+        Assert.Contains("not-there.unit", invocation.GetProperty("toolExecutionNotifications")[0].GetProperty("message").GetProperty("text").GetString()!);
     }
 }

@@ -30,14 +30,14 @@ public class CommandLineTests
     }
 
     [Theory]
-    [InlineData("did you mean `check`?", "chek", "a.plan")]
+    [InlineData("did you mean `check`?", "chek", "a.unit")]
     [InlineData("there is no command help", "help")]
-    [InlineData("floorplan check a.plan says what is wrong with it", "a.plan")]
-    [InlineData("there is no option --outptu; did you mean `--output`?", "check", "a.plan", "--outptu", "json")]
+    [InlineData("floorplan check a.unit says what is wrong with it", "a.unit")]
+    [InlineData("there is no option --outptu; did you mean `--output`?", "check", "a.unit", "--outptu", "json")]
     [InlineData("Required argument 'FILE'", "check")]
-    [InlineData("'text' 'markdown'", "check", "a.plan", "--output", "xml")]
-    [InlineData("exclude each other", "format", "a.plan", "--check", "--stdout")]
-    [InlineData("there is no such file", "check", "@a.plan")]
+    [InlineData("'text' 'markdown'", "check", "a.unit", "--output", "xml")]
+    [InlineData("exclude each other", "format", "a.unit", "--check", "--stdout")]
+    [InlineData("there is no such file", "check", "@a.unit")]
     public void A_command_line_that_cannot_run_exits_with_2_and_says_why(string sentence, params string[] args)
     {
         var run = CliRun.Of(args);

@@ -16,8 +16,8 @@ public class CompletionTests
     [InlineData("new fi", "fish-20ft")]
     [InlineData("explain ov", "overlap")]
     [InlineData("explain comma", "comma-in-number")]
-    [InlineData("check a.plan --output js", "json")]
-    [InlineData("draw a.plan --she", "--sheets")]
+    [InlineData("check a.unit --output js", "json")]
+    [InlineData("draw a.unit --she", "--sheets")]
     [InlineData("format --st", "--stdout")]
     public void The_word_that_was_begun_is_ended(string line, string word) => Assert.Equal([word], Offered(line).Where(w => w.StartsWith(line.Split(' ')[^1], StringComparison.Ordinal)));
 
@@ -34,7 +34,7 @@ public class CompletionTests
 
     [Fact]
     public void Every_sheet_is_offered_to_draw()
-        => Assert.Superset(SheetSet.All.Select(s => $"{s.Number}").ToHashSet(), Offered("draw a.plan --sheets ").ToHashSet());
+        => Assert.Superset(SheetSet.All.Select(s => $"{s.Number}").ToHashSet(), Offered("draw a.unit --sheets ").ToHashSet());
 
     [Fact]
     public void Files_are_left_to_the_shell() => Assert.DoesNotContain(Offered("check a"), w => !w.StartsWith('-'));

@@ -10,8 +10,8 @@ public class DrawCommandTests
     public void Sheets_are_written_and_named()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good);
-        var run = CliRun.In(folder.Path, "", "draw", "unit.plan");
+        folder.Write("unit.unit", Plans.Good);
+        var run = CliRun.In(folder.Path, "", "draw", "unit.unit");
 
         Assert.Equal(0, run.Exit);
         string[] sheets = [.. folder.Files.Where(f => f.EndsWith(".svg", StringComparison.Ordinal))];
@@ -25,8 +25,8 @@ public class DrawCommandTests
     public void Only_the_sheets_asked_for_are_drawn()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good);
-        Assert.Equal(0, CliRun.In(folder.Path, "", "draw", "unit.plan", "--out", "paper", "--sheets", "1,4").Exit);
+        folder.Write("unit.unit", Plans.Good);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "draw", "unit.unit", "--out", "paper", "--sheets", "1,4").Exit);
         Assert.Collection(
             folder.Files.Where(f => f.StartsWith("paper/", StringComparison.Ordinal)),
             f => Assert.StartsWith("paper/unit-1-", f),
@@ -47,8 +47,8 @@ public class DrawCommandTests
     public void A_plan_with_errors_is_drawn_with_them_and_exits_with_1(string sheet)
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Overlapping);
-        var run = CliRun.In(folder.Path, "", "draw", "unit.plan", "--sheets", sheet);
+        folder.Write("unit.unit", Plans.Overlapping);
+        var run = CliRun.In(folder.Path, "", "draw", "unit.unit", "--sheets", sheet);
         Assert.Equal(1, run.Exit);
         Assert.Matches(@"error: .*\[1 overlap\]", run.Out);
         string svg = File.ReadAllText(folder.At(Assert.Single(folder.Files, f => f.EndsWith(".svg", StringComparison.Ordinal))));
@@ -59,10 +59,10 @@ public class DrawCommandTests
     public void A_text_that_does_not_read_writes_nothing_and_says_why()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Broken);
-        var run = CliRun.In(folder.Path, "", "draw", "unit.plan");
+        folder.Write("unit.unit", Plans.Broken);
+        var run = CliRun.In(folder.Path, "", "draw", "unit.unit");
         Assert.Equal(1, run.Exit);
-        Assert.Equal(["unit.plan"], folder.Files);
+        Assert.Equal(["unit.unit"], folder.Files);
         Assert.Contains("staton", run.Error);
         Assert.Contains("nothing is drawn", run.Error);
     }
@@ -71,12 +71,12 @@ public class DrawCommandTests
     public void An_output_folder_that_is_a_file_is_a_sentence_and_leaves_nothing_half_written()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good);
+        folder.Write("unit.unit", Plans.Good);
         folder.Write("out", "in the way");
-        var run = CliRun.In(folder.Path, "", "draw", "unit.plan");
+        var run = CliRun.In(folder.Path, "", "draw", "unit.unit");
         Assert.Equal(2, run.Exit);
         Assert.StartsWith("floorplan: out", run.Error);
-        Assert.Equal(["out", "unit.plan"], folder.Files);
+        Assert.Equal(["out", "unit.unit"], folder.Files);
     }
 
     [Fact]
@@ -85,12 +85,12 @@ public class DrawCommandTests
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.At("a"));
         Directory.CreateDirectory(folder.At("b"));
-        folder.Write("a/unit.plan", Plans.Good);
-        folder.Write("b/unit.plan", Plans.Good);
-        var run = CliRun.In(folder.Path, "", "draw", "a/unit.plan", "b/unit.plan");
+        folder.Write("a/unit.unit", Plans.Good);
+        folder.Write("b/unit.unit", Plans.Good);
+        var run = CliRun.In(folder.Path, "", "draw", "a/unit.unit", "b/unit.unit");
         Assert.Equal(2, run.Exit);
         Assert.Contains("two of the files are named unit", run.Error);
-        Assert.Equal(["a/unit.plan", "b/unit.plan"], folder.Files);
+        Assert.Equal(["a/unit.unit", "b/unit.unit"], folder.Files);
     }
 
     [Fact]

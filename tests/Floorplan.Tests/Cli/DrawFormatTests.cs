@@ -17,8 +17,8 @@ public class DrawFormatTests
     public void Every_format_is_written_and_named()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good);
-        var run = CliRun.In(folder.Path, "", "draw", "unit.plan", "--format", "svg,pdf,png,dxf", "--dpi", "50");
+        folder.Write("unit.unit", Plans.Good);
+        var run = CliRun.In(folder.Path, "", "draw", "unit.unit", "--format", "svg,pdf,png,dxf", "--dpi", "50");
 
         Assert.Equal(0, run.Exit);
         string[] sheets = [.. SheetSet.All.Select(s => $"out/unit-{s.Number}-{s.Name}")];
@@ -32,8 +32,8 @@ public class DrawFormatTests
     public void Without_a_format_it_writes_svg_schedules_and_the_index()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good);
-        CliRun.In(folder.Path, "", "draw", "unit.plan");
+        folder.Write("unit.unit", Plans.Good);
+        CliRun.In(folder.Path, "", "draw", "unit.unit");
         Assert.Equal(["out/index.html", .. Schedules], folder.Files.Where(f => f.StartsWith("out/", StringComparison.Ordinal) && !f.EndsWith(".svg", StringComparison.Ordinal)));
     }
 
@@ -41,29 +41,29 @@ public class DrawFormatTests
     public void Some_sheets_alone_leave_the_index_as_it_is()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good);
-        CliRun.In(folder.Path, "", "draw", "unit.plan", "--sheets", "1", "--format", "pdf");
-        Assert.Equal(["out/unit.pdf", "unit.plan"], folder.Files);
+        folder.Write("unit.unit", Plans.Good);
+        CliRun.In(folder.Path, "", "draw", "unit.unit", "--sheets", "1", "--format", "pdf");
+        Assert.Equal(["out/unit.pdf", "unit.unit"], folder.Files);
     }
 
     [Fact]
     public void The_index_leads_to_every_file_that_was_written()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("my unit & co.plan", Plans.Good);
-        CliRun.In(folder.Path, "", "draw", "my unit & co.plan", "--format", "svg,pdf,dxf", "--out", ".");
+        folder.Write("my unit & co.unit", Plans.Good);
+        CliRun.In(folder.Path, "", "draw", "my unit & co.unit", "--format", "svg,pdf,dxf", "--out", ".");
         var page = XDocument.Load(folder.At("index.html"));
         var leads = page.Descendants().Attributes().Where(a => a.Name.LocalName is "href" or "src").Select(a => Uri.UnescapeDataString(a.Value)).Distinct();
-        Assert.Equal(folder.Files.Where(f => f is not "index.html" && !f.EndsWith(".plan", StringComparison.Ordinal)), leads.Order(StringComparer.Ordinal));
+        Assert.Equal(folder.Files.Where(f => f is not "index.html" && !f.EndsWith(".unit", StringComparison.Ordinal)), leads.Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void The_index_lists_every_finding_and_every_plan_of_the_run()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("good.plan", Plans.Good);
-        folder.Write("bad.plan", Plans.Overlapping);
-        var run = CliRun.In(folder.Path, "", "draw", "good.plan", "bad.plan", "--out", ".");
+        folder.Write("good.unit", Plans.Good);
+        folder.Write("bad.unit", Plans.Overlapping);
+        var run = CliRun.In(folder.Path, "", "draw", "good.unit", "bad.unit", "--out", ".");
         string page = XDocument.Load(folder.At("index.html")).Root!.Value;
         Assert.Equal(1, run.Exit);
         Assert.Contains("rule overlap", page);
@@ -100,9 +100,9 @@ public class DrawFormatTests
     public void Two_runs_write_the_same_bytes(string format)
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good);
-        CliRun.In(folder.Path, "", "draw", "unit.plan", "--format", format, "--dpi", "60", "--out", "a");
-        CliRun.In(folder.Path, "", "draw", "unit.plan", "--format", format, "--dpi", "60", "--out", "b");
+        folder.Write("unit.unit", Plans.Good);
+        CliRun.In(folder.Path, "", "draw", "unit.unit", "--format", format, "--dpi", "60", "--out", "a");
+        CliRun.In(folder.Path, "", "draw", "unit.unit", "--format", format, "--dpi", "60", "--out", "b");
         string[] first = [.. folder.Files.Where(f => f.StartsWith("a/", StringComparison.Ordinal))];
         Assert.NotEmpty(first);
         Assert.All(first, f => Assert.Equal(File.ReadAllBytes(folder.At(f)), File.ReadAllBytes(folder.At("b" + f[1..]))));

@@ -10,23 +10,23 @@ public class FormatCommandTests
     public void It_rewrites_the_file_once_and_keeps_comments()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("a.plan", Untidy);
-        Assert.Equal(1, CliRun.In(folder.Path, "", "format", "--check", "a.plan").Exit);
-        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "a.plan").Exit);
-        string formatted = File.ReadAllText(folder.At("a.plan"));
+        folder.Write("a.unit", Untidy);
+        Assert.Equal(1, CliRun.In(folder.Path, "", "format", "--check", "a.unit").Exit);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "a.unit").Exit);
+        string formatted = File.ReadAllText(folder.At("a.unit"));
         Assert.NotEqual(Untidy, formatted);
         Assert.Contains("# kept", formatted);
-        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "--check", "a.plan").Exit);
-        Assert.Contains("in shape already", CliRun.In(folder.Path, "", "format", "a.plan").Out);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "--check", "a.unit").Exit);
+        Assert.Contains("in shape already", CliRun.In(folder.Path, "", "format", "a.unit").Out);
     }
 
     [Fact]
     public void Standard_output_leaves_the_file_alone()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("a.plan", Untidy);
-        var run = CliRun.In(folder.Path, "", "format", "--stdout", "a.plan");
-        Assert.Equal(Untidy, File.ReadAllText(folder.At("a.plan")));
+        folder.Write("a.unit", Untidy);
+        var run = CliRun.In(folder.Path, "", "format", "--stdout", "a.unit");
+        Assert.Equal(Untidy, File.ReadAllText(folder.At("a.unit")));
         Assert.Equal(run.Out, CliRun.WithInput(Untidy, "format", "-").Out);
         Assert.Contains("# kept", run.Out);
     }
@@ -35,20 +35,20 @@ public class FormatCommandTests
     public void A_text_with_mistakes_is_left_as_it_is()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("a.plan", Plans.Broken);
-        var run = CliRun.In(folder.Path, "", "format", "a.plan");
+        folder.Write("a.unit", Plans.Broken);
+        var run = CliRun.In(folder.Path, "", "format", "a.unit");
         Assert.Equal(1, run.Exit);
         Assert.Contains("left as it is", run.Error);
-        Assert.Equal(Plans.Broken, File.ReadAllText(folder.At("a.plan")));
+        Assert.Equal(Plans.Broken, File.ReadAllText(folder.At("a.unit")));
     }
 
     [Fact]
     public void A_byte_order_mark_is_kept()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("a.plan", "\uFEFF" + Untidy);
-        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "a.plan").Exit);
-        Assert.Equal([0xEF, 0xBB, 0xBF], File.ReadAllBytes(folder.At("a.plan"))[..3]);
+        folder.Write("a.unit", "\uFEFF" + Untidy);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "format", "a.unit").Exit);
+        Assert.Equal([0xEF, 0xBB, 0xBF], File.ReadAllBytes(folder.At("a.unit"))[..3]);
     }
 
     [Fact]

@@ -18,20 +18,20 @@ public class InputTests
     public void A_missing_file_offers_near_names()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("tarn-foot.plan", Plans.Good);
-        Refused(folder.At("tarnfoot.plan"), "did you mean `tarn-foot.plan`?");
+        folder.Write("tarn-foot.unit", Plans.Good);
+        Refused(folder.At("tarnfoot.unit"), "did you mean `tarn-foot.unit`?");
     }
 
     [Fact]
-    public void A_name_that_no_file_can_have_is_refused() => Refused("a\0b.plan", "not a file name");
+    public void A_name_that_no_file_can_have_is_refused() => Refused("a\0b.unit", "not a file name");
 
     [Fact]
     public void Bytes_that_are_not_utf8_are_placed()
     {
         using var folder = new TemporaryFolder();
-        Refused(folder.Write("a.plan", [.. "plan\n"u8, 0xE9, (byte)'\n']), "line 2 is not UTF-8 text (byte 0xE9)");
-        Refused(folder.Write("b.plan", Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("plan")).ToArray()), "UTF-16");
-        Refused(folder.Write("c.plan", [.. "plan\n"u8, 0, 1, 2, 0xE9]), "this is not a text file");
+        Refused(folder.Write("a.unit", [.. "plan\n"u8, 0xE9, (byte)'\n']), "line 2 is not UTF-8 text (byte 0xE9)");
+        Refused(folder.Write("b.unit", Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("plan")).ToArray()), "UTF-16");
+        Refused(folder.Write("c.unit", [.. "plan\n"u8, 0, 1, 2, 0xE9]), "this is not a text file");
     }
 
     [Fact]
@@ -49,21 +49,21 @@ public class InputTests
     public void One_file_that_cannot_be_read_does_not_hide_what_is_found_in_the_others()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("good.plan", Plans.Good);
-        folder.Write("bad.plan", Plans.Broken);
-        var run = CliRun.In(folder.Path, "", "check", "good.plan", "not-there.plan", "bad.plan");
+        folder.Write("good.unit", Plans.Good);
+        folder.Write("bad.unit", Plans.Broken);
+        var run = CliRun.In(folder.Path, "", "check", "good.unit", "not-there.unit", "bad.unit");
         Assert.Equal(2, run.Exit);
-        Assert.Contains("\nbad.plan: 1 error; ", run.Out);
+        Assert.Contains("\nbad.unit: 1 error; ", run.Out);
         Assert.Contains("3 files: 1 error, ", run.Out);
         Assert.Contains("; 1 not read\n", run.Out);
-        Assert.Equal("floorplan: not-there.plan: there is no such file\n", run.Error);
+        Assert.Equal("floorplan: not-there.unit: there is no such file\n", run.Error);
     }
 
     [Fact]
     public void A_file_far_too_large_is_refused()
     {
         using var folder = new TemporaryFolder();
-        Refused(folder.Write("a.plan", new byte[PlanReader.MostBytes + 1]), "more than 8 MB");
+        Refused(folder.Write("a.unit", new byte[PlanReader.MostBytes + 1]), "more than 8 MB");
     }
 
     [Fact]
@@ -77,13 +77,13 @@ public class InputTests
     public void Parts_are_read_from_the_folder_of_the_plan_and_not_from_above_it()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("secret.plan", "kind hidden\n  size 100 x 100 x 100\n");
+        folder.Write("secret.unit", "kind hidden\n  size 100 x 100 x 100\n");
         Directory.CreateDirectory(folder.At("plans"));
-        folder.Write("plans/unit.plan", Plans.Good + "\nuse ../secret.plan\n");
-        var run = CliRun.In(folder.Path, "", "check", "plans/unit.plan");
+        folder.Write("plans/unit.unit", Plans.Good + "\nuse ../secret.unit\n");
+        var run = CliRun.In(folder.Path, "", "check", "plans/unit.unit");
         Assert.Equal(1, run.Exit);
         Assert.DoesNotContain("hidden", run.Out);
-        Assert.Matches(@"(?m)^plans/unit\.plan:\d+:\d+: error: ", run.Out);
+        Assert.Matches(@"(?m)^plans/unit\.unit:\d+:\d+: error: ", run.Out);
     }
 
     private static void Refused(string file, string sentence)

@@ -9,12 +9,12 @@ public class MendCommandTests
     public void The_file_is_changed_and_every_changed_line_is_said()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.plan", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
-        var run = CliRun.In(folder.Path, "", "check", "--mend", "unit.plan");
+        folder.Write("unit.unit", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
+        var run = CliRun.In(folder.Path, "", "check", "--mend", "unit.unit");
 
         Assert.Contains("mended [exit-locks-in]", run.Error);
         Assert.Contains("  + door", run.Error);
-        Assert.Contains("opens from inside", File.ReadAllText(folder.At("unit.plan")));
+        Assert.Contains("opens from inside", File.ReadAllText(folder.At("unit.unit")));
         Assert.DoesNotContain("exit-locks-in", run.Out);
     }
 
@@ -22,12 +22,12 @@ public class MendCommandTests
     public void A_sound_plan_and_a_broken_text_are_left_as_they_are()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("good.plan", Plans.Good);
-        folder.Write("broken.plan", Plans.Broken);
-        Assert.Equal(0, CliRun.In(folder.Path, "", "check", "--mend", "good.plan").Exit);
-        Assert.Equal(1, CliRun.In(folder.Path, "", "check", "--mend", "broken.plan").Exit);
-        Assert.Equal(Plans.Good, File.ReadAllText(folder.At("good.plan")));
-        Assert.Equal(Plans.Broken, File.ReadAllText(folder.At("broken.plan")));
+        folder.Write("good.unit", Plans.Good);
+        folder.Write("broken.unit", Plans.Broken);
+        Assert.Equal(0, CliRun.In(folder.Path, "", "check", "--mend", "good.unit").Exit);
+        Assert.Equal(1, CliRun.In(folder.Path, "", "check", "--mend", "broken.unit").Exit);
+        Assert.Equal(Plans.Good, File.ReadAllText(folder.At("good.unit")));
+        Assert.Equal(Plans.Broken, File.ReadAllText(folder.At("broken.unit")));
     }
 
     [Fact]

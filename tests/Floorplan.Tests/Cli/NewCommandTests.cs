@@ -19,9 +19,9 @@ public class NewCommandTests
         foreach (string template in Plans.Templates)
         {
             string name = Path.GetFileNameWithoutExtension(template);
-            Assert.Equal(0, CliRun.In(folder.Path, "", "new", name, name + ".plan").Exit);
-            Assert.Equal(File.ReadAllText(template), File.ReadAllText(folder.At(name + ".plan")));
-            var check = CliRun.In(folder.Path, "", "check", name + ".plan");
+            Assert.Equal(0, CliRun.In(folder.Path, "", "new", name, name + ".unit").Exit);
+            Assert.Equal(File.ReadAllText(template), File.ReadAllText(folder.At(name + ".unit")));
+            var check = CliRun.In(folder.Path, "", "check", name + ".unit");
             Assert.True(check.Exit == 0, check.Out);
         }
     }
@@ -30,17 +30,17 @@ public class NewCommandTests
     public void A_file_that_is_there_is_left_alone()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("mine.plan", "# mine\n");
-        var run = CliRun.In(folder.Path, "", "new", "empty-start", "mine.plan");
+        folder.Write("mine.unit", "# mine\n");
+        var run = CliRun.In(folder.Path, "", "new", "empty-start", "mine.unit");
         Assert.Equal(2, run.Exit);
-        Assert.Contains("mine.plan: it is there already", run.Error);
-        Assert.Equal("# mine\n", File.ReadAllText(folder.At("mine.plan")));
+        Assert.Contains("mine.unit: it is there already", run.Error);
+        Assert.Equal("# mine\n", File.ReadAllText(folder.At("mine.unit")));
     }
 
     [Fact]
     public void An_unknown_name_offers_near_ones()
     {
-        var run = CliRun.Of("new", "fish-20", "x.plan");
+        var run = CliRun.Of("new", "fish-20", "x.unit");
         Assert.Equal(2, run.Exit);
         Assert.Contains("did you mean `fish-20ft`?", run.Error);
     }

@@ -7,7 +7,7 @@ namespace Floorplan.Tests.Cli;
 internal static class Plans
 {
     /// <summary>Draws without errors.</summary>
-    public static string Good => File.ReadAllText(Repository.At("templates", "fish-20ft.plan"));
+    public static string Good => File.ReadAllText(Repository.At("templates", "fish-20ft.unit"));
 
     /// <summary>Binds, and has an error.</summary>
     public static string Overlapping => RuleCatalogue.Find("overlap")!.Bad;
@@ -15,5 +15,5 @@ internal static class Plans
     /// <summary>Does not read.</summary>
     public static string Broken => Good.Replace("station bench", "staton bench", StringComparison.Ordinal);
 
-    public static IReadOnlyList<string> Templates { get; } = [.. Directory.EnumerateFiles(Repository.At("templates"), "*.plan").Order(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> Templates { get; } = [.. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Order(StringComparer.Ordinal)];
 }

@@ -23,7 +23,7 @@ public class ProcessTests
     {
         Assert.Equal(0, Start("check -", "", Plans.Good).Exit);
         Assert.Equal(1, Start("check -", "", Plans.Overlapping).Exit);
-        Assert.Equal(2, Start("check no-such-file.plan", "", "").Exit);
+        Assert.Equal(2, Start("check no-such-file.unit", "", "").Exit);
     }
 
     private static (int Exit, string Out) Start(string arguments, string noColour, string input)

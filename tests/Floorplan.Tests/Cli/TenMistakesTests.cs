@@ -9,7 +9,7 @@ namespace Floorplan.Tests.Cli;
 /// </summary>
 public class TenMistakesTests
 {
-    private static readonly string Template = File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"));
+    private static readonly string Template = File.ReadAllText(Repository.At("templates", "poultry-40ft.unit"));
 
     /// <summary>What is written, the slip instead of it, the code, the text that is underlined, words of the mend.</summary>
     public static TheoryData<string, string, string, string, string> Slips => new()

@@ -9,13 +9,13 @@ namespace Floorplan.Tests.Cli;
 /// </summary>
 public class TwentyMistakesTests
 {
-    private static readonly string Template = File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"));
+    private static readonly string Template = File.ReadAllText(Repository.At("templates", "poultry-40ft.unit"));
 
     /// <summary>What is written, the mistake instead of it, the rule, words of the finding, words of the mend.</summary>
     public static TheoryData<string, string, string, string, string> Mistakes => new()
     {
         { "  outside -> d2 -> s1 -> d3 -> table", "  outside -> d5 -> d4 -> table", "unwashed-entry", "without passing a hand sink", "put a hand sink" },
-        { "water w1 cold hot in kill", "water w1 cold in kill", "no-water-near", "needs hot water", "add a water point" },
+        { "water w1 cold hot in kill", "water w1 cold in kill", "water-too-far", "needs hot water", "add a water point" },
         {
             "pack -> d4 -> rack -> d5 -> outside                    by trolley 22 in wide", "pack -> d3 -> d2 -> outside   by hand",
             "product-through-dirtier", "passes Change and wash (lobby)", "its own door to outside"
@@ -34,7 +34,7 @@ public class TwentyMistakesTests
             "offal-bin -> d1 -> outside                             by trolley 20 in wide 20 in long, after work", "offal-bin -> d1 -> outside   by trolley 20 in wide 20 in long",
             "waste-meets-product", "at the same time of day", "carry it `after work`"
         },
-        { "  offal-bin -> d1 -> outside                             by trolley 20 in wide 20 in long, after work\n", "", "no-way-out-for-waste", "has no way out", "offal-bin -> a door -> outside" },
+        { "  offal-bin -> d1 -> outside                             by trolley 20 in wide 20 in long, after work\n", "", "way-out-for-waste-missing", "has no way out", "offal-bin -> a door -> outside" },
         { "birds, 5 lb each", "birds, 60 lb each", "lift-too-heavy", "60 lb are lifted by hand", "lift with two people" },
         { "falls kill 2 % to fd1", "falls kill 12 % to fd1", "fall-not-possible", "the floor build-up is 2 1/2\"", "slope the floor 2.4 %" },
         { "air   supply evis, exhaust kill", "air   supply kill, exhaust evis", "air-runs-to-clean", "runs from dirty to clean", "air supply evis, exhaust kill" },

@@ -98,7 +98,7 @@ public class GreyscaleTests
     [InlineData("#777777", "#FFFFFF", 4.48)]
     public void Contrast_is_measured_as_defined(string a, string b, double contrast) => Assert.Equal(contrast, TextContrast.Between(a, b), 0.01);
 
-    private static string Text(string plan) => plan == "every class" ? EveryClass : File.ReadAllText(Architecture.Repository.At("templates", plan + ".plan"));
+    private static string Text(string plan) => plan == "every class" ? EveryClass : File.ReadAllText(Architecture.Repository.At("templates", plan + ".unit"));
 
     private static IReadOnlyList<SheetScene> Sheets(string plan) => plan == "every class" ? DrawnPlans.Draw(EveryClass) : DrawnPlans.Template(plan);
 

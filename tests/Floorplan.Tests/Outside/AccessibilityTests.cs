@@ -19,10 +19,10 @@ public class AccessibilityTests
     {
         string chromium = OutsidePrograms.Find("chromium", "google-chrome");
         using var folder = new TemporaryFolder();
-        CliRun.In(folder.Path, "", "new", "poultry-40ft", "a.plan");
-        CliRun.In(folder.Path, "", "new", "fish-20ft", "b.plan");
-        CliRun.In(folder.Path, "", "draw", "a.plan", "--format", "svg,pdf,png,dxf", "--dpi", "50", "--out", "one");
-        CliRun.In(folder.Path, "", "draw", "a.plan", "b.plan", "--out", "two");
+        CliRun.In(folder.Path, "", "new", "poultry-40ft", "a.unit");
+        CliRun.In(folder.Path, "", "new", "fish-20ft", "b.unit");
+        CliRun.In(folder.Path, "", "draw", "a.unit", "--format", "svg,pdf,png,dxf", "--dpi", "50", "--out", "one");
+        CliRun.In(folder.Path, "", "draw", "a.unit", "b.unit", "--out", "two");
         using var playwright = await Playwright.CreateAsync();
         await using var browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = chromium, Args = Flags });
         var page = await browser.NewPageAsync();

@@ -38,7 +38,7 @@ public class CutOutDxfTests
     public void Every_hole_is_found_again_at_its_coordinates(string template)
     {
         string python = Readers.PythonWith("ezdxf");
-        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
         var files = CutOutDxf.Of(plan).ToDictionary(f => f.Name, f => f.Text);
         var cuts = CutOuts.Of(plan);
         var pipes = ServiceHole.Of(plan);
@@ -61,7 +61,7 @@ public class CutOutDxfTests
     public void Floor_drains_are_circles_of_their_pipe()
     {
         string python = Readers.PythonWith("ezdxf");
-        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan")));
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
         using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-floor-mm").Text);
         AssertSound(read);
         AssertSame(ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor).Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
@@ -71,7 +71,7 @@ public class CutOutDxfTests
     public void A_fan_in_the_roof_is_a_rectangle_about_its_middle()
     {
         string python = Readers.PythonWith("ezdxf");
-        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan")));
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
         using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-roof-mm").Text);
         AssertSound(read);
         var fan = Assert.Single(ServiceHole.Of(plan), h => h.Surface == HoleSurface.Roof);

@@ -136,7 +136,7 @@ public class DimensionRoundTripTests
     [Theory, MemberData(nameof(Templates))]
     public void The_coordinate_table_has_every_cut_out_at_its_place(string template)
     {
-        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
         using var pdf = PdfDocument.Open(PdfWriter.Write([DrawnPlans.Template(template)[5]], new PdfInfo("t", "", "", null)));
         var lines = PrintedTable.LinesOf(pdf.GetPage(1));
         foreach (var cut in CutOuts.Of(plan))
@@ -162,7 +162,7 @@ public class DimensionRoundTripTests
 
     private static (Plan Plan, IReadOnlyList<PrintedDimension> Printed) Read(string template, int number)
     {
-        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
         var sheet = DrawnPlans.Template(template)[number - 1];
         using var pdf = PdfDocument.Open(PdfWriter.Write([sheet], new PdfInfo("t", "", "", null)));
         return (plan, PrintedDimension.On(pdf.GetPage(1), sheet));

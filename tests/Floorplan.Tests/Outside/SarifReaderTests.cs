@@ -56,7 +56,7 @@ public class SarifReaderTests
 
     public static TheoryData<string> Kinds => [.. Texts.Keys];
 
-    private static string Template => File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"));
+    private static string Template => File.ReadAllText(Repository.At("templates", "poultry-40ft.unit"));
 
     [SkippableTheory, MemberData(nameof(Kinds))]
     public void What_check_writes_fits_the_published_schema(string kind)

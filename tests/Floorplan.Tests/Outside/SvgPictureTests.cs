@@ -28,8 +28,8 @@ public class SvgPictureTests(ITestOutputHelper output)
         OutsidePrograms.Find("rsvg-convert");
         using var folder = new TemporaryFolder();
         var renderers = new Renderers(InterFonts.Install(folder.Path));
-        CliRun.In(folder.Path, "", "new", template, "a.plan");
-        CliRun.In(folder.Path, "", "draw", "a.plan", "--out", ".");
+        CliRun.In(folder.Path, "", "new", template, "a.unit");
+        CliRun.In(folder.Path, "", "draw", "a.unit", "--out", ".");
 
         foreach (string svg in Directory.EnumerateFiles(folder.Path, "*.svg").Order(StringComparer.Ordinal))
         {
@@ -50,8 +50,8 @@ public class SvgPictureTests(ITestOutputHelper output)
         OutsidePrograms.Find("rsvg-convert");
         using var folder = new TemporaryFolder();
         var renderers = new Renderers(InterFonts.Install(folder.Path));
-        CliRun.In(folder.Path, "", "new", "fish-20ft", "a.plan");
-        CliRun.In(folder.Path, "", "draw", "a.plan", "--out", ".", "--sheets", "1");
+        CliRun.In(folder.Path, "", "new", "fish-20ft", "a.unit");
+        CliRun.In(folder.Path, "", "draw", "a.unit", "--out", ".", "--sheets", "1");
         string svg = Directory.EnumerateFiles(folder.Path, "*.svg").Single();
         var (width, height) = Size(svg);
         Renderers.Skia(svg, svg + ".png", width, height);

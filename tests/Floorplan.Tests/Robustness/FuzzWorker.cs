@@ -67,7 +67,7 @@ internal sealed class FuzzWorker(Func<int> next)
 
     private void Pass(string text)
     {
-        var tree = SyntaxTree.Parse(new SourceText(text, "fuzz.plan"));
+        var tree = SyntaxTree.Parse(new SourceText(text, "fuzz.unit"));
         if (tree.ToText() != text)
         {
             throw new InvalidOperationException("the tree does not give its text back");

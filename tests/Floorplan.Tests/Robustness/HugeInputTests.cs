@@ -23,7 +23,7 @@ public class HugeInputTests
         ["a chain of five thousand places"] = () => Head + "station s0 \"S\" in a\n  size 1 x 1 x 1\n  place at 0, 0\n" + Lines(5_000, n => $"station s{n + 1} \"S\" in a\n  size 1 x 1 x 1\n  place against south wall, east of s{n} gap 1"),
         ["three hundred rooms in one"] = () => Head + Lines(300, n => $"room r{n} \"R\" clean area 500 x 500, in a, at {n}, {n}"),
         ["a shed with four thousand corners"] = () => "plan \"x\"\nshell shed corners " + string.Join(", ", Enumerable.Range(0, 4_000).Select(n => $"{n * 10} {n % 7 * 100}")),
-        ["a kind of itself"] = () => Head + "kind k : k\nstation s : k in a\n",
+        ["a kind of itself"] = () => Head + "kind k like k\nstation s like k in a\n",
         ["a flow of twenty thousand stops"] = () => Head + "station s \"S\" in a\n  size 100 x 100 x 100\n  place at 100, 100\nflow product\n  s" + Repeat(20_000, " -> s"),
         ["a flow there and back ten thousand times"] = () => Head + "station s \"S\" in a\n  size 100 x 100 x 100\n  place at 100, 100\nstation t \"T\" in a\n  size 100 x 100 x 100\n  place at 9000, 5000\nflow product\n  s" + Repeat(10_000, " -> t -> s"),
         ["a trolley as thin as paper, round a door at a corner"] = () => "plan \"x\"\nshell shed 8000 x 4000 x 2600\nroom a \"A\" dry from west to east\n"

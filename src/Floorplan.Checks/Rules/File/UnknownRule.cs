@@ -44,5 +44,9 @@ internal sealed class UnknownRule : Rule
 
     private Finding Found(string name, SourceSpan span, string word)
         => CheckContext.Find(this, Severity.Warning, [name], $"`{word}` names a rule that does not exist: {name}",
-            NearNames.Hint(name, RuleCatalogue.All.Select(r => r.Name)) ?? "`floorplan rules` lists the names", span);
+            Way(name), span);
+
+    private static string Way(string name) => RuleCatalogue.NewNameOf(name) is { } now
+        ? $"this rule is now called `{now}`: write that"
+        : NearNames.Hint(name, RuleCatalogue.All.Select(r => r.Name)) ?? "`floorplan rules` lists the names";
 }

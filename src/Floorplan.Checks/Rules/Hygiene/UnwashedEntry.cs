@@ -75,7 +75,7 @@ internal sealed class UnwashedEntry : Rule
     private IEnumerable<Finding> AsDrawn(CheckContext context)
     {
         var sinks = RoomsWithHandSink(context);
-        bool nobodyChanges = NoChangingPlace.Holds(context.Plan);
+        bool nobodyChanges = ChangingPlaceMissing.Holds(context.Plan);
         foreach (var chain in Journey.Of(context.Space, Stream.People).GroupBy(j => (j.Flow.Span.Start, j.Legs[0].Leg.Chain)))
         {
             var entry = new Entry(sinks);

@@ -10,7 +10,7 @@ internal static class PowerAndLightRules
         new PanelSpace(),
         new OutletUnprotected(),
         new SwitchOutOfReach(),
-        new NoLight(),
+        new LightMissing(),
         new TooDark(),
         new TooLittleAir(),
     ];

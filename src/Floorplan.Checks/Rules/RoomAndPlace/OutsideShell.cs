@@ -57,7 +57,7 @@ internal sealed class OutsideShell : Rule
     public override IReadOnlyList<string> Explains =>
     [
         "aisle-too-narrow", "clear-space-blocked", "door-blocked", "doubles-back", "elbow-room", "hand-carry-too-far", "hand-sink-too-far",
-        "no-drain-near", "no-water-near", "nowhere-to-stand", "overlap", "sink-blocked", "unreachable",
+        "drain-too-far", "water-too-far", "nowhere-to-stand", "overlap", "sink-blocked", "unreachable",
     ];
 
     public override IEnumerable<Finding> Check(CheckContext context)

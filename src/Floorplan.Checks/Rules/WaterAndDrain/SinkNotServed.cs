@@ -42,7 +42,7 @@ public sealed class SinkNotServed : Rule
             yield break;
         }
 
-        // What a plan lacks altogether, and a station asks for in words, is told by no-water-near and no-drain-near.
+        // What a plan lacks altogether, and a station asks for in words, is told by water-too-far and drain-too-far.
         string[] water =
         [
             .. Lacks(NeedKind.ColdWater, p => p is { Kind: ServiceKind.Water, Cold: true }) ? ["cold"] : Array.Empty<string>(),
@@ -54,7 +54,7 @@ public sealed class SinkNotServed : Rule
         }
 
         // A washed room without a drain is told of already.
-        if (Lacks(NeedKind.Drain, p => p.Kind == ServiceKind.Drain) && !context.Found.Any(f => f.Rule is "room-without-drain" or "no-drain-near"))
+        if (Lacks(NeedKind.Drain, p => p.Kind == ServiceKind.Drain) && !context.Found.Any(f => f.Rule is "room-without-drain" or "drain-too-far"))
         {
             string drain = Suggest.Drain(sinks[0].Room, plan.Units);
             yield return CheckContext.Find(

@@ -7,8 +7,8 @@ internal static class WaterAndDrainRules
 {
     public static IReadOnlyList<Rule> All { get; } =
     [
-        new NoWaterNear(),
-        new NoDrainNear(),
+        new WaterTooFar(),
+        new DrainTooFar(),
         new RoomWithoutDrain(),
         new DrainTooFew(),
         new FallNotPossible(),
@@ -17,9 +17,9 @@ internal static class WaterAndDrainRules
         new HandSinksTooFew(),
         new SinkNotServed(),
         new SinkBlocked(),
-        new NoAirGap(),
-        new NoBackflowGuard(),
+        new AirGapMissing(),
+        new BackflowGuardMissing(),
         new HoseMissesFloor(),
-        new NoEyewashNear(),
+        new EyewashTooFar(),
     ];
 }

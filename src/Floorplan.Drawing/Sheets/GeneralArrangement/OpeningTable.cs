@@ -14,7 +14,7 @@ internal static class OpeningTable
 {
     public static KeyTable Of(Plan plan) => new(
         "Openings, clear sizes",
-        ["Mark", "What", "W × H", "Sill", "Wall, place"],
+        ["Mark", "What", "Wide × high", "Sill", "Wall, place"],
         [.. plan.Openings.GroupBy(o => RoomOf(o)?.Id).SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([RoomOf(room.First())?.Label ?? ""]))]);
 
     /// <summary>The room whose faces it is set out from.</summary>

@@ -10,7 +10,7 @@ internal static class StationTable
 {
     public static KeyTable Of(Plan plan) => new(
         "Key to items",
-        ["No", "Item", "W × D × H", "From W, S"],
+        ["No", "Item", "Wide × deep × high", "From west, south"],
         [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
 
     private static IReadOnlyList<string> Row(Station station, UnitSystem units) =>

@@ -12,7 +12,7 @@ internal static class CutOutTables
 {
     public static KeyTable Steel(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
         shell.Kind == ShellKind.Shed ? "Holes in the walls, from the datum" : "Holes in the steel, from the datum",
-        ["Mark", "Along", "Up", "W × H", "R"],
+        ["Mark", "Along", "Up", "Wide × high", "Radius"],
         [.. Grouped(shell, cuts, c =>
         [
             OpeningLayer.Mark(c.Opening),
@@ -24,7 +24,7 @@ internal static class CutOutTables
 
     public static KeyTable Clear(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
         "Clear openings, from the finished inside",
-        ["Mark", "Along", "Sill", "W × H"],
+        ["Mark", "Along", "Sill", "Wide × high"],
         [.. Grouped(shell, cuts, c =>
         [
             OpeningLayer.Mark(c.Opening),

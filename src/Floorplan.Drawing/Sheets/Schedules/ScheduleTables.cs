@@ -16,7 +16,7 @@ internal static class ScheduleTables
 
     public static KeyTable Items(Plan plan) => new(
         "Items",
-        ["No", "Item", "Size, L × W × H", "Empty", "Full"],
+        ["No", "Item", "Size, long × wide × high", "Empty", "Full"],
         [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<string>)
         [
             FormattableString.Invariant($"{s.Item}"),

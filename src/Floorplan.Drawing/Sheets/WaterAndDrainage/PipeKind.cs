@@ -19,6 +19,6 @@ internal sealed record PipeLook(string Letters, string Name, Pen Pen)
     {
         PipeKind.Cold => new("CW", "cold water", new Pen(Width, Palette.Blue)),
         PipeKind.Hot => new("HW", "hot water", new Pen(Width, Palette.Vermillion, Dashes.LongDashDot(0.25))),
-        _ => new("W", "waste, under the floor", new Pen(Width, Palette.Black, Dashes.Dashed(0.25))),
+        _ => new("WW", "waste water, under the floor", new Pen(Width, Palette.Black, Dashes.Dashed(0.25))),
     };
 }

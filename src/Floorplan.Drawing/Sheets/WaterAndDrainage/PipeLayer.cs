@@ -114,7 +114,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
                 Bold = true,
                 LeadTo = at,
                 Optional = true,
-                Layer = look.Letters == "W" ? Layers.Drainage : Layers.Water,
+                Layer = look == PipeLook.Of(PipeKind.Waste) ? Layers.Drainage : Layers.Water,
                 Group = group,
             });
         }

@@ -13,7 +13,7 @@ public sealed record DiagnosticPage(string Code, string Means, string Wrong, str
     /// <summary>The wrong text itself where it is too long to show; <see cref="Wrong"/> then shows its shape.</summary>
     public Func<string>? WrongInFull { get; init; }
 
-    /// <summary>Files beside the example, by name, that its <c>use</c> lines read.</summary>
+    /// <summary>Files beside the example, by name, that its <c>kinds from</c> lines read.</summary>
     public IReadOnlyDictionary<string, string> Files { get; init; } = new Dictionary<string, string>();
 
     /// <summary>The same for the right example, where other files are what mends it.</summary>

@@ -55,6 +55,6 @@ internal static class WordPages
         new("kind-in-room",
             "A kind describes things that may stand anywhere. The stations that take it say their room.",
             "kind bench \"Bench\" in prep\n  size 1200 x 600 x 900",
-            "kind bench \"Bench\"\n  size 1200 x 600 x 900\nstation b1 : bench in prep"),
+            "kind bench \"Bench\"\n  size 1200 x 600 x 900\nstation b1 like bench in prep"),
     ];
 }

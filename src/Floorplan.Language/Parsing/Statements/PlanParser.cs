@@ -50,7 +50,7 @@ internal sealed class PlanParser : StatementParser<PlanStatement>
             c.Skip();
             if (!DateOnly.TryParseExact(date.Text, "yyyy-MM-dd", out _))
             {
-                c.Error("no-such-date", $"`{date.Text}` is not a date", date.Span, "write year, month, day: 2026-11-25");
+                c.Error("not-a-date", $"`{date.Text}` is not a date", date.Span, "write year, month, day: 2026-11-25");
             }
         }
 
@@ -100,7 +100,7 @@ internal sealed class PlanParser : StatementParser<PlanStatement>
         var people = new PeopleSyntax(who, least, most, start.To(c.Before));
         if (least is not null && !((double)least.Value >= LeastShare && (double)least.Value <= people.MostPercent && people.MostPercent <= MostShare))
         {
-            c.Error("no-such-people", "people are measured from 1 to 99 of a hundred, the smallest first", people.Span, "write such as `people 10 to 90 %`");
+            c.Error("people-out-of-range", "people are measured from 1 to 99 of a hundred, the smallest first", people.Span, "write such as `people 10 to 90 %`");
             return;
         }
 

@@ -34,7 +34,7 @@ internal sealed class SheetParser : StatementParser<SheetStatement>
 
         if (c.Kind != TokenKind.Colon || one.Value != 1)
         {
-            c.Error("no-scale", "a scale is written 1:25", one.Span);
+            c.Error("not-a-scale", "a scale is written 1:25", one.Span);
             return;
         }
 

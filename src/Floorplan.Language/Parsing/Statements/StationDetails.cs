@@ -37,7 +37,7 @@ internal static class StationDetails
 
         if (count.Value < 1 || count.Value > MostWorkers || count.Value != decimal.Truncate(count.Value))
         {
-            c.Error("no-such-count", $"a station has 1 to {MostWorkers} workers", count.Span);
+            c.Error("count-out-of-range", $"a station has 1 to {MostWorkers} workers", count.Span);
             return;
         }
 

@@ -48,7 +48,12 @@ internal sealed class StationParser : StatementParser<StationStatement>
         s.Label = c.TryText();
         if (c.Kind == Tokens.TokenKind.Colon)
         {
-            c.Skip();
+            c.Wrong("`like` and a kind", $"write `{s.Keyword.Text} {s.Name?.Text} like KIND`");
+            return;
+        }
+
+        if (c.Try("like"))
+        {
             s.Kind = c.Name("the name of a kind");
         }
 

@@ -4,7 +4,7 @@ using Floorplan.Language.Text;
 
 namespace Floorplan.Model.Binding.Files;
 
-/// <summary>The kinds that come with the program: <c>use parts/fish</c>.</summary>
+/// <summary>The kinds that come with the program: <c>kinds from parts/fish</c>.</summary>
 public static class PartsShelf
 {
     private const string Folder = "parts/";

@@ -1,9 +1,9 @@
 namespace Floorplan.Model.Binding.Files;
 
-/// <summary>What a <c>use</c> statement may name: a file in the plan's folder or below it.</summary>
+/// <summary>What a <c>kinds from</c> statement may name: a file in the plan's folder or below it.</summary>
 internal static class PlanPath
 {
-    public const string Extension = ".plan";
+    public const string Extension = ".unit";
 
     /// <summary>Longer names are refused; own bound.</summary>
     private const int LongestName = 200;
@@ -13,12 +13,12 @@ internal static class PlanPath
     {
         if (name.Length is 0 or > LongestName || name.Any(c => char.IsControl(c) || c is ':' or '*' or '?' or '|' or '<' or '>'))
         {
-            return new PlanFile(null, "that is not a name of a file", "name a file below the plan's folder, such as `use benches.plan`");
+            return new PlanFile(null, "that is not a name of a file", "name a file below the plan's folder, such as `kinds from benches.unit`");
         }
 
         if (name.Contains('\\', StringComparison.Ordinal))
         {
-            return new PlanFile(null, "folders are parted by `/` here, not by `\\`", "write it as `use kinds/benches.plan`");
+            return new PlanFile(null, "folders are parted by `/` here, not by `\\`", "write it as `kinds from kinds/benches.unit`");
         }
 
         if (name[0] == '/' || name[0] == '~')
@@ -27,7 +27,7 @@ internal static class PlanPath
         }
 
         return name.Split('/').Any(s => s is "" or "." or "..")
-            ? new PlanFile(null, "a plan may only use files in its own folder and below", "copy the file there and name it without `..`")
+            ? new PlanFile(null, "a plan may only read files in its own folder and below", "copy the file there and name it without `..`")
             : null;
     }
 

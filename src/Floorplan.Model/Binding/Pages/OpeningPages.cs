@@ -7,7 +7,7 @@ internal static class OpeningPages
 {
     public static IReadOnlyList<DiagnosticPage> All { get; } =
     [
-        Page("no-shared-wall",
+        Page("wall-not-shared",
             "The two sides have no wall in common there. The message says on which sides they do.",
             "door d1 wet to dry, north wall, centred, 900 x 2000",
             "door d1 wet to dry, east wall, centred, 900 x 2000"),

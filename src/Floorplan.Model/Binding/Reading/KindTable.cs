@@ -50,7 +50,7 @@ internal sealed class KindTable(Reports reports)
                     "unknown-kind",
                     $"there is no kind called `{wanted.Text}`",
                     wanted.Span,
-                    reports.Near(wanted.Text, kinds.Keys) ?? "describe it with `kind`, or `use` the file or the shelf that has it");
+                    reports.Near(wanted.Text, kinds.Keys) ?? "describe it with `kind`, or add `kinds from` and the file or the shelf that has it");
                 break;
             }
 

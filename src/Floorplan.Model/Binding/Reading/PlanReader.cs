@@ -67,7 +67,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
         }
         else
         {
-            reports.Error("no-shell", "there is no `shell`, so there is nothing to build in", start, $"add a line such as `shell container 20 ft standard` or `shell shed {reports.Example("8000 x 5000 x 2700", "26 ft x 16 ft x 9 ft")}`");
+            reports.Error("shell-missing", "there is no `shell`, so there is nothing to build in", start, $"add a line such as `shell container 20 ft standard` or `shell shed {reports.Example("8000 x 5000 x 2700", "26 ft x 16 ft x 9 ft")}`");
         }
     }
 

@@ -73,7 +73,7 @@ internal sealed class ShellReader(Reports reports)
         {
             string known = string.Join(", ", ContainerSizes.All.Select(s => FormattableString.Invariant($"{s.Feet} ft {(s.HighCube ? "high-cube" : "standard")}")));
             reports.Error(
-                "no-such-container",
+                "unknown-container",
                 FormattableString.Invariant($"there is no {(statement.HighCube ? "high-cube" : "standard")} container of {feet.Value:0.##} ft"),
                 feet.Span,
                 $"the sizes are {known}");

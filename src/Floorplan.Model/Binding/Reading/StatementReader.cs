@@ -21,7 +21,7 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
 
     public void Read(Statement statement)
     {
-        if (statement is UseStatement or PlanStatement or ShellStatement or PartitionsStatement or DayStatement or StationStatement { Keyword.Text: "kind" } || !IsWithinBounds(statement))
+        if (statement is KindsFromStatement or PlanStatement or ShellStatement or PartitionsStatement or DayStatement or StationStatement { Keyword.Text: "kind" } || !IsWithinBounds(statement))
         {
             return;
         }

@@ -7,7 +7,7 @@ using Floorplan.Model.Binding.Files;
 
 namespace Floorplan.Model.Binding.Reading;
 
-/// <summary>Follows <c>use</c> statements and gathers the kinds of the files that they name. Each file is read once.</summary>
+/// <summary>Follows <c>kinds from</c> statements and gathers the kinds of the files that they name. Each file is read once.</summary>
 internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem units, Reports reports)
 {
     /// <summary>Files that use files that use files; own bound.</summary>
@@ -22,7 +22,7 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
 
     private void Follow(SyntaxTree tree, IReadOnlyList<string> path)
     {
-        foreach (var use in tree.Statements.OfType<UseStatement>())
+        foreach (var use in tree.Statements.OfType<KindsFromStatement>())
         {
             if (use.Path is { } name)
             {
@@ -36,19 +36,19 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
         var file = PartsShelf.Holds(name) ? PartsShelf.Read(name) : files.Read(from, name);
         if (file.Source is not { } source)
         {
-            reports.Error("cannot-use", file.Problem, span, file.Help);
+            reports.Error("kinds-not-read", file.Problem, span, file.Help);
             return;
         }
 
         if (path.Contains(source.Path))
         {
-            reports.Error("use-circle", $"`{source.Path}` uses itself: {string.Join(", ", path.SkipWhile(p => p != source.Path))}, and back to `{source.Path}`", span, "take one of the `use` lines out");
+            reports.Error("kinds-circle", $"`{source.Path}` reads kinds from itself: {string.Join(", ", path.SkipWhile(p => p != source.Path))}, and back to `{source.Path}`", span, "take one of the `kinds from` lines out");
             return;
         }
 
         if (path.Count > Deepest)
         {
-            reports.Error("use-too-deep", $"files use files more than {Deepest} deep here", span, "use the last file from the plan itself");
+            reports.Error("kinds-too-deep", $"files read kinds from files more than {Deepest} deep here", span, "name the last file in the plan itself");
             return;
         }
 
@@ -61,7 +61,7 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
         {
             if (read.Count == MostFiles + 1)
             {
-                reports.Error("use-too-many", $"a plan uses at most {MostFiles} files", span, "put several kinds into one file");
+                reports.Error("kinds-too-many", $"a plan reads kinds from at most {MostFiles} files", span, "put several kinds into one file");
             }
 
             return;
@@ -85,12 +85,12 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
             {
                 kinds.Add(kind);
             }
-            else if (statement is not (UseStatement or PlanStatement))
+            else if (statement is not (KindsFromStatement or PlanStatement))
             {
                 reports.Add(new Diagnostic(
                     Severity.Warning,
-                    "only-kinds-are-used",
-                    $"`{statement.Keyword.Text}` in a used file has no effect; only its kinds are taken",
+                    "only-kinds-are-read",
+                    $"`{statement.Keyword.Text}` in a file of kinds has no effect; only its kinds are taken",
                     statement.HeadSpan,
                     "move it to the plan, or make it a `kind`"));
             }

@@ -8,8 +8,8 @@ namespace Floorplan.Tests.Checks.Framework;
 public sealed class RuleResultTests
 {
     [Theory]
-    [InlineData("goat-dairy-shed.plan", false)]
-    [InlineData("game-trailer.plan", true)]
+    [InlineData("goat-dairy-shed.unit", false)]
+    [InlineData("game-trailer.unit", true)]
     public void A_report_lists_the_rules_of_trailers_for_trailers_alone(string template, bool listed)
     {
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template)));

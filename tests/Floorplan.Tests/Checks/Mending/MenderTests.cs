@@ -11,7 +11,7 @@ namespace Floorplan.Tests.Checks.Mending;
 /// <summary>What <c>check --mend</c> writes: a small change that mends a finding, and nothing else.</summary>
 public sealed class MenderTests
 {
-    private static string Poultry => File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"));
+    private static string Poultry => File.ReadAllText(Repository.At("templates", "poultry-40ft.unit"));
 
     [Fact]
     public void A_door_in_a_post_is_moved_just_clear_of_it()
@@ -104,7 +104,7 @@ public sealed class MenderTests
         Assert.True(mended >= 8, $"only {mended}");
     }
 
-    private static IReadOnlyList<Finding> Mend(string text) => new Mender(new NoFiles()).Mend(new SourceText(text, "test.plan"));
+    private static IReadOnlyList<Finding> Mend(string text) => new Mender(new NoFiles()).Mend(new SourceText(text, "test.unit"));
 
     private static string Key(Finding finding) => finding.Rule + ' ' + string.Join(' ', finding.Things.Order(StringComparer.Ordinal));
 }

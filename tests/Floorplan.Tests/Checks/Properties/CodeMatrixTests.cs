@@ -40,18 +40,18 @@ public sealed partial class CodeMatrixTests
 
     private static string Line(string template, string code)
     {
-        var counted = Check(template, code).GroupBy(f => $"{f.Weight} {f.Rule}").OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Count()} {g.Key}").ToList();
+        var counted = Check(template, code).GroupBy(f => $"{f.SeverityWord} {f.Rule}").OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Count()} {g.Key}").ToList();
         return $"{template} {code}: {(counted.Count == 0 ? "nothing" : string.Join(", ", counted))}";
     }
 
     private static IReadOnlyList<Finding> Check(string template, string code)
     {
-        string text = File.ReadAllText(Repository.At("templates", template + ".plan"));
+        string text = File.ReadAllText(Repository.At("templates", template + ".unit"));
         Assert.Single(Code().Matches(text));
         return CheckedPlan.Check(Code().Replace(text, "${before}" + code));
     }
 
-    private static IEnumerable<string> Templates() => Directory.EnumerateFiles(Repository.At("templates"), "*.plan").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Templates() => Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal);
 
     [GeneratedRegex(@"(?<before>^  code +)(us|eu|none)\b", RegexOptions.Multiline)]
     private static partial Regex Code();

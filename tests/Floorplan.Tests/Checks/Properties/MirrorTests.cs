@@ -15,7 +15,7 @@ public sealed partial class MirrorTests
 
     public static TheoryData<string> Templates =>
     [
-        .. Directory.EnumerateFiles(Repository.At("templates"), "*.plan").Where(f => !Coordinates().IsMatch(File.ReadAllText(f))).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
+        .. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Where(f => !Coordinates().IsMatch(File.ReadAllText(f))).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
     ];
 
     [Fact]

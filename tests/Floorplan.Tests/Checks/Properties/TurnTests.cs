@@ -16,7 +16,7 @@ public sealed partial class TurnTests
 
     public static TheoryData<string> Templates =>
     [
-        .. Directory.EnumerateFiles(Repository.At("templates"), "*.plan").Where(f => CanBeTurned(File.ReadAllText(f))).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
+        .. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Where(f => CanBeTurned(File.ReadAllText(f))).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
     ];
 
     [Fact]

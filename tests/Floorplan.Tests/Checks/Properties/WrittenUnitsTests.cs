@@ -10,8 +10,8 @@ namespace Floorplan.Tests.Checks.Properties;
 public sealed partial class WrittenUnitsTests
 {
     [Theory]
-    [InlineData("poultry-40ft.plan")]
-    [InlineData("game-trailer.plan")]
+    [InlineData("poultry-40ft.unit")]
+    [InlineData("game-trailer.unit")]
     public void Inches_written_as_millimetres_change_no_finding(string template)
     {
         string plan = File.ReadAllText(Repository.At("templates", template));

@@ -14,7 +14,7 @@ namespace Floorplan.Tests.Checks.Support;
 /// <summary>From text to findings, as a user gets them.</summary>
 internal static class CheckedPlan
 {
-    public static BoundPlan Bind(string text) => PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test.plan")), new NoFiles());
+    public static BoundPlan Bind(string text) => PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test.unit")), new NoFiles());
 
     /// <summary>The plan of a text that must bind without errors.</summary>
     public static Plan Plan(string text)

@@ -29,5 +29,5 @@ public sealed class ScheduleTests
         Assert.Equal(plan.Rooms.Select(r => r.Label), schedules["finishes"].Rows.Select(r => r[0]));
     }
 
-    private static Plan Read(string template) => CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".plan")));
+    private static Plan Read(string template) => CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
 }

@@ -56,7 +56,7 @@ public class ElevationTests
     [InlineData("vegetable-l-shed")]
     public void Every_bench_against_an_outside_wall_is_on_the_elevation_of_that_wall(string template)
     {
-        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
         var sheet = SheetSet.Draw(request, [7]).Single();
         var inside = request.Plan.Shell.Finished.EnvelopeInternal;
         var against = request.Plan.Stations.Where(s => Compass.All.Any(side => side.RunsEastWest()

@@ -106,7 +106,7 @@ public class OpeningsAndFramesTests
 
     private static double Middle(SheetScene sheet, string group) => PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == group).Points).Centre.X;
 
-    private static SheetRequest Request(string template) => DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".plan")));
+    private static SheetRequest Request(string template) => DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
 
     /// <summary>As the title block says it: <c>1:50</c> or <c>1/4" = 1'-0" (1:48)</c>.</summary>
     private static double Denominator(SheetScene sheet)

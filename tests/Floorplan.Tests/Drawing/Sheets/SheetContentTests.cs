@@ -130,7 +130,7 @@ public class SheetContentTests
         }
     }
 
-    private static string Text(string template) => File.ReadAllText(Repository.At("templates", template + ".plan"));
+    private static string Text(string template) => File.ReadAllText(Repository.At("templates", template + ".unit"));
 
     private static PaperBox Outline(SheetScene sheet) =>
         PaperBox.Of(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "station:bench" && p.Closed).MaxBy(p => PaperBox.Of(p.Points).Width)!.Points);

@@ -32,7 +32,7 @@ public class WaterTests
     [Fact]
     public void Air_gaps_and_guards_against_flowing_back_stand_in_the_tables()
     {
-        var plan = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", "poultry-40ft.plan"))).Plan;
+        var plan = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", "poultry-40ft.unit"))).Plan;
         Assert.Equal("hose, vacuum breaker", PointTable.Of(plan, plan.Services).Rows.Single(r => r[0] == "hz1")[1]);
         var needs = NeedTable.Of(plan, PipeRuns.Of(plan));
         Assert.Equal("Air gap", needs.Columns[^1]);
@@ -44,7 +44,7 @@ public class WaterTests
     [MemberData(nameof(Templates))]
     public void Every_wet_thing_of_a_template_is_served(string template)
     {
-        var plan = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", template + ".plan"))).Plan;
+        var plan = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", template + ".unit"))).Plan;
         Assert.All(NeedTable.Of(plan, PipeRuns.Of(plan)).Rows, row => Assert.DoesNotContain(row, c => c.Contains("no point", StringComparison.Ordinal)));
     }
 }

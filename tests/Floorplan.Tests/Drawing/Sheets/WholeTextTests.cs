@@ -21,7 +21,7 @@ public class WholeTextTests
     [Theory, MemberData(nameof(Templates))]
     public void The_figure_and_source_of_every_rule_stand_whole_on_sheet_9(string template)
     {
-        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
         string words = Solid(string.Concat(DrawnPlans.Template(template)[8].Items.OfType<TextItem>().Select(t => t.Text)));
         Assert.All(RuleResult.Of(request.Plan, request.Findings), r => Assert.Contains(Solid(r.Limit?.Text ?? r.Rule.Sources[0].Text), words));
     }
@@ -31,7 +31,7 @@ public class WholeTextTests
     public void No_short_word_or_figure_of_a_table_is_broken(string template)
     {
         const int longest = 12;
-        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
         foreach (var (sheet, scene) in SheetSet.All.Zip(DrawnPlans.Template(template)))
         {
             var drawn = scene.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).SelectMany(t => Words(t.Text)).ToHashSet();

@@ -35,7 +35,7 @@ public partial class SvgWriterTests
     [Fact]
     public void The_same_plan_gives_the_same_bytes_whatever_the_culture_and_on_every_run()
     {
-        var sheets = DrawnPlans.Draw(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"))).Select(SvgWriter.Write).ToList();
+        var sheets = DrawnPlans.Draw(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit"))).Select(SvgWriter.Write).ToList();
         var before = CultureInfo.CurrentCulture;
         try
         {
@@ -44,7 +44,7 @@ public partial class SvgWriterTests
             culture.NumberFormat.NumberGroupSeparator = ".";
             culture.NumberFormat.NegativeSign = "\u2212";
             CultureInfo.CurrentCulture = culture;
-            var again = DrawnPlans.Draw(File.ReadAllText(Repository.At("templates", "poultry-40ft.plan")));
+            var again = DrawnPlans.Draw(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
 
             Assert.Equal(sheets, again.Select(SvgWriter.Write));
         }

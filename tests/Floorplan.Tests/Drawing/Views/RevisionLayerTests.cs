@@ -11,7 +11,7 @@ namespace Floorplan.Tests.Drawing.Views;
 /// <summary>A revision drawn: clouds round what changed, numbered as in the list.</summary>
 public class RevisionLayerTests
 {
-    private static readonly string Was = File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"));
+    private static readonly string Was = File.ReadAllText(Repository.At("templates", "poultry-40ft.unit"));
 
     private static readonly string Now = Was
         .Replace("56 in x 26 in x 34 in", "60 in x 26 in x 34 in", StringComparison.Ordinal)

@@ -33,8 +33,8 @@ public class FormatterTests
 
     [Fact]
     public void Head_statements_have_a_wider_column_and_two_word_details_stay_together() => Assert.Equal(
-        "plan \"A\"\n  number    A-1\n  drawn by  \"J. Marlow\"\nshell container 20 ft\n  true north  20 degrees\n  doors       west\n",
-        Format("plan \"A\"\n  number A-1\n  drawn   by \"J. Marlow\"\nshell container 20 ft\n  true north 20 degrees\n  doors west\n"));
+        "plan \"A\"\n  number    A-1\n  drawn by  \"P. Quillfeather\"\nshell container 20 ft\n  true north  20 degrees\n  doors       west\n",
+        Format("plan \"A\"\n  number A-1\n  drawn   by \"P. Quillfeather\"\nshell container 20 ft\n  true north 20 degrees\n  doors west\n"));
 
     [Fact]
     public void Formatting_twice_changes_nothing_more() => PlanText.All.Sample(text =>

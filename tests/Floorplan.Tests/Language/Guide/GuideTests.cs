@@ -71,7 +71,7 @@ public partial class GuideTests
         return end < 0 ? Guide[start..] : Guide[start..end];
     }
 
-    [GeneratedRegex(@"```plan\n(.*?)```", RegexOptions.Singleline)]
+    [GeneratedRegex(@"```unit\n(.*?)```", RegexOptions.Singleline)]
     private static partial Regex PlanBlock();
 
     [GeneratedRegex(@"```text wrong\n(?<text>.*?)```\n\n```text told\n(?<said>.*?)```", RegexOptions.Singleline)]

@@ -27,8 +27,8 @@ public class StatementTests
         Assert.Equal("Every detail", plan.Label!.Text);
         Assert.Equal(["A", "B"], plan.Revisions.Select(r => r.Mark.Text));
         Assert.Equal("2026-12-02", plan.Revisions[1].Date!.Text);
-        Assert.Equal((UnitSystem.Feet, "eu", "Alder O'Brien", "North yard"), (plan.Units, plan.Code!.Text, plan.Owner!.Text, plan.Site!.Text));
-        Assert.Equal(("J. Marlow", "S. Hazel"), (plan.DrawnBy!.Text, plan.CheckedBy!.Text));
+        Assert.Equal((UnitSystem.Feet, "eu", "Odd O'Brindle", "North yard"), (plan.Units, plan.Code!.Text, plan.Owner!.Text, plan.Site!.Text));
+        Assert.Equal(("P. Quillfeather", "T. Brindlewick"), (plan.DrawnBy!.Text, plan.CheckedBy!.Text));
         Assert.Equal(("birds", 5m, "lb"), (plan.Products.Single().Unit.Text, plan.Products[0].WeightEach!.Value.Number, plan.Products[0].WeightEach!.Value.Unit.Symbol));
         Assert.Equal(("women", 10m, 90.0), (plan.People!.Who!.Text, plan.People.Least!.Value, plan.People.MostPercent));
         Assert.Equal("Check all sizes on site", plan.Notes.Single().Text);

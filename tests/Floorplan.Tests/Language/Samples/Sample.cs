@@ -6,11 +6,11 @@ namespace Floorplan.Tests.Language.Samples;
 /// <summary>Plans that the language tests read, and files of the repository.</summary>
 internal static class Sample
 {
-    public static string TarnFoot { get; } = Read("tests/Floorplan.Tests/Language/Samples/tarn-foot.plan");
+    public static string TarnFoot { get; } = Read("tests/Floorplan.Tests/Language/Samples/tarn-foot.unit");
 
-    public static string EveryDetail { get; } = Read("tests/Floorplan.Tests/Language/Samples/every-detail.plan");
+    public static string EveryDetail { get; } = Read("tests/Floorplan.Tests/Language/Samples/every-detail.unit");
 
-    public static SyntaxTree Parse(string text) => SyntaxTree.Parse(new SourceText(text, "unit.plan"));
+    public static SyntaxTree Parse(string text) => SyntaxTree.Parse(new SourceText(text, "unit.unit"));
 
     public static string Read(string path) => File.ReadAllText(Path.Combine(Root(), path));
 

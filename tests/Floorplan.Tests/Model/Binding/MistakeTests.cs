@@ -25,7 +25,7 @@ public class MistakeTests
         { Thing("corner north-west") + Thing("corner south-west"), "the name `thing` is given twice, to a station and to a station", "give one of them another name" },
         { Thing("corner north-west").Replace("station thing", "station outside", StringComparison.Ordinal), "`outside` means everything beyond the shell, so nothing else can be called that", "choose another name" },
         { Thing("corner north-west").Replace("\"Thing\"", "\"Thing\" : bench", StringComparison.Ordinal) + "kind bnech \"Bench\"\n", "there is no kind called `bench`", "did you mean `bnech`?" },
-        { "kind a : b\nkind b : a\nstation thing : a in wet\n  size 500 x 500 x 900\n  place corner north-west\n", "the kind `a` takes its details from itself", "let one of the kinds stand alone" },
+        { "kind a like b\nkind b like a\nstation thing like a in wet\n  size 500 x 500 x 900\n  place corner north-west\n", "the kind `a` takes its details from itself", "let one of the kinds stand alone" },
         { "door d1 wet to dri, 100 from south, 900 x 2000\n", "there is no room called `dri`", "did you mean `dry`?" },
         { "door d1 wet to dry, 3500 from south, 900 x 2000\n", "`d1` reaches 400 mm beyond the north end of its wall, which is 4000 mm long", "move it along the wall or make it narrower" },
         { "door d1 wet to dry, 500 from west, 900 x 2000\n", "`d1` is in a wall that runs from south to north, so `500 from west` does not place it", "write `500 from south` or `500 from north`" },
@@ -43,7 +43,7 @@ public class MistakeTests
         { "flow product\n  outside -> tanc   by hand\n", "there is no station, opening or room called `tanc` to stop at", "did you mean `tank`?" },
         { "accept overlap at tanc \"agreed\"\n", "there is nothing called `tanc` in this plan", "did you mean `tank`?" },
         { "day\n  crew wett 2\n", "there is no room or station called `wett`", "did you mean `wet`?" },
-        { "use parts/fisch\n", "there is no shelf `parts/fisch` among the built-in parts", "did you mean `parts/fish`?" },
+        { "kinds from parts/fisch\n", "there is no shelf `parts/fisch` among the built-in parts", "did you mean `parts/fish`?" },
         { "shell shed 5000 x 3000 x 2500\n", "`shell` is given twice", "put all of it into one statement" },
     };
 

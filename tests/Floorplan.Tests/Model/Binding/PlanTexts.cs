@@ -24,7 +24,7 @@ internal static class PlanTexts
         """;
 
     public static BoundPlan Bind(string text, IReadOnlyDictionary<string, string>? files = null)
-        => PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test.plan")), new MemoryFiles(files ?? new Dictionary<string, string>()));
+        => PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test.unit")), new MemoryFiles(files ?? new Dictionary<string, string>()));
 
     /// <summary>A plan without any mistake.</summary>
     public static Plan Whole(string text, IReadOnlyDictionary<string, string>? files = null)

@@ -82,7 +82,7 @@ public sealed class PlanComparisonTests
     [Fact]
     public void Seen_from_the_other_side_new_is_gone()
     {
-        string poultry = File.ReadAllText(Repository.At("templates", "poultry-40ft.plan"));
+        string poultry = File.ReadAllText(Repository.At("templates", "poultry-40ft.unit"));
         string changed = poultry.Replace("hose  hz2 on w2, 25 ft\n", "", StringComparison.Ordinal).Replace("56 in x 26 in", "60 in x 26 in", StringComparison.Ordinal);
         Assert.NotEqual(poultry, changed);
         Assert.Equal(

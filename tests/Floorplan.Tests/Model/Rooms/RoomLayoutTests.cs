@@ -12,7 +12,7 @@ namespace Floorplan.Tests.Model.Rooms;
 
 public class RoomLayoutTests
 {
-    private static readonly SourceSpan Nowhere = new(new SourceText("", "test.plan"), 0, 0);
+    private static readonly SourceSpan Nowhere = new(new SourceText("", "test.unit"), 0, 0);
     private static readonly Region Shell = Region.Of(new Box(Mm(0), Mm(0), Mm(12000), Mm(2200)));
 
     [Fact]

@@ -36,7 +36,7 @@ public sealed class BenchHeightTests
     [Fact]
     public void A_station_takes_the_kind_of_work_from_its_kind()
     {
-        string text = Sound.Replace("station bench \"Trim bench\" in cut", "kind heavy-bench\n  work heavy\nstation bench \"Trim bench\" : heavy-bench in cut", StringComparison.Ordinal);
+        string text = Sound.Replace("station bench \"Trim bench\" in cut", "kind heavy-bench\n  work heavy\nstation bench \"Trim bench\" like heavy-bench in cut", StringComparison.Ordinal);
 
         Assert.Contains("heavy work", Assert.Single(CheckedPlan.Check(text, "bench-height")).Message, StringComparison.Ordinal);
     }

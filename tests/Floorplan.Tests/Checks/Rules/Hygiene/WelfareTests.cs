@@ -8,7 +8,7 @@ public sealed class WelfareTests
 {
     [Fact]
     public void A_crew_without_toilet_and_change_is_told_of_both_once()
-        => Assert.Equal(["no-changing-place", "toilet-missing"], Found("crew make 2"));
+        => Assert.Equal(["changing-place-missing", "toilet-missing"], Found("crew make 2"));
 
     [Fact]
     public void A_sketch_without_a_crew_is_left_in_peace()
@@ -31,19 +31,19 @@ public sealed class WelfareTests
         var all = CheckedPlan.Check(Plan("crew make 2", "", "").Replace("code us", "code " + code));
 
         Assert.Contains(toilet, all.Single(f => f.Rule == "toilet-missing").Limit);
-        Assert.Contains(change, all.Single(f => f.Rule == "no-changing-place").Limit);
+        Assert.Contains(change, all.Single(f => f.Rule == "changing-place-missing").Limit);
     }
 
     [Fact]
     public void A_crew_at_a_station_works_in_its_room()
-        => Assert.Contains("no-changing-place", Found("crew vat 1"));
+        => Assert.Contains("changing-place-missing", Found("crew vat 1"));
 
     [Fact]
     public void With_nowhere_to_change_the_way_in_is_not_told_of_again()
     {
         var all = CheckedPlan.Check(Plan("crew make 2\n  elsewhere 1 toilet", "", "flow people\n  outside -> d1 -> s1 -> vat"));
 
-        Assert.Contains(all, f => f.Rule == "no-changing-place");
+        Assert.Contains(all, f => f.Rule == "changing-place-missing");
         Assert.DoesNotContain(all, f => f.Rule == "unwashed-entry");
     }
 
@@ -59,7 +59,7 @@ public sealed class WelfareTests
         => Assert.Contains(CheckedPlan.Bind(Plan(elsewhere, "", "")).Diagnostics, d => d.Severity == Severity.Error);
 
     private static string[] Found(string day, string rooms = "") =>
-        [.. CheckedPlan.Check(Plan(day, rooms, "")).Select(f => f.Rule).Where(r => r is "no-changing-place" or "toilet-missing" or "toilets-too-few").Order(StringComparer.Ordinal)];
+        [.. CheckedPlan.Check(Plan(day, rooms, "")).Select(f => f.Rule).Where(r => r is "changing-place-missing" or "toilet-missing" or "toilets-too-few").Order(StringComparer.Ordinal)];
 
     private static string Plan(string day, string rooms, string flow) => $"""
         plan "Cheese hut"

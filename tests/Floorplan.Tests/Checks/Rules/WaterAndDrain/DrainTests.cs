@@ -17,7 +17,7 @@ public sealed class DrainTests
     [Fact]
     public void A_station_in_a_room_without_any_drain_cannot_be_drained()
     {
-        var finding = Assert.Single(CheckedPlan.Check($"{Wash(6000, 3000)}\n{Bench}\n  needs drain", "no-drain-near"));
+        var finding = Assert.Single(CheckedPlan.Check($"{Wash(6000, 3000)}\n{Bench}\n  needs drain", "drain-too-far"));
 
         Assert.Equal(Severity.Error, finding.Severity);
     }

@@ -41,7 +41,7 @@ public sealed class SinkNotServedTests
     /// <summary>One thing lacks, and is told once: at the station that asks for it.</summary>
     [Fact]
     public void A_plan_without_hot_water_that_a_station_asks_for_is_one_mistake()
-        => Assert.Equal(["no-water-near"], CheckedPlan.Check(Unit(Sinks + """
+        => Assert.Equal(["water-too-far"], CheckedPlan.Check(Unit(Sinks + """
 
             water w1 cold in work, north wall, 2000 from west, height 1200
             drain fd1 floor in work, 3000 from west, centred, 100
@@ -49,7 +49,7 @@ public sealed class SinkNotServedTests
               size 900 x 600 x 850
               place against south wall, 2500 from west
               needs hot 4 L/min
-            """)).Select(f => f.Rule).Where(r => r is "no-water-near" or "sink-not-served"));
+            """)).Select(f => f.Rule).Where(r => r is "water-too-far" or "sink-not-served"));
 
     [Theory]
     [InlineData("sink s1 wash in lobby, 400 x 350, corner north-west")]

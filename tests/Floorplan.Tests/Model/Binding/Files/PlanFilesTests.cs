@@ -7,7 +7,7 @@ namespace Floorplan.Tests.Model.Binding.Files;
 
 public sealed class PlanFilesTests : IDisposable
 {
-    private static readonly SourceText Plan = new("", "my.plan");
+    private static readonly SourceText Plan = new("", "my.unit");
 
     private readonly string top = Directory.CreateTempSubdirectory("plan-files").FullName;
     private readonly string folder;
@@ -15,17 +15,17 @@ public sealed class PlanFilesTests : IDisposable
     public PlanFilesTests()
     {
         folder = Directory.CreateDirectory(Path.Combine(top, "unit")).FullName;
-        File.WriteAllText(Path.Combine(top, "secret.plan"), "secret");
-        File.WriteAllText(Path.Combine(folder, "benches.plan"), "kind bench");
+        File.WriteAllText(Path.Combine(top, "secret.unit"), "secret");
+        File.WriteAllText(Path.Combine(folder, "benches.unit"), "kind bench");
         Directory.CreateDirectory(Path.Combine(folder, "kinds"));
-        File.WriteAllText(Path.Combine(folder, "kinds", "sinks.plan"), "kind sink");
+        File.WriteAllText(Path.Combine(folder, "kinds", "sinks.unit"), "kind sink");
     }
 
     public void Dispose() => Directory.Delete(top, recursive: true);
 
     [Theory]
     [InlineData("benches", "kind bench")]
-    [InlineData("benches.plan", "kind bench")]
+    [InlineData("benches.unit", "kind bench")]
     [InlineData("kinds/sinks", "kind sink")]
     public void A_file_in_the_folder_tree_is_read(string name, string text)
         => Assert.Equal(text, new PlanFiles(folder).Read(Plan, name).Source!.Content);
@@ -33,7 +33,7 @@ public sealed class PlanFilesTests : IDisposable
     [Fact]
     public void A_used_file_names_others_from_its_own_folder()
     {
-        File.WriteAllText(Path.Combine(folder, "kinds", "taps.plan"), "kind tap");
+        File.WriteAllText(Path.Combine(folder, "kinds", "taps.unit"), "kind tap");
         var files = new PlanFiles(folder);
         var sinks = files.Read(Plan, "kinds/sinks").Source!;
         Assert.Equal("kind tap", files.Read(sinks, "taps").Source!.Content);
@@ -47,7 +47,7 @@ public sealed class PlanFilesTests : IDisposable
     [InlineData("~/benches")]
     [InlineData("..\\secret")]
     [InlineData("C:/secret")]
-    [InlineData("benches\0.plan")]
+    [InlineData("benches\0.unit")]
     [InlineData("")]
     [InlineData("kinds//sinks")]
     public void A_name_that_leaves_the_folder_tree_is_refused(string name)
@@ -62,31 +62,31 @@ public sealed class PlanFilesTests : IDisposable
     public void A_missing_file_gives_near_names()
     {
         var file = new PlanFiles(folder).Read(Plan, "bences");
-        Assert.Equal("there is no file `bences.plan` in the plan's folder", file.Problem);
-        Assert.Equal("did you mean `benches.plan`?", file.Help);
+        Assert.Equal("there is no file `bences.unit` in the plan's folder", file.Problem);
+        Assert.Equal("did you mean `benches.unit`?", file.Help);
     }
 
     [Fact]
     public void A_folder_is_not_a_file()
     {
-        Directory.CreateDirectory(Path.Combine(folder, "odd.plan"));
-        Assert.Equal("`odd.plan` is a folder", new PlanFiles(folder).Read(Plan, "odd").Problem);
+        Directory.CreateDirectory(Path.Combine(folder, "odd.unit"));
+        Assert.Equal("`odd.unit` is a folder", new PlanFiles(folder).Read(Plan, "odd").Problem);
     }
 
     [Fact]
     public void A_large_file_is_refused()
     {
-        File.WriteAllText(Path.Combine(folder, "large.plan"), new string('#', PlanFiles.LargestBytes + 1));
-        Assert.Equal("`large.plan` is larger than 1 MB, which is the most that is read", new PlanFiles(folder).Read(Plan, "large").Problem);
+        File.WriteAllText(Path.Combine(folder, "large.unit"), new string('#', PlanFiles.LargestBytes + 1));
+        Assert.Equal("`large.unit` is larger than 1 MB, which is the most that is read", new PlanFiles(folder).Read(Plan, "large").Problem);
     }
 
     [SkippableTheory]
-    [InlineData("link.plan", "link")]
+    [InlineData("link.unit", "link")]
     [InlineData("out", "out/secret")]
     public void Links_are_not_followed(string link, string name)
     {
         Skip.If(OperatingSystem.IsWindows(), "links need rights there");
-        File.CreateSymbolicLink(Path.Combine(folder, link), link == "out" ? top : Path.Combine(top, "secret.plan"));
+        File.CreateSymbolicLink(Path.Combine(folder, link), link == "out" ? top : Path.Combine(top, "secret.unit"));
         var file = new PlanFiles(folder).Read(Plan, name);
         Assert.Null(file.Source);
         Assert.EndsWith("is a link, and links are not followed", file.Problem, StringComparison.Ordinal);
@@ -96,7 +96,7 @@ public sealed class PlanFilesTests : IDisposable
     public async Task A_pipe_is_never_waited_for()
     {
         Skip.If(OperatingSystem.IsWindows(), "no named pipes in folders there");
-        string pipe = Path.Combine(folder, "pipe.plan");
+        string pipe = Path.Combine(folder, "pipe.unit");
         using var make = Process.Start("mkfifo", pipe);
         await make.WaitForExitAsync();
         var read = Task.Run(() => new PlanFiles(folder).Read(Plan, "pipe"));

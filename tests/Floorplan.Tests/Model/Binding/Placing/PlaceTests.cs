@@ -82,7 +82,7 @@ public class PlaceTests
               size 1500 x 600 x 900
               worker south
               clear east 700 "lid"
-            station b "B" : bench in wet
+            station b "B" like bench in wet
               turned 90
               place corner north-east
             station c "C" in wet

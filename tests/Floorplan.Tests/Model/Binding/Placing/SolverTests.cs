@@ -14,7 +14,7 @@ namespace Floorplan.Tests.Model.Binding.Placing;
 
 public class SolverTests
 {
-    private static readonly SourceText Source = new("", "test.plan");
+    private static readonly SourceText Source = new("", "test.unit");
     private static readonly SourceSpan Nowhere = new(Source, 0, 0);
 
     [Fact]

@@ -22,7 +22,7 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
     private readonly List<Flow> flows = [];
     private readonly List<OverheadRail> rails = [];
 
-    public static SourceSpan Nowhere { get; } = new(new SourceText("", "test.plan"), 0, 0);
+    public static SourceSpan Nowhere { get; } = new(new SourceText("", "test.unit"), 0, 0);
 
     public static Polygon Rectangle(double west, double south, double east, double north) =>
         Box(west, south, east, north).ToPolygon();

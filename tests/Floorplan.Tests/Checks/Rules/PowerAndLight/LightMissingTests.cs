@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Floorplan.Tests.Checks.Rules.PowerAndLight;
 
-public sealed class NoLightTests
+public sealed class LightMissingTests
 {
     [Fact]
     public void A_plan_that_says_nothing_of_light_is_left_in_peace() => Assert.Empty(Found("", ""));
@@ -38,5 +38,5 @@ public sealed class NoLightTests
         station bench "Gutting bench" in gut, 1500 x 600 x 900, against north wall, 1000 from west, worker south
         station table "Packing table" in pack, 1500 x 600 x 900, against north wall, 1000 from west, worker south
         {light}
-        """, "no-light");
+        """, "light-missing");
 }

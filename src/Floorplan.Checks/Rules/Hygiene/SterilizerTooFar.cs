@@ -7,9 +7,9 @@ using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
-internal sealed class NoSanitizerNear : Rule
+internal sealed class SterilizerTooFar : Rule
 {
-    public override string Name => "no-sanitizer-near";
+    public override string Name => "sterilizer-too-far";
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 

@@ -4,9 +4,9 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
-internal sealed class NoWayOutForWaste : Rule
+internal sealed class WayOutForWasteMissing : Rule
 {
-    public override string Name => "no-way-out-for-waste";
+    public override string Name => "way-out-for-waste-missing";
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 

@@ -4,12 +4,12 @@ using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-internal sealed class NoAirGap : Rule
+internal sealed class AirGapMissing : Rule
 {
     private const string Gap = "air gap over a filled tank";
     private const string Diameters = "air gap in inlet diameters";
 
-    public override string Name => "no-air-gap";
+    public override string Name => "air-gap-missing";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 

@@ -5,9 +5,9 @@ using Floorplan.Model.Rooms;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
-internal sealed class NoChangingPlace : Rule
+internal sealed class ChangingPlaceMissing : Rule
 {
-    public override string Name => "no-changing-place";
+    public override string Name => "changing-place-missing";
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 

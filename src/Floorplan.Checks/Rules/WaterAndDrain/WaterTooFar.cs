@@ -7,9 +7,9 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>A sink is taken to bring its own tap; only stations that ask for water are looked at.</summary>
-public sealed class NoWaterNear : Rule
+public sealed class WaterTooFar : Rule
 {
-    public override string Name => "no-water-near";
+    public override string Name => "water-too-far";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 

@@ -9,12 +9,12 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>The real walk from where strong cleaners are kept to the nearest eyewash.</summary>
-internal sealed class NoEyewashNear : Rule
+internal sealed class EyewashTooFar : Rule
 {
     /// <summary>What a person walks in 10 seconds, 55 ft.</summary>
     private const double TenSeconds = 55 * 304.8;
 
-    public override string Name => "no-eyewash-near";
+    public override string Name => "eyewash-too-far";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 

@@ -3,9 +3,9 @@ using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-internal sealed class NoBackflowGuard : Rule
+internal sealed class BackflowGuardMissing : Rule
 {
-    public override string Name => "no-backflow-guard";
+    public override string Name => "backflow-guard-missing";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 

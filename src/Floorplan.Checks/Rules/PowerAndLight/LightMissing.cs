@@ -6,9 +6,9 @@ using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
 
-internal sealed class NoLight : Rule
+internal sealed class LightMissing : Rule
 {
-    public override string Name => "no-light";
+    public override string Name => "light-missing";
 
     public override RuleGroup Group => RuleGroup.PowerAndLight;
 

@@ -7,9 +7,9 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>A sink is taken to bring its own trap; only stations that ask for a drain are looked at.</summary>
-public sealed class NoDrainNear : Rule
+public sealed class DrainTooFar : Rule
 {
-    public override string Name => "no-drain-near";
+    public override string Name => "drain-too-far";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
