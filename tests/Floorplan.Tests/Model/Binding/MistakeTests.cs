@@ -24,7 +24,7 @@ public class MistakeTests
         { Thing("corner north-west") + "  waste 1 kg each to bim\nbin bin in wet, 300 x 300, corner south-east\n", "there is no bin called `bim`", "did you mean `bin`?" },
         { Thing("corner north-west") + Thing("corner south-west"), "the name `thing` is given twice, to a station and to a station", "give one of them another name" },
         { Thing("corner north-west").Replace("station thing", "station outside", StringComparison.Ordinal), "`outside` means everything beyond the shell, so nothing else can be called that", "choose another name" },
-        { Thing("corner north-west").Replace("\"Thing\"", "\"Thing\" : bench", StringComparison.Ordinal) + "kind bnech \"Bench\"\n", "there is no kind called `bench`", "did you mean `bnech`?" },
+        { Thing("corner north-west").Replace("\"Thing\"", "\"Thing\" like bench", StringComparison.Ordinal) + "kind bnech \"Bench\"\n", "there is no kind called `bench`", "did you mean `bnech`?" },
         { "kind a like b\nkind b like a\nstation thing like a in wet\n  size 500 x 500 x 900\n  place corner north-west\n", "the kind `a` takes its details from itself", "let one of the kinds stand alone" },
         { "door d1 wet to dri, 100 from south, 900 x 2000\n", "there is no room called `dri`", "did you mean `dry`?" },
         { "door d1 wet to dry, 3500 from south, 900 x 2000\n", "`d1` reaches 400 mm beyond the north end of its wall, which is 4000 mm long", "move it along the wall or make it narrower" },
