@@ -44,6 +44,9 @@ public sealed record Finding
 
     public double? LimitValue { get; init; }
 
+    /// <summary>The worked-out values that its sentence prints or judges; the same objects as on the sheets.</summary>
+    public IReadOnlyList<Figure> Figures { get; init; } = [];
+
     /// <summary>Its things stand where they cannot, so that what else is wrong with their place follows from it.</summary>
     public bool Misplaced { get; init; }
 

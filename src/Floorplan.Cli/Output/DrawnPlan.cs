@@ -27,7 +27,7 @@ internal sealed class DrawnPlan
         Input = input;
         Examination = input.Examination!;
         Sheets = SheetSet.Draw(DrawingRequest.Of(Examination, since), numbers);
-        Schedules = numbers is null ? Schedule.All(Examination.Plan!) : [];
+        Schedules = numbers is null ? Schedule.All(Examination.Facts!) : [];
 
         // Cut-outs come with the whole set, as schedules do.
         CutOuts = numbers is null && Has(DrawFormat.Dxf) ? [.. CutOutDxf.Of(Examination.Plan!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))] : [];

@@ -19,6 +19,7 @@ internal static class FindingJson
         WriteNumber(json, "measured", finding.Measured);
         WriteNumber(json, "limitValue", finding.LimitValue);
         json.WriteString("limit", finding.Limit.Length == 0 ? null : finding.Limit);
+        FigureJson.Write(json, "figures", finding.Figures);
         WriteList(json, "sources", rule?.Sources.Select(s => s.Text) ?? []);
         json.WriteString("mend", finding.Mend);
         WriteProposal(json, finding);

@@ -92,7 +92,7 @@ public static class SheetComposer
 
         var placed = labels.Place(layout.ViewArea);
         var keyed = placed.Where(p => p.Outcome is LabelOutcome.Keyed or LabelOutcome.Unplaced && !p.Request.Optional)
-            .Select(p => (IReadOnlyList<string>)[p.KeyNumber ?? "-", p.Request.KeyText ?? string.Join(' ', p.Request.Lines)])
+            .Select(p => (IReadOnlyList<Cell>)[p.KeyNumber ?? "-", p.Request.KeyText ?? string.Join(' ', p.Request.Lines)])
             .ToList();
         IEnumerable<TextBlock> blocks = text.For(layout.Columns[0].Width);
         if (keyed.Count > 0)
@@ -102,7 +102,10 @@ public static class SheetComposer
 
         bool complete = new TextColumns(layout.Columns, standard).Fill(blocks, scene);
         SceneHatches.Draw(scene);
-        var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items], layout.Denominator);
+        var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items], layout.Denominator)
+        {
+            Figures = [.. content.Tables.SelectMany(t => t.Rows).SelectMany(r => r).SelectMany(c => c.Figures), .. placed.SelectMany(p => p.Request.Figures)],
+        };
         return new Drawing(layout, sheet, complete, placed.Count == 0 ? 0 : placed.Count(p => p.Outcome != LabelOutcome.AtTarget) / (double)placed.Count);
     }
 

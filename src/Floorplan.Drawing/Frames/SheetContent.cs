@@ -50,7 +50,7 @@ public sealed record LegendEntry(string Text, Action<SceneBuilder, PaperBox> Dra
 
 /// <param name="Columns">Heads; the first column is the mark or number.</param>
 /// <param name="Rows">As many cells as there are heads; or one cell, which heads the rows below it.</param>
-public sealed record KeyTable(string Title, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<string>> Rows);
+public sealed record KeyTable(string Title, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<Cell>> Rows);
 
 /// <param name="Number">As marked on the plan.</param>
 /// <param name="Severity">The word: <c>error</c>, <c>warning</c>, <c>note</c>, <c>accepted</c>.</param>

@@ -28,7 +28,7 @@ internal static class TableBlock
 
     public static TextBlock Of(KeyTable table, double width, DrawingStandard s)
     {
-        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c, LongestCell)).ToArray()).ToList();
+        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongestCell)).ToArray()).ToList();
         string[] heads = [.. table.Columns];
         var columns = Share(heads, [.. rows.Where(r => r.Length > 1)], width, s);
         return new TextBlock(table.Title, [.. Rows(rows, columns, width, s)], Row(heads, columns, s, bold: true), IsList: true);

@@ -51,7 +51,7 @@ internal static class TextBlocks
             yield return new TextBlock("Caution", [.. content.Cautions.Select(c => Caution(c, width, s))]);
         }
 
-        var revisions = new KeyTable("Revisions", ["Rev", "Date", "What changed"], [.. content.Revisions.Select(r => (IReadOnlyList<string>)[r.Mark, r.Date, r.Text])]);
+        var revisions = new KeyTable("Revisions", ["Rev", "Date", "What changed"], [.. content.Revisions.Select(r => (IReadOnlyList<Cell>)[r.Mark, r.Date, r.Text])]);
         if (revisions.Rows.Count > 0)
         {
             yield return TableBlock.Of(revisions, width, s);

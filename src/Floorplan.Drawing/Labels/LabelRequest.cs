@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
+using Floorplan.Sizing.Working;
 
 namespace Floorplan.Drawing.Labels;
 
@@ -50,6 +51,9 @@ public sealed record LabelRequest
 
     /// <summary>A longer text for the key table when only a number fits; null when <see cref="Lines"/> says all.</summary>
     public string? KeyText { get; init; }
+
+    /// <summary>The worked-out values that its lines print.</summary>
+    public IReadOnlyList<Figure> Figures { get; init; } = [];
 
     public string Layer { get; init; } = Layers.Text;
 

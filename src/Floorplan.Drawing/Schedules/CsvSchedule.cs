@@ -1,4 +1,5 @@
 using CsvHelper;
+using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Lettering;
 
 namespace Floorplan.Drawing.Schedules;
@@ -29,7 +30,7 @@ public static class CsvSchedule
             {
                 foreach (object? cell in row)
                 {
-                    csv.WriteField(cell is string text ? SafeText.Clean(text, LongestCell) : cell);
+                    csv.WriteField(cell is string or Cell ? SafeText.Clean(cell.ToString()!, LongestCell) : cell);
                 }
 
                 csv.EndRecord();

@@ -3,6 +3,7 @@ using Floorplan.Drawing.Sheets.OpeningsAndFrames;
 using Floorplan.Drawing.Sheets.Schedules;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
+using Floorplan.Sizing;
 using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Schedules;
@@ -10,22 +11,29 @@ namespace Floorplan.Drawing.Schedules;
 /// <summary>A table of the plan for a spreadsheet: every row has a cell for every column.</summary>
 /// <param name="Name">For the file's name: <c>stations</c>.</param>
 /// <param name="Columns">Heads; those of lengths name their unit.</param>
-/// <param name="Rows">Text, numbers, yes or no (as <c>bool</c>), null for nothing.</param>
+/// <param name="Rows">Text, numbers, yes or no (as <c>bool</c>), null for nothing; or a <see cref="Cell"/>, with the figures that it prints.</param>
 public sealed record Schedule(string Name, string Title, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<object?>> Rows)
 {
     /// <summary>All schedules of a plan; one without rows is among them, so that the set is always the same.</summary>
-    public static IReadOnlyList<Schedule> All(Plan plan) =>
-    [
-        StationSchedule.Of(plan),
-        OpeningSchedule.Of(plan),
-        ServiceSchedule.Of(plan),
-        TableSchedule.Of("finishes", ScheduleTables.Finishes(plan)),
-        TableSchedule.Of("connections", ScheduleTables.Connections(plan)),
-        TableSchedule.Of("weights", ScheduleTables.Weights(plan) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
-        TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, CutOuts.Of(plan), plan.Units)),
-        TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, ServiceHole.Of(plan), plan.Units)),
-        TableSchedule.Of("frames", CutListTable.Of(CutList.Of(CutOuts.Of(plan), plan.Units), plan.Units)),
-    ];
+    public static IReadOnlyList<Schedule> All(PlanFacts facts)
+    {
+        var plan = facts.Plan;
+        return
+        [
+            StationSchedule.Of(plan),
+            OpeningSchedule.Of(plan),
+            ServiceSchedule.Of(plan),
+            TableSchedule.Of("finishes", ScheduleTables.Finishes(plan)),
+            TableSchedule.Of("connections", ScheduleTables.Connections(plan)),
+            TableSchedule.Of("weights", ScheduleTables.Weights(plan) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
+            TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, CutOuts.Of(plan), plan.Units)),
+            TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, ServiceHole.Of(plan), plan.Units)),
+            TableSchedule.Of("frames", CutListTable.Of(CutList.Of(CutOuts.Of(plan), plan.Units), plan.Units)),
+        ];
+    }
+
+    /// <summary>The worked-out values that its cells print.</summary>
+    public IEnumerable<Sizing.Working.Figure> Figures => Rows.SelectMany(r => r).OfType<Cell>().SelectMany(c => c.Figures);
 
     /// <summary>The unit that lengths are in: <c>mm</c> or <c>in</c>.</summary>
     internal static string Unit(Plan plan) => plan.Units == UnitSystem.Metric ? "mm" : "in";

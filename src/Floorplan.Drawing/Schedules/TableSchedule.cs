@@ -14,17 +14,18 @@ internal static class TableSchedule
         {
             if (IsHead(row))
             {
-                head = row[0];
+                head = row[0].Text;
             }
             else
             {
-                rows.Add(grouped ? [head, .. row] : [.. row]);
+                IEnumerable<object?> cells = row.Select(c => (object?)c);
+                rows.Add(grouped ? [head, .. cells] : [.. cells]);
             }
         }
 
         return new Schedule(name, table.Title, grouped ? ["under", .. table.Columns.Select(Head)] : [.. table.Columns.Select(Head)], rows);
 
-        bool IsHead(IReadOnlyList<string> row) => row.Count == 1 && table.Columns.Count > 1;
+        bool IsHead(IReadOnlyList<Cell> row) => row.Count == 1 && table.Columns.Count > 1;
     }
 
     private static string Head(string column) => column.ToLowerInvariant();

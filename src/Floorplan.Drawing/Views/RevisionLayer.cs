@@ -47,7 +47,7 @@ internal sealed class RevisionLayer(Plan plan, IReadOnlyList<PlanChange> changes
         ? [new KeyTable(
             request.Since.Length > 0 ? $"Changes since {request.Since}" : "Changes",
             ["No", "What changed"],
-            [.. request.Changes.Select((c, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"#{i + 1}"), c.Text])])]
+            [.. request.Changes.Select((c, i) => (IReadOnlyList<Cell>)[FormattableString.Invariant($"#{i + 1}"), c.Text])])]
         : [];
 
     private Pen Pen => new(Standard.Text, Palette.Blue);

@@ -1,10 +1,8 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
 
@@ -63,17 +61,16 @@ internal sealed class TooDark : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var lamps = context.Plan.Services.Where(s => s is { Kind: ServiceKind.Light, Room: not null, Ratings.Count: > 0 }).ToLookup(s => s.Room!.Id);
         var byRoom = context.Plan.Stations.ToLookup(s => s.Room.Id);
         foreach (var room in context.Plan.Rooms)
         {
-            if (Light(room, lamps[room.Id]) is { } light
+            if (context.Facts.Light.GetValueOrDefault(room.Id) is { } light
                 && Wanted(room, byRoom[room.Id].Any(s => s.Workers.Count > 0), byRoom[room.Id].Any(s => s.IsHandSink)) is { } key
-                && context.Limit(this, key) is { } limit && light.Lux < limit.Value - Tolerance)
+                && context.Limit(this, key) is { } limit && light.Level.Value < limit.Value - Tolerance)
             {
                 yield return CheckContext.Find(
-                    this, limit, light.Lux, [room.Id], $"{Named.Of(room)} has {context.Light(light.Lux)} of {limit.Published.Key}",
-                    $"bring it to {context.Light(limit.Value)}, measured at the height of the work", light.Span, room.Floor.InteriorPoint.Coordinate);
+                    this, limit, light.Level, [room.Id], $"{Named.Of(room)} has {light.Level.Text} of {limit.Published.Key}",
+                    $"bring it to {context.Light(limit.Value)}, measured at the height of the work", light.SaidAt, room.Floor.InteriorPoint.Coordinate);
             }
         }
     }
@@ -89,13 +86,6 @@ internal sealed class TooDark : Rule
         HygieneClass.Cold or HygieneClass.Dry => Keep,
         _ => null,
     };
-
-    /// <summary>What the plan says, by a <c>light</c> statement or in the room itself; the brighter of several. Null when it says nothing.</summary>
-    private static (double Lux, SourceSpan Span)? Light(Room room, IEnumerable<ServicePoint> lamps)
-    {
-        var said = lamps.Select(l => (Lux: l.Ratings[0].Base, l.Span)).Concat(room.Lux is { } lux ? [(lux, room.Span)] : []).ToList();
-        return said.Count == 0 ? null : said.MaxBy(s => s.Lux);
-    }
 
     private static string Unit(int lux) => FormattableString.Invariant($"""
         plan "Dim trimming"

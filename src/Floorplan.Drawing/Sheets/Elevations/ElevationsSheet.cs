@@ -43,9 +43,9 @@ public sealed class ElevationsSheet : Sheet
 
     private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<InsideFace> faces)
     {
-        List<IReadOnlyList<string>> rows =
+        List<IReadOnlyList<Cell>> rows =
         [
-            .. faces.Where(f => f.Stations.Any()).SelectMany(f => f.Stations.OrderBy(s => s.Item).Select(s => (IReadOnlyList<string>)
+            .. faces.Where(f => f.Stations.Any()).SelectMany(f => f.Stations.OrderBy(s => s.Item).Select(s => (IReadOnlyList<Cell>)
             [
                 FormattableString.Invariant($"{s.Item}"),
                 s.Caption,

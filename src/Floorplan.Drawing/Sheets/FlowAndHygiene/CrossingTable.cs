@@ -19,7 +19,7 @@ internal static class CrossingTable
 
     private static bool IsSameTime(Meeting meeting) => meeting.First.Leg.Period == meeting.Second.Leg.Period;
 
-    private static IReadOnlyList<string> Row(StreamCrossing crossing, IReadOnlyList<Meeting> meetings, Dictionary<LegRoute, string> marks, UnitSystem units)
+    private static IReadOnlyList<Cell> Row(StreamCrossing crossing, IReadOnlyList<Meeting> meetings, Dictionary<LegRoute, string> marks, UnitSystem units)
     {
         double longest = meetings.Max(m => m.SharedMm);
         return

@@ -13,7 +13,7 @@ internal static class LegTable
         ["Mark", "From, to", "How", "Way"],
         [.. legs.GroupBy(l => l.Route.Flow, ReferenceEqualityComparer.Instance).SelectMany(flow => flow.Select(l => Row(l, units)).Prepend([FlowLeg.NameOf(flow.First().Route.Flow)]))]);
 
-    private static IReadOnlyList<string> Row(FlowLeg leg, UnitSystem units) =>
+    private static IReadOnlyList<Cell> Row(FlowLeg leg, UnitSystem units) =>
     [
         leg.Mark,
         $"{Name(leg.Route.Leg.From)} to {Name(leg.Route.Leg.To)}",

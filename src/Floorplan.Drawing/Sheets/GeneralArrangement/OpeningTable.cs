@@ -20,7 +20,7 @@ internal static class OpeningTable
     /// <summary>The room whose faces it is set out from.</summary>
     private static Room? RoomOf(Opening opening) => opening.RoomA ?? opening.RoomB;
 
-    private static IReadOnlyList<string> Row(Opening opening, UnitSystem units) =>
+    private static IReadOnlyList<Cell> Row(Opening opening, UnitSystem units) =>
     [
         OpeningLayer.Mark(opening),
         What(opening),

@@ -13,7 +13,7 @@ internal static class StationTable
         ["No", "Item", "Wide × deep × high", "From west, south"],
         [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
 
-    private static IReadOnlyList<string> Row(Station station, UnitSystem units) =>
+    private static IReadOnlyList<Cell> Row(Station station, UnitSystem units) =>
     [
         FormattableString.Invariant($"{station.Item}"),
         station.Caption,

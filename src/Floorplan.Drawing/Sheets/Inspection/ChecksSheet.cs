@@ -55,7 +55,7 @@ public sealed class ChecksSheet : Sheet
             yield return new KeyTable(
                 "Accepted deviations",
                 ["No", "What", "Reason, by whom"],
-                [.. accepted.Select(f => (IReadOnlyList<string>)[$"{f.Number}", f.Finding.Message, f.Finding.AcceptedBy!.Text])]);
+                [.. accepted.Select(f => (IReadOnlyList<Cell>)[$"{f.Number}", f.Finding.Message, f.Finding.AcceptedBy!.Text])]);
         }
     }
 
@@ -64,7 +64,7 @@ public sealed class ChecksSheet : Sheet
         ["Rule", "Result", "Figure and source"],
         [
             .. results.GroupBy(r => r.Rule.Group).SelectMany(group => group
-                .Select(r => (IReadOnlyList<string>)[r.Rule.Name, r.Text, r.Limit?.Text ?? r.Rule.Sources[0].Text])
+                .Select(r => (IReadOnlyList<Cell>)[r.Rule.Name, r.Text, r.Limit?.Text ?? r.Rule.Sources[0].Text])
                 .Prepend([group.Key.Title()])),
         ]);
 }

@@ -15,7 +15,7 @@ internal static class CutListTable
             .Prepend([total.Section.Name(units)])
             .Append(["", "all", Number(total.Pieces), CellText.Of(total.Length, units), "", Mass(total.Kilograms, units)]))]);
 
-    private static IReadOnlyList<string> Row(CutListRow row, UnitSystem units) =>
+    private static IReadOnlyList<Cell> Row(CutListRow row, UnitSystem units) =>
     [
         row.Opening,
         row.Piece.Part,

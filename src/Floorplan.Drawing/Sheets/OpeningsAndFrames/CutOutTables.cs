@@ -36,7 +36,7 @@ internal static class CutOutTables
     public static KeyTable Services(Shell shell, IReadOnlyList<ServiceHole> holes, UnitSystem units) => new(
         "Pipe, cable and fan holes, to middles",
         ["Mark", "For", "Along", "Up", "Size"],
-        [.. holes.GroupBy(h => (h.Surface, h.Wall)).SelectMany(group => group.Select(h => (IReadOnlyList<string>)
+        [.. holes.GroupBy(h => (h.Surface, h.Wall)).SelectMany(group => group.Select(h => (IReadOnlyList<Cell>)
         [
             ServiceLayer.Mark(h.Point),
             h.Point.Kind == ServiceKind.Drain ? "drain" : h.Point.Label,
@@ -52,6 +52,6 @@ internal static class CutOutTables
         _ => $"Ø{CellText.Of(hole.Width.Value, units)}",
     };
 
-    private static IEnumerable<IReadOnlyList<string>> Grouped(Shell shell, IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<string>> row) =>
+    private static IEnumerable<IReadOnlyList<Cell>> Grouped(Shell shell, IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<Cell>> row) =>
         cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.NameIn(shell)}, from the {(wall.Key.RunsEastWest ? "west" : "south")}"]));
 }

@@ -38,7 +38,7 @@ internal static class FrameNotes
     public static KeyTable OrderOfWork(ShellKind kind) => new(
         "Order of work",
         ["No", "Step"],
-        [.. Steps(kind).Select((step, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), step])]);
+        [.. Steps(kind).Select((step, i) => (IReadOnlyList<Cell>)[FormattableString.Invariant($"{i + 1}"), step])]);
 
     private static IEnumerable<string> Steps(ShellKind kind) => kind == ShellKind.Shed
         ?

@@ -13,12 +13,12 @@ internal static class StockTable
         ["Bar", "Pieces", "Left"],
         [
             [$"{stock.Section.Name(units)}: {SheetHead.Count(stock.Bars.Count, "bar")}, {(stock.IsFewest ? "the fewest" : "not proven to be the fewest")}"],
-            .. stock.Bars.Select((bar, i) => (IReadOnlyList<string>)
+            .. stock.Bars.Select((bar, i) => (IReadOnlyList<Cell>)
             [
                 (i + 1).ToString(CultureInfo.InvariantCulture),
                 string.Join(", ", bar.Pieces.GroupBy(p => p).Select(g => $"{(g.Count() > 1 ? FormattableString.Invariant($"{g.Count()} × ") : "")}{g.Key.For} {g.Key.Part}")),
                 CellText.Of(bar.Left, units),
             ]),
-            .. stock.TooLong.Select(p => (IReadOnlyList<string>)["-", $"{p.For} {p.Part} is longer than a bar", ""]),
+            .. stock.TooLong.Select(p => (IReadOnlyList<Cell>)["-", $"{p.For} {p.Part} is longer than a bar", ""]),
         ]);
 }

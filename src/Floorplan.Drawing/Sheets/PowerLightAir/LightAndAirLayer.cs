@@ -6,11 +6,12 @@ using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
 using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Sizing.LightAndAir;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
 /// <summary>In each room its light, and arrows where air comes in or goes out, on empty floor. Drawn after all that takes floor.</summary>
-internal sealed class LightAndAirLayer(Plan plan) : PlanLayer(plan)
+internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, RoomLight> light) : PlanLayer(plan)
 {
     private const double ArrowWidth = 5;
     private const double LightWidth = 16;
@@ -49,12 +50,13 @@ internal sealed class LightAndAirLayer(Plan plan) : PlanLayer(plan)
                 }
             }
 
-            if (RoomServices.Lux(Plan, room) is { } lux && floor.Find(LightWidth, LightHeight, new(bounds.Left, bounds.Bottom)) is { } free)
+            if (light.GetValueOrDefault(room.Id) is { } lit && floor.Find(LightWidth, LightHeight, new(bounds.Left, bounds.Bottom)) is { } free)
             {
                 canvas.Labels.Add(new LabelRequest
                 {
                     Id = "light:" + room.Id,
-                    Lines = [RoomServices.Text(lux, Plan.Units)],
+                    Lines = [lit.Level.Text],
+                    Figures = [lit.Level],
                     Target = free,
                     Positions = [LabelPosition.Inside],
                     Priority = LabelPriority.Level,

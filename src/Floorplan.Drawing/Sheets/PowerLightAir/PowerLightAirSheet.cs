@@ -35,7 +35,7 @@ public sealed class PowerLightAirSheet : Sheet
                 .. RevisionLayer.For(request),
                 new DatumLayer(plan),
                 new EndMarkLayer(plan),
-                new LightAndAirLayer(plan),
+                new LightAndAirLayer(plan, request.Facts.Light),
                 new RoomNameLayer(plan),
             ]);
         return head with
@@ -49,7 +49,7 @@ public sealed class PowerLightAirSheet : Sheet
                 .. points.Count > 0 ? [PowerTables.Points(plan, points)] : Array.Empty<KeyTable>(),
                 .. PowerNeeds.Of(plan).Any() ? [PowerTables.Loads(plan)] : Array.Empty<KeyTable>(),
                 .. PowerTables.Circuits(plan) is { } circuits ? [circuits] : Array.Empty<KeyTable>(),
-                PowerTables.Rooms(plan),
+                PowerTables.Rooms(plan, request.Facts.Light),
             ],
             Notes =
             [

@@ -4,6 +4,7 @@ using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Sizing.LightAndAir;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
@@ -13,7 +14,7 @@ internal static class PowerTables
     public static KeyTable Points(Plan plan, IReadOnlyList<ServicePoint> points) => new(
         "Points, from the steel datum",
         ["Mark", "What", "X", "Y", "Height", "Circuit", "Rating"],
-        [.. points.Select(p => (IReadOnlyList<string>)
+        [.. points.Select(p => (IReadOnlyList<Cell>)
         [
             ServiceLayer.Mark(p),
             ServiceSymbols.NameOf(p),
@@ -32,7 +33,7 @@ internal static class PowerTables
             "Connected loads, as written in the plan",
             ["No", "Item", "Room", "Circuit", "Load"],
             [
-                .. needs.Select(n => (IReadOnlyList<string>)
+                .. needs.Select(n => (IReadOnlyList<Cell>)
                     [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Caption, n.Station.Room.Label, n.Station.Circuit, PowerNeeds.Text(n.Need)]),
                 ["", "all together", "", "", (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW"],
             ]);
@@ -48,7 +49,7 @@ internal static class PowerTables
                 Watts: n.Need.Amount is { Unit.Kind: QuantityKind.Power } power ? power.Base : 0,
                 Rating: "")));
         var rows = uses.GroupBy(u => u.Circuit).OrderBy(g => int.TryParse(g.Key, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : int.MaxValue).ThenBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => (IReadOnlyList<string>)
+            .Select(g => (IReadOnlyList<Cell>)
             [
                 g.Key,
                 string.Join(", ", g.Select(u => u.Use)),
@@ -59,13 +60,13 @@ internal static class PowerTables
         return rows.Count == 0 ? null : new KeyTable("Circuits, as written in the plan", ["Circuit", "Serves", "Rating", "Machines"], rows);
     }
 
-    public static KeyTable Rooms(Plan plan) => new(
+    public static KeyTable Rooms(Plan plan, IReadOnlyDictionary<string, RoomLight> light) => new(
         "Light and air by room",
         ["Room", "Light", "Air in", "Air out", "Volume"],
-        [.. plan.Rooms.Select(r => (IReadOnlyList<string>)
+        [.. plan.Rooms.Select(r => (IReadOnlyList<Cell>)
         [
             r.Label,
-            RoomServices.Lux(plan, r) is { } lux ? RoomServices.Text(lux, plan.Units) : "not said",
+            light.GetValueOrDefault(r.Id) is { } lit ? lit.Level : "not said",
             RoomServices.Air(plan, r, ServiceKind.AirSupply),
             RoomServices.Air(plan, r, ServiceKind.AirExhaust),
             Volume(r.AreaSquareMetres * r.CeilingHeight.Metres, plan.Units),

@@ -15,7 +15,7 @@ internal static class BringingInTable
         return new KeyTable("Order of bringing in", ["Step", "No", "Item", "Remark"], [.. rows, .. stuck]);
     }
 
-    private static IReadOnlyList<string> Row(string step, int item, string label, string remark) => [step, FormattableString.Invariant($"{item}"), label, remark];
+    private static IReadOnlyList<Cell> Row(string step, int item, string label, string remark) => [step, FormattableString.Invariant($"{item}"), label, remark];
 
     private static string Remark(BroughtIn step) =>
         step.Wall is { } wall ? $"before the wall at {wall.Id} is closed"

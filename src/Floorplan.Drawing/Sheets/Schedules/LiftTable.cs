@@ -17,7 +17,7 @@ internal static class LiftTable
         return rows.Count == 0 ? null : new KeyTable("Lifts by hand", ["From", "To", "Load", "Lifting index"], rows);
     }
 
-    private static IReadOnlyList<string> Row(Plan plan, HandLift lift) =>
+    private static IReadOnlyList<Cell> Row(Plan plan, HandLift lift) =>
     [
         Place(lift.From),
         Place(lift.To),

@@ -17,7 +17,7 @@ internal static class ScheduleTables
     public static KeyTable Items(Plan plan) => new(
         "Items",
         ["No", "Item", "Size, long × wide × high", "Empty", "Full"],
-        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<string>)
+        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<Cell>)
         [
             FormattableString.Invariant($"{s.Item}"),
             s.Caption,
@@ -29,7 +29,7 @@ internal static class ScheduleTables
     public static KeyTable Needs(Plan plan) => new(
         "What items need",
         ["No", "Item", "Needs"],
-        [.. plan.Stations.Where(s => s.Needs.Count > 0).Select(s => (IReadOnlyList<string>)
+        [.. plan.Stations.Where(s => s.Needs.Count > 0).Select(s => (IReadOnlyList<Cell>)
             [FormattableString.Invariant($"{s.Item}"), s.Caption, string.Join(", ", s.Needs.Select(Need))])]);
 
     /// <summary>Surfaces that no room names are left out.</summary>
@@ -39,7 +39,7 @@ internal static class ScheduleTables
         return new KeyTable(
             named.Length > 0 ? "Rooms and finishes" : "Rooms",
             ["Room", "Area", "Height", "Keeps", .. named.Select(s => char.ToUpperInvariant(s[0]) + s[1..])],
-            [.. plan.Rooms.Select(r => (IReadOnlyList<string>)
+            [.. plan.Rooms.Select(r => (IReadOnlyList<Cell>)
             [
                 r.Label,
                 RoomNameLayer.Area(r.AreaSquareMetres, plan.Units),
@@ -66,16 +66,16 @@ internal static class ScheduleTables
 
     public static KeyTable Connections(Plan plan)
     {
-        var rows = new List<IReadOnlyList<string>>
+        var rows = new List<IReadOnlyList<Cell>>
         {
             Row("Cold water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.ColdWater)), Flow(plan, NeedKind.ColdWater)),
             Row("Hot water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.HotWater)), Flow(plan, NeedKind.HotWater)),
             Row("Drain", plan.Stations.Count(s => s.IsWet) + plan.Services.Count(s => s.Kind == ServiceKind.Drain), ""),
             Row("Power", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.Power)), Power(plan)),
         };
-        return new KeyTable("Connections to outside, all uses at once", ["What", "Uses", "Together"], [.. rows.Where(r => r[1] != "0")]);
+        return new KeyTable("Connections to outside, all uses at once", ["What", "Uses", "Together"], [.. rows.Where(r => r[1].Text != "0")]);
 
-        static IReadOnlyList<string> Row(string what, int uses, string together) => [what, uses.ToString(CultureInfo.InvariantCulture), together];
+        static IReadOnlyList<Cell> Row(string what, int uses, string together) => [what, uses.ToString(CultureInfo.InvariantCulture), together];
     }
 
     private static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter

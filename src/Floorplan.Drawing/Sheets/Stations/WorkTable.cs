@@ -14,7 +14,7 @@ internal static class WorkTable
         ["No", "Item", "Work at", "Top", "Stand", "Keep clear"],
         [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
 
-    private static IReadOnlyList<string> Row(Station station, UnitSystem units) =>
+    private static IReadOnlyList<Cell> Row(Station station, UnitSystem units) =>
     [
         FormattableString.Invariant($"{station.Item}"),
         station.Caption,

@@ -16,7 +16,7 @@ internal static class NeedTable
         return new KeyTable(
             "Wet stations and what serves them",
             ["No", "Item", "Cold", "Hot", "Drain", .. gaps ? ["Air gap"] : Array.Empty<string>()],
-            [.. wet.Select(s => (IReadOnlyList<string>)
+            [.. wet.Select(s => (IReadOnlyList<Cell>)
             [
                 FormattableString.Invariant($"{s.Item}"),
                 s.Caption,

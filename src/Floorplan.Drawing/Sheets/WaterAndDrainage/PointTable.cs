@@ -14,7 +14,7 @@ internal static class PointTable
         ["Mark", "What", "X", "Y", "Height", "Size"],
         [.. points.Select(p => Row(plan, p))]);
 
-    private static IReadOnlyList<string> Row(Plan plan, ServicePoint point)
+    private static IReadOnlyList<Cell> Row(Plan plan, ServicePoint point)
     {
         var at = point.At - plan.Shell.Datum;
         return

@@ -33,10 +33,10 @@ public class WaterTests
     public void Air_gaps_and_guards_against_flowing_back_stand_in_the_tables()
     {
         var plan = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", "poultry-40ft.unit"))).Plan;
-        Assert.Equal("hose, vacuum breaker", PointTable.Of(plan, plan.Services).Rows.Single(r => r[0] == "hz1")[1]);
+        Assert.Equal("hose, vacuum breaker", PointTable.Of(plan, plan.Services).Rows.Single(r => r[0].Text == "hz1")[1].Text);
         var needs = NeedTable.Of(plan, PipeRuns.Of(plan));
         Assert.Equal("Air gap", needs.Columns[^1]);
-        Assert.Equal("2\"", needs.Rows.Single(r => r[1] == "Scald tank")[^1]);
+        Assert.Equal("2\"", needs.Rows.Single(r => r[1].Text == "Scald tank")[^1].Text);
     }
 
     /// <summary>A shipped plan is one to build from: no wet thing in it is left without water or drain.</summary>
@@ -45,6 +45,6 @@ public class WaterTests
     public void Every_wet_thing_of_a_template_is_served(string template)
     {
         var plan = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", template + ".unit"))).Plan;
-        Assert.All(NeedTable.Of(plan, PipeRuns.Of(plan)).Rows, row => Assert.DoesNotContain(row, c => c.Contains("no point", StringComparison.Ordinal)));
+        Assert.All(NeedTable.Of(plan, PipeRuns.Of(plan)).Rows, row => Assert.DoesNotContain(row, c => c.Text.Contains("no point", StringComparison.Ordinal)));
     }
 }

@@ -36,7 +36,7 @@ public class WholeTextTests
         {
             var drawn = scene.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).SelectMany(t => Words(t.Text)).ToHashSet();
             var said = sheet.Content(request, SheetHead.For(request, sheet, SheetSet.All.Count)).Tables.Where(t => t.Rows.Count > 0)
-                .SelectMany(t => t.Rows.Append(t.Columns)).SelectMany(r => r).SelectMany(Words).Where(w => w.Length <= longest);
+                .SelectMany(t => t.Rows.Select(r => r.Select(c => c.Text)).Append(t.Columns)).SelectMany(r => r).SelectMany(Words).Where(w => w.Length <= longest);
             Assert.All(said, w => Assert.True(drawn.Contains(w) || Parts(w).All(drawn.Contains), w));
         }
     }

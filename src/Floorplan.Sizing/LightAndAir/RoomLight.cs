@@ -1,0 +1,55 @@
+using System.Globalization;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Text;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Services;
+using Floorplan.Sizing.Working;
+
+namespace Floorplan.Sizing.LightAndAir;
+
+/// <summary>The light that the plan gives a room, in a <c>light</c> statement or in the room itself: the brightest of several.</summary>
+/// <param name="SaidAt">Where the plan says it.</param>
+public sealed record RoomLight(Room Room, Figure Level, SourceSpan SaidAt)
+{
+    private static readonly Source Own = new("the brightest level that the plan gives the room", Origin.OwnAssumption);
+
+    /// <summary>By the id of the room; rooms whose light the plan does not say are left out.</summary>
+    public static IReadOnlyDictionary<string, RoomLight> Of(PlanFacts facts)
+    {
+        var plan = facts.Plan;
+        var lamps = plan.Services.Where(s => s is { Kind: ServiceKind.Light, Room: not null, Ratings.Count: > 0 }).ToLookup(s => s.Room!.Id);
+        var lit = new Dictionary<string, RoomLight>(StringComparer.Ordinal);
+        foreach (var room in plan.Rooms)
+        {
+            var said = lamps[room.Id].Select(l => (Lux: l.Ratings[0].Base, l.Span)).Concat(room.Lux is { } lux ? [(lux, room.Span)] : []).ToList();
+            if (said.Count > 0)
+            {
+                lit.TryAdd(room.Id, Of(room, said, plan.Units));
+            }
+        }
+
+        return lit;
+    }
+
+    private static RoomLight Of(Room room, List<(double Lux, SourceSpan Span)> said, UnitSystem units)
+    {
+        var (level, span) = said.MaxBy(s => s.Lux);
+        var figure = new Figure
+        {
+            Name = "light",
+            Of = room.Id,
+            Value = level,
+            Kind = QuantityKind.Illuminance,
+            Text = Text(level, units),
+            Inputs = [.. said.Select(s => FigureInput.Said("light", Text(s.Lux, units), s.Span))],
+            Formula = "light = the brightest said",
+            Substituted = string.Join(", ", said.Select(s => Text(s.Lux, units))),
+            Source = Own,
+        };
+        return new RoomLight(room, figure, span);
+    }
+
+    private static string Text(double lux, UnitSystem units) => units == UnitSystem.Metric
+        ? lux.ToString("0", CultureInfo.InvariantCulture) + " lux"
+        : (lux * InchPound.SquareMetresPerSquareFoot).ToString("0.#", CultureInfo.InvariantCulture) + " fc";
+}
