@@ -30,7 +30,7 @@ public class SameFigureTests
 
     [Theory, MemberData(nameof(Templates))]
     public void Two_places_of_a_template_show_the_same_object(string template) =>
-        Shown(File.ReadAllText(Repository.At("templates", template + ".plan")));
+        Shown(File.ReadAllText(Repository.At("templates", template + ".unit")));
 
     /// <summary>Only findings show many figures beside a sheet, and templates have few: so the rules' own bad examples are looked at.</summary>
     [Fact]
