@@ -22,6 +22,9 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
     /// <summary>Nothing more is told, so that there is no point in reading on.</summary>
     public bool IsFull => mistakes.Full;
 
+    /// <summary>Whether another detail of the statement starts here, so that the list of one detail has ended.</summary>
+    public Func<Cursor, bool>? EndsList { get; set; }
+
     public bool AtEnd => at >= tokens.Length;
 
     public bool AtPhraseEnd => AtEnd || tokens[at].Kind == TokenKind.Comma;
@@ -70,8 +73,11 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         return true;
     }
 
-    /// <summary>Inside a list of one detail: moves behind a comma when the next word is one of these.</summary>
-    public bool NextInList(Func<Cursor, bool> goesOn)
+    /// <summary>Inside a list of one detail: moves behind a comma when no other detail starts there and the list goes on.</summary>
+    public bool NextInList(Func<Cursor, bool> goesOn) => NextPart(c => c.EndsList?.Invoke(c) != true && goesOn(c));
+
+    /// <summary>Inside one detail: moves behind a comma when this surely belongs to it, even where it is a word of another detail.</summary>
+    public bool NextPart(Func<Cursor, bool> goesOn)
     {
         if (AtEnd || tokens[at].Kind != TokenKind.Comma)
         {
@@ -114,6 +120,20 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         }
 
         Wrong($"`{word}`");
+        return false;
+    }
+
+    /// <summary>Whether a word stands anywhere before the next comma.</summary>
+    public bool PhraseHolds(string word)
+    {
+        for (int ahead = 0; KindAt(ahead) is { } kind && kind != TokenKind.Comma; ahead++)
+        {
+            if (IsWord(word, ahead))
+            {
+                return true;
+            }
+        }
+
         return false;
     }
 

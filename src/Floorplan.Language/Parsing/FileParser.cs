@@ -104,7 +104,7 @@ internal static class FileParser
 
         string word = WordOf(source, line.Tokens[0]);
         string owner = WordOf(source, head.Tokens[0]);
-        return StatementParsers.Find(word) is not null && owner != "flow" && StatementParsers.Find(owner) is { } parser && !parser.DetailWords.Contains(word);
+        return StatementParsers.Find(word) is not null && owner != "flow" && StatementParsers.Find(owner) is { } parser && !parser.Words(owner).Has(word);
     }
 
     /// <summary>A detail that slid out to the margin below its statement still belongs to it; it is told, and read as a detail.</summary>
@@ -117,7 +117,7 @@ internal static class FileParser
 
         string word = WordOf(source, line.Tokens[0]);
         string owner = WordOf(source, head.Tokens[0]);
-        if (StatementParsers.Find(word) is not null || StatementParsers.Find(owner) is not { } parser || !parser.DetailWords.Contains(word))
+        if (StatementParsers.Find(word) is not null || StatementParsers.Find(owner) is not { } parser || !parser.Words(owner).Has(word))
         {
             return false;
         }

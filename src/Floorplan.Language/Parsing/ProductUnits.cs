@@ -31,13 +31,14 @@ internal static class ProductUnits
 
     private static IEnumerable<QuantitySyntax> Counted(Statement statement)
     {
-        QuantitySyntax?[] all = statement switch
+        foreach (var detail in statement.Details)
         {
-            StationStatement s => [s.Batch, s.Holds],
-            DayStatement d => [d.Target],
-            _ => [],
-        };
-        return all.OfType<QuantitySyntax>().Where(q => q.Value.Unit.Kind is QuantityKind.Count or QuantityKind.Rate);
+            var quantity = detail.Value switch { QuantitySyntax q => q, TargetSyntax t => t.Amount, _ => null };
+            if (quantity is { Value.Unit.Kind: QuantityKind.Count or QuantityKind.Rate })
+            {
+                yield return quantity;
+            }
+        }
     }
 
     /// <summary>One bird, two birds.</summary>

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
@@ -9,61 +10,71 @@ namespace Floorplan.Language.Parsing;
 /// <summary>Reads one kind of statement.</summary>
 internal interface IStatementParser
 {
-    /// <summary>Detail words of this statement.</summary>
-    IReadOnlyCollection<string> DetailWords { get; }
+    /// <summary>All that a statement with this first word may say.</summary>
+    DetailWords Words(string keyword);
 
-    /// <summary>Detail words that are read and kept, but that no place, check or sheet uses yet.</summary>
-    IReadOnlySet<string> NotYetUsed { get; }
+    /// <summary>All that the statement may say after one of its words, in the order of the guide.</summary>
+    IReadOnlyList<Detail> Details { get; }
 
-    /// <summary>Detail words of which some forms are used and others not yet.</summary>
-    IReadOnlySet<string> PartlyUsed { get; }
+    /// <summary>Details that may stand without a word.</summary>
+    IReadOnlyList<BareForm> Bare { get; }
 
     Statement Parse(WordSyntax keyword, Cursor head, IReadOnlyList<Cursor> details);
 }
 
-/// <summary>The shape that all statements share: a head, then details behind commas or on deeper lines.</summary>
+/// <summary>The shape that all statements share: a head, then details between commas or on deeper lines.</summary>
 internal abstract class StatementParser<T> : IStatementParser
     where T : Statement
 {
     private static readonly string[] JoiningWords = ["from", "below", "each", "wide", "apart"];
 
-    private string[]? words;
+    private readonly Dictionary<string, DetailWords> byKeyword = new(StringComparer.Ordinal);
+    private readonly DetailWords all;
 
-    public virtual IReadOnlyCollection<string> DetailWords => words ??= [.. Handlers.Keys];
+    protected StatementParser() => all = new DetailWords(Details);
 
-    public virtual IReadOnlySet<string> NotYetUsed => NoWords;
+    /// <inheritdoc/>
+    public abstract IReadOnlyList<Detail> Details { get; }
 
-    public virtual IReadOnlySet<string> PartlyUsed => NoWords;
+    /// <summary>Details that may stand without their word.</summary>
+    public virtual IReadOnlyList<BareForm> Bare => [];
 
-    /// <summary>What each detail word reads; the word itself is already taken.</summary>
-    protected abstract IReadOnlyDictionary<string, Action<T, Cursor>> Handlers { get; }
+    public DetailWords Words(string keyword)
+    {
+        lock (byKeyword)
+        {
+            if (!byKeyword.TryGetValue(keyword, out var words))
+            {
+                byKeyword[keyword] = words = new DetailWords([.. Details.Where(d => d.IsOf(keyword))]);
+            }
 
-    /// <summary>Details that may be said more than once.</summary>
-    protected virtual IReadOnlySet<string> Repeatable => NoWords;
-
-    private static HashSet<string> NoWords { get; } = [];
+            return words;
+        }
+    }
 
     public Statement Parse(WordSyntax keyword, Cursor head, IReadOnlyList<Cursor> details)
     {
         var statement = Make(keyword);
-        var said = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
-        var found = new List<DetailSyntax>();
+        var words = Words(keyword.Text);
+        head.EndsList = c => StartsDetail(c, words);
         Head(statement, head);
-        if (CommaLeftOut(head))
+        bool headRead = !head.Failed;
+        if (CommaLeftOut(head, words))
         {
-            Phrase(statement, head, said, found);
+            Phrase(statement, head, words);
         }
 
         while (head.NextPhrase() && !head.IsFull)
         {
-            Phrase(statement, head, said, found);
+            Phrase(statement, head, words);
         }
 
         statement.HeadSpan = keyword.Span.To(head.Before);
         statement.Span = statement.HeadSpan;
         foreach (var line in details)
         {
-            DetailLine(statement, line, said, found);
+            line.EndsList = head.EndsList;
+            DetailLine(statement, line, words);
             statement.Span = keyword.Span.To(line.Before);
             if (line.IsFull)
             {
@@ -71,7 +82,11 @@ internal abstract class StatementParser<T> : IStatementParser
             }
         }
 
-        statement.Details = found;
+        if (headRead)
+        {
+            TellMissing(statement, words, head);
+        }
+
         return statement;
     }
 
@@ -80,68 +95,191 @@ internal abstract class StatementParser<T> : IStatementParser
     /// <summary>Reads what stands between the keyword and the first comma.</summary>
     protected abstract void Head(T statement, Cursor c);
 
-    /// <summary>Reads a phrase that starts with no detail word; false when it is none of this statement's.</summary>
-    protected virtual bool Headless(T statement, Cursor c) => false;
+    /// <summary>The word that says which details fit beside the keyword, such as the kind of a shell; null when there is none.</summary>
+    protected virtual string? Variant(T statement) => null;
 
-    protected virtual void DetailLine(T statement, Cursor line, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
+    protected virtual void DetailLine(T statement, Cursor line, DetailWords words)
     {
         do
         {
-            Phrase(statement, line, said, found);
+            Phrase(statement, line, words);
         }
         while (line.NextPhrase() && !line.IsFull);
     }
 
-    /// <summary>Reads up to the next comma, and over commas that were left out between details.</summary>
-    private void Phrase(T statement, Cursor c, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
+    /// <summary>In a head: reads this detail if its words stand here, without a comma before it.</summary>
+    protected static bool TryInHead(T statement, Cursor c, Detail detail)
     {
-        do
+        var start = c.Here;
+        if (!c.Try(detail.Word.Split(' ')))
         {
-            Detail(statement, c, said, found);
+            return false;
         }
-        while (CommaLeftOut(c));
+
+        Keep(statement, c, detail, detail.Word, start, detail.Read(c));
+        return true;
     }
 
-    private void Detail(T statement, Cursor c, Dictionary<string, SourceSpan> said, List<DetailSyntax> found)
+    /// <summary>Keeps what is said of a detail. One that counts once and is said twice is told, since one of the two would be lost.</summary>
+    /// <param name="word">The first word that it was written with; empty for none.</param>
+    protected static void Keep(T statement, Cursor c, Detail detail, string word, SourceSpan start, object? value)
+    {
+        foreach (var said in statement.Details)
+        {
+            if (said.Declared is { } other && Clash(detail, word, value, other, said))
+            {
+                c.Error(
+                    "said-twice",
+                    ReferenceEquals(other, detail)
+                        ? $"`{detail.Word}` is said twice in this `{statement.Keyword.Text}`"
+                        : $"`{other.Word}` and `{detail.Word}` are both said in this `{statement.Keyword.Text}`",
+                    start,
+                    "keep one of them",
+                    new RelatedSpan(said.Keyword.Length > 0 ? said.Span with { Length = said.Keyword.Length } : said.Span, "first said here"));
+                break;
+            }
+        }
+
+        statement.Add(new DetailSyntax(word, start.To(c.Before)) { Declared = detail, Value = value });
+    }
+
+    private static bool Clash(Detail detail, string word, object? value, Detail other, DetailSyntax said)
+    {
+        if (!ReferenceEquals(detail, other))
+        {
+            return detail.Group is { } group && group == other.Group;
+        }
+
+        bool eitherBare = word.Length == 0 || said.Keyword.Length == 0;
+        return detail.Repeatable ? detail.Clash(said.Value, value) : !(detail.BareRepeats && eitherBare);
+    }
+
+    /// <summary>Reads up to the next comma, and over commas that were left out between details.</summary>
+    private void Phrase(T statement, Cursor c, DetailWords words)
+    {
+        Detail? read;
+        do
+        {
+            read = ReadDetail(statement, c, words);
+        }
+        while ((read?.RunsOn == true && words.StartAt(c)) || CommaLeftOut(c, words));
+    }
+
+    private Detail? ReadDetail(T statement, Cursor c, DetailWords words)
     {
         var start = c.Here;
         if (c.AtPhraseEnd)
         {
-            c.Wrong("a detail", "take out the comma that has nothing behind it");
-            return;
+            c.Wrong("a detail", "take out the comma that has nothing after it");
+            return null;
         }
 
         string word = c.Current.ToLowerInvariant();
-        if (Handlers.TryGetValue(word, out var handler))
+        var bare = BareAt(c, statement.Keyword.Text);
+        if (words.FormAt(c, word) is { } form && (bare is null || form.StandsAt(c)))
         {
-            if (!Repeatable.Contains(word) && !said.TryAdd(word, start))
-            {
-                c.Error("said-twice", $"`{word}` is said twice in this `{statement.Keyword.Text}`", start, "keep one of them", new RelatedSpan(said[word], "first said here"));
-            }
-
-            c.Skip();
-            handler(statement, c);
-            found.Add(new DetailSyntax(word, start.To(c.Before)));
+            ReadForm(statement, c, form, start);
+            return form.Detail;
         }
-        else if (Headless(statement, c))
+
+        if (bare is not null)
         {
-            found.Add(new DetailSyntax("", start.To(c.Before)));
+            Keep(statement, c, bare.Detail, "", start, bare.Read(c));
         }
         else if (!c.Failed)
         {
-            var near = NearNames.Find(word, DetailWords);
-            c.Error("unknown-detail", $"{c.Found()} is not a detail of `{statement.Keyword.Text}`", start, near.Count > 0 ? NearNames.Hint(word, near) : Known());
-            if (near.Count > 0 && Handlers.TryGetValue(near[0], out var meant))
+            Unknown(statement, c, words, word, start);
+        }
+
+        return bare?.Detail;
+    }
+
+    private void ReadForm(T statement, Cursor c, DetailWords.Form form, SourceSpan start)
+    {
+        if (Variant(statement) is { } variant && !form.Detail.IsOf(variant))
+        {
+            c.Error("unknown-detail", $"`{form.Detail.Word}` is not a detail of a {variant}", start, $"take it out: only a {string.Join(" or a ", form.Detail.Of.Where(o => o != statement.Keyword.Text))} has one");
+        }
+
+        object? value = form.Take(c) ? form.Detail.Read(c) : null;
+        Keep(statement, c, form.Detail, form.Words[0], start, value);
+    }
+
+    private void Unknown(T statement, Cursor c, DetailWords words, string word, SourceSpan start)
+    {
+        if (all.FormAt(c, word) is { } others)
+        {
+            c.Error("unknown-detail", $"`{others.Detail.Word}` is not a detail of `{statement.Keyword.Text}`", start, $"take it out: only {NearNames.Quoted(others.Detail.Of)} may have one");
+            return;
+        }
+
+        var near = NearNames.Find(word, words.First);
+        c.Error("unknown-detail", $"{c.Found()} is not a detail of `{statement.Keyword.Text}`", start, near.Count > 0 ? NearNames.Hint(word, near) : Known(words));
+        if (near.Count > 0 && words.FormAt(c, near[0]) is { } meant)
+        {
+            // Read on as what was probably meant, so that its own commas are not taken for more mistakes.
+            object? value = meant.Take(c) ? meant.Detail.Read(c) : null;
+            Keep(statement, c, meant.Detail, word, start, value);
+        }
+    }
+
+    private BareForm? BareAt(Cursor c, string keyword)
+    {
+        BareForm? lenient = null;
+        foreach (var bare in Bare)
+        {
+            if (!bare.Detail.IsOf(keyword))
             {
-                // Read on as what was probably meant, so that its own commas are not taken for more mistakes.
-                c.Skip();
-                meant(statement, c);
+                continue;
             }
+
+            if (bare.Starts(c))
+            {
+                return bare;
+            }
+
+            lenient ??= bare.MayStart?.Invoke(c) == true ? bare : null;
+        }
+
+        return lenient;
+    }
+
+    /// <summary>Whether a list that came before has ended, because a detail of this statement starts here.</summary>
+    private bool StartsDetail(Cursor c, DetailWords words)
+    {
+        if (words.StartAt(c))
+        {
+            return true;
+        }
+
+        foreach (var bare in Bare)
+        {
+            if (bare.Starts(c))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void TellMissing(T statement, DetailWords words, Cursor head)
+    {
+        var missing = words.Details.Where(d => d.Needed == Needed.Always && !statement.Details.Any(s => ReferenceEquals(s.Declared, d))).ToList();
+        if (missing.Count > 0)
+        {
+            string name = statement.Name is { } given ? $"{statement.Keyword.Text} `{given.Text}`" : $"this `{statement.Keyword.Text}`";
+            head.Forgive();
+            head.Error(
+                "detail-missing",
+                $"{name} does not say its {string.Join(" and its ", missing.Select(d => $"`{d.Word}`"))}",
+                statement.HeadSpan,
+                $"add {(missing.Count == 1 ? "a line" : "lines")} such as {string.Join(" and ", missing.Select(d => $"`{d.Examples[0]}`"))}");
         }
     }
 
     /// <summary>Tells of words left over in a phrase; true when they are a detail that can be read all the same.</summary>
-    private bool CommaLeftOut(Cursor c)
+    private static bool CommaLeftOut(Cursor c, DetailWords words)
     {
         if (c.AtPhraseEnd || c.Failed)
         {
@@ -150,8 +288,10 @@ internal abstract class StatementParser<T> : IStatementParser
 
         string? slip = c.Kind == TokenKind.Word ? NearNames.Hint(c.Current, JoiningWords) : null;
         c.Error("left-over", $"expected a comma or the end of the line, found {c.Found()}", c.Here, slip ?? "details on one line are separated by commas");
-        return Handlers.ContainsKey(c.Current.ToLowerInvariant()) && !c.IsFull && c.Forgive();
+        return words.Has(c.Current.ToLowerInvariant()) && !c.IsFull && c.Forgive();
     }
 
-    private string? Known() => DetailWords.Count == 0 ? null : $"its details are {NearNames.Quoted([.. DetailWords.Order(StringComparer.Ordinal)])}";
+    private static string? Known(DetailWords words) => words.Details.Count == 0
+        ? null
+        : $"its details are {NearNames.Quoted([.. words.Details.SelectMany(d => d.Forms).Order(StringComparer.Ordinal)])}";
 }

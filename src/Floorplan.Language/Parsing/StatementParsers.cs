@@ -55,7 +55,7 @@ internal static class StatementParsers
     public static IStatementParser? Find(string word) => ByWord.GetValueOrDefault(word);
 
     /// <summary>A statement that has this detail, a station before all others; null when none has.</summary>
-    public static string? OwnerOf(string detail) => All.Where(e => e.Parser.DetailWords.Contains(detail)).OrderByDescending(e => e.Word == "station").FirstOrDefault()?.Word;
+    public static string? OwnerOf(string detail) => All.Where(e => e.Parser.Words(e.Word).Has(detail)).OrderByDescending(e => e.Word == "station").FirstOrDefault()?.Word;
 
     internal sealed record Entry(string Word, string Says, IStatementParser Parser, Use Use = Use.Used);
 }

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Parsing;
 
 namespace Floorplan.Language.Words;
@@ -6,20 +7,26 @@ namespace Floorplan.Language.Words;
 public static class Vocabulary
 {
     /// <summary>In the order that a plan is usually written.</summary>
-    public static IReadOnlyList<StatementWord> Statements { get; } =
-        [.. StatementParsers.All.Select(e => new StatementWord(e.Word, e.Says, e.Use, [.. e.Parser.DetailWords.Order(StringComparer.Ordinal).Select(w => Detail(e, w))]))];
+    public static IReadOnlyList<StatementWord> Statements { get; } = [.. StatementParsers.All.Select(Statement)];
 
     /// <summary>A statement by its first word; null when there is none.</summary>
     public static StatementWord? Find(string word) => Statements.FirstOrDefault(s => s.Word == word);
 
-    private static DetailWord Detail(StatementParsers.Entry entry, string word) => new(
-        word,
-        entry.Use == Use.NotYet || entry.Parser.NotYetUsed.Contains(word) ? Use.NotYet : entry.Parser.PartlyUsed.Contains(word) ? Use.Partly : Use.Used);
+    private static StatementWord Statement(StatementParsers.Entry entry)
+    {
+        var bare = entry.Parser.Bare.Select(b => b.Detail).ToList();
+        var details = entry.Parser.Words(entry.Word).Details.Concat(bare).Where(d => d.IsOf(entry.Word)).Distinct();
+        return new StatementWord(entry.Word, entry.Says, entry.Use, [.. details.Select(d => new DetailWord(d, entry.Use == Use.NotYet ? Use.NotYet : d.Use, bare.Contains(d)))]);
+    }
 }
 
 /// <param name="Says">What it says, in a few words.</param>
-/// <param name="Details">Words that its details start with, in the order of the alphabet.</param>
+/// <param name="Details">All that it may say, in the order of the guide.</param>
 public sealed record StatementWord(string Word, string Says, Use Use, IReadOnlyList<DetailWord> Details);
 
-/// <summary>The first word of a detail.</summary>
-public sealed record DetailWord(string Word, Use Use);
+/// <summary>A detail as one statement has it.</summary>
+/// <param name="MayStandBare">May be written without its word.</param>
+public sealed record DetailWord(Detail Detail, Use Use, bool MayStandBare)
+{
+    public string Word => Detail.Word;
+}

@@ -86,8 +86,8 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
                 {
                     Id = item.Id,
                     Room = room,
-                    Width = item.Facts.StandingWidth,
-                    Depth = item.Facts.StandingDepth,
+                    Width = item.StandingWidth,
+                    Depth = item.StandingDepth,
                     Place = item.Place,
                     Span = item.Span,
                 };
@@ -134,20 +134,19 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
 
     private bool HasSize(StationDraft station)
     {
-        var (width, depth) = (station.Facts.Width, station.Facts.Depth);
-        if (width is null || depth is null)
+        if (station.Size is not { } size)
         {
             reports.Error("size-missing", $"the size of `{station.Id}` is not said", station.Span, $"add a line such as `size {reports.Example("1200 x 600 x 900", "48 x 24 x 36")}`, or take a kind that has one");
             return false;
         }
 
-        if (width <= Length.Zero || depth <= Length.Zero || station.Facts.Height is { Nanometres: <= 0 })
+        if (size.Width <= Length.Zero || size.Depth <= Length.Zero || size.Height is { Nanometres: <= 0 })
         {
             reports.Error("size-not-positive", $"`{station.Id}` has a side of no length", station.Span, "give it a size above zero");
             return false;
         }
 
-        return Fits(station, width.Value, depth.Value);
+        return Fits(station, size.Width, size.Depth);
     }
 
     // Almost always a unit forgotten: told here, it does not come back as an overlap with everything in the plan.
@@ -213,14 +212,14 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
         var made = new List<Station>();
         foreach (var (station, placed) in stations)
         {
-            foreach (var waste in station.Facts.Wastes.Where(w => w.BinId is not null && names.Find(w.BinId)?.What is not ("bin" or "station" or "store")))
+            foreach (var waste in (station.Said.Get(StationTable.Wastes) ?? []).Where(w => w.BinId is not null && names.Find(w.BinId)?.What is not ("bin" or "station" or "store")))
             {
                 names.ReportUnknown(waste.BinId!, "bin", waste.Span, n => n.What == "bin");
             }
 
             if (placed is { Failed: false, Box: { } box })
             {
-                made.Add(StationMaker.Make(station.Id, station.Role, made.Count + 1, station.Facts, rooms[placed.Room.Id], box, station.Span));
+                made.Add(StationMaker.Make(station, made.Count + 1, rooms[placed.Room.Id], box));
             }
         }
 

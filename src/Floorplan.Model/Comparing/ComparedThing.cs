@@ -62,18 +62,11 @@ internal sealed record ComparedThing(string Kind, string Id, string Label, Box? 
 
     private static ComparedThing Of(Station station, UnitSystem units) => new(
         station.Role.ToString().ToLowerInvariant(), station.Id, station.Label, station.Bounds, Said(
-        ("in", station.Room.Id),
-        ("size", station.Diameter is { } round ? $"round {Text(round, units)} x {Text(station.Top - station.Bottom, units)}" : $"{Size(station.Bounds, units)} x {Text(station.Top - station.Bottom, units)}"),
-        ("underside", station.Bottom == Length.Zero ? "" : Text(station.Bottom, units)),
-        ("work height", station.Workers.Count > 0 ? Text(station.WorkHeight, units) : ""),
-        ("work", station.Work.Kind?.ToString().ToLowerInvariant() ?? ""),
-        ("workers", string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}")))),
-        ("inlet", station.Inlet is { } inlet ? Text(inlet, units) : ""),
-        ("air gap", station.AirGap is { } gap ? Text(gap, units) : ""),
-        ("needs", string.Join(", ", station.Needs.Select(n => $"{n.Kind.Word()} {n.Amount} {n.At}".Trim()))),
-        ("circuit", station.Circuit),
-        ("keeps clear", string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {Text(c.Depth, units)}"))),
-        ("weighs", string.Join(" to ", new[] { station.WeightEmpty?.ToString(), station.WeightFull?.ToString() }.Where(w => w is not null)))));
+        [
+            ("in", station.Room.Id),
+            ("for", station.Purpose),
+            .. StationTable.All.Select(row => (row.Word, station.Said.Print(row, units))),
+        ]));
 
     private static ComparedThing Of(ServicePoint point, UnitSystem units) => new(
         point.Kind.ToString().ToLowerInvariant(), point.Id, point.Label, new Box(point.At.X, point.At.Y, point.At.X, point.At.Y), Said(

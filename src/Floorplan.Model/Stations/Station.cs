@@ -1,6 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
+using Floorplan.Model.Details;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
@@ -58,30 +59,44 @@ public sealed record Station
 
     public IReadOnlyList<ClearSpace> Clears { get; init; } = [];
 
-    public IReadOnlyList<Need> Needs { get; init; } = [];
+    /// <summary>All that the plan says of it, its kinds folded in, by the rows of <see cref="StationTable"/>.</summary>
+    public SaidValues Said { get; init; } = SaidValues.None;
 
-    public IReadOnlyList<Waste> Wastes { get; init; } = [];
+    public IReadOnlyList<Need> Needs => Said.Get(StationTable.Needs) ?? [];
 
-    public Work Work { get; init; } = new();
+    public IReadOnlyList<Waste> Wastes => Said.Get(StationTable.Wastes) ?? [];
 
-    public Quantity? WeightEmpty { get; init; }
+    public WorkKind? WorkKind => Said.Figure(StationTable.WorkKind);
 
-    public Quantity? WeightFull { get; init; }
+    /// <summary>How long one piece takes.</summary>
+    public Quantity? WorkEach => Said.Figure(StationTable.WorkEach);
+
+    public Quantity? Batch => Said.Figure(StationTable.Batch);
+
+    public Quantity? Cycle => Said.Figure(StationTable.Cycle);
+
+    public Quantity? Stays => Said.Figure(StationTable.Stays);
+
+    public Quantity? Holds => Said.Figure(StationTable.Holds);
+
+    public Quantity? WeightEmpty => Said.Figure(StationTable.WeightEmpty);
+
+    public Quantity? WeightFull => Said.Figure(StationTable.WeightFull);
+
+    /// <summary>Volume of a bin or tank, when said.</summary>
+    public Quantity? Volume => Said.Figure(StationTable.Volume);
+
+    /// <summary>The circuit that its power comes from, as written; empty when not said.</summary>
+    public string Circuit => Said.Get(StationTable.Circuit) ?? "";
+
+    /// <summary>Between the water inlet and the rim of what it fills; null when not said.</summary>
+    public Length? AirGap => Said.Figure(StationTable.AirGap);
+
+    /// <summary>Diameter of the water inlet; null when not said.</summary>
+    public Length? Inlet => Said.Figure(StationTable.Inlet);
 
     /// <summary>What a sink, bin or store is for, as written: <c>hand</c>, <c>60 L</c>, <c>rack</c>.</summary>
     public string Purpose { get; init; } = "";
-
-    /// <summary>Volume of a bin or tank, when said.</summary>
-    public Quantity? Volume { get; init; }
-
-    /// <summary>The circuit that its power comes from, as written; empty when not said.</summary>
-    public string Circuit { get; init; } = "";
-
-    /// <summary>Between the water inlet and the rim of what it fills; null when not said.</summary>
-    public Length? AirGap { get; init; }
-
-    /// <summary>Diameter of the water inlet; null when not said.</summary>
-    public Length? Inlet { get; init; }
 
     public SourceSpan Span { get; init; }
 
@@ -127,7 +142,28 @@ public sealed record WorkerPlace(int Number, PlanPoint Centre, Side Stands, Poly
 public sealed record ClearSpace(Side Side, Length Depth, string Purpose, Polygon Floor, SourceSpan Span);
 
 /// <summary>A service that a station needs.</summary>
-public sealed record Need(NeedKind Kind, Quantity? Amount, Quantity? At, SourceSpan Span);
+/// <param name="At">Temperature or pressure; of power the voltage.</param>
+public sealed record Need(NeedKind Kind, Quantity? Amount, Quantity? At, SourceSpan Span)
+{
+    /// <summary>Amounts as written beside the first, such as the current of a machine.</summary>
+    public IReadOnlyList<Quantity> Others { get; init; } = [];
+
+    /// <summary>Phases of the power: 1 or 3; null when not said.</summary>
+    public int? Phases { get; init; }
+
+    /// <summary>As a plan writes it: <c>hot 4 L/min at 60 C</c>, <c>power 1.5 kW at 230 V three-phase</c>.</summary>
+    public string Text
+    {
+        get
+        {
+            var parts = new List<string> { Kind.Word() };
+            parts.AddRange(new[] { Amount }.OfType<Quantity>().Concat(Others).Select(a => a.ToString()));
+            parts.Add(At is { } at ? $"at {at}" : "");
+            parts.Add(Phases switch { 1 => "single-phase", 3 => "three-phase", _ => "" });
+            return string.Join(' ', parts.Where(p => p.Length > 0));
+        }
+    }
+}
 
 public enum NeedKind
 {
@@ -144,22 +180,10 @@ public enum NeedKind
 }
 
 /// <summary>Waste per product unit and the id of the bin that it goes to (null when not said).</summary>
-public sealed record Waste(Quantity? Amount, string? BinId, SourceSpan Span);
-
-/// <summary>What a station does to the product; null where not said.</summary>
-public sealed record Work
+public sealed record Waste(Quantity? Amount, string? BinId, SourceSpan Span)
 {
-    public WorkKind? Kind { get; init; }
-
-    public Quantity? Each { get; init; }
-
-    public Quantity? Batch { get; init; }
-
-    public Quantity? Cycle { get; init; }
-
-    public Quantity? Stays { get; init; }
-
-    public Quantity? Holds { get; init; }
+    /// <summary><c>0.12 kg to offal-bin</c></summary>
+    public string Text => (Amount?.ToString() + (BinId is { } bin ? $" to {bin}" : "")).Trim();
 }
 
 /// <summary>How hard hands work, which says how high they should be.</summary>

@@ -1,5 +1,5 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 
@@ -8,49 +8,47 @@ namespace Floorplan.Model.Stations;
 /// <summary>Puts a station together from what is said about it and the box that it was given.</summary>
 internal static class StationMaker
 {
-    public static Station Make(string id, StationRole role, int item, StationFacts facts, Room room, Box bounds, SourceSpan span)
+    public static Station Make(StationDraft draft, int item, Room room, Box bounds)
     {
-        var height = facts.Height ?? UsualSizes.HeightOf(role);
+        var said = draft.Said;
+        var height = draft.Size?.Height ?? UsualSizes.HeightOf(draft.Role);
+        bool hung = said.Figure(StationTable.Hung) == true;
+        var workHeight = said.Figure(StationTable.WorkHeight);
 
         // Hung without a height of its underside, it hangs right under the ceiling.
-        var bottom = facts.Bottom ?? (facts.Hung ? Length.Max(Length.Zero, room.CeilingHeight - height) : Length.Zero);
+        var bottom = said.Figure(StationTable.Underside) ?? (hung ? Length.Max(Length.Zero, room.CeilingHeight - height) : Length.Zero);
         var top = bottom + height;
         return new Station
         {
-            Id = id,
-            Label = facts.Label ?? id,
-            Role = role,
+            Id = draft.Id,
+            Label = draft.Label ?? draft.Id,
+            Role = draft.Role,
             Item = item,
             Room = room,
-            Footprint = facts.Round ? Footprint.Round(bounds) : bounds.ToPolygon(),
+            Footprint = draft.Size is { Round: true } ? Footprint.Round(bounds) : bounds.ToPolygon(),
             Bounds = bounds,
-            Diameter = facts.Round ? bounds.Width : null,
+            Diameter = draft.Size is { Round: true } ? bounds.Width : null,
             Bottom = bottom,
             Top = top,
-            WorkHeight = facts.WorkHeight ?? top,
-            HeightIsSaid = facts.Height is not null || facts.WorkHeight is not null,
-            Hung = facts.Hung,
-            Movable = facts.Movable,
-            Workers = Workers(facts, bounds),
-            Clears = [.. facts.Clears.Select(c => new ClearSpace(c.Side, c.Depth, c.Purpose, Footprint.Beside(bounds, c.Side, c.Depth).ToPolygon(), c.Span))],
-            Needs = facts.Needs,
-            Wastes = facts.Wastes,
-            Work = facts.Work,
-            WeightEmpty = facts.WeightEmpty,
-            WeightFull = facts.WeightFull,
-            Purpose = facts.Purpose,
-            Volume = facts.Volume,
-            AirGap = facts.AirGap,
-            Circuit = facts.Circuit,
-            Inlet = facts.Inlet,
-            Span = span,
+            WorkHeight = workHeight ?? top,
+            HeightIsSaid = draft.Size?.Height is not null || workHeight is not null,
+            Hung = hung,
+            Movable = said.Figure(StationTable.OnWheels) == true,
+            Workers = Workers(said.Get(StationTable.Workers) ?? [], bounds),
+            Clears = [.. (said.Get(StationTable.Clears) ?? []).Select(c => Clear(c, bounds))],
+            Said = said,
+            Purpose = draft.Purpose,
+            Span = draft.Span,
         };
     }
 
-    private static List<WorkerPlace> Workers(StationFacts facts, Box bounds)
+    private static ClearSpace Clear(SaidClear clear, Box bounds) =>
+        new(clear.Side, clear.Depth, clear.Purpose, Footprint.Beside(bounds, clear.Side, clear.Depth).ToPolygon(), clear.Span);
+
+    private static List<WorkerPlace> Workers(IReadOnlyList<SaidWorkers> rows, Box bounds)
     {
         var places = new List<WorkerPlace>();
-        foreach (var row in facts.Workers)
+        foreach (var row in rows)
         {
             places.AddRange(WorkerRow.Along(bounds, row.Side, row.Count, row.Apart, places.Count + 1));
         }

@@ -36,6 +36,6 @@ public static class BenchDepth
     /// their middle; own assumption.
     /// </summary>
     public static bool IsWorkedToTheMiddle(Station station, WorkerPlace worker) =>
-        station.Diameter is not null || station.Work.Stays is not null || station.Work.Holds is not null || station.Work.Batch is not null ||
+        station.Diameter is not null || station.Stays is not null || station.Holds is not null || station.Batch is not null ||
         station.Workers.Any(w => w.Stands == worker.Stands.Opposite());
 }

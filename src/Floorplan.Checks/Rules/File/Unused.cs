@@ -83,7 +83,7 @@ internal sealed class Unused : Rule
 
     // A station that works on the product belongs on a flow even when somebody stands at it.
     private static bool NeedsUser(Station station)
-        => station.Role != StationRole.Sink && (station.Workers.Count == 0 || station.Work.Each is not null || station.Work.Cycle is not null);
+        => station.Role != StationRole.Sink && (station.Workers.Count == 0 || station.WorkEach is not null || station.Cycle is not null);
 
     private static bool NeedsUser(Opening opening, bool peopleAreDrawn)
         => opening is { RoomA: { } a, RoomB: { } b }

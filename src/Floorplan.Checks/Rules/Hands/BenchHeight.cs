@@ -60,14 +60,14 @@ internal sealed class BenchHeight : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        foreach (var station in context.Plan.Stations.Where(s => s.Workers.Count > 0 && s.Work is not { Each: null, Kind: null }))
+        foreach (var station in context.Plan.Stations.Where(s => s.Workers.Count > 0 && (s.WorkEach is not null || s.WorkKind is not null)))
         {
             double hands = station.WorkHeight.Millimetres;
-            if (Tiers.Below(Holding(context, Lowest, station.Work.Kind), hands) is { } lowest)
+            if (Tiers.Below(Holding(context, Lowest, station.WorkKind), hands) is { } lowest)
             {
                 yield return Finding(context, station, hands, lowest, "low", $"raise it by {Say.SizeUp(lowest.Value - hands, context.Plan.Units)}");
             }
-            else if (Tiers.Above(Holding(context, Highest, station.Work.Kind), hands) is { } highest)
+            else if (Tiers.Above(Holding(context, Highest, station.WorkKind), hands) is { } highest)
             {
                 yield return Finding(context, station, hands, highest, "high", $"lower it by {Say.SizeUp(hands - highest.Value, context.Plan.Units)}, or give the workers a platform");
             }
@@ -104,7 +104,7 @@ internal sealed class BenchHeight : Rule
     };
 
     private Finding Finding(CheckContext context, Station station, double hands, AppliedLimit limit, string how, string mend) => CheckContext.Find(
-        this, limit, hands, [station.Id], $"hands at {Named.Of(station)} work {context.Text(hands)} above the floor, too {how} for {Word(station.Work.Kind)}",
+        this, limit, hands, [station.Id], $"hands at {Named.Of(station)} work {context.Text(hands)} above the floor, too {how} for {Word(station.WorkKind)}",
         $"{mend}; when the hands are elsewhere than the top, say so with `work height`", station.Span, station.Bounds.Centre.Coordinate);
 
     private static string Unit(int height) => FormattableString.Invariant($"""

@@ -33,7 +33,7 @@ internal sealed class Filled
     /// <summary>Stations that water runs into and stays in, without a gap, and with no guard at the point that fills them.</summary>
     public IEnumerable<Station> OpenTanks => plan.Stations.Where(s =>
         s.AirGap is null
-        && (s.Work.Holds is not null || s.Work.Stays is not null || s.Volume is not null)
+        && (s.Holds is not null || s.Stays is not null || s.Volume is not null)
         && s.Needs.Any(n => IsOpen(s, n)));
 
     private bool IsOpen(Station station, Need need) => need.Kind switch

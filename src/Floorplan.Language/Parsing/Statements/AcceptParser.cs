@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Tokens;
@@ -6,10 +7,7 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class AcceptParser : StatementParser<AcceptStatement>
 {
-    protected override IReadOnlyDictionary<string, Action<AcceptStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<AcceptStatement, Cursor>>
-    {
-        ["by"] = (s, c) => s.By = c.Words("who agreed"),
-    };
+    public override IReadOnlyList<Detail> Details => AcceptDetails.All;
 
     protected override AcceptStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
 
@@ -25,13 +23,10 @@ internal sealed class AcceptParser : StatementParser<AcceptStatement>
                     s.At.Add(thing);
                 }
             }
-            while (c.Try("and") || c.NextInList(n => n.Kind == TokenKind.Word && !n.IsWord("by")));
+            while (c.Try("and") || c.NextInList(n => n.Kind == TokenKind.Word));
         }
 
         s.Reason = c.Failed ? null : c.Text("the reason");
-        if (c.Try("by"))
-        {
-            s.By = c.Words("who agreed");
-        }
+        TryInHead(s, c, AcceptDetails.By);
     }
 }

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
@@ -6,7 +7,7 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class FallsParser : StatementParser<FallsStatement>
 {
-    protected override IReadOnlyDictionary<string, Action<FallsStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<FallsStatement, Cursor>>();
+    public override IReadOnlyList<Detail> Details => [];
 
     protected override FallsStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
 

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
 
@@ -5,7 +6,7 @@ namespace Floorplan.Language.Parsing.Statements;
 
 internal sealed class KindsFromParser : StatementParser<KindsFromStatement>
 {
-    protected override IReadOnlyDictionary<string, Action<KindsFromStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<KindsFromStatement, Cursor>>();
+    public override IReadOnlyList<Detail> Details => [];
 
     protected override KindsFromStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
 

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
@@ -9,7 +10,7 @@ internal sealed class LimitParser : StatementParser<LimitStatement>
 {
     private static readonly QuantityKind[] AnyKind = Enum.GetValues<QuantityKind>();
 
-    protected override IReadOnlyDictionary<string, Action<LimitStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<LimitStatement, Cursor>>();
+    public override IReadOnlyList<Detail> Details => [];
 
     protected override LimitStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
 

@@ -1,39 +1,33 @@
-using Floorplan.Language.Quantities;
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Tokens;
 
 namespace Floorplan.Language.Parsing.Statements;
 
 /// <summary>Light and air of whole rooms.</summary>
 internal sealed class RoomServiceParser : StatementParser<RoomServiceStatement>
 {
-    public override IReadOnlyCollection<string> DetailWords => ["supply", "exhaust"];
+    private static readonly BareForm[] WithoutWord =
+        [new(RoomServiceDetails.Level, c => c.Kind == TokenKind.Word, RoomServiceDetails.Level.Read) { MayStart = _ => true }];
 
-    protected override IReadOnlyDictionary<string, Action<RoomServiceStatement, Cursor>> Handlers { get; } = new Dictionary<string, Action<RoomServiceStatement, Cursor>>();
+    public override IReadOnlyList<Detail> Details => RoomServiceDetails.All;
+
+    public override IReadOnlyList<BareForm> Bare => WithoutWord;
 
     protected override RoomServiceStatement Make(WordSyntax keyword) => new() { Keyword = keyword };
 
-    protected override void Head(RoomServiceStatement s, Cursor c) => Room(s, c);
-
-    protected override bool Headless(RoomServiceStatement s, Cursor c)
+    protected override void Head(RoomServiceStatement s, Cursor c)
     {
-        Room(s, c);
-        return true;
-    }
-
-    private static void Room(RoomServiceStatement s, Cursor c)
-    {
-        var start = c.Here;
-        bool air = s.Keyword.Text == "air";
-        var direction = air ? c.Word("a direction of air", "supply", "exhaust") : null;
-        if ((air && direction is null) || c.Name("the name of a room") is not { } room)
+        if (s.Keyword.Text == "light")
         {
-            return;
+            var start = c.Here;
+            var level = RoomServiceDetails.Level.Read(c);
+            Keep(s, c, RoomServiceDetails.Level, "", start, level);
         }
-
-        var amount = !c.AtNumber ? null : air
-            ? c.Quantity("a flow of air", QuantityKind.AirFlow, QuantityKind.Flow)
-            : c.Quantity("a light level", QuantityKind.Illuminance);
-        s.Rooms.Add(new RoomServiceSyntax(direction, room, amount, start.To(c.Before)));
+        else if (!TryInHead(s, c, RoomServiceDetails.Supply) && !TryInHead(s, c, RoomServiceDetails.Exhaust))
+        {
+            c.Word("a direction of air", "supply", "exhaust");
+        }
     }
 }

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Language.Syntax.Statements;
@@ -9,5 +10,5 @@ public sealed class AcceptStatement : Statement
 
     public TextSyntax? Reason { get; internal set; }
 
-    public TextSyntax? By { get; internal set; }
+    public TextSyntax? By => Value(AcceptDetails.By);
 }

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 
@@ -6,28 +7,33 @@ namespace Floorplan.Language.Syntax.Statements;
 /// <summary>The day's target, crew, what is elsewhere on the site, breaks, rates and prices.</summary>
 public sealed class DayStatement : Statement
 {
-    /// <summary><c>target 120 fish/h for 5 h</c></summary>
-    public QuantitySyntax? Target { get; internal set; }
+    public QuantitySyntax? Target => Value(DayDetails.Target)?.Amount;
 
-    public QuantitySyntax? Hours { get; internal set; }
+    public QuantitySyntax? Hours => Value(DayDetails.Target)?.Hours;
 
-    /// <summary><c>crew receiving 3, filleting 4</c></summary>
-    public List<CrewSyntax> Crew { get; } = [];
+    public IReadOnlyList<CrewSyntax> Crew => Value(DayDetails.Crew) ?? [];
 
-    /// <summary><c>elsewhere 2 toilets, changing room</c>: on the same site, but not in this unit.</summary>
-    public NumberSyntax? ToiletsElsewhere { get; internal set; }
+    public NumberSyntax? ToiletsElsewhere => Value(DayDetails.Elsewhere)?.Toilets;
 
-    public bool ChangingElsewhere { get; internal set; }
+    public bool ChangingElsewhere => Value(DayDetails.Elsewhere)?.Changing == true;
 
-    public QuantitySyntax? Breaks { get; internal set; }
+    public QuantitySyntax? Breaks => Value(DayDetails.Breaks);
 
-    public QuantitySyntax? Changeover { get; internal set; }
+    public QuantitySyntax? Changeover => Value(DayDetails.Changeover);
 
-    /// <summary><c>rate water 2.10 per m3</c> and <c>price fish 4.50</c>.</summary>
-    public List<MoneySyntax> Money { get; } = [];
+    public IReadOnlyList<MoneySyntax> Rates => Values(DayDetails.Rate);
+
+    public IReadOnlyList<MoneySyntax> Prices => Values(DayDetails.Price);
 }
+
+/// <summary><c>target 120 fish/h for 5 h</c></summary>
+public sealed record TargetSyntax(QuantitySyntax Amount, QuantitySyntax? Hours);
+
+/// <summary><c>elsewhere 2 toilets, changing room</c></summary>
+public sealed record ElsewhereSyntax(NumberSyntax? Toilets, bool Changing);
 
 public sealed record CrewSyntax(NameSyntax Where, NumberSyntax Count, SourceSpan Span);
 
+/// <summary><c>rate water 2.10 per m3</c> and <c>price fish 4.50</c>.</summary>
 /// <param name="Kind"><c>rate</c> or <c>price</c>.</param>
 public sealed record MoneySyntax(WordSyntax Kind, NameSyntax Of, NumberSyntax Amount, TextSyntax? Per, SourceSpan Span);

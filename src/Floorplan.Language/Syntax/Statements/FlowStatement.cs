@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 
@@ -9,7 +10,7 @@ public sealed class FlowStatement : Statement
     /// <summary><c>product</c>, <c>waste</c>, <c>people</c>, <c>supplies</c> or <c>returns</c>.</summary>
     public WordSyntax? Stream { get; internal set; }
 
-    public List<ChainSyntax> Chains { get; } = [];
+    public IReadOnlyList<ChainSyntax> Chains => Values(FlowDetails.Line);
 }
 
 /// <summary><c>gutting -> h1 -> chill  by trolley 600 wide 900 long, after work</c></summary>
@@ -20,6 +21,6 @@ public sealed record ChainSyntax(IReadOnlyList<NameSyntax> Stops, WordSyntax? Ca
     /// <summary>What one load carried by hand weighs: <c>by hand 12 kg</c>; null when not said.</summary>
     public QuantitySyntax? Load { get; init; }
 
-    /// <summary><c>live</c> or <c>liquid</c>, behind the weight; null for a load that keeps still.</summary>
+    /// <summary><c>live</c> or <c>liquid</c>, after the weight; null for a load that keeps still.</summary>
     public WordSyntax? LoadKind { get; init; }
 }

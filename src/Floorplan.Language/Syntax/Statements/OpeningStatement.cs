@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Language.Syntax.Statements;
@@ -10,46 +11,38 @@ public sealed class OpeningStatement : Statement
 
     public NameSyntax? Second { get; internal set; }
 
-    public SideSyntax? Wall { get; internal set; }
+    public SideSyntax? Wall => Value(OpeningDetails.Wall);
 
-    public List<PlaceTerm> Place { get; } = [];
+    public IReadOnlyList<PlaceTerm> Place => Values(OpeningDetails.Place);
 
-    /// <summary>Clear width and height of the hole.</summary>
-    public SizeSyntax? Size { get; internal set; }
+    public SizeSyntax? Size => Value(OpeningDetails.Size);
 
-    public LengthSyntax? Sill { get; internal set; }
+    public LengthSyntax? Sill => Value(OpeningDetails.Sill);
 
     /// <summary><c>swings</c>, <c>double</c>, <c>slides</c>, <c>strip</c> or <c>rolls</c>; null when not said.</summary>
-    public WordSyntax? Leaf { get; internal set; }
+    public WordSyntax? Leaf => Value(OpeningDetails.Leaf) ?? (SwingsTo is { } to ? new WordSyntax("swings", to.Span) : null);
 
     /// <summary><c>out</c>, <c>in</c> or a room.</summary>
-    public NameSyntax? SwingsTo { get; internal set; }
+    public NameSyntax? SwingsTo => Value(OpeningDetails.Swings);
 
-    /// <summary>The end of the hole that the hinge is at.</summary>
-    public SideSyntax? Hinge { get; internal set; }
+    public SideSyntax? Hinge => Value(OpeningDetails.Hinge);
 
-    public bool ClosesItself { get; internal set; }
+    public bool ClosesItself => Value(OpeningDetails.ClosesItself) is not null;
 
-    public bool OpensFromInside { get; internal set; }
+    public bool OpensFromInside => Value(OpeningDetails.OpensFromInside) is not null;
 
-    /// <summary><c>steps 3</c>: how many equal rises lead from the ground to the floor.</summary>
-    public NumberSyntax? Steps { get; internal set; }
+    public NumberSyntax? Steps => Value(OpeningDetails.Steps);
 
-    /// <summary>A ramp leads up to it.</summary>
-    public bool Ramp { get; internal set; }
+    public bool Ramp => Value(OpeningDetails.Ramp) is not null;
 
-    /// <summary>A rail or a bar guards the edge.</summary>
-    public bool Guard { get; internal set; }
+    public bool Guard => Value(OpeningDetails.Guard) is not null;
 
-    /// <summary>Words about the frame, for the drawing.</summary>
-    public TextSyntax? Frame { get; internal set; }
+    public FrameSyntax? Frame => Value(OpeningDetails.Frame);
 
-    /// <summary><c>tube</c>, <c>angle</c> or <c>none</c>; null when not said.</summary>
-    public WordSyntax? FrameForm { get; internal set; }
-
-    /// <summary>Two sides and the thickness of the frame's section.</summary>
-    public SizeSyntax? FrameSize { get; internal set; }
-
-    /// <summary>Of the corners of the hole in the steel.</summary>
-    public LengthSyntax? Radius { get; internal set; }
+    public LengthSyntax? Radius => Value(OpeningDetails.Radius);
 }
+
+/// <param name="Form"><c>tube</c>, <c>angle</c> or <c>none</c>; null when only words are said.</param>
+/// <param name="Size">Two sides and the thickness of the section.</param>
+/// <param name="Note">Words for the drawing.</param>
+public sealed record FrameSyntax(WordSyntax? Form, SizeSyntax? Size, TextSyntax? Note);

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Language.Syntax.Statements;
@@ -5,9 +6,9 @@ namespace Floorplan.Language.Syntax.Statements;
 /// <summary>Walls between rooms.</summary>
 public sealed class PartitionsStatement : Statement
 {
-    public LengthSyntax? Thickness { get; internal set; }
+    public LengthSyntax? Thickness => Value(PartitionsDetails.Thickness);
 
-    public LengthSyntax? Height { get; internal set; }
+    public LengthSyntax? Height => Value(PartitionsDetails.Height);
 
-    public TextSyntax? Build { get; internal set; }
+    public TextSyntax? Build => Value(PartitionsDetails.Build);
 }

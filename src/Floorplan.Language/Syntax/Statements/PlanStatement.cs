@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
@@ -7,28 +8,28 @@ namespace Floorplan.Language.Syntax.Statements;
 /// <summary>Title, number, revisions, units, code, products and people; fills the title block. The title is the label.</summary>
 public sealed class PlanStatement : Statement
 {
-    public TextSyntax? Number { get; internal set; }
+    public TextSyntax? Number => Value(PlanDetails.Number);
 
-    public List<RevisionSyntax> Revisions { get; } = [];
+    public IReadOnlyList<RevisionSyntax> Revisions => Values(PlanDetails.Revision);
 
-    public UnitSystem? Units { get; internal set; }
+    public UnitSystem? Units => Value(PlanDetails.Units) is { } units ? units.Text == "feet" ? UnitSystem.Feet : UnitSystem.Metric : null;
 
     /// <summary><c>us</c>, <c>eu</c> or <c>none</c>.</summary>
-    public WordSyntax? Code { get; internal set; }
+    public WordSyntax? Code => Value(PlanDetails.Code);
 
-    public List<ProductSyntax> Products { get; } = [];
+    public IReadOnlyList<ProductSyntax> Products => Values(PlanDetails.Product);
 
-    public PeopleSyntax? People { get; internal set; }
+    public PeopleSyntax? People => Value(PlanDetails.People);
 
-    public TextSyntax? Owner { get; internal set; }
+    public TextSyntax? Owner => Value(PlanDetails.Owner);
 
-    public TextSyntax? Site { get; internal set; }
+    public TextSyntax? Site => Value(PlanDetails.Site);
 
-    public TextSyntax? DrawnBy { get; internal set; }
+    public TextSyntax? DrawnBy => Value(PlanDetails.DrawnBy);
 
-    public TextSyntax? CheckedBy { get; internal set; }
+    public TextSyntax? CheckedBy => Value(PlanDetails.CheckedBy);
 
-    public List<TextSyntax> Notes { get; } = [];
+    public IReadOnlyList<TextSyntax> Notes => Values(PlanDetails.Note);
 }
 
 /// <summary><c>revision A, 2026-11-25, "First issue"</c></summary>

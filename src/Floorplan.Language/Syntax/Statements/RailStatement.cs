@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Language.Syntax.Statements;
@@ -5,13 +6,13 @@ namespace Floorplan.Language.Syntax.Statements;
 /// <summary>An overhead rail. Its points count from the room's south-west corner, or from the plan's when no room is named.</summary>
 public sealed class RailStatement : Statement
 {
-    public NameSyntax? Room { get; internal set; }
+    public NameSyntax? Room => Value(RailDetails.Room);
 
-    public List<CornerSyntax> Path { get; } = [];
+    public IReadOnlyList<CornerSyntax> Path => Value(RailDetails.Path) ?? [];
 
-    public LengthSyntax? Height { get; internal set; }
+    public LengthSyntax? Height => Value(RailDetails.Height);
 
-    public LengthSyntax? Pitch { get; internal set; }
+    public LengthSyntax? Pitch => Value(RailDetails.Pitch);
 
-    public List<NameSyntax> Through { get; } = [];
+    public IReadOnlyList<NameSyntax> Through => Value(RailDetails.Through) ?? [];
 }

@@ -6,7 +6,7 @@ namespace Floorplan.Language.Syntax.Statements;
 /// <summary><c>light filleting 540 lux</c> or <c>air supply filleting, exhaust receiving</c>: the keyword says which.</summary>
 public sealed class RoomServiceStatement : Statement
 {
-    public List<RoomServiceSyntax> Rooms { get; } = [];
+    public IReadOnlyList<RoomServiceSyntax> Rooms => [.. Details.Select(d => d.Value).OfType<RoomServiceSyntax>()];
 }
 
 /// <param name="Direction"><c>supply</c> or <c>exhaust</c> for air; null for light.</param>

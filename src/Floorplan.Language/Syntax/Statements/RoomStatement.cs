@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 
@@ -9,27 +10,30 @@ public sealed class RoomStatement : Statement
     /// <summary>Hygiene class, such as <c>dirty</c>.</summary>
     public WordSyntax? Class { get; internal set; }
 
-    public SliceBoundSyntax? From { get; internal set; }
+    public SliceBoundSyntax? From => Value(RoomDetails.Slice)?.From;
 
-    public SliceBoundSyntax? To { get; internal set; }
+    public SliceBoundSyntax? To => Value(RoomDetails.Slice)?.To;
 
     /// <summary>Width (west to east) and depth of a rectangle; null for a slice.</summary>
-    public SizeSyntax? Area { get; internal set; }
+    public SizeSyntax? Area => Value(RoomDetails.Area);
 
     /// <summary>The room that the rectangle is carved from; null for the shell itself.</summary>
-    public NameSyntax? In { get; internal set; }
+    public NameSyntax? In => Value(RoomDetails.In);
 
-    public List<PlaceTerm> Place { get; } = [];
+    public IReadOnlyList<PlaceTerm> Place => Values(RoomDetails.Place);
 
-    public QuantitySyntax? Keep { get; internal set; }
+    public QuantitySyntax? Keep => Value(RoomDetails.Keep);
 
-    public QuantitySyntax? Light { get; internal set; }
+    public QuantitySyntax? Light => Value(RoomDetails.Light);
 
     /// <summary>True for <c>washed down</c>, false for <c>kept dry</c>, null when not said.</summary>
-    public bool? WashedDown { get; internal set; }
+    public bool? WashedDown => Value(RoomDetails.Washed) is { } washed ? washed.Text == "down" : null;
 
-    public List<FinishSyntax> Finishes { get; } = [];
+    public IReadOnlyList<FinishSyntax> Finishes => [.. Values(RoomDetails.Finish).SelectMany(f => f)];
 }
+
+/// <param name="To">Null when it could not be read.</param>
+public sealed record SliceSyntax(SliceBoundSyntax From, SliceBoundSyntax? To);
 
 /// <summary>A slice's bound: a side of the shell, or a distance from the west (or south) finished face. Exactly one is set.</summary>
 public sealed record SliceBoundSyntax(SideSyntax? Side, LengthSyntax? Distance, SourceSpan Span);

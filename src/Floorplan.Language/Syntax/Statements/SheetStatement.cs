@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Language.Syntax.Statements;
@@ -8,10 +9,10 @@ public sealed class SheetStatement : Statement
     /// <summary>Null for all sheets.</summary>
     public NumberSyntax? Number { get; internal set; }
 
-    public TextSyntax? Paper { get; internal set; }
+    public TextSyntax? Paper => Value(SheetDetails.Paper);
 
     /// <summary>The denominator of 1:n.</summary>
-    public NumberSyntax? Scale { get; internal set; }
+    public NumberSyntax? Scale => Value(SheetDetails.Scale);
 
-    public List<WordSyntax> Shows { get; } = [];
+    public IReadOnlyList<WordSyntax> Shows => Value(SheetDetails.Shows) ?? [];
 }

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Language.Syntax.Statements;
@@ -18,52 +19,46 @@ public sealed class ShellStatement : Statement
     public SizeSyntax? Size { get; internal set; }
 
     /// <summary>Outside corners of a shed that is not a plain rectangle, in order round it.</summary>
-    public List<CornerSyntax> Corners { get; } = [];
+    public IReadOnlyList<CornerSyntax> Corners => Value(ShellDetails.Corners) ?? [];
 
-    public LengthSyntax? Eaves { get; internal set; }
+    public LengthSyntax? Eaves => Value(ShellDetails.Eaves);
 
-    public LengthSyntax? LiningWalls { get; internal set; }
-
-    /// <summary>What the walls are lined with: <c>lining walls 50 "plywood"</c></summary>
-    public TextSyntax? LiningWallsOf { get; internal set; }
-
-    public LengthSyntax? LiningCeiling { get; internal set; }
-
-    public LengthSyntax? LiningFloor { get; internal set; }
+    public LiningSyntax? Lining => Value(ShellDetails.Lining);
 
     /// <summary>Thickness of the wall build-up of a trailer or shed.</summary>
-    public LengthSyntax? WallThickness { get; internal set; }
+    public LengthSyntax? WallThickness => Value(ShellDetails.Walls);
 
     /// <summary>The end with cargo or ramp doors.</summary>
-    public SideSyntax? Doors { get; internal set; }
+    public SideSyntax? Doors => Value(ShellDetails.Doors);
 
-    public SideSyntax? Hitch { get; internal set; }
+    public HitchSyntax? Hitch => Value(ShellDetails.Hitch);
 
-    public NumberSyntax? Axles { get; internal set; }
+    public AxlesSyntax? Axles => Value(ShellDetails.Axles);
 
-    /// <summary><c>hitch west, 1200 ahead</c>: how far the coupling lies before the box.</summary>
-    public LengthSyntax? HitchAhead { get; internal set; }
+    public ShellWeightSyntax? Weight => Value(ShellDetails.Weight);
 
-    /// <summary><c>axles 2, 4200 from hitch</c>: from the coupling to the middle of the axles.</summary>
-    public LengthSyntax? AxlesFromHitch { get; internal set; }
+    public LengthSyntax? GroundBelowFloor => Value(ShellDetails.Ground);
 
-    /// <summary><c>axles 2, 1500 kg each</c>: what the plate of one axle allows.</summary>
-    public QuantitySyntax? AxleRated { get; internal set; }
+    /// <summary>Degrees clockwise from up the sheet.</summary>
+    public NumberSyntax? TrueNorth => Value(ShellDetails.TrueNorth);
 
-    /// <summary><c>weight 1400 kg empty</c></summary>
-    public QuantitySyntax? WeightEmpty { get; internal set; }
-
-    /// <summary><c>weight 3500 kg rated</c>: what the plate of the whole allows.</summary>
-    public QuantitySyntax? WeightRated { get; internal set; }
-
-    /// <summary><c>ground 600 below floor</c></summary>
-    public LengthSyntax? GroundBelowFloor { get; internal set; }
-
-    /// <summary><c>true north 20 degrees</c>: clockwise from up the sheet.</summary>
-    public NumberSyntax? TrueNorth { get; internal set; }
-
-    /// <summary><c>posts every 1200</c></summary>
-    public LengthSyntax? PostsEvery { get; internal set; }
+    public LengthSyntax? PostsEvery => Value(ShellDetails.PostsEvery);
 }
+
+/// <param name="WallsOf">What the walls are lined with: <c>lining walls 50 "plywood"</c></param>
+public sealed record LiningSyntax(LengthSyntax? Walls, TextSyntax? WallsOf, LengthSyntax? Ceiling, LengthSyntax? Floor);
+
+/// <summary><c>hitch west, 1200 ahead</c></summary>
+/// <param name="Ahead">How far the coupling lies before the box; null when not said.</param>
+public sealed record HitchSyntax(SideSyntax End, LengthSyntax? Ahead);
+
+/// <summary><c>axles 2, 4200 from hitch, 1500 kg each</c></summary>
+/// <param name="FromHitch">From the coupling to the middle of the axles.</param>
+/// <param name="Rated">What the plate of one axle allows.</param>
+public sealed record AxlesSyntax(NumberSyntax Count, LengthSyntax? FromHitch, QuantitySyntax? Rated);
+
+/// <summary><c>weight 1400 kg empty, 3500 kg rated</c></summary>
+/// <param name="Rated">What the plate of the whole allows.</param>
+public sealed record ShellWeightSyntax(QuantitySyntax? Empty, QuantitySyntax? Rated);
 
 public sealed record CornerSyntax(LengthSyntax X, LengthSyntax Y);

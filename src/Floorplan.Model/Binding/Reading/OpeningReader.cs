@@ -60,7 +60,7 @@ internal sealed class OpeningReader(Reports reports)
             Ramp = statement.Ramp,
             Guard = statement.Guard,
             Frame = FrameOf(statement),
-            FrameNote = statement.Frame?.Text ?? "",
+            FrameNote = statement.Frame?.Note?.Text ?? "",
             Radius = RadiusOf(statement, Length.Min(size.Width.Value, tall)),
         };
     }
@@ -68,12 +68,12 @@ internal sealed class OpeningReader(Reports reports)
     /// <summary>Two sides and a wall that leaves a hollow, or a leg, between them.</summary>
     private FrameWish? FrameOf(OpeningStatement statement)
     {
-        if (statement.FrameForm is not { } form || form.Text == "none")
+        if (statement.Frame?.Form is not { } form || form.Text == "none")
         {
-            return statement.FrameForm is null ? null : FrameWish.None;
+            return statement.Frame?.Form is null ? null : FrameWish.None;
         }
 
-        if (statement.FrameSize is not { Depth: { } depth, Height: { } thickness } size)
+        if (statement.Frame.Size is not { Depth: { } depth, Height: { } thickness } size)
         {
             return null;
         }

@@ -49,13 +49,13 @@ internal sealed class ShellReader(Reports reports)
 
     private static ShellNotes NotesOf(ShellStatement s) => new()
     {
-        Linings = new Linings(NotBelowZero(s.LiningWalls?.Value), NotBelowZero(s.LiningCeiling?.Value), NotBelowZero(s.LiningFloor?.Value)) { WallsOf = s.LiningWallsOf?.Text ?? "" },
+        Linings = new Linings(NotBelowZero(s.Lining?.Walls?.Value), NotBelowZero(s.Lining?.Ceiling?.Value), NotBelowZero(s.Lining?.Floor?.Value)) { WallsOf = s.Lining?.WallsOf?.Text ?? "" },
         GroundBelowFloor = s.GroundBelowFloor?.Value,
         DoorEnd = s.Doors?.Side,
         TrueNorth = s.TrueNorth is { } north ? (double)north.Value : null,
         WallThickness = s.WallThickness is { } wall ? NotBelowZero(wall.Value) : null,
         PostSpacing = s.PostsEvery?.Value,
-        Loads = new ShellLoads(s.WeightEmpty?.Value.Base, s.WeightRated?.Value.Base, s.AxleRated?.Value.Base, s.AxlesFromHitch?.Value, NotBelowZero(s.HitchAhead?.Value)),
+        Loads = new ShellLoads(s.Weight?.Empty?.Value.Base, s.Weight?.Rated?.Value.Base, s.Axles?.Rated?.Value.Base, s.Axles?.FromHitch?.Value, NotBelowZero(s.Hitch?.Ahead?.Value)),
         Span = s.HeadSpan,
     };
 
@@ -96,11 +96,11 @@ internal sealed class ShellReader(Reports reports)
             return null;
         }
 
-        var hitch = EndOf(statement.Hitch?.Side, statement.Hitch?.Span);
+        var hitch = EndOf(statement.Hitch?.End.Side, statement.Hitch?.End.Span);
         var doors = EndOf(statement.Doors?.Side, statement.Doors?.Span);
         if (hitch is { } h && hitch == doors)
         {
-            reports.Error("doors-at-hitch", $"the doors and the hitch are both at the {h.Word()} end", statement.Hitch!.Span, $"write `hitch {h.Opposite().Word()}`");
+            reports.Error("doors-at-hitch", $"the doors and the hitch are both at the {h.Word()} end", statement.Hitch!.End.Span, $"write `hitch {h.Opposite().Word()}`");
             hitch = null;
         }
 
@@ -109,7 +109,7 @@ internal sealed class ShellReader(Reports reports)
             reports.Error(
                 "axles-beyond-trailer",
                 $"the axles would not be under the box, which begins {reports.Text(notes.Loads.HitchAhead)} behind the coupling and is {reports.Text(size.Width.Value)} long",
-                statement.AxlesFromHitch!.Span,
+                statement.Axles!.FromHitch!.Span,
                 "measure from the coupling to the middle of the axles, and say how far the coupling lies before the box with `hitch west, 1200 ahead`");
         }
 
@@ -118,7 +118,7 @@ internal sealed class ShellReader(Reports reports)
 
     private int AxlesOf(ShellStatement statement)
     {
-        if (statement.Axles is not { } axles)
+        if (statement.Axles?.Count is not { } axles)
         {
             return 0;
         }

@@ -46,7 +46,7 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
             case FlowStatement s:
                 Add(draft.Flows, FlowReader.Read(s));
                 break;
-            case RailStatement { Name: not null, Height: not null } s:
+            case RailStatement { Name: not null, Height: not null, Path.Count: > 0 } s:
                 draft.Rails.Add(RailOf(s));
                 break;
             case FallsStatement { Name: { } room, Slope: { } slope } s:

@@ -1,5 +1,6 @@
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Details;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Binding.Reading;
@@ -16,13 +17,19 @@ internal sealed class StationReader(KindTable kinds)
         }
 
         var chain = kinds.ChainOf(statement);
+        int quarters = kinds.QuartersOf(chain);
         return new StationDraft(
             name.Text,
             RoleOf(statement.Keyword.Text),
             statement.Room is { } room ? new NameRef(room.Text, room.Span) : null,
-            kinds.Fold(chain),
+            SaidValues.Fold(StationTable.All, chain, quarters),
             statement.Place,
-            statement.HeadSpan);
+            statement.HeadSpan)
+        {
+            Label = chain.Select(s => s.Label?.Text).FirstOrDefault(l => l is not null),
+            Purpose = string.Join(' ', (chain.FirstOrDefault(s => s.Purpose.Count > 0)?.Purpose ?? []).Select(w => w.Text)),
+            Quarters = quarters,
+        };
     }
 
     private static StationRole RoleOf(string keyword) => keyword switch

@@ -1,3 +1,4 @@
+using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Statements;
@@ -39,13 +40,13 @@ public class StatementTests
     {
         var container = One<ShellStatement>(Tarn);
         Assert.Equal(("container", 40m, true, Side.West), (container.Kind!.Text, container.ContainerFeet!.Value, container.HighCube, container.Doors!.Side));
-        Assert.Equal((60, 60, 40, 600), (Mm(container.LiningWalls), Mm(container.LiningCeiling), Mm(container.LiningFloor), Mm(container.GroundBelowFloor)));
+        Assert.Equal((60, 60, 40, 600), (Mm(container.Lining!.Walls), Mm(container.Lining.Ceiling), Mm(container.Lining.Floor), Mm(container.GroundBelowFloor)));
         var shed = One<ShellStatement>(Every);
         Assert.Equal(6, shed.Corners.Count);
         Assert.Equal(5029.2, Mm(shed.Corners[3].X));
-        Assert.Equal((20m, 2743.2, 12.7, 1219.2), (shed.TrueNorth!.Value, Mm(shed.Eaves), Mm(shed.LiningCeiling), Mm(shed.PostsEvery)));
+        Assert.Equal((20m, 2743.2, 12.7, 1219.2), (shed.TrueNorth!.Value, Mm(shed.Eaves), Mm(shed.Lining!.Ceiling), Mm(shed.PostsEvery)));
         var trailer = One<ShellStatement>(Sample.Parse("shell trailer 6 m x 2.4 m x 2.5 m\n  axles 2\n  hitch west\n  doors east"));
-        Assert.Equal((6000, 2500, 2m, Side.West), (Mm(trailer.Size!.Width), Mm(trailer.Size.Height), trailer.Axles!.Value, trailer.Hitch!.Side));
+        Assert.Equal((6000, 2500, 2m, Side.West), (Mm(trailer.Size!.Width), Mm(trailer.Size.Height), trailer.Axles!.Count.Value, trailer.Hitch!.End.Side));
     }
 
     [Fact]
@@ -81,30 +82,38 @@ public class StatementTests
     public void Stations_say_all_their_details()
     {
         var bench = Named<StationStatement>(Tarn, "bench");
-        Assert.Equal((1800, 600, 920), (Mm(bench.Size!.Width), Mm(bench.Size.Depth), Mm(bench.Size.Height)));
-        Assert.Equal((2, Side.South, 800), (bench.Workers.Single().Count, bench.Workers[0].Side.Side, Mm(bench.Workers[0].Apart)));
-        Assert.Equal(["cold", "hot", "drain"], bench.Needs.Select(n => n.Kind.Text));
-        Assert.Equal((60m, "C"), (bench.Needs[1].At!.Value.Number, bench.Needs[1].At!.Value.Unit.Symbol));
-        Assert.Equal(("frame-bin", 0.40m), (bench.Wastes.Single().To!.Text, bench.Wastes[0].Amount!.Value.Number));
+        Assert.Equal((1800, 600, 920), (Mm(bench.Value(StationDetails.Size)!.Width), Mm(bench.Value(StationDetails.Size)!.Depth), Mm(bench.Value(StationDetails.Size)!.Height)));
+        var workers = bench.Values(StationDetails.Workers).Single();
+        Assert.Equal((2, Side.South, 800), (workers.Count, workers.Side.Side, Mm(workers.Apart)));
+        var needs = bench.Values(StationDetails.Needs).Single();
+        Assert.Equal(["cold", "hot", "drain"], needs.Select(n => n.Kind.Text));
+        Assert.Equal((60m, "C"), (needs[1].At!.Value.Number, needs[1].At!.Value.Unit.Symbol));
+        var waste = bench.Values(StationDetails.Waste).Single();
+        Assert.Equal(("frame-bin", 0.40m), (waste.To!.Text, waste.Amount!.Value.Number));
         var tipping = Named<StationStatement>(Tarn, "tipping");
-        Assert.Equal((Side.South, 900, "crate trolley"), (tipping.Clears.Single().Side.Side, Mm(tipping.Clears[0].Depth), tipping.Clears[0].Purpose!.Text));
+        var clear = tipping.Values(StationDetails.Clear).Single();
+        Assert.Equal((Side.South, 900, "crate trolley"), (clear.Side.Side, Mm(clear.Depth), clear.Purpose!.Text));
         var pluck = Named<StationStatement>(Every, "pluck");
-        Assert.True(pluck.Size!.Round);
-        Assert.Equal((90m, 2, 5), (pluck.Turned!.Value, pluck.Clears.Count, pluck.Needs.Count));
-        Assert.Equal(["V", "hp"], pluck.Needs[0].Amounts.Select(a => a.Value.Unit.Symbol));
-        Assert.Equal((80m, 480m), (pluck.WeightEmpty!.Value.Number, pluck.WeightFull!.Value.Number));
+        var wants = pluck.Values(StationDetails.Needs).Single();
+        Assert.True(pluck.Value(StationDetails.Size)!.Round);
+        Assert.Equal((90m, 2, 5), (pluck.Value(StationDetails.Turned)!.Value, pluck.Values(StationDetails.Clear).Count, wants.Count));
+        Assert.Equal(["V", "hp"], wants[0].Amounts.Select(a => a.Value.Unit.Symbol));
+        Assert.Equal("single-phase", wants[0].Phase!.Text);
+        var weight = pluck.Value(StationDetails.Weight)!;
+        Assert.Equal((80m, 480m), (weight.Empty!.Value.Number, weight.Full!.Value.Number));
         var hang = Named<StationStatement>(Every, "hang");
-        Assert.Equal((true, 1828.8), (hang.Hung, Mm(hang.Underside)));
-        Assert.Equal((4m, 40m), (hang.Batch!.Value.Number, hang.Cycle!.Value.Number));
-        Assert.Equal(863.6, Mm(Named<StationStatement>(Every, "table").WorkHeight));
+        Assert.NotNull(hang.Value(StationDetails.Hung));
+        Assert.Equal(1828.8, Mm(hang.Value(StationDetails.Underside)));
+        Assert.Equal((4m, 40m), (hang.Value(StationDetails.Batch)!.Value.Number, hang.Value(StationDetails.Cycle)!.Value.Number));
+        Assert.Equal(863.6, Mm(Named<StationStatement>(Every, "table").Value(StationDetails.WorkHeight)));
         Assert.Equal(("table", "pack"), (Named<StationStatement>(Every, "bench").Kind!.Text, Named<StationStatement>(Every, "bench").Room!.Text));
-        Assert.True(Named<StationStatement>(Every, "trolley").OnWheels);
+        Assert.NotNull(Named<StationStatement>(Every, "trolley").Value(StationDetails.OnWheels));
     }
 
     [Fact]
     public void What_a_store_holds_is_multiplied_out()
     {
-        var rack = Named<StationStatement>(Tarn, "rack").Holds!.Value;
+        var rack = Named<StationStatement>(Tarn, "rack").Value(StationDetails.Holds)!.Value;
         Assert.Equal((600m, "fish"), (rack.Number, rack.Unit.Symbol));
     }
 
@@ -112,7 +121,7 @@ public class StatementTests
     public void Bins_and_sinks_stand_on_one_line()
     {
         var bin = Named<StationStatement>(Tarn, "offal-bin");
-        Assert.Equal(("bin", 60m, "receiving", 400), (bin.Keyword.Text, bin.Volume!.Value.Number, bin.Room!.Text, Mm(bin.Size!.Depth)));
+        Assert.Equal(("bin", 60m, "receiving", 400), (bin.Keyword.Text, bin.Value(StationDetails.Volume)!.Value.Number, bin.Room!.Text, Mm(bin.Value(StationDetails.Size)!.Depth)));
         Assert.Collection(bin.Place, t => Assert.Equal(Side.South, ((AgainstTerm)t).Wall.Side), t => Assert.Equal((Side.West, "gutting", 100), (((BesideTerm)t).Direction.Side, ((BesideTerm)t).Other.Text, Mm(((BesideTerm)t).Gap))));
         Assert.Equal(["hand"], Named<StationStatement>(Tarn, "s1").Purpose.Select(p => p.Text));
     }
@@ -153,7 +162,7 @@ public class StatementTests
         var day = One<DayStatement>(Every);
         Assert.Equal(("birds/hour", 5m, 2), (day.Target!.Value.Unit.Symbol, day.Hours!.Value.Number, day.Crew.Count));
         Assert.Equal((30m, 10m), (day.Breaks!.Value.Number, day.Changeover!.Value.Number));
-        Assert.Equal(["2.10 m3", "14.50 "], day.Money.Select(m => FormattableString.Invariant($"{m.Amount.Value} {m.Per?.Text}")));
+        Assert.Equal(["2.10 m3", "14.50 "], day.Rates.Concat(day.Prices).Select(m => FormattableString.Invariant($"{m.Amount.Value} {m.Per?.Text}")));
         Assert.Equal(4000, Mm(One<LimitStatement>(Tarn).Length));
         Assert.Equal([null, 2m, 1.5m], Every.Statements.OfType<LimitStatement>().Select(l => l.Quantity?.Value.Number));
         var accept = One<AcceptStatement>(Every);

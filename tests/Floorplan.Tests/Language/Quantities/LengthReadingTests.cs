@@ -1,5 +1,6 @@
 using System.Numerics;
 using CsCheck;
+using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Tests.Language.Samples;
@@ -58,9 +59,9 @@ public class LengthReadingTests
     {
         var tree = Sample.Parse("bin b in kill, 20 in x 20 in, 12 in from west, 3 in from south\nbin c in kill, 400 x 300 in lobby");
         var first = (StationStatement)tree.Statements[0];
-        Assert.Equal(508, first.Size!.Width.Value.Millimetres);
+        Assert.Equal(508, first.Value(StationDetails.Size)!.Width.Value.Millimetres);
         Assert.Equal(2, first.Place.Count);
-        Assert.Equal(300, ((StationStatement)tree.Statements[1]).Size!.Depth!.Value.Millimetres);
+        Assert.Equal(300, ((StationStatement)tree.Statements[1]).Value(StationDetails.Size)!.Depth!.Value.Millimetres);
     }
 
     private static Length Read(string text, string units)

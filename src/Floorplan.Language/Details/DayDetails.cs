@@ -1,0 +1,87 @@
+using Floorplan.Language.Parsing;
+using Floorplan.Language.Quantities;
+using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Tokens;
+using Floorplan.Language.Words;
+
+namespace Floorplan.Language.Details;
+
+/// <summary>What the <c>day</c> may say.</summary>
+public static class DayDetails
+{
+    public static Detail<TargetSyntax> Target { get; } = new(
+        "target", "what the unit makes, and for how long", ["target 121 fish/h for 5 h", "target 123 fish/h for 5 h", "target 123 fish/h for 6 h"], TargetOf) { Use = Use.NotYet };
+
+    public static Detail<IReadOnlyList<CrewSyntax>> Crew { get; } = new(
+        "crew", "how many people work in a room or at a station", ["crew receiving 3, filleting 4", "crew receiving 3, filleting 5", "crew gutting 2"], CrewOf);
+
+    public static Detail<ElsewhereSyntax> Elsewhere { get; } = new(
+        "elsewhere", "what is on the same site, but not in this unit", ["elsewhere 2 toilets, changing room", "elsewhere 3 toilets, changing room", "elsewhere 3 toilets"], ElsewhereOf);
+
+    public static Detail<QuantitySyntax> Breaks { get; } = Time("breaks", "how long the breaks are", "breaks 31 min", "breaks 46 min");
+
+    public static Detail<QuantitySyntax> Changeover { get; } = Time("changeover", "how long a changeover takes", "changeover 16 min", "changeover 19 min");
+
+    public static Detail<MoneySyntax> Rate { get; } = Money("rate", "what water, power and the like cost", "rate water 2.10 per m3", "rate water 2.30 per m3", "rate power 2.30 per m3");
+
+    public static Detail<MoneySyntax> Price { get; } = Money("price", "what a product sells for", "price fish 4.50", "price fish 4.70");
+
+    public static IReadOnlyList<Detail> All { get; } = [Target, Crew, Elsewhere, Breaks, Changeover, Rate, Price];
+
+    private static Detail<QuantitySyntax> Time(string word, string says, params string[] examples) =>
+        new(word, says, examples, c => c.Quantity(says, QuantityKind.Time)) { Use = Use.NotYet };
+
+    private static Detail<MoneySyntax> Money(string word, string says, params string[] examples) =>
+        new(word, says, examples, MoneyOf) { Use = Use.NotYet, Repeatable = true };
+
+    private static TargetSyntax? TargetOf(Cursor c)
+    {
+        var target = c.Quantity("a target", QuantityKind.Rate, QuantityKind.Count);
+        return target is null ? null : new TargetSyntax(target, c.Try("for") ? c.Quantity("how long", QuantityKind.Time) : null);
+    }
+
+    private static IReadOnlyList<CrewSyntax> CrewOf(Cursor c)
+    {
+        var crew = new List<CrewSyntax>();
+        do
+        {
+            var start = c.Here;
+            if (c.Name("the name of a room or station") is not { } where || c.Number("how many people") is not { } count)
+            {
+                break;
+            }
+
+            crew.Add(new CrewSyntax(where, count, start.To(c.Before)));
+        }
+        while (c.NextInList(n => n.Kind == TokenKind.Word));
+        return crew;
+    }
+
+    private static ElsewhereSyntax ElsewhereOf(Cursor c)
+    {
+        var elsewhere = new ElsewhereSyntax(null, false);
+        do
+        {
+            if (c.Try("changing"))
+            {
+                elsewhere = elsewhere with { Changing = c.Expect("room") };
+            }
+            else if (c.Number("how many toilets") is { } count && (c.Try("toilets") || c.Expect("toilet")))
+            {
+                elsewhere = elsewhere with { Toilets = count };
+            }
+        }
+        while (!c.Failed && c.NextInList(n => n.Kind == TokenKind.Number || n.IsWord("changing")));
+        return elsewhere;
+    }
+
+    private static MoneySyntax? MoneyOf(Cursor c)
+    {
+        var kind = new WordSyntax(c.Before.Value.ToLowerInvariant(), c.Before);
+        var start = c.Before;
+        return c.Name("what it is for") is { } of && c.Number("an amount of money") is { } amount
+            ? new MoneySyntax(kind, of, amount, c.Try("per") ? c.Words("what it is counted in") : null, start.To(c.Before))
+            : null;
+    }
+}
