@@ -12,25 +12,7 @@ internal static class PlaceParser
     public static bool Starts(Cursor c) => c.AtNumber || c.AtSide() || c.IsWord("against") || c.IsWord("at") || c.IsWord("centred") || c.IsWord("centered")
         || c.IsWord("flush") || c.IsWord("corner") || (c.IsWord("in") && c.IsWord("line", 1));
 
-    /// <summary>All terms of a <c>place</c> detail.</summary>
-    public static void List(Cursor c, List<PlaceTerm> terms)
-    {
-        do
-        {
-            One(c, terms);
-        }
-        while (c.NextInList(Starts));
-    }
-
-    /// <summary>One term, kept when it can be read.</summary>
-    public static void One(Cursor c, List<PlaceTerm> terms)
-    {
-        if (Term(c) is { } term)
-        {
-            terms.Add(term);
-        }
-    }
-
+    /// <summary>One term; null, with the mistake told, when it cannot be read.</summary>
     public static PlaceTerm? Term(Cursor c)
     {
         var start = c.Here;
@@ -116,7 +98,7 @@ internal static class PlaceParser
             return null;
         }
 
-        if (!c.NextInList(n => n.AtNumber))
+        if (!c.NextPart(n => n.AtNumber))
         {
             c.Wrong("a comma and the distance from the south face", "write `at 1200, 300`");
             return null;

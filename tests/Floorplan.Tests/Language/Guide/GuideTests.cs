@@ -40,6 +40,22 @@ public partial class GuideTests
     public void Every_detail_word_is_named() =>
         Assert.All(Vocabulary.Statements.SelectMany(s => s.Details).Select(d => d.Word).Distinct(), w => Assert.True(Shown.Contains(w) || Guide.Contains($"`{w}`", StringComparison.Ordinal), w));
 
+    /// <summary>FLOORPLAN_APPROVE=guide writes the tables of the guide.</summary>
+    [Fact]
+    public void The_tables_of_details_are_those_of_the_program()
+    {
+        const string start = "<!-- details -->\n";
+        int from = Guide.IndexOf(start, StringComparison.Ordinal) + start.Length;
+        int to = Guide.IndexOf("<!-- end of details -->", StringComparison.Ordinal);
+        if (Environment.GetEnvironmentVariable("FLOORPLAN_APPROVE") == "guide")
+        {
+            File.WriteAllText(Sample.At("templates/README.md"), Guide[..from] + DetailTables.Markdown() + Guide[to..]);
+            return;
+        }
+
+        Assert.Equal(DetailTables.Markdown(), Guide[from..to]);
+    }
+
     [Fact]
     public void The_list_of_words_not_yet_used_is_complete()
     {

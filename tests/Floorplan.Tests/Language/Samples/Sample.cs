@@ -12,7 +12,9 @@ internal static class Sample
 
     public static SyntaxTree Parse(string text) => SyntaxTree.Parse(new SourceText(text, "unit.unit"));
 
-    public static string Read(string path) => File.ReadAllText(Path.Combine(Root(), path));
+    public static string Read(string path) => File.ReadAllText(At(path));
+
+    public static string At(string path) => Path.Combine(Root(), path);
 
     private static string Root()
     {
