@@ -20,15 +20,15 @@ public sealed record Schedule(string Name, string Title, IReadOnlyList<string> C
         var plan = facts.Plan;
         return
         [
-            StationSchedule.Of(plan),
+            StationSchedule.Of(facts),
             OpeningSchedule.Of(plan),
             ServiceSchedule.Of(plan),
-            TableSchedule.Of("finishes", ScheduleTables.Finishes(plan)),
+            TableSchedule.Of("finishes", ScheduleTables.Finishes(facts)),
             TableSchedule.Of("connections", ScheduleTables.Connections(plan)),
-            TableSchedule.Of("weights", ScheduleTables.Weights(plan) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
-            TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, CutOuts.Of(plan), plan.Units)),
-            TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, ServiceHole.Of(plan), plan.Units)),
-            TableSchedule.Of("frames", CutListTable.Of(CutList.Of(CutOuts.Of(plan), plan.Units), plan.Units)),
+            TableSchedule.Of("weights", ScheduleTables.Weights(facts) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
+            TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, facts.CutOuts, plan.Units)),
+            TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, facts.Holes, plan.Units)),
+            TableSchedule.Of("frames", CutListTable.Of(facts.CutList, plan.Units)),
         ];
     }
 

@@ -1,23 +1,27 @@
+using Floorplan.Drawing.Frames;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing;
+using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Drawing.Schedules;
 
 /// <summary>Every item with its room, size, place from the room's finished faces, workers and needs.</summary>
 internal static class StationSchedule
 {
-    public static Schedule Of(Plan plan)
+    public static Schedule Of(PlanFacts facts)
     {
+        var plan = facts.Plan;
         string unit = Schedule.Unit(plan);
         return new Schedule(
             "stations",
             "Stations",
             ["item", "id", "name", "kind", "room", $"width {unit}", $"depth {unit}", $"diameter {unit}", $"underside {unit}", $"top {unit}", $"work height {unit}",
                 $"from west {unit}", $"from south {unit}", "hung", "movable", "workers", "needs", "circuit", "weight empty", "weight full", "line"],
-            [.. plan.Stations.Select(s => Row(plan, s))]);
+            [.. plan.Stations.Select(s => Row(plan, s, facts.Items.Find(s)))]);
     }
 
-    private static IReadOnlyList<object?> Row(Plan plan, Station station) =>
+    private static IReadOnlyList<object?> Row(Plan plan, Station station, ItemWeight? weight) =>
     [
         station.Item,
         station.Id,
@@ -37,8 +41,8 @@ internal static class StationSchedule
         station.Workers.Count,
         string.Join("; ", station.Needs.Select(Need)),
         station.Circuit,
-        station.WeightEmpty?.ToString() ?? "",
-        station.WeightFull?.ToString() ?? "",
+        weight is null ? "" : (Cell)weight.Empty,
+        weight is null ? "" : (Cell)weight.Full,
         station.Span.Position.Line,
     ];
 

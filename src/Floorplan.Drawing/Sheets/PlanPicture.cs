@@ -34,7 +34,7 @@ public static class PlanPicture
                 new ServiceLayer(plan, [.. plan.Services.Select(s => s.Kind).Distinct()]),
                 new FindingLayer(plan, findings),
                 new EndMarkLayer(plan),
-                new RoomNameLayer(plan),
+                new RoomNameLayer(request.Facts),
             ]);
         var scales = ScaleSeries.For(plan.Units);
         double denominator = scales.FirstOrDefault(s => Fits(view.Measure(s)), scales[^1]);

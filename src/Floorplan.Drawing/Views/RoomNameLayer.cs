@@ -1,16 +1,14 @@
-using System.Globalization;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
-using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Model.Rooms;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Views;
 
 /// <summary>Name, area and class letter of every room, on empty floor where there is some. Drawn after all that takes floor.</summary>
-public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
+public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
     private const double Clearance = 0.7;
 
@@ -35,11 +33,6 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
         }
     }
 
-    /// <summary><c>8.4 m²</c> or <c>90 sq ft</c>.</summary>
-    public static string Area(double squareMetres, UnitSystem units) => units == UnitSystem.Metric
-        ? squareMetres.ToString("0.0", CultureInfo.InvariantCulture) + " m²"
-        : (squareMetres / InchPound.SquareMetresPerSquareFoot).ToString("0", CultureInfo.InvariantCulture) + " sq ft";
-
     private void Draw(PlanCanvas canvas, Room room, DrawnIndex drawn, PaperBox shell)
     {
         var bounds = canvas.Transform.ToPaper(room.Bounds);
@@ -51,7 +44,8 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
         {
             Id = group + ":name",
             Lines = lines,
-            KeyText = $"{SafeText.Clean(room.Label)} {Area(room.AreaSquareMetres, Plan.Units)}",
+            Figures = [facts.RoomSizes[room.Id].Area],
+            KeyText = $"{SafeText.Clean(room.Label)} {facts.RoomSizes[room.Id].Area.Text}",
             Target = place ?? PaperBox.Around(middle, 1, 1),
             Positions = place is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
@@ -116,7 +110,7 @@ public sealed class RoomNameLayer(Plan plan) : PlanLayer(plan)
     private IEnumerable<(IReadOnlyList<string> Lines, double Height, PaperBox? Place)> Names(Room room, EmptyFloor floor, PaperBox bounds)
     {
         string name = SafeText.Clean(room.Label, Longest);
-        string area = Area(room.AreaSquareMetres, Plan.Units);
+        string area = facts.RoomSizes[room.Id].Area.Text;
         double widest = Math.Max(SmallestWidth, bounds.Width - (2 * Clearance));
         foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight, Standard.SmallestHeight])
         {

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Stations;
@@ -24,16 +23,14 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
     /// <summary>How each thing goes in when it is alone, in the order of the file.</summary>
     public IReadOnlyList<Entry> Entries { get; private init; } = [];
 
-    /// <summary>A rule and sheet 8 ask for the order of one plan, which takes longer than most of what is worked out of it.</summary>
-    private static readonly ConditionalWeakTable<Plan, BringingIn> Known = [];
-
-    public static BringingIn Of(Plan plan) => Known.GetValue(plan, p =>
+    /// <summary>Takes long: <see cref="PlanFacts.BringingIn"/> keeps it.</summary>
+    public static BringingIn Of(Plan plan)
     {
         // The order first: what gets in past the others need not be looked at alone.
-        var way = new WayIn(p);
-        var order = Of(p, way);
-        return order with { Entries = [.. p.Stations.Select(s => Entry.Of(s, way))] };
-    });
+        var way = new WayIn(plan);
+        var order = Of(plan, way);
+        return order with { Entries = [.. plan.Stations.Select(s => Entry.Of(s, way))] };
+    }
 
     private static BringingIn Of(Plan plan, WayIn way)
     {

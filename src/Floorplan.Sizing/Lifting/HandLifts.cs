@@ -1,4 +1,5 @@
 using Floorplan.Sizing.Bodies;
+using Floorplan.Sizing.Working;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
@@ -12,25 +13,26 @@ namespace Floorplan.Sizing.Lifting;
 /// Every lift that the flows of a plan ask of hands, with its index by the revised NIOSH equation or the reason why it has none. A load
 /// that is carried through doors is lifted once at either end of the way.
 /// </summary>
-public static class HandLifts
+internal sealed class HandLifts(PlanFacts facts)
 {
-    /// <summary>What is in a bin weighs as much as water; own assumption, offal is a little lighter and trimmings much.</summary>
-    private const double KilogramsPerCubicMetre = 1000;
-
     /// <summary>Knuckle height, where the equation allows most: 30 in.</summary>
     private const double BestHeight = 30 * InchPound.MillimetresPerInch;
 
     /// <summary>Shoes, from memory.</summary>
     private const double Shoes = 30;
 
-    public static IReadOnlyList<HandLift> Of(Plan plan)
+    private readonly Plan plan = facts.Plan;
+    private readonly LiftFigures figures = new(facts.Plan.Units);
+    private readonly double? piece = PieceKilograms(facts.Plan);
+    private readonly double tall = BodySize.Largest(BodyMeasure.Stature).Of(facts.Plan.Head.People) + Shoes;
+
+    public static IReadOnlyList<HandLift> Of(PlanFacts facts)
     {
-        double? piece = PieceKilograms(plan);
-        double tall = BodySize.Largest(BodyMeasure.Stature).Of(plan.Head.People) + Shoes;
-        return [.. plan.Flows.SelectMany(flow => flow.Legs.GroupBy(l => l.Chain).SelectMany(chain => Along(flow, [.. chain], piece, tall)))];
+        var lifts = new HandLifts(facts);
+        return [.. facts.Plan.Flows.SelectMany(flow => flow.Legs.GroupBy(l => l.Chain).SelectMany(chain => lifts.Along(flow, [.. chain])))];
     }
 
-    private static IEnumerable<HandLift> Along(Flow flow, List<Leg> chain, double? piece, double tall)
+    private IEnumerable<HandLift> Along(Flow flow, List<Leg> chain)
     {
         if (chain[0].Carriage.Kind != CarriageKind.Hand)
         {
@@ -46,7 +48,7 @@ public static class HandLifts
                 var to = Hold(leg.To);
                 if (from is not null || to is not null)
                 {
-                    yield return Lift(flow, first, from, to, piece, tall);
+                    yield return Lift(flow, first, from, to);
                 }
 
                 from = to;
@@ -63,26 +65,19 @@ public static class HandLifts
         _ => null,
     };
 
-    private static HandLift Lift(Flow flow, Leg leg, Stop? from, Stop? to, double? piece, double tall)
+    private HandLift Lift(Flow flow, Leg leg, Stop? from, Stop? to)
     {
-        double? load = leg.Carriage.LoadKilograms ?? (flow.Stream, from) switch
+        var load = (leg.Carriage.LoadKilograms, flow.Stream, from) switch
         {
-            (Stream.Product, _) => piece,
-            (Stream.Waste, StationStop { Station: { Role: StationRole.Bin } bin }) => FullKilograms(bin),
+            ({ } said, _, _) => With(said, FigureInput.Said("load", QuantityText.Of(said, Measure.Mass, plan.Units), leg.Span)),
+            (_, Stream.Product, _) when piece is { } each => With(each, FigureInput.Said("weight of one", QuantityText.Of(each, Measure.Mass, plan.Units), leg.Span)),
+            (_, Stream.Waste, StationStop { Station: { Role: StationRole.Bin } bin }) when facts.Items.Find(bin) is { } full => With(full.Full.Value, FigureInput.Of(full.Full)),
             _ => null,
         };
-        double? index = load is { } kilograms && (Height(from, to) ?? Height(to, from)) is { } height
-            ? Index(kilograms / InchPound.KilogramsPerPound, height, Height(to, from) ?? height)
-            : null;
+        var index = load is not null && (Height(from, to) ?? Height(to, from)) is { } height ? figures.Index(load, height, Height(to, from) ?? height) : null;
         return new HandLift(flow, leg, from, to, load, index, NotCovered(flow, leg, from, to, tall));
-    }
 
-    private static double Index(double loadLb, double originMm, double endMm)
-    {
-        double origin = originMm / InchPound.MillimetresPerInch, end = endMm / InchPound.MillimetresPerInch;
-        double At(double height) => LiftingEquation.Index(
-            new Lift(loadLb, 10, height, Math.Abs(end - origin), 0, 0.2, LiftingDuration.Short, Coupling.Good) { OriginIn = origin });
-        return Math.Max(At(origin), At(end));
+        Figure With(double kilograms, FigureInput input) => figures.Load(from, to, kilograms, input);
     }
 
     /// <summary>What the equation leaves out: DHHS (NIOSH) 94-110, 1994, section 1.2.</summary>
@@ -109,6 +104,4 @@ public static class HandLifts
     /// <summary>Of several products the lightest, since a plan does not say which of them a leg carries; null when one has no weight.</summary>
     private static double? PieceKilograms(Plan plan) =>
         plan.Head.Products.Count > 0 && plan.Head.Products.All(p => p.WeightEach is { Unit.Kind: QuantityKind.Mass }) ? plan.Head.Products.Min(p => p.WeightEach!.Value.Base) : null;
-
-    private static double? FullKilograms(Station bin) => bin.WeightFull?.Base ?? (bin.Volume?.Base * KilogramsPerCubicMetre);
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Floorplan.Sizing.Lifting;
 
 /// <summary>
@@ -13,6 +15,18 @@ public static class LiftingEquation
 
     /// <summary>Load over recommended weight; infinite where no lift is allowed.</summary>
     public static double Index(Lift lift) => lift.LoadLb / RecommendedLb(lift);
+
+    /// <summary>The recommended weight limit as a product of numbers: load constant, horizontal, vertical, travel, twist, frequency, hold.</summary>
+    public static string Working(Lift lift)
+    {
+        var factors = new List<double>();
+        Product(lift, Horizontal(lift.HorizontalIn), m =>
+        {
+            factors.Add(m);
+            return m;
+        });
+        return string.Create(CultureInfo.InvariantCulture, $"{LoadConstant} lb x {string.Join(" x ", factors.Select(f => f.ToString("0.###", CultureInfo.InvariantCulture)))}");
+    }
 
     /// <summary>As the manual prints it: multipliers rounded to two decimals first, and the limit to one.</summary>
     public static double PrintedRecommendedLb(Lift lift) =>

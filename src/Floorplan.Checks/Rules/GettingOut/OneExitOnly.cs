@@ -45,9 +45,9 @@ public sealed class OneExitOnly : Rule
         foreach (var joined in JoinedRooms.Of(context.Plan).Where(j => j.Exits.Count == 1))
         {
             var exit = joined.Exits[0];
-            double area = joined.Rooms.Sum(r => r.AreaSquareMetres);
+            double area = joined.Rooms.Sum(r => context.Facts.RoomSizes[r.Id].Area.Value);
             int byFloor = (int)Math.Ceiling((area / SquareMetresEach) - 1e-6);
-            int crew = Crew(context, joined);
+            int crew = context.Facts.Crew.In(joined.Rooms);
             int people = Math.Max(byFloor, crew);
             if (people > limit.Value)
             {
@@ -60,19 +60,6 @@ public sealed class OneExitOnly : Rule
                     exit.Span, exit.Centre.Coordinate);
             }
         }
-    }
-
-    /// <summary>People whom the plan counts by room, or by station in a room.</summary>
-    private static int Crew(CheckContext context, JoinedRooms joined)
-    {
-        if (context.Plan.Day is not { } day)
-        {
-            return 0;
-        }
-
-        var rooms = joined.Rooms.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
-        return rooms.Sum(day.Crew.GetValueOrDefault)
-            + context.Plan.Stations.Where(s => rooms.Contains(s.Room.Id)).Sum(s => day.Crew.GetValueOrDefault(s.Id));
     }
 
     private static string Shed(string door) => $"""

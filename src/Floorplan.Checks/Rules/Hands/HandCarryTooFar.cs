@@ -1,12 +1,11 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model.Flows;
-using Floorplan.Model.Space;
+using Floorplan.Sizing.Carrying;
 
 namespace Floorplan.Checks.Rules.Hands;
 
-/// <summary>Measures the real way of every leg that goes by hand.</summary>
+/// <summary>Measures the real way of every carry by hand, from where a load is taken up to where it is set down; a door on the way does not end it.</summary>
 public sealed class HandCarryTooFar : Rule
 {
     /// <summary>Carries past this are outside what the carrying equations were fitted to, in mm.</summary>
@@ -72,28 +71,28 @@ public sealed class HandCarryTooFar : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        foreach (var way in context.Space.LegRoutes)
+        foreach (var carry in context.Facts.Ways.Carries)
         {
-            if (way.Leg.Carriage.Kind == CarriageKind.Hand && way.Route is { } route &&
-                Tiers.Above(context, this, route.LengthMm) is { } limit)
+            if (Tiers.Above(context, this, carry.Length.Value) is { } limit)
             {
-                yield return Report(context, way, route, limit);
+                yield return Report(context, carry, limit);
             }
         }
     }
 
-    private Finding Report(CheckContext context, LegRoute way, Route route, AppliedLimit limit)
+    private Finding Report(CheckContext context, Carry carry, AppliedLimit limit)
     {
-        string from = Named.Of(way.Leg.From);
-        string to = Named.Of(way.Leg.To);
+        string from = Named.Of(carry.From);
+        string to = Named.Of(carry.To);
+        var longest = carry.Legs.MaxBy(l => l.Route!.LengthMm)!.Route!;
         return CheckContext.Find(
             this,
             limit,
-            route.LengthMm,
-            [way.Leg.From.Name, way.Leg.To.Name],
-            $"{(way.Flow.Label.Length == 0 ? way.Flow.Stream.ToString().ToLowerInvariant() : way.Flow.Label)} is carried by hand {context.Walk(route.LengthMm)} from {from} to {to}",
-            $"shorten the way by {context.Walk(route.LengthMm - limit.Value)} by moving {from} and {to} nearer to each other, or write another carriage for this leg, such as: by trolley 600 wide",
-            way.Leg.Span,
-            route.Path.GetPointN(route.Path.NumPoints / 2).Coordinate);
+            carry.Length,
+            [carry.From.Name, carry.To.Name],
+            $"{(carry.Flow.Label.Length == 0 ? carry.Flow.Stream.ToString().ToLowerInvariant() : carry.Flow.Label)} is carried by hand {carry.Length.Text} from {from} to {to}",
+            $"shorten the way by {context.Walk(carry.Length.Value - limit.Value)} by moving {from} and {to} nearer to each other, or write another carriage for this leg, such as: by trolley 600 wide",
+            carry.Legs[0].Leg.Span,
+            longest.Path.GetPointN(longest.Path.NumPoints / 2).Coordinate);
     }
 }

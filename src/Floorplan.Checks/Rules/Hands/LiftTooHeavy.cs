@@ -49,24 +49,25 @@ internal sealed class LiftTooHeavy : Rule
         }
 
         // What a line carries is one load, lifted several times: its worst lift is told.
-        foreach (var line in HandLifts.Of(context.Plan).Where(l => l.Index > limit.Value + Tolerance).GroupBy(l => (l.Flow, l.Leg.Chain)))
+        foreach (var line in context.Facts.Lifts.Where(l => l.Index?.Value > limit.Value + Tolerance).GroupBy(l => (l.Flow, l.Leg.Chain)))
         {
-            yield return Report(context, line.OrderByDescending(l => l.NotCovered is null).ThenByDescending(l => l.Index).First(), line.Count() - 1, limit);
+            yield return Report(context, line.OrderByDescending(l => l.NotCovered is null).ThenByDescending(l => l.Index!.Value).First(), line.Count() - 1, limit);
         }
     }
 
     private Finding Report(CheckContext context, HandLift lift, int more, AppliedLimit limit)
     {
-        double index = lift.Index!.Value;
-        string figure = double.IsFinite(index) ? "a lifting index of at least " + index.ToString("0.0", CultureInfo.InvariantCulture) : "past what the equation allows at all";
+        var index = lift.Index!;
+        string figure = double.IsFinite(index.Value) ? "a lifting index of at least " + index.Text : "past what the equation allows at all";
         string where = $"{(lift.From is { } from ? " from " + Named.Of(from) : "")}{(lift.To is { } to ? " to " + Named.Of(to) : " to outside")}";
         string covers = lift.NotCovered is { } why ? $", if the lifting equation held; it is not covered by the equation, which leaves out {why}" : "";
         string others = more switch { 0 => "", 1 => "; one more lift on this line is too heavy", _ => FormattableString.Invariant($"; {more} more lifts on this line are too heavy") };
         var finding = CheckContext.Find(
             this, limit, index, [.. new[] { lift.From, lift.To }.OfType<Stop>().Select(s => s.Name)],
-            $"{context.WeightInHand(lift.LoadKilograms!.Value)} are lifted by hand{where}: {figure}{covers}{others}",
+            $"{lift.Load!.Text} are lifted by hand{where}: {figure}{covers}{others}",
             "write another carriage for this leg, such as: by rail, or by trolley 600 wide, or lift with two people and accept it",
             lift.Leg.Span, lift.Stations.FirstOrDefault()?.Bounds.Centre.Coordinate);
+        finding = finding with { Figures = [lift.Load, index] };
         return lift.NotCovered is null ? finding : finding with { Severity = Severity.Note };
     }
 

@@ -168,7 +168,7 @@ public sealed class OutOfReach : Rule
     private IEnumerable<Finding> FarStops(CheckContext context)
     {
         var seen = new HashSet<(string, string)>();
-        var bothHands = HandLifts.Of(context.Plan).Where(l => l.LoadKilograms >= BothHandsFrom).SelectMany(l => new[] { l.From, l.To }).OfType<Stop>().Select(s => s.Name).ToHashSet();
+        var bothHands = context.Facts.Lifts.Where(l => l.Load?.Value >= BothHandsFrom).SelectMany(l => new[] { l.From, l.To }).OfType<Stop>().Select(s => s.Name).ToHashSet();
         foreach (var leg in context.Plan.Flows.SelectMany(f => f.Legs).Where(l => l.Carriage.Kind == CarriageKind.Hand))
         {
             foreach (var (stop, other) in new[] { (leg.From, leg.To), (leg.To, leg.From) })

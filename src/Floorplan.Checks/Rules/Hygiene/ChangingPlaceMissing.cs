@@ -2,6 +2,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
+using Floorplan.Sizing.Staffing;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
@@ -47,7 +48,7 @@ internal sealed class ChangingPlaceMissing : Rule
 
     private static List<Room> FoodRooms(Plan plan)
     {
-        var places = Welfare.Places(plan).ToHashSet(StringComparer.Ordinal);
+        var places = Crew.PlacesOf(plan).ToHashSet(StringComparer.Ordinal);
         var rooms = plan.Stations.Where(s => places.Contains(s.Id)).Select(s => s.Room.Id).Concat(places).ToHashSet(StringComparer.Ordinal);
         return [.. plan.Rooms.Where(r => r.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold && rooms.Contains(r.Id))];
     }

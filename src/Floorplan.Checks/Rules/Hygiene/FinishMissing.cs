@@ -40,7 +40,7 @@ internal sealed class FinishMissing : Rule
                 "name it under the room, such as: finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\"", r.Room.Span, r.Room.Floor.InteriorPoint.Coordinate));
         }
 
-        return washed.Count == 0 || Welfare.People(context.Plan) == 0 ? [] :
+        return washed.Count == 0 || context.Facts.Crew.All.Value == 0 ? [] :
         [
             CheckContext.Find(this, Severity.Note, [.. washed.Select(r => r.Id)],
                 $"no finish is named of {Named.List(washed.Select(Named.Of))}, which {(washed.Count == 1 ? "is" : "are")} washed down",

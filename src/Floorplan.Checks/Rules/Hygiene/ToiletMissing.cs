@@ -1,6 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Sizing.Staffing;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
@@ -24,13 +25,13 @@ internal sealed class ToiletMissing : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        int people = Welfare.People(context.Plan);
+        int people = (int)context.Facts.Crew.All.Value;
         if (people == 0 || Welfare.Toilets(context.Plan) > 0)
         {
             yield break;
         }
 
-        yield return CheckContext.Find(this, Severity.Warning, Welfare.Places(context.Plan),
+        yield return CheckContext.Find(this, Severity.Warning, Crew.PlacesOf(context.Plan),
             $"no toilet is planned for the crew of {people}",
             "add a room of class `toilet`, or say under `day` what the site has, such as: elsewhere 1 toilet", context.Plan.Day!.Span) with
         { Limit = $"at least one toilet ({Under(context.Plan.Head.Code).Text})" };

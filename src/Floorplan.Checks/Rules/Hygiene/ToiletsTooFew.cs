@@ -1,7 +1,8 @@
-using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Sizing.Staffing;
+using System.Globalization;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
@@ -35,7 +36,7 @@ internal sealed class ToiletsTooFew : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        int people = Welfare.People(context.Plan);
+        int people = (int)context.Facts.Crew.All.Value;
         int toilets = Welfare.Toilets(context.Plan);
         if (people == 0 || toilets == 0 || context.Limit(this) is not { } limit)
         {
@@ -46,7 +47,7 @@ internal sealed class ToiletsTooFew : Rule
         if (people > served)
         {
             string count = toilets == 1 ? "1 toilet" : $"{toilets} toilets";
-            yield return CheckContext.Find(this, limit, people, Welfare.Places(context.Plan),
+            yield return CheckContext.Find(this, limit, people, Crew.PlacesOf(context.Plan),
                 $"the crew of {people} has {count}, enough for {served.ToString("0", CultureInfo.InvariantCulture)}",
                 "add a room of class `toilet`, or say under `day` which ones are elsewhere on the site", context.Plan.Day!.Span) with
             {

@@ -79,13 +79,15 @@ internal sealed class TooLittleAir : Rule
     private Finding? OfRoom(CheckContext context, Room room, List<ServicePoint> fans)
     {
         double flow = Math.Max(Sum(fans, ServiceKind.AirSupply), Sum(fans, ServiceKind.AirExhaust));
-        double volume = room.AreaSquareMetres * room.CeilingHeight.Millimetres / 1000;
-        double changes = flow * SecondsPerHour / volume;
+        var volume = context.Facts.RoomSizes[room.Id].Volume;
+        double changes = flow * SecondsPerHour / volume.Value;
         return context.Limit(this, Changes) is { } limit && changes < limit.Value * (1 - Tolerance)
             ? CheckContext.Find(
                 this, limit, changes, [room.Id],
-                $"the air of {Named.Of(room)} is changed {changes.ToString("0.0", CultureInfo.InvariantCulture)} times an hour: {context.Air(flow)} for a room of {context.Volume(volume)}",
-                $"move {context.Air(limit.Value * volume / SecondsPerHour)} or more", SpanOf(fans), room.Floor.InteriorPoint.Coordinate)
+                $"the air of {Named.Of(room)} is changed {changes.ToString("0.0", CultureInfo.InvariantCulture)} times an hour: {context.Air(flow)} for a room of {volume.Text}",
+                $"move {context.Air(limit.Value * volume.Value / SecondsPerHour)} or more", SpanOf(fans), room.Floor.InteriorPoint.Coordinate)
+                with
+            { Figures = [volume] }
             : null;
     }
 

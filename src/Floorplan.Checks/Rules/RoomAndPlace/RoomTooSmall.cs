@@ -1,15 +1,14 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Rooms;
+using Floorplan.Sizing.Rooms;
+using Floorplan.Sizing.Working;
 
 namespace Floorplan.Checks.Rules.RoomAndPlace;
 
 /// <summary>The room that each of those who work in a room has, height included, as if the room were empty.</summary>
 internal sealed class RoomTooSmall : Rule
 {
-    /// <summary>Air higher than this does not count, mm.</summary>
-    private const double HighestCounted = 3000;
-
     private const double Least = 11;
 
     /// <summary>A room that is short by less than this share is a rounding of the plan's.</summary>
@@ -44,29 +43,29 @@ internal sealed class RoomTooSmall : Rule
             yield break;
         }
 
-        var crew = context.Plan.Day?.Crew ?? new Dictionary<string, int>();
-        var stations = context.Plan.Stations.ToLookup(s => s.Room.Id);
         foreach (var room in context.Plan.Rooms)
         {
-            int people = crew.TryGetValue(room.Id, out int said) ? said : stations[room.Id].Sum(s => crew.GetValueOrDefault(s.Id, s.Workers.Count));
-            double volume = room.AreaSquareMetres * Math.Min(room.CeilingHeight.Millimetres, HighestCounted) / 1000;
-            if (people > 0 && volume / people < limit.Value * (1 - Tolerance))
+            int people = (int)context.Facts.Crew.Working[room.Id].Value;
+            var volume = context.Facts.RoomSizes[room.Id].Breathed;
+            if (people > 0 && volume.Value / people < limit.Value * (1 - Tolerance))
             {
                 yield return Report(context, room, people, volume, limit);
             }
         }
     }
 
-    private Finding Report(CheckContext context, Room room, int people, double volume, AppliedLimit limit)
+    private Finding Report(CheckContext context, Room room, int people, Figure volume, AppliedLimit limit)
     {
         string who = people == 1 ? "the one person who works" : FormattableString.Invariant($"each of {people} people who work");
-        int fit = (int)(volume / limit.Value);
+        int fit = (int)(volume.Value / limit.Value);
         string fewer = fit > 0 ? FormattableString.Invariant($"; {fit} at once {(fit == 1 ? "has" : "have")} enough") : "";
         return CheckContext.Find(
-            this, limit, volume / people, [room.Id],
-            $"{Named.Of(room)} has {context.Volume(volume / people)} for {who} there",
-            $"make it {context.Volume(limit.Value * people)} in all, it has {context.Volume(volume)}{fewer}",
-            room.Span, room.Floor.InteriorPoint.Coordinate);
+            this, limit, volume.Value / people, [room.Id],
+            $"{Named.Of(room)} has {context.Volume(volume.Value / people)} for {who} there",
+            $"make it {context.Volume(limit.Value * people)} in all, it has {volume.Text}{(room.CeilingHeight.Millimetres > RoomSize.HighestCounted ? $" below {context.Text(RoomSize.HighestCounted)}" : "")}{fewer}",
+            room.Span, room.Floor.InteriorPoint.Coordinate)
+            with
+        { Figures = [volume, context.Facts.Crew.Working[room.Id]] };
     }
 
     private static string Unit(int crew) => FormattableString.Invariant($"""

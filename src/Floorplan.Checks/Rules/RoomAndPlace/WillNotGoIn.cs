@@ -54,7 +54,7 @@ internal sealed class WillNotGoIn : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var order = BringingIn.Of(context.Plan);
+        var order = context.Facts.BringingIn;
         foreach (var entry in order.Entries.Where(e => !e.GoesUpright))
         {
             yield return Found(context, entry);

@@ -38,28 +38,28 @@ public sealed class AxleOverloaded : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var shell = context.Plan.Shell;
-        if (shell is not { Axles: > 0 and var axles, Loads.AxleRatedKg: { } each } || TrailerLoad.Of(context.Plan, full: true) is not { } full || TrailerLoad.Of(context.Plan, full: false) is not { } empty)
+        if (shell is not { Axles: > 0 and var axles, Loads.AxleRatedKg: { } each } || context.Facts.TrailerLoads is not [var full, var empty])
         {
             yield break;
         }
 
         double allowed = axles * each;
-        if (Math.Max(full.OnAxles, empty.OnAxles) <= allowed + 1e-6)
+        if (Math.Max(full.OnAxles.Value, empty.OnAxles.Value) <= allowed + 1e-6)
         {
             yield break;
         }
 
-        var things = ThingWeights.Weighed(context.Plan);
-        bool always = empty.OnAxles > allowed + 1e-6;
-        var worst = full.OnAxles >= empty.OnAxles ? full : empty;
-        string over = context.Weight(Math.Ceiling(worst.OnAxles - allowed));
+        var things = context.Facts.Items.Weighed.Select(w => w.Station).ToList();
+        bool always = empty.OnAxles.Value > allowed + 1e-6;
+        var worst = full.OnAxles.Value >= empty.OnAxles.Value ? full : empty;
+        string over = context.Weight(Math.Ceiling(worst.OnAxles.Value - allowed));
         yield return CheckContext.Find(
             this, always ? Severity.Warning : Severity.Note, [.. things.Select(s => s.Id)],
-            FormattableString.Invariant($"{(axles == 1 ? "the axle carries" : $"the {axles} axles carry")} {context.Weight(worst.OnAxles)} with everything {(worst == full ? "full" : "empty")} ({ThingWeights.Counted(context.Plan)})"),
+            FormattableString.Invariant($"{(axles == 1 ? "the axle carries" : $"the {axles} axles carry")} {worst.OnAxles.Text} with everything {(worst.IsFull ? "full" : "empty")} ({CountedWeight.Of(context.Facts)})"),
             always ? $"take {over} off the axles, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things before it moves",
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with
-        { Limit = $"{context.Weight(each)} for each axle in this plan ({Sources[0].Text})", Measured = worst.OnAxles, LimitValue = allowed };
+        { Limit = $"{context.Weight(each)} for each axle in this plan ({Sources[0].Text})", Measured = worst.OnAxles.Value, LimitValue = allowed, Figures = [worst.OnAxles, .. CountedWeight.Figures(context.Facts)] };
     }
 
     private static string Trailer(string each) => $"""

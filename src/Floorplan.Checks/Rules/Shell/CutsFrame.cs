@@ -48,6 +48,7 @@ public sealed class CutsFrame : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var byWall = context.Plan.Shell.Frame.ToLookup(m => m.Wall);
+        var frames = context.Facts.CutOuts.ToDictionary<CutOut, Opening, OpeningFrame?>(c => c.Opening, c => c.Frame, ReferenceEqualityComparer.Instance);
         foreach (var opening in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor))
         {
             var hole = FrameHole.Of(opening, Tolerance);
@@ -56,7 +57,7 @@ public sealed class CutsFrame : Rule
             {
                 yield return Cut(context, opening.Id, Named.Of(opening), opening.Wall, member, cut, Way(context, opening, member, cut.By.Millimetres), opening.Span, opening.Centre.Coordinate);
             }
-            else if (context.Limit(this) is { } limit && Crowded(members, opening, hole, limit) is { } crowded)
+            else if (OwnFrame(context, opening, frames.GetValueOrDefault(opening)) is { } limit && Crowded(members, opening, hole, limit) is { } crowded)
             {
                 yield return Crowds(context, opening, crowded.Member, crowded.Left, limit);
             }
@@ -68,10 +69,21 @@ public sealed class CutsFrame : Rule
         }
     }
 
+    /// <summary>How broad the frame is that the hole is really cut for; the plan's own figure holds for all. Null for an opening without a frame.</summary>
+    private AppliedLimit? OwnFrame(CheckContext context, Opening opening, OpeningFrame? frame) => context.Limit(this) switch
+    {
+        { SetBy: null } usual => frame is null ? null : usual with
+        {
+            Value = frame.Section.Face.Millimetres,
+            Text = $"room for its frame, {frame.Section.Name(context.Plan.Units)} ({(opening.Frame is null ? Sources[1].Text : "this plan")})",
+        },
+        var limit => limit,
+    };
+
     /// <summary>A pipe or a cable through a post weakens it as a door does; holes beside it need no frame of their own.</summary>
     private IEnumerable<Finding> PipeHoles(CheckContext context, ILookup<Side, FrameMember> byWall)
     {
-        foreach (var hole in ServiceHole.Of(context.Plan).Where(h => h is { Wall: not null, Width: not null }))
+        foreach (var hole in context.Facts.Holes.Where(h => h is { Wall: not null, Width: not null }))
         {
             var shell = context.Plan.Shell;
             var middle = hole.X + (hole.Wall!.RunsEastWest ? shell.Datum.X : shell.Datum.Y);

@@ -10,13 +10,12 @@ namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>
 /// Weight on each metre of a container's length: a thing's full weight spread over its own length, or over a metre where it is
-/// shorter, together with what stands beside it.
+/// shorter, together with what stands beside it, partitions, and the floor build-up.
 /// </summary>
 public sealed class FloorOverloaded : Rule
 {
     private const string Short = "weight on a metre of the floor's length";
     private const string Long = "weight on a metre of the floor's length, 40 ft and longer";
-    private const double Metre = 1000;
 
     /// <summary>Between a box of 20 ft and one of 40 ft, in mm.</summary>
     private const double LongBox = 9000;
@@ -53,48 +52,16 @@ public sealed class FloorOverloaded : Rule
     {
         var shell = context.Plan.Shell;
         var limit = context.Limit(this) is { SetBy: not null } set || shell.Outside.EnvelopeInternal.Width < LongBox ? context.Limit(this) : context.Limit(this, Long);
-        if (shell.Kind != ShellKind.Container || limit is null || Heaviest(context.Plan.Stations) is not { } worst || worst.Kg <= limit.Value + 1e-6)
+        if (shell.Kind != ShellKind.Container || limit is null || context.Facts.FloorLoad is not { Things: { Count: > 0 } there, Load: var load } || load.Value <= limit.Value + 1e-6)
         {
             yield break;
         }
 
-        var there = worst.Things.OrderByDescending(ThingWeights.Full).ToList();
         yield return CheckContext.Find(
-            this, limit, worst.Kg, [.. there.Select(s => s.Id)],
-            $"the floor under {Named.List(there.Select(Named.Of))} carries {context.Weight(worst.Kg)} on {(context.Plan.Units == UnitSystem.Metric ? "a metre" : "3'-3\"")} of its length, full",
+            this, limit, load, [.. there.Select(s => s.Id)],
+            $"the floor under {Named.List(there.Select(Named.Of))} carries {load.Text} on {(context.Plan.Units == UnitSystem.Metric ? "a metre" : "3'-3\"")} of its length, full",
             there.Count > 1 ? $"move {Named.Of(there[^1])} along the box, away from {Named.Of(there[0])}" : $"spread {Named.Of(there[0])} on bearers, or make it longer or lighter",
             there[0].Span, there[0].Footprint.Centroid.Coordinate);
-    }
-
-    /// <summary>Walks from west to east over where each thing's load begins and ends.</summary>
-    private static (double Kg, IReadOnlyList<Station> Things)? Heaviest(IEnumerable<Station> stations)
-    {
-        var loads = stations.Where(s => ThingWeights.Full(s) > 0).Select(s => (Station: s, Box: Spread(s.Footprint.EnvelopeInternal))).ToList();
-        var ends = loads.Select(l => (At: l.Box.MaxX, Starts: false, l.Station, PerMetre: -PerMetre(l)))
-            .Concat(loads.Select(l => (At: l.Box.MinX, Starts: true, l.Station, PerMetre: PerMetre(l))))
-            .OrderBy(e => e.At)
-            .ThenBy(e => e.Starts);
-        double now = 0;
-        double most = 0;
-        double at = 0;
-        foreach (var end in ends)
-        {
-            now += end.PerMetre;
-            if (now > most + 1e-6)
-            {
-                (most, at) = (now, end.At);
-            }
-        }
-
-        return most > 0 ? (most, [.. loads.Where(l => l.Box.MinX <= at && l.Box.MaxX > at).Select(l => l.Station)]) : null;
-    }
-
-    private static double PerMetre((Station Station, Envelope Box) load) => ThingWeights.Full(load.Station)!.Value * Metre / load.Box.Width;
-
-    private static Envelope Spread(Envelope box)
-    {
-        double half = Math.Max(box.Width, Metre) / 2;
-        return new Envelope(box.Centre.X - half, box.Centre.X + half, box.MinY, box.MaxY);
     }
 
     private static string Box(string full) => $"""

@@ -2,6 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -14,6 +15,9 @@ internal sealed record FrameHole(Length From, Length To, Length Bottom, Length T
         var (a, b) = opening.Wall is Side.North or Side.South ? (opening.Start.X, opening.End.X) : (opening.Start.Y, opening.End.Y);
         return new FrameHole(Length.Min(a, b), Length.Max(a, b), opening.Sill, opening.Sill + opening.Height, tolerance);
     }
+
+    /// <summary>As it is cut, frame and all, from the steel datum.</summary>
+    public static FrameHole Of(CutOut cut) => new(cut.Along, cut.Right, cut.Bottom, cut.Top, Length.Zero);
 
     /// <summary>How far the hole must move to be clear of a member; null when it is.</summary>
     public FrameCut? Into(FrameMember member)

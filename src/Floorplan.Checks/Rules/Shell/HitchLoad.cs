@@ -47,29 +47,29 @@ public sealed class HitchLoad : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var worst = new[] { true, false }
-            .Select(full => (Full: full, Load: TrailerLoad.Of(context.Plan, full)))
-            .Where(c => c.Load is not null)
-            .Select(c => (c.Full, Load: c.Load!, Limit: Broken(context, c.Load!.HitchPercent)))
+        var worst = context.Facts.TrailerLoads
+            .Select(load => (Load: load, Percent: 100 * load.HitchShare.Value, Limit: Broken(context, 100 * load.HitchShare.Value)))
             .Where(c => c.Limit is not null)
-            .OrderByDescending(c => Math.Abs(c.Load.HitchPercent - c.Limit!.Value) + (c.Full ? 1e-6 : 0))
+            .OrderByDescending(c => Math.Abs(c.Percent - c.Limit!.Value) + (c.Load.IsFull ? 1e-6 : 0))
             .FirstOrDefault();
         if (worst.Limit is not { } limit)
         {
             yield break;
         }
 
-        var (load, things) = (worst.Load, ThingWeights.Weighed(context.Plan));
-        bool less = load.HitchPercent < limit.Value;
-        string carries = load.Hitch >= 0
-            ? FormattableString.Invariant($"the hitch carries {context.Weight(load.Hitch)} of {context.Weight(load.Total)}, {load.HitchPercent:0.#} %")
-            : $"the trailer lifts its hitch with {context.Weight(-load.Hitch)}";
+        var (load, things) = (worst.Load, context.Facts.Items.Weighed.Select(w => w.Station).ToList());
+        bool less = worst.Percent < limit.Value;
+        string carries = load.OnHitch.Value >= 0
+            ? $"the hitch carries {load.OnHitch.Text} of {load.Total.Text}, {load.HitchShare.Text}"
+            : $"the trailer lifts its hitch with {context.Weight(-load.OnHitch.Value)}";
         double target = limit.SetBy is null ? Middle : limit.Value;
         yield return CheckContext.Find(
-            this, limit, load.HitchPercent, [.. things.Select(s => s.Id)],
-            $"{carries}, with everything {(worst.Full ? "full" : "empty")} ({ThingWeights.Counted(context.Plan)})",
+            this, limit, worst.Percent, [.. things.Select(s => s.Id)],
+            $"{carries}, with everything {(load.IsFull ? "full" : "empty")} ({CountedWeight.Of(context.Facts)})",
             $"move {Named.Of(things[0])} {(less ? "towards" : "away from")} the hitch, or set the axles {context.Text(load.AxlesFor(target))} from the coupling",
-            things[0].Span, things[0].Footprint.Centroid.Coordinate);
+            things[0].Span, things[0].Footprint.Centroid.Coordinate)
+            with
+        { Figures = [load.OnHitch, load.Total, load.HitchShare, .. CountedWeight.Figures(context.Facts)] };
     }
 
     private AppliedLimit? Broken(CheckContext context, double percent)

@@ -8,11 +8,11 @@ using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>The wall left between neighbouring cut-outs of one wall of a container or trailer.</summary>
+/// <summary>The wall left between neighbouring holes of one wall of a container or trailer, as sheet 6 cuts them: clear opening and frame.</summary>
 public sealed class OpeningsTooClose : Rule
 {
-    private const string Left = "wall left between two cut-outs";
-    private const string Frames = "room for the frames of two cut-outs";
+    private const string Left = "wall left between two frames";
+    private const string Frames = "frames side by side";
 
     public override string Name => "openings-too-close";
 
@@ -29,13 +29,13 @@ public sealed class OpeningsTooClose : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("one wave of a container's side, about 280 mm, left whole between two frames", Origin.OwnAssumption),
-        new("50 mm square tube round each opening", Origin.OwnAssumption),
+        new("two frames cannot stand in one place: geometry of the holes that are cut", Origin.OwnAssumption),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Left, 380, LimitUnit.Millimetres, Sources[0], Severity.Note),
-        new(Frames, 100, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Left, 280, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Frames, 0, LimitUnit.Millimetres, Sources[1], Severity.Warning),
     ];
 
     public override string Bad => Box(60);
@@ -51,10 +51,10 @@ public sealed class OpeningsTooClose : Rule
 
         var limits = Tiers.Holding(context, this);
         double widest = limits.Select(l => l.Value).DefaultIfEmpty(0).Max();
-        foreach (var wall in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor).GroupBy(o => o.Wall))
+        foreach (var wall in context.Facts.CutOuts.GroupBy(c => c.Wall))
         {
             // By where they start: beyond the first that starts too far away, none is near.
-            var cuts = wall.Select(o => (Opening: o, Hole: FrameHole.Of(o, Length.Zero))).OrderBy(c => c.Hole.From.Nanometres).ToList();
+            var cuts = wall.Select(c => (c.Opening, Hole: FrameHole.Of(c))).OrderBy(c => c.Hole.From.Nanometres).ToList();
             for (int i = 0; i < cuts.Count; i++)
             {
                 for (int j = i + 1; j < cuts.Count && (cuts[j].Hole.From - cuts[i].Hole.To).Millimetres < widest; j++)
@@ -74,7 +74,7 @@ public sealed class OpeningsTooClose : Rule
         var (up, down) = (second.Hole.Bottom - first.Hole.Top, first.Hole.Bottom - second.Hole.Top);
         bool stacked = Length.Max(up, down) > second.Hole.From - first.Hole.To;
         string heading = stacked ? (up > down ? "up" : "down") : first.Opening.Wall.RunsEastWest() ? "east" : "north";
-        string left = gap > Length.Zero ? $"leave {context.Text(gap)} of wall between them" : gap < Length.Zero ? $"run {context.Text(-gap)} into each other" : "leave no wall between them";
+        string left = gap > Length.Zero ? $"leave {context.Text(gap)} of wall between their frames" : gap < Length.Zero ? $"need frames that run {context.Text(-gap)} into each other" : "leave no wall between their frames";
         return CheckContext.Find(
             this, limit, gap.Millimetres, [first.Opening.Id, second.Opening.Id], $"{Named.Of(first.Opening)} and {Named.Of(second.Opening)} {left}",
             $"move {Named.Of(second.Opening)} {Say.SizeUp(widest - gap.Millimetres, context.Plan.Units)} {heading}, or make one hole of the two",

@@ -3,6 +3,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Weights;
+using Floorplan.Sizing.Working;
 
 namespace Floorplan.Checks.Rules.Shell;
 
@@ -12,9 +13,8 @@ public sealed class TooHeavy : Rule
     private const string Plate = "what a container may weigh in all";
     private const string SmallPlate = "what a container of 10 ft may weigh in all";
 
-    /// <summary>Between boxes of 10, 20 and 40 ft, in mm.</summary>
+    /// <summary>Between boxes of 10 and 20 ft, in mm.</summary>
     private const double Small = 4500;
-    private const double LongBox = 9000;
 
     public override string Name => "too-heavy";
 
@@ -32,7 +32,7 @@ public sealed class TooHeavy : Rule
     [
         new("ISO 668 rating of 20 ft to 45 ft boxes 30 480 kg, as most are still plated; the plate of the real box prevails", Origin.FoundInPublicCopy),
         new("ISO 668 rating of 10 ft boxes 10 160 kg", Origin.FoundInPublicCopy),
-        new("container trade figures for empty boxes: 20 ft 2300 kg, 40 ft 3940 kg, 40 ft high-cube 4120 kg", Origin.FoundInPublicCopy),
+        BareShell.Trade,
         new("49 CFR 567 and 571.3, US CFR: all together at most the gross weight on the plate", Origin.FromMemory, Force.Law),
     ];
 
@@ -50,29 +50,28 @@ public sealed class TooHeavy : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var shell = context.Plan.Shell;
-        var things = ThingWeights.Weighed(context.Plan);
-        if (things.Count == 0 || Own(shell) is not { } own || Allowed(context) is not { } allowed)
+        var things = context.Facts.Items.Weighed.Select(w => w.Station).ToList();
+        var weight = context.Facts.Weight;
+        if (things.Count == 0 || !weight.IsWhole || Allowed(context) is not { } allowed)
         {
             yield break;
         }
 
-        double full = own + things.Sum(s => ThingWeights.Full(s)!.Value);
-        double empty = own + things.Sum(s => ThingWeights.Empty(s)!.Value);
+        double full = weight.Full.Value;
         if (full <= allowed.Kg + 1e-6)
         {
             yield break;
         }
 
-        bool always = empty > allowed.Kg + 1e-6;
+        bool always = weight.Empty.Value > allowed.Kg + 1e-6;
         string over = context.Weight(Math.Ceiling(full - allowed.Kg));
         yield return CheckContext.Find(
             this, always ? Severity.Warning : Severity.Note, [.. things.Select(s => s.Id)],
-            $"the unit weighs {context.Weight(full)} with everything full{(always ? $" and {context.Weight(empty)} empty" : "")} ({ThingWeights.Counted(context.Plan)})",
+            $"the unit weighs {weight.Full.Text} with everything full{(always ? $" and {weight.Empty.Text} empty" : "")} ({CountedWeight.Of(context.Facts)})",
             always ? $"take off {over}, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things before it moves, {over} at least",
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with
-        { Limit = allowed.Text, Measured = full, LimitValue = allowed.Kg };
+        { Limit = allowed.Text, Measured = full, LimitValue = allowed.Kg, Figures = [weight.Full, .. always ? [weight.Empty] : Array.Empty<Figure>(), .. CountedWeight.Figures(context.Facts)] };
     }
 
     private (double Kg, string Text)? Allowed(CheckContext context)
@@ -85,14 +84,6 @@ public sealed class TooHeavy : Rule
             : applied is null ? null
             : (applied.Value, applied.Text);
     }
-
-    /// <summary>Null where neither the plan nor the trade says what the bare box weighs.</summary>
-    private static double? Own(Model.Shells.Shell shell) => shell.Loads.EmptyKg ?? (shell.Kind, shell.Outside.EnvelopeInternal.Width) switch
-    {
-        (ShellKind.Container, > Small and < LongBox) => 2300,
-        (ShellKind.Container, >= LongBox and < 13_000) => shell.Name.Contains("high-cube", StringComparison.Ordinal) ? 4120 : 3940,
-        _ => null,
-    };
 
     private static string Trailer(string tank) => $"""
         plan "Towed fish van"

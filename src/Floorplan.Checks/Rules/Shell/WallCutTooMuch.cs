@@ -1,13 +1,11 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
-using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>The share of each corrugated wall's length that cut-outs take; what lies above another counts once. The end with the cargo doors has no such wall.</summary>
+/// <summary>The share of each corrugated wall's length that holes take, as sheet 6 cuts them: clear opening and frame; what lies above another counts once. The end with the cargo doors has no such wall.</summary>
 public sealed class WallCutTooMuch : Rule
 {
     private const double Whole = 100;
@@ -43,42 +41,23 @@ public sealed class WallCutTooMuch : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var shell = context.Plan.Shell;
-        if (shell.Kind != ShellKind.Container)
-        {
-            yield break;
-        }
-
         var limits = Tiers.Holding(context, this);
-        var outside = shell.Outside.EnvelopeInternal;
-        foreach (var wall in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor && o.Wall != shell.DoorEnd).GroupBy(o => o.Wall))
+        foreach (var wall in context.Facts.WallCuts)
         {
-            double length = wall.Key.RunsEastWest() ? outside.Width : outside.Height;
-            double share = Whole * Cut(wall) / length;
-            if (limits.Where(l => share > l.Value + 1e-6).OrderByDescending(l => l.Severity).FirstOrDefault() is { } limit)
+            double percent = Whole * wall.Share.Value;
+            if (limits.Where(l => percent > l.Value + 1e-6).OrderByDescending(l => l.Severity).FirstOrDefault() is { } limit)
             {
-                var widest = wall.MaxBy(o => o.Width.Nanometres)!;
-                string name = wall.Key.Word();
+                var widest = wall.Cuts.MaxBy(c => c.Width.Nanometres)!.Opening;
+                string name = wall.Wall.Side.Word();
                 yield return CheckContext.Find(
-                    this, limit, share, [.. wall.Select(o => o.Id)],
-                    FormattableString.Invariant($"{Named.List(wall.Select(Named.Of))} {(wall.Count() == 1 ? "takes" : "take")} {share:0.#} % of the {name} wall's length, {context.Text(Cut(wall))} of {context.Text(length)}"),
-                    $"take {Say.SizeUp(length * (share - limit.Value) / Whole, context.Plan.Units)} off the widths, or have an engineer design posts and a header for the {name} wall",
-                    widest.Span, widest.Centre.Coordinate);
+                    this, limit, percent, [.. wall.Cuts.Select(c => c.Opening.Id)],
+                    $"the holes for {Named.List(wall.Cuts.Select(c => Named.Of(c.Opening)))} take {wall.Share.Text} of the {name} wall's length, {wall.Length.Text} of {context.Text(wall.Wall.Run)} with their frames",
+                    $"take {Say.SizeUp(wall.Wall.Run.Millimetres * (percent - limit.Value) / Whole, context.Plan.Units)} off the widths, or have an engineer design posts and a header for the {name} wall",
+                    widest.Span, widest.Centre.Coordinate)
+                    with
+                { Figures = [wall.Share, wall.Length] };
             }
         }
-    }
-
-    private static double Cut(IEnumerable<Opening> wall)
-    {
-        double cut = 0;
-        double reached = double.NegativeInfinity;
-        foreach (var hole in wall.Select(o => FrameHole.Of(o, default)).OrderBy(h => h.From.Nanometres))
-        {
-            cut += Math.Max(0, hole.To.Millimetres - Math.Max(hole.From.Millimetres, reached));
-            reached = Math.Max(reached, hole.To.Millimetres);
-        }
-
-        return cut;
     }
 
     private static string Box(string width) => $"""

@@ -76,19 +76,21 @@ public sealed class DrainTooFew : Rule
             }
 
             var (at, mm) = FarthestFloor.From(room.Floor, [.. drains.Select(d => d.At.Coordinate)]);
-            int needed = context.Limit(this, Area) is { } each ? (int)Math.Ceiling((room.AreaSquareMetres / each.Value) - 1e-6) : 0;
+            var floor = context.Facts.RoomSizes[room.Id].Area;
+            int needed = context.Limit(this, Area) is { } each ? (int)Math.Ceiling((floor.Value / each.Value) - 1e-6) : 0;
             if (context.Limit(this, Area) is { } area && drains.Count < needed)
             {
-                string size = room.AreaSquareMetres.ToString("0.#", CultureInfo.InvariantCulture);
                 yield return CheckContext.Find(
-                    this, area, room.AreaSquareMetres / drains.Count, [room.Id], $"{Named.Of(room)}, {size} m2, has {drains.Count} of {needed} drains",
-                    $"add {needed - drains.Count}, the first near {Say.Place(at, context.Plan.Units)}", room.Span, at);
+                    this, area, floor.Value / drains.Count, [room.Id], $"{Named.Of(room)}, {floor.Text}, has {drains.Count} of {needed} drains",
+                    $"add {needed - drains.Count}, the first near {Say.Place(at, context.Plan.Units)}", room.Span, at)
+                    with
+                { Figures = [floor] };
             }
             else if (context.Limit(this, Area) is { } own && Busiest(room, drains) is { } busy && busy.SquareMetres > own.Value * (1 + Rounding))
             {
                 yield return CheckContext.Find(
                     this, own, busy.SquareMetres, [room.Id, busy.Drain.Id],
-                    $"drain {busy.Drain.Id} takes {busy.SquareMetres.ToString("0.#", CultureInfo.InvariantCulture)} m2 of {Named.Of(room)}, more than its share of the floor",
+                    $"drain {busy.Drain.Id} takes {QuantityText.Of(busy.SquareMetres, Measure.Area, context.Plan.Units)} of {Named.Of(room)}, more than its share of the floor",
                     $"move it, or add a drain near {Say.Place(at, context.Plan.Units)}", busy.Drain.Span, busy.Drain.At.Coordinate);
             }
             else if (context.Limit(this, Far) is { } far && mm > far.Value + Tiers.Tolerance)

@@ -29,7 +29,7 @@ public sealed class HandSinksTooFew : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        int people = Welfare.People(context.Plan);
+        int people = (int)context.Facts.Crew.All.Value;
         var sinks = context.Plan.Stations.Where(s => s.IsHandSink).ToList();
         if (sinks.Count == 0 || context.Limit(this) is not { } limit)
         {

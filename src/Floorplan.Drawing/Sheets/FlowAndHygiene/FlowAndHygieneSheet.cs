@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
 using Floorplan.Model;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Sheets.FlowAndHygiene;
 
@@ -35,29 +36,29 @@ public sealed class FlowAndHygieneSheet : Sheet
                 .. RevisionLayer.For(request),
                 new FlowEndLayer(plan, legs),
                 new EndMarkLayer(plan),
-                new RoomNameLayer(plan),
+                new RoomNameLayer(request.Facts),
             ]);
         return head with
         {
             Description = Describe(plan, legs, crossings, SheetHead.Checks(request)),
             Views = [view],
             Legend = [.. view.Legend],
-            Tables = [.. Tables(plan, legs, crossings)],
+            Tables = [.. Tables(request.Facts, legs, crossings)],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Flow, Cautions.LocalCode],
         };
     }
 
-    private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<FlowLeg> legs, IReadOnlyList<StreamCrossing> crossings)
+    private static IEnumerable<KeyTable> Tables(PlanFacts facts, IReadOnlyList<FlowLeg> legs, IReadOnlyList<StreamCrossing> crossings)
     {
         if (legs.Count > 0)
         {
-            yield return LegTable.Of(legs, plan.Units);
+            yield return LegTable.Of(legs, facts);
         }
 
         if (crossings.Count > 0)
         {
-            yield return CrossingTable.Of(crossings, legs, plan.Units);
+            yield return CrossingTable.Of(crossings, legs, facts.Plan.Units);
         }
     }
 

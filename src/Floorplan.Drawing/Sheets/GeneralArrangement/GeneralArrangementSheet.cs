@@ -35,7 +35,7 @@ public sealed class GeneralArrangementSheet : Sheet
                 .. RevisionLayer.For(request),
                 new EndMarkLayer(plan),
                 new InnerDimensionLayer(plan),
-                new RoomNameLayer(plan),
+                new RoomNameLayer(request.Facts),
             ],
             set => OuterDimensions.Add(plan, set));
         return head with

@@ -29,7 +29,7 @@ public sealed class ChecksSheet : Sheet
                 new OpeningLayer(plan),
                 new FindingLayer(plan, findings),
                 new EndMarkLayer(plan),
-                new RoomNameLayer(plan),
+                new RoomNameLayer(request.Facts),
             ]);
         return head with
         {

@@ -13,7 +13,7 @@ internal static class CutListTable
         ["For", "Part", "No", "Length", "Ends", Weight(units)],
         [.. list.Totals.SelectMany(total => list.Rows.Where(r => r.Piece.Section == total.Section).Select(r => Row(r, units))
             .Prepend([total.Section.Name(units)])
-            .Append(["", "all", Number(total.Pieces), CellText.Of(total.Length, units), "", Mass(total.Kilograms, units)]))]);
+            .Append(["", "all", Number(total.Pieces), CellText.Of(total.Length, units), "", new Cell(Mass(total.Kilograms.Value, units), [total.Kilograms])]))]);
 
     private static IReadOnlyList<Cell> Row(CutListRow row, UnitSystem units) =>
     [

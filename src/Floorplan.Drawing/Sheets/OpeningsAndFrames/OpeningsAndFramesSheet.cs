@@ -21,9 +21,9 @@ public sealed class OpeningsAndFramesSheet : Sheet
     public override SheetContent Content(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
-        var cuts = CutOuts.Of(plan);
+        var cuts = request.Facts.CutOuts;
         var walls = ShellWall.Of(plan.Shell);
-        var holes = ServiceHole.Of(plan);
+        var holes = request.Facts.Holes;
         var views = walls.Where(w => cuts.Any(c => c.Wall == w) || holes.Any(h => h.Wall == w))
             .Select(w => (ISheetView)new CutOutFaceView(new WallFace(plan.Shell, w, FromOutside: true), [.. cuts.Where(c => c.Wall == w)], [.. holes.Where(h => h.Wall == w)], plan.Units))
             .ToList();
@@ -64,7 +64,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
             yield return CutOutTables.Services(request.Plan.Shell, holes, units);
         }
 
-        if (CutList.Of(cuts, units) is { Rows.Count: > 0 } list)
+        if (request.Facts.CutList is { Rows.Count: > 0 } list)
         {
             yield return CutListTable.Of(list, units);
         }

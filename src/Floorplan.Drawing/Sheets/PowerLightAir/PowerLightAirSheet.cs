@@ -36,7 +36,7 @@ public sealed class PowerLightAirSheet : Sheet
                 new DatumLayer(plan),
                 new EndMarkLayer(plan),
                 new LightAndAirLayer(plan, request.Facts.Light),
-                new RoomNameLayer(plan),
+                new RoomNameLayer(request.Facts),
             ]);
         return head with
         {
@@ -49,7 +49,7 @@ public sealed class PowerLightAirSheet : Sheet
                 .. points.Count > 0 ? [PowerTables.Points(plan, points)] : Array.Empty<KeyTable>(),
                 .. PowerNeeds.Of(plan).Any() ? [PowerTables.Loads(plan)] : Array.Empty<KeyTable>(),
                 .. PowerTables.Circuits(plan) is { } circuits ? [circuits] : Array.Empty<KeyTable>(),
-                PowerTables.Rooms(plan, request.Facts.Light),
+                PowerTables.Rooms(request.Facts),
             ],
             Notes =
             [

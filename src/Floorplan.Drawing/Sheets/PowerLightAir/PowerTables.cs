@@ -4,7 +4,7 @@ using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
-using Floorplan.Sizing.LightAndAir;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
@@ -60,19 +60,15 @@ internal static class PowerTables
         return rows.Count == 0 ? null : new KeyTable("Circuits, as written in the plan", ["Circuit", "Serves", "Rating", "Machines"], rows);
     }
 
-    public static KeyTable Rooms(Plan plan, IReadOnlyDictionary<string, RoomLight> light) => new(
+    public static KeyTable Rooms(PlanFacts facts) => new(
         "Light and air by room",
         ["Room", "Light", "Air in", "Air out", "Volume"],
-        [.. plan.Rooms.Select(r => (IReadOnlyList<Cell>)
+        [.. facts.Plan.Rooms.Select(r => (IReadOnlyList<Cell>)
         [
             r.Label,
-            light.GetValueOrDefault(r.Id) is { } lit ? lit.Level : "not said",
-            RoomServices.Air(plan, r, ServiceKind.AirSupply),
-            RoomServices.Air(plan, r, ServiceKind.AirExhaust),
-            Volume(r.AreaSquareMetres * r.CeilingHeight.Metres, plan.Units),
+            facts.Light.GetValueOrDefault(r.Id) is { } lit ? lit.Level : "not said",
+            RoomServices.Air(facts.Plan, r, ServiceKind.AirSupply),
+            RoomServices.Air(facts.Plan, r, ServiceKind.AirExhaust),
+            facts.RoomSizes[r.Id].Volume,
         ])]);
-
-    private static string Volume(double cubicMetres, UnitSystem units) => units == UnitSystem.Metric
-        ? cubicMetres.ToString("0.0", CultureInfo.InvariantCulture) + " m³"
-        : (cubicMetres / InchPound.CubicMetresPerCubicFoot).ToString("0", CultureInfo.InvariantCulture) + " cu ft";
 }

@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Model;
+using Floorplan.Sizing;
 using Floorplan.Sizing.CarryingIn;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
@@ -7,9 +8,9 @@ namespace Floorplan.Drawing.Sheets.Schedules;
 /// <summary>In which order the items are carried in.</summary>
 internal static class BringingInTable
 {
-    public static KeyTable Of(Plan plan)
+    public static KeyTable Of(PlanFacts facts)
     {
-        var order = BringingIn.Of(plan);
+        var order = facts.BringingIn;
         var rows = order.Steps.Select((step, i) => Row(FormattableString.Invariant($"{i + 1}"), step.Station.Item, step.Station.Caption, Remark(step)));
         var stuck = order.Stuck.Select(s => Row("?", s.Item, s.Caption, "no way past the others"));
         return new KeyTable("Order of bringing in", ["Step", "No", "Item", "Remark"], [.. rows, .. stuck]);

@@ -1,7 +1,5 @@
-using System.Globalization;
 using Floorplan.Drawing.Frames;
-using Floorplan.Language.Quantities;
-using Floorplan.Model;
+using Floorplan.Sizing;
 using Floorplan.Model.Flows;
 using Floorplan.Sizing.Lifting;
 
@@ -11,17 +9,17 @@ namespace Floorplan.Drawing.Sheets.Schedules;
 internal static class LiftTable
 {
     /// <summary>A lift from one station to another stands once, however many flows ask for it.</summary>
-    public static KeyTable? Of(Plan plan)
+    public static KeyTable? Of(PlanFacts facts)
     {
-        var rows = HandLifts.Of(plan).Select(l => Row(plan, l)).DistinctBy(r => string.Join('\n', r)).ToList();
+        var rows = facts.Lifts.Select(Row).DistinctBy(r => string.Join('\n', r)).ToList();
         return rows.Count == 0 ? null : new KeyTable("Lifts by hand", ["From", "To", "Load", "Lifting index"], rows);
     }
 
-    private static IReadOnlyList<Cell> Row(Plan plan, HandLift lift) =>
+    private static IReadOnlyList<Cell> Row(HandLift lift) =>
     [
         Place(lift.From),
         Place(lift.To),
-        lift.LoadKilograms is { } load ? MassText.InHand(load, plan.Units) : "",
+        lift.Load is { } load ? load : "",
         Index(lift),
     ];
 
@@ -33,11 +31,10 @@ internal static class LiftTable
         _ => stop.Name,
     };
 
-    private static string Index(HandLift lift) => lift switch
+    private static Cell Index(HandLift lift) => lift switch
     {
         { NotCovered: { } why } => $"not covered: {why}",
-        { Index: double.PositiveInfinity } => "beyond the equation",
-        { Index: { } index } => index.ToString("0.00", CultureInfo.InvariantCulture),
+        { Index: { } index } => index,
         _ => "load not said",
     };
 }

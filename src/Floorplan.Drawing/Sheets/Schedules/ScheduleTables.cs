@@ -5,7 +5,9 @@ using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 
@@ -14,16 +16,16 @@ internal static class ScheduleTables
 {
     private static readonly string[] Surfaces = ["floor", "base", "walls", "ceiling"];
 
-    public static KeyTable Items(Plan plan) => new(
+    public static KeyTable Items(PlanFacts facts) => new(
         "Items",
         ["No", "Item", "Size, long × wide × high", "Empty", "Full"],
-        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<Cell>)
+        [.. facts.Plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<Cell>)
         [
             FormattableString.Invariant($"{s.Item}"),
             s.Caption,
-            Size(s, plan.Units),
-            s.WeightEmpty?.ToString() ?? "",
-            s.WeightFull?.ToString() ?? "",
+            Size(s, facts.Plan.Units),
+            facts.Items.Find(s) is { } weight ? weight.Empty : "",
+            facts.Items.Find(s) is { } loaded ? loaded.Full : "",
         ]).Prepend([room.First().Room.Label]))]);
 
     public static KeyTable Needs(Plan plan) => new(
@@ -33,8 +35,9 @@ internal static class ScheduleTables
             [FormattableString.Invariant($"{s.Item}"), s.Caption, string.Join(", ", s.Needs.Select(Need))])]);
 
     /// <summary>Surfaces that no room names are left out.</summary>
-    public static KeyTable Finishes(Plan plan)
+    public static KeyTable Finishes(PlanFacts facts)
     {
+        var plan = facts.Plan;
         string[] named = [.. Surfaces.Where(s => plan.Rooms.Any(r => r.Finishes.ContainsKey(s)))];
         return new KeyTable(
             named.Length > 0 ? "Rooms and finishes" : "Rooms",
@@ -42,26 +45,35 @@ internal static class ScheduleTables
             [.. plan.Rooms.Select(r => (IReadOnlyList<Cell>)
             [
                 r.Label,
-                RoomNameLayer.Area(r.AreaSquareMetres, plan.Units),
+                facts.RoomSizes[r.Id].Area,
                 CellText.Of(r.CeilingHeight, plan.Units),
                 r.KeepCelsius is { } keep ? Temperature(keep, plan.Units) : "",
                 .. named.Select(s => r.Finishes.GetValueOrDefault(s, "")),
             ])]);
     }
 
-    /// <summary>What the plan knows of the load on the shell; null where no item has a weight.</summary>
-    public static KeyTable? Weights(Plan plan)
+    /// <summary>What the unit weighs, part by part; null where the plan says nothing of it.</summary>
+    public static KeyTable? Weights(PlanFacts facts)
     {
-        double empty = Sum(plan, s => s.WeightEmpty ?? s.WeightFull);
-        double full = Sum(plan, s => s.WeightFull ?? s.WeightEmpty);
-        int unknown = plan.Stations.Count(s => s.WeightEmpty is null && s.WeightFull is null);
-        return full == 0 ? null : new KeyTable(
-            "Weights",
-            ["What", "Empty", "Full"],
-            [
-                ["items with a weight", Mass(empty, plan.Units), Mass(full, plan.Units)],
-                [SheetHead.Count(unknown, "item") + " without a weight", "?", "?"],
-            ]);
+        var weight = facts.Weight;
+        if (weight.Parts.Count == 0)
+        {
+            return null;
+        }
+
+        var rows = weight.Parts.Select(p => (IReadOnlyList<Cell>)[p.Name, p.Empty, p.Full]).ToList();
+        if (facts.Items.All > facts.Items.Weighed.Count)
+        {
+            rows.Add([SheetHead.Count(facts.Items.All - facts.Items.Weighed.Count, "thing") + " without a weight", "?", "?"]);
+        }
+
+        if (!weight.IsWhole && facts.Plan.Shell.Kind != ShellKind.Shed)
+        {
+            rows.Add(["bare shell: not said", "?", "?"]);
+        }
+
+        rows.Add(["together, as far as known", weight.Empty, weight.Full]);
+        return new KeyTable("Weights", ["What", "Empty", "Full"], rows);
     }
 
     public static KeyTable Connections(Plan plan)
@@ -105,12 +117,6 @@ internal static class ScheduleTables
         double watts = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == NeedKind.Power && n.Amount is { Unit.Kind: QuantityKind.Power }).Sum(n => n.Amount!.Value.Base);
         return watts == 0 ? "" : (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW";
     }
-
-    private static double Sum(Plan plan, Func<Station, Quantity?> weight) => plan.Stations.Select(weight).Where(w => w is { Unit.Kind: QuantityKind.Mass }).Sum(w => w!.Value.Base);
-
-    private static string Mass(double kilograms, UnitSystem units) => units == UnitSystem.Metric
-        ? kilograms.ToString("0", CultureInfo.InvariantCulture) + " kg"
-        : (kilograms / InchPound.KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb";
 
     private static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Metric
         ? celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C"

@@ -31,7 +31,7 @@ public sealed class StationsSheet : Sheet
                 new FindingLayer(plan, findings),
                 .. RevisionLayer.For(request),
                 new EndMarkLayer(plan),
-                new RoomNameLayer(plan),
+                new RoomNameLayer(request.Facts),
             ]);
         int workers = plan.Stations.Sum(s => s.Workers.Count);
         return head with

@@ -39,7 +39,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 .. RevisionLayer.For(request),
                 new DatumLayer(plan),
                 new EndMarkLayer(plan),
-                new RoomNameLayer(plan),
+                new RoomNameLayer(request.Facts),
             ]);
         return head with
         {

@@ -13,14 +13,17 @@ internal static class ShellEdges
     private const double Fitting = 178;
     private const double Lining = 60;
 
+    /// <summary>Tube round an opening: the usual one, own assumption.</summary>
+    private const double Frame = 50;
+
     /// <summary>Less than 1 mm is setting out, so the nearest value past a limit is 2 mm from it.</summary>
     public static IReadOnlyList<Edge> All { get; } =
     [
         new("cuts-frame", "50 mm of wall for the opening's own frame (own assumption), to the corner post", 50, 48, FromPost, "d1") { Set = ("40 mm", "60 mm") },
         new("cuts-frame", "50 mm (own assumption), to the header of the closed end", 50, 48, BelowHeader, "h1") { Set = ("40 mm", "60 mm") },
-        new("openings-too-close", "frames of 50 mm and a wave of about 280 mm between (own assumption)", 380, 379, Two, "h1", "h2") { Set = ("300 mm", "400 mm") },
-        new("openings-too-close", "380 mm (own assumption), one above the other", 380, 379, Stacked, "h1", "h2") { Set = ("300 mm", "400 mm") },
-        new("openings-too-close", "room for two frames of 50 mm (own assumption)", 100, 99, Two, "h1", "h2") { Lighter = 380 },
+        new("openings-too-close", "a wave of about 280 mm between two frames (own assumption)", 280, 279, Two, "h1", "h2") { Set = ("200 mm", "300 mm") },
+        new("openings-too-close", "280 mm (own assumption), one above the other", 280, 279, Stacked, "h1", "h2") { Set = ("200 mm", "300 mm") },
+        new("openings-too-close", "two frames side by side (geometry)", 0, -1, Two, "h1", "h2") { Lighter = 280 },
         new("wall-cut-too-much", "two fifths of the wall (own assumption)", 40, 40.1, Share, "h1", "h2") { Set = ("45 %", "35 %"), Within = 0.02 },
         new("wall-cut-too-much", "half the wall (own assumption)", 50, 50.1, Share, "h1", "h2") { Lighter = 40, Within = 0.02 },
         new("floor-overloaded", "4 t on a metre of a 20 ft box: container trade figures", 4000, 4001, kg => Tank("20 ft standard", 2000, 2 * kg), "tank") { Set = ("4.5 t", "3.5 t") },
@@ -50,18 +53,18 @@ internal static class ShellEdges
 
     private static string Two(double left) => Box(Invariant($"""
         hatch h1 work to outside, north wall, 2000 from west, 600 x 400, sill 1000
-        hatch h2 work to outside, north wall, {2600 + left} from west, 600 x 400, sill 1000
+        hatch h2 work to outside, north wall, {2600 + left + (2 * Frame)} from west, 600 x 400, sill 1000
         """));
 
     private static string Stacked(double left) => Box(Invariant($"""
         hatch h1 work to outside, north wall, 2000 from west, 600 x 400, sill 500
-        hatch h2 work to outside, north wall, 2200 from west, 600 x 400, sill {900 + left}
+        hatch h2 work to outside, north wall, 2200 from west, 600 x 400, sill {900 + left + (2 * Frame)}
         """));
 
-    /// <summary>Two hatches of one width in a wall of 12 192 mm.</summary>
+    /// <summary>Two hatches of one width in a wall of 12 192 mm; their holes are broader by the frames.</summary>
     private static string Share(double percent) => Box(Invariant($"""
-        hatch h1 work to outside, north wall, 500 from west, {12192 * percent / 200:0.####} x 400, sill 1000
-        hatch h2 work to outside, north wall, 6000 from west, {12192 * percent / 200:0.####} x 400, sill 1000
+        hatch h1 work to outside, north wall, 500 from west, {(12192 * percent / 200) - (2 * Frame):0.####} x 400, sill 1000
+        hatch h2 work to outside, north wall, 6000 from west, {(12192 * percent / 200) - (2 * Frame):0.####} x 400, sill 1000
         """));
 
     private static string Tank(string container, double length, double kg) => Invariant($"""
@@ -71,6 +74,7 @@ internal static class ShellEdges
         shell container {container}
         room work "Work room" dry from west to east
         door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out
+          frame none
         station tank "Tank" in work
           size   {length} x 1200 x 1200
           place  against north wall, 100 from east
@@ -89,6 +93,7 @@ internal static class ShellEdges
           weight {empty} kg empty, 3500 kg rated
         room work "Work room" dry from west to east
         door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out
+          frame none
         station tank "Tank" in work
           size   1000 x 1200 x 1200
           place  against north wall, {behind - 1000 - 50 - 500:0.####} from west

@@ -93,7 +93,7 @@ public sealed class CutOutTests
         var total = Assert.Single(list.Totals);
         Assert.Equal(7, total.Pieces);
         Assert.Equal(Mm(1000 + (2 * 2142.5) + (2 * 1300) + (2 * 900)), total.Length);
-        Assert.Equal(total.Length.Metres * SteelSection.Usual(UnitSystem.Metric).MassPerMetre, total.Kilograms, 6);
+        Assert.Equal(total.Length.Metres * SteelSection.Usual(UnitSystem.Metric).MassPerMetre, total.Kilograms.Value, 6);
     }
 
     [Fact]
