@@ -3,7 +3,7 @@ using YamlDotNet.RepresentationModel;
 
 namespace Floorplan.Benchmarks;
 
-/// <summary>All tables of DEVELOPERS.md that one process can measure, in under three minutes. Processor time, not wall time.</summary>
+/// <summary>All tables of README.md beside this file that one process can measure, in under three minutes. Processor time, not wall time.</summary>
 internal static class Report
 {
     private const int Stations = 40;

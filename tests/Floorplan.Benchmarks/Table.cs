@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Floorplan.Benchmarks;
 
-/// <summary>A Markdown table, as DEVELOPERS.md holds it; the first column is text, the others are numbers.</summary>
+/// <summary>A Markdown table, as README.md beside this file holds it; the first column is text, the others are numbers.</summary>
 internal sealed class Table(params string[] heads)
 {
     private readonly List<string[]> rows = [];
