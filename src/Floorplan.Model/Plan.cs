@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
+using Floorplan.Model.Details;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Limits;
 using Floorplan.Model.Openings;
@@ -43,6 +44,9 @@ public sealed record Plan
     public IReadOnlyList<Acceptance> Acceptances { get; init; } = [];
 
     public IReadOnlyList<SheetWish> SheetWishes { get; init; } = [];
+
+    /// <summary>What each statement says, by the tables of its details.</summary>
+    public SaidThings Said { get; init; } = SaidThings.None;
 
     public UnitSystem Units => Head.Units;
 }

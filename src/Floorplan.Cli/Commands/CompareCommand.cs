@@ -14,12 +14,14 @@ internal static class CompareCommand
     {
         var was = new Argument<string>("OLD") { HelpName = "OLD", Description = "The plan as it was." };
         var now = new Argument<string>("NEW") { HelpName = "NEW", Description = "The plan as it is." };
-        var command = new Command("compare", "Say what moved, appeared, vanished or changed between two revisions of a plan, and which findings came and went.") { was, now };
-        command.SetAction(parsed => Run(host, parsed.GetValue(was)!, parsed.GetValue(now)!));
+        var output = new Option<string>("--output") { Description = "How to print: text for people, json for programs.", DefaultValueFactory = _ => "text" };
+        output.AcceptOnlyFromAmong("text", "json");
+        var command = new Command("compare", "Say what moved, appeared, vanished or changed between two revisions of a plan, and which findings came and went.") { was, now, output };
+        command.SetAction(parsed => Run(host, parsed.GetValue(was)!, parsed.GetValue(now)!, parsed.GetValue(output) == "json"));
         return command;
     }
 
-    private static int Run(Host host, string was, string now)
+    private static int Run(Host host, string was, string now, bool json)
     {
         var (old, fresh) = (Checked.Read(was, host), Checked.Read(now, host));
         foreach (var input in new[] { old, fresh }.Where(i => i.Examination?.Plan is null))
@@ -33,28 +35,33 @@ internal static class CompareCommand
             return Math.Max(old.ExitCode, fresh.ExitCode);
         }
 
-        var page = Page.OfOutput(host);
         var changes = PlanComparison.Of(before, after).Changes;
+        var findings = ComparedFindings.Of(old.Examination.Findings, fresh.Examination.Findings);
+        if (json)
+        {
+            CompareJson.Write(host.Out, was, now, changes, findings);
+            return ExitCode.Fine;
+        }
+
+        var page = Page.OfOutput(host);
         foreach (var change in changes)
         {
             page.Line(Sign(change.Kind), change.Text);
         }
 
-        Findings(page, old.Examination, fresh.Examination);
+        Findings(page, findings);
         page.Line($"{was} to {now}: {(changes.Count == 0 ? "nothing differs" : FindingCounts.Words(changes.Count, "difference"))}");
         return ExitCode.Fine;
     }
 
-    private static void Findings(Page page, Examination old, Examination fresh)
+    private static void Findings(Page page, ComparedFindings findings)
     {
-        var before = old.Findings.Where(f => f.AcceptedBy is null).ToLookup(f => (f.Rule, f.Message));
-        var after = fresh.Findings.Where(f => f.AcceptedBy is null).ToLookup(f => (f.Rule, f.Message));
-        foreach (var finding in fresh.Findings.Where(f => f.AcceptedBy is null && !before.Contains((f.Rule, f.Message))))
+        foreach (var finding in findings.New)
         {
             page.Line(new Piece("new      ", finding.Severity.Tone()), $"{finding.SeverityWord}: {finding.Message} [{finding.Rule}]");
         }
 
-        foreach (var finding in old.Findings.Where(f => f.AcceptedBy is null && !after.Contains((f.Rule, f.Message))))
+        foreach (var finding in findings.Gone)
         {
             page.Line(new Piece("gone     ", Tone.Good), $"{finding.SeverityWord}: {finding.Message} [{finding.Rule}]");
         }

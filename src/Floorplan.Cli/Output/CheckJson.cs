@@ -52,6 +52,7 @@ internal static class CheckJson
         }
 
         json.WriteEndArray();
+        ThingJson.Write(json, input.Examination?.Plan);
         json.WriteEndObject();
     }
 }

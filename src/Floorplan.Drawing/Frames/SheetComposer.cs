@@ -100,6 +100,12 @@ public static class SheetComposer
             blocks = [TableBlock.Of(new KeyTable("Key to marks", ["Mark", "Text"], keyed), layout.Columns[0].Width, standard), .. blocks];
         }
 
+        if (labels.AllNotShown.Count > 0)
+        {
+            var rows = labels.AllNotShown.Distinct().Select(n => (IReadOnlyList<Cell>)[n.Of, n.Words]).ToList();
+            blocks = [.. blocks, TableBlock.Of(new KeyTable("Not shown at its place", ["Of", "What"], rows), layout.Columns[0].Width, standard)];
+        }
+
         bool complete = new TextColumns(layout.Columns, standard).Fill(blocks, scene);
         SceneHatches.Draw(scene);
         var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items], layout.Denominator)

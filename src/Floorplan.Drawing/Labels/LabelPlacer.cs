@@ -36,6 +36,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
 
     private readonly List<LabelRequest> requests = [];
     private readonly List<PaperBox> keepOuts = [];
+    private readonly List<(string Of, string Words)> notShown = [];
     private int leaderSearches;
 
     /// <summary>A label without words is none.</summary>
@@ -46,6 +47,12 @@ public sealed class LabelPlacer(SceneBuilder scene)
             requests.Add(request);
         }
     }
+
+    /// <summary>Puts words that were given up before a place was looked for on the list of what is not shown at its place.</summary>
+    public void NotShown(string of, string words) => notShown.Add((of, words));
+
+    /// <summary>After placing: what is not shown at its place and stands nowhere else on the sheet.</summary>
+    public IReadOnlyList<(string Of, string Words)> AllNotShown => notShown;
 
     /// <summary>No text may stand here.</summary>
     public void KeepOut(PaperBox box) => keepOuts.Add(box);
@@ -73,6 +80,11 @@ public sealed class LabelPlacer(SceneBuilder scene)
                     keys++;
                     result = result with { Outcome = LabelOutcome.Keyed, KeyNumber = number };
                 }
+            }
+
+            if (result is null && request is { Optional: true, ListedUnder: { } under })
+            {
+                NotShown(under, string.Join(' ', request.Lines));
             }
 
             results.Add(result ?? new LabelResult(request, LabelOutcome.Unplaced, null, null));

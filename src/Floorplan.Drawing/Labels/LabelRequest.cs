@@ -38,6 +38,12 @@ public sealed record LabelRequest
     /// <summary>Left out without a key number when it finds no place, because another part of the sheet says it too.</summary>
     public bool Optional { get; init; }
 
+    /// <summary>
+    /// Of an optional label: what it belongs to, for the sheet's list of what is not shown at its place; null when the same words stand
+    /// elsewhere on the sheet, as letters along a pipe do.
+    /// </summary>
+    public string? ListedUnder { get; init; }
+
     /// <summary>Where a leader points to; the middle of the target when null.</summary>
     public PaperPoint? LeadTo { get; init; }
 

@@ -1,5 +1,7 @@
 using Floorplan.Drawing.Frames;
+using Floorplan.Language.Syntax.Statements;
 using Floorplan.Model;
+using Floorplan.Model.Details;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Weights;
@@ -9,6 +11,16 @@ namespace Floorplan.Drawing.Schedules;
 /// <summary>Every item with its room, size, place from the room's finished faces, workers and needs.</summary>
 internal static class StationSchedule
 {
+    /// <summary>Every row of the table of details that has no column of its own before them.</summary>
+    private static readonly IReadOnlyList<SaidRow<StationStatement>> Said =
+    [
+        .. StationTable.All.Except(
+        [
+            StationTable.Size, StationTable.Place, StationTable.WorkHeight, StationTable.Underside, StationTable.Hung, StationTable.OnWheels, StationTable.WeightEmpty,
+            StationTable.WeightFull,
+        ]),
+    ];
+
     public static Schedule Of(PlanFacts facts)
     {
         var plan = facts.Plan;
@@ -17,7 +29,7 @@ internal static class StationSchedule
             "stations",
             "Stations",
             ["item", "id", "name", "kind", "room", $"width {unit}", $"depth {unit}", $"diameter {unit}", $"underside {unit}", $"top {unit}", $"work height {unit}",
-                $"from west {unit}", $"from south {unit}", "hung", "movable", "workers", "needs", "circuit", "weight empty", "weight full", "line"],
+                $"from west {unit}", $"from south {unit}", "hung", "movable", "people", .. Said.Select(r => r.Word), "weight empty", "weight full", "line"],
             [.. plan.Stations.Select(s => Row(plan, s, facts.Items.Find(s)))]);
     }
 
@@ -39,12 +51,9 @@ internal static class StationSchedule
         station.Hung,
         station.Movable,
         station.Workers.Count,
-        string.Join("; ", station.Needs.Select(Need)),
-        station.Circuit,
+        .. Said.Select(r => (object?)station.Said.Print(r, plan.Units)),
         weight is null ? "" : (Cell)weight.Empty,
         weight is null ? "" : (Cell)weight.Full,
         station.Span.Position.Line,
     ];
-
-    private static string Need(Need need) => need.Kind.Word() + (need.Amount is { } amount ? $" {amount}" : "") + (need.At is { } at ? $" at {at}" : "");
 }

@@ -47,6 +47,7 @@ public sealed class ClearSpaceLayer(Plan plan) : PlanLayer(plan)
                         MayTurn = box.Height > box.Width,
                         MayLead = false,
                         Optional = true,
+                        ListedUnder = SafeText.Clean(station.Caption, LongestPurpose),
                         Within = box,
                         Group = group,
                     });

@@ -12,6 +12,9 @@ public static class ServiceDetails
     internal static readonly string[] PlainWords =
         ["cold", "hot", "floor", "roof", "trench", "sink", "single-phase", "three-phase", "one-way", "two-way", "gfci", "rcd", "sealed", "instant", "tank"];
 
+    /// <summary>A hose hangs where its water point is.</summary>
+    private static readonly string[] Placed = ["water", "drain", "panel", "outlet", "switch", "heater", "hole"];
+
     private static readonly QuantityKind[] RatingKinds =
         [QuantityKind.Current, QuantityKind.Voltage, QuantityKind.Power, QuantityKind.Flow, QuantityKind.Volume, QuantityKind.Temperature, QuantityKind.Pressure];
 
@@ -19,16 +22,16 @@ public static class ServiceDetails
 
     public static Detail<NameSyntax> On { get; } = new("on", "the water point that a hose hangs on", ["on w1", "on w2"], c => c.Name("the name of a water point"));
 
-    public static Detail<SideSyntax> Wall { get; } = new("wall", "the wall that it is on, as `north wall`", ["south wall", "north wall"], Forms.Wall);
+    public static Detail<SideSyntax> Wall { get; } = new("wall", "the wall that it is on, as `north wall`", ["south wall", "north wall"], Forms.Wall) { Of = Placed };
 
     public static Detail<PlaceTerm> Place { get; } = new(
-        "place", "where it is", ["place 1510 from west, 410 from south", "place 1530 from west, 410 from south"], PlaceParser.Term) { BareRepeats = true };
+        "place", "where it is", ["place 1510 from west, 410 from south", "place 1530 from west, 410 from south"], PlaceParser.Term) { BareRepeats = true, Of = Placed };
 
     public static Detail<LengthSyntax> Height { get; } = Forms.Length(
         "height", "its height above the finished floor", "a height above the floor", "height 1210", "height 1230");
 
     public static Detail<LengthSyntax> OutletBelow { get; } = new(
-        "outlet", "how far the outlet of a drain lies below the floor", ["outlet 151 below floor", "outlet 153 below floor"], OutletOf);
+        "outlet", "how far the outlet of a drain lies below the floor", ["outlet 151 below floor", "outlet 153 below floor"], OutletOf) { Of = ["drain"] };
 
     public static Detail<NameSyntax> RunsTo { get; } = new(
         "runs to", "the drain that its line comes to next", ["runs to fd1", "runs to fd2"], c => c.Name("the name of a drain")) { Of = ["drain"] };

@@ -210,6 +210,7 @@ internal abstract class StatementParser<T> : IStatementParser
         if (all.FormAt(c, word) is { } others)
         {
             c.Error("unknown-detail", $"`{others.Detail.Word}` is not a detail of `{statement.Keyword.Text}`", start, $"take it out: only {NearNames.Quoted(others.Detail.Of)} may have one");
+            PassOver(c, others);
             return;
         }
 
@@ -221,6 +222,21 @@ internal abstract class StatementParser<T> : IStatementParser
             object? value = meant.Take(c) ? meant.Detail.Read(c) : null;
             Keep(statement, c, meant.Detail, word, start, value);
         }
+    }
+
+    /// <summary>Reads a detail that the statement does not have, and all that goes on from it, so that it is told once.</summary>
+    private void PassOver(Cursor c, DetailWords.Form form)
+    {
+        if (!form.Take(c))
+        {
+            return;
+        }
+
+        do
+        {
+            form.Detail.Read(c);
+        }
+        while (form.Detail.BareRepeats && c.NextPart(n => Bare.Any(b => ReferenceEquals(b.Detail, form.Detail) && b.Starts(n))));
     }
 
     private BareForm? BareAt(Cursor c, string keyword)

@@ -2,6 +2,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Binding.Reading;
+using Floorplan.Model.Details;
 
 namespace Floorplan.Model.Binding;
 
@@ -20,7 +21,7 @@ public static class PlanBinder
         }
 
         var draft = new PlanReader(tree, files, reports).Read();
-        var plan = draft is null ? null : new PlanAssembler(draft, reports).Assemble();
+        var plan = draft is null ? null : new PlanAssembler(draft, reports).Assemble() with { Said = SaidThings.Of(tree.Statements) };
         return new BoundPlan(plan, Ordered(FollowOns.Drop(reports.All, tree), tree));
     }
 

@@ -17,6 +17,9 @@ public abstract class SaidRow<TStatement>(string word, Detail declared)
     /// <summary>The detail of the language that says it.</summary>
     public Detail Declared => declared;
 
+    /// <summary>The box of the thing tells of it too, so that two plans are compared by that.</summary>
+    public bool ToldByBox { get; init; }
+
     /// <summary>Null when the statement does not say it.</summary>
     /// <param name="quarters">Quarter turns clockwise that sides turn by.</param>
     internal abstract object? ReadFrom(TStatement statement, int quarters);

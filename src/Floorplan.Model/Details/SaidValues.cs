@@ -45,6 +45,19 @@ public sealed class SaidValues
     public string Print<TStatement>(SaidRow<TStatement> row, UnitSystem units)
         where TStatement : Statement => Find(row) is { } value ? row.PrintOf(value, units) : "";
 
+    /// <summary>All that is said, in the order of the table.</summary>
+    public IEnumerable<ThingDetail> PrintAll<TStatement>(IReadOnlyList<SaidRow<TStatement>> table, UnitSystem units)
+        where TStatement : Statement
+    {
+        foreach (var row in table)
+        {
+            if (Find(row) is { } value)
+            {
+                yield return new ThingDetail(row.Word, row.PrintOf(value, units), row.ToldByBox);
+            }
+        }
+    }
+
     private object? Find(object row)
     {
         foreach (var (key, value) in values)

@@ -152,16 +152,13 @@ public sealed record Need(NeedKind Kind, Quantity? Amount, Quantity? At, SourceS
     public int? Phases { get; init; }
 
     /// <summary>As a plan writes it: <c>hot 4 L/min at 60 C</c>, <c>power 1.5 kW at 230 V three-phase</c>.</summary>
-    public string Text
+    public string Print(UnitSystem units)
     {
-        get
-        {
-            var parts = new List<string> { Kind.Word() };
-            parts.AddRange(new[] { Amount }.OfType<Quantity>().Concat(Others).Select(a => a.ToString()));
-            parts.Add(At is { } at ? $"at {at}" : "");
-            parts.Add(Phases switch { 1 => "single-phase", 3 => "three-phase", _ => "" });
-            return string.Join(' ', parts.Where(p => p.Length > 0));
-        }
+        var parts = new List<string> { Kind.Word() };
+        parts.AddRange(new[] { Amount }.OfType<Quantity>().Concat(Others).Select(a => QuantityText.Of(a, units)));
+        parts.Add(At is { } at ? $"at {QuantityText.Of(at, units)}" : "");
+        parts.Add(Phases switch { 1 => "single-phase", 3 => "three-phase", _ => "" });
+        return string.Join(' ', parts.Where(p => p.Length > 0));
     }
 }
 
@@ -183,7 +180,7 @@ public enum NeedKind
 public sealed record Waste(Quantity? Amount, string? BinId, SourceSpan Span)
 {
     /// <summary><c>0.12 kg to offal-bin</c></summary>
-    public string Text => (Amount?.ToString() + (BinId is { } bin ? $" to {bin}" : "")).Trim();
+    public string Print(UnitSystem units) => ((Amount is { } amount ? QuantityText.Of(amount, units) : "") + (BinId is { } bin ? $" to {bin}" : "")).Trim();
 }
 
 /// <summary>How hard hands work, which says how high they should be.</summary>

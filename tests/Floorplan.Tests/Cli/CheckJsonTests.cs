@@ -30,6 +30,17 @@ public class CheckJsonTests
     }
 
     [Fact]
+    public void Every_thing_is_there_with_what_is_said_of_it()
+    {
+        using var document = JsonDocument.Parse(CliRun.WithInput(Plans.Good, "check", "-", "--output", "json").Out);
+        var things = document.RootElement.GetProperty("files")[0].GetProperty("things").EnumerateArray().ToList();
+        Assert.All(things, t => Assert.Equal(["kind", "id", "label", "line", "details"], t.EnumerateObject().Select(p => p.Name)));
+        var station = things.First(t => t.GetProperty("kind").GetString() == "station");
+        Assert.False(string.IsNullOrEmpty(station.GetProperty("details").GetProperty("size").GetString()));
+        Assert.True(station.GetProperty("line").GetInt32() > 1);
+    }
+
+    [Fact]
     public void A_mistake_in_the_text_carries_its_place_and_its_way_out()
     {
         using var document = JsonDocument.Parse(CliRun.WithInput(Plans.Broken, "check", "-", "--output", "json").Out);

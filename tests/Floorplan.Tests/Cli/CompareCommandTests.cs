@@ -13,13 +13,27 @@ public class CompareCommandTests
 
         var there = CliRun.In(folder.Path, "", "compare", "a.unit", "b.unit");
         Assert.Equal(0, there.Exit);
-        Assert.Contains("was closes itself, opens from inside", there.Out);
+        Assert.Contains("opens from inside no longer said", there.Out);
         Assert.Contains("[exit-locks-in]", there.Out);
         Assert.Contains("new      ", there.Out);
 
         var back = CliRun.In(folder.Path, "", "compare", "b.unit", "a.unit");
         Assert.Contains("gone     ", back.Out);
         Assert.DoesNotContain("new      ", back.Out);
+    }
+
+    [Fact]
+    public void For_programs_the_details_are_told_one_by_one()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("a.unit", Plans.Good);
+        folder.Write("b.unit", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
+        using var document = System.Text.Json.JsonDocument.Parse(CliRun.In(folder.Path, "", "compare", "a.unit", "b.unit", "--output", "json").Out);
+        var change = document.RootElement.GetProperty("changes")[0];
+        Assert.Equal("changed", change.GetProperty("change").GetString());
+        var detail = Assert.Single(change.GetProperty("details").EnumerateArray());
+        Assert.Equal(("opens from inside", "yes", null), (detail.GetProperty("word").GetString(), detail.GetProperty("was").GetString(), detail.GetProperty("is").GetString()));
+        Assert.Equal("exit-locks-in", document.RootElement.GetProperty("findings").GetProperty("new")[0].GetProperty("rule").GetString());
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Views;
 using Floorplan.Model;
 
@@ -8,6 +9,8 @@ namespace Floorplan.Drawing.Sheets.PowerLightAir;
 /// <summary>Beside every machine: what it draws, as written in the plan.</summary>
 internal sealed class PowerNeedLayer(Plan plan) : PlanLayer(plan)
 {
+    private const int LongestName = 40;
+
     public override void Draw(PlanCanvas canvas)
     {
         foreach (var (station, need) in PowerNeeds.Of(Plan))
@@ -24,6 +27,7 @@ internal sealed class PowerNeedLayer(Plan plan) : PlanLayer(plan)
                 SmallestCapHeight = Standard.SmallestHeight,
                 LeadTo = box.Centre,
                 Optional = true,
+                ListedUnder = SafeText.Clean(station.Caption, LongestName),
                 Layer = Layers.Power,
                 Group = "station:" + station.Id,
             });

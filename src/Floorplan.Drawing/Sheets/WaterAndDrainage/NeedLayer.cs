@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Views;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
@@ -9,6 +10,8 @@ namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 /// <summary>Beside every wet station: how much cold and hot water it needs, and that it drains.</summary>
 public sealed class NeedLayer(Plan plan) : PlanLayer(plan)
 {
+    private const int LongestName = 40;
+
     public override void Draw(PlanCanvas canvas)
     {
         foreach (var station in Plan.Stations.Where(s => s.IsWet))
@@ -29,6 +32,7 @@ public sealed class NeedLayer(Plan plan) : PlanLayer(plan)
                 SmallestCapHeight = Standard.SmallestHeight,
                 LeadTo = box.Centre,
                 Optional = true,
+                ListedUnder = SafeText.Clean(station.Caption, LongestName),
                 Layer = Layers.Water,
                 Group = "station:" + station.Id,
             });

@@ -44,6 +44,24 @@ public class PowerAndScheduleTests
         Assert.Contains("300 m3/h", texts);
     }
 
+    /// <summary>In a room that is full the level has no empty floor to stand on; it was left out without a word.</summary>
+    [Fact]
+    public void A_light_level_that_finds_no_floor_is_listed()
+    {
+        const string full = """
+
+            room closet "Closet" dry area 700 x 700, in work, corner south-east
+            store shelf "Shelf" in closet, 640 x 640 x 1800, at 20, 20
+            light closet 215 lux
+            """;
+        Assert.DoesNotContain("Not shown at its place", Texts(5));
+        string[] texts = [.. DrawnPlans.Draw(Plan + full, [5]).Single().Items.OfType<TextItem>().Select(t => t.Text)];
+        int list = Array.IndexOf(texts, "Not shown at its place");
+        Assert.True(list >= 0, string.Join(" | ", texts));
+        Assert.Contains("215 lux", texts[list..]);
+        Assert.Contains("Closet", texts[list..]);
+    }
+
     [Fact]
     public void The_working_space_of_the_panel_is_drawn_as_deep_as_the_rule_measures_it()
     {

@@ -125,6 +125,31 @@ public class MistakeTests
         Assert.Equal("a", Assert.Single(tree.Statements).Name!.Text);
     }
 
+    /// <summary>It passed as "nothing wrong found" and was on no sheet.</summary>
+    [Fact]
+    public void A_rail_without_height_is_told()
+    {
+        var told = Assert.Single(Sample.Parse("rail r1 \"Kill rail\" in a\n  path 300 600, 3200 600\n").Diagnostics);
+        Assert.Equal(("detail-missing", "rail `r1` does not say its `height`", "add a line such as `height 2210`"), (told.Code, told.Message, told.Help));
+        Assert.Equal("rail r1 \"Kill rail\" in a", told.Span.Value);
+    }
+
+    /// <summary>In this order it was a mistake, in the other it read.</summary>
+    [Fact]
+    public void A_weight_may_follow_needs_on_one_line()
+    {
+        var station = (Floorplan.Language.Syntax.Statements.StationStatement)Assert.Single(Sample.Parse("station a in b\n  needs cold 5 L/min, weight 20 kg\n").Statements);
+        Assert.Equal(20, station.Value(Floorplan.Language.Details.StationDetails.Weight)!.Empty!.Value.Number);
+        Assert.Empty(Sample.Parse("station a in b\n  needs cold 5 L/min, weight 20 kg\n").Diagnostics);
+    }
+
+    [Theory]
+    [InlineData("shell container 20 ft standard\n  axles 2", "`axles` is not a detail of a container")]
+    [InlineData("kind k \"K\"\n  size 900 x 600\n  place at 0, 0", "`place` is not a detail of `kind`")]
+    [InlineData("room r \"R\" dry from west to 3000\n  area 900 x 900", "`from` and `area` are both said in this `room`")]
+    [InlineData("station a in b, 1200 x 600\n  size 900 x 600", "`size` is said twice in this `station`")]
+    public void What_would_be_dropped_is_told(string text, string message) => Assert.Equal(message, Assert.Single(Sample.Parse(text).Diagnostics).Message);
+
     [Fact]
     public void A_detail_at_the_margin_is_told_and_still_belongs_to_the_statement_above()
     {
