@@ -29,6 +29,9 @@ public sealed class CheckContext(PlanFacts facts)
     /// <summary>The rule's first figure, the one that <c>limit</c> sets.</summary>
     public AppliedLimit? Limit(Rule rule) => limits.Find(rule, rule.Limits[0].Key);
 
+    /// <summary>All figures of a rule that hold for this plan, as <see cref="PlanLimits.Holding"/> says.</summary>
+    public IReadOnlyList<AppliedLimit> Holding(Rule rule) => limits.Holding(rule);
+
     /// <summary>In the plan's units: <c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
     public string Text(Length length) => LengthText.Sentence(length, Plan.Units);
 

@@ -39,6 +39,18 @@ public sealed class PlanLimits(Plan plan)
         return new AppliedLimit(value, Lighter(severity, published.Source.Heaviest), text, published, set);
     }
 
+    /// <summary>
+    /// The figures that hold for this plan, each key once. Where the plan sets the first one, other advice falls silent, since the person
+    /// has decided; a law stays.
+    /// </summary>
+    public IReadOnlyList<AppliedLimit> Holding(Rule rule)
+    {
+        var all = rule.Limits.Select(l => l.Key).Distinct().Select(key => Find(rule, key)).OfType<AppliedLimit>().ToList();
+        return Find(rule, rule.Limits[0].Key) is { SetBy: not null } set
+            ? [set, .. all.Where(l => l.Severity == Severity.Error && l.Published.Key != set.Published.Key)]
+            : all;
+    }
+
     /// <summary>A <c>limit</c> statement's figure in a rule's unit; null when it is of another kind.</summary>
     public static double? Value(LimitOverride set, LimitUnit unit) => unit switch
     {

@@ -20,13 +20,7 @@ internal static class Tiers
         Heaviest(Holding(context, rule), limit => measured < limit.Value - Tolerance);
 
     /// <summary>The figures that hold for this plan, each key once.</summary>
-    public static IReadOnlyList<AppliedLimit> Holding(CheckContext context, Rule rule)
-    {
-        var all = rule.Limits.Select(l => l.Key).Distinct().Select(key => context.Limit(rule, key)).OfType<AppliedLimit>().ToList();
-        return context.Limit(rule) is { SetBy: not null } set
-            ? [set, .. all.Where(l => l.Severity == Severity.Error && l.Published.Key != set.Published.Key)]
-            : all;
-    }
+    public static IReadOnlyList<AppliedLimit> Holding(CheckContext context, Rule rule) => context.Holding(rule);
 
     /// <summary>Of some figures those that <paramref name="measured"/> is less than, the heaviest; null when it keeps to all.</summary>
     public static AppliedLimit? Below(IEnumerable<AppliedLimit> limits, double measured) => Heaviest(limits, limit => measured < limit.Value - Tolerance);

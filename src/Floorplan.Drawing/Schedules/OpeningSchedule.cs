@@ -1,6 +1,7 @@
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
+using Floorplan.Sizing.Placing;
 
 namespace Floorplan.Drawing.Schedules;
 
@@ -22,9 +23,7 @@ internal static class OpeningSchedule
 
     private static IReadOnlyList<object?> Row(Plan plan, Opening opening)
     {
-        var room = opening.RoomA ?? opening.RoomB;
-        bool alongX = opening.Wall.RunsEastWest();
-        var along = room is null ? null : alongX ? opening.Start.X - room.Bounds.West : (Language.Quantities.Length?)(opening.Start.Y - room.Bounds.South);
+        var from = FromFaces.Of(opening);
         var datum = opening.Start - plan.Shell.Datum;
         return
         [
@@ -38,8 +37,8 @@ internal static class OpeningSchedule
             Schedule.Number(opening.Width, plan),
             Schedule.Number(opening.Height, plan),
             Schedule.Number(opening.Sill, plan),
-            room is null ? "" : $"{(alongX ? "west" : "south")} face of {room.Label}",
-            Schedule.Number(along, plan),
+            from is { } face ? $"{face.Face.Word()} face of {face.Room.Label}" : "",
+            Schedule.Number(from?.Along, plan),
             Schedule.Number(datum.X, plan),
             Schedule.Number(datum.Y, plan),
             opening.InShell,

@@ -4,6 +4,7 @@ using Floorplan.Model;
 using Floorplan.Model.Details;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing;
+using Floorplan.Sizing.Placing;
 using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Drawing.Schedules;
@@ -46,13 +47,13 @@ internal static class StationSchedule
         Schedule.Number(station.Bottom, plan),
         Schedule.Number(station.Top, plan),
         Schedule.Number(station.WorkHeight, plan),
-        Schedule.Number(station.Bounds.West - station.Room.Bounds.West, plan),
-        Schedule.Number(station.Bounds.South - station.Room.Bounds.South, plan),
+        Schedule.Number(FromFaces.Of(station).West, plan),
+        Schedule.Number(FromFaces.Of(station).South, plan),
         station.Hung,
         station.Movable,
         station.Workers.Count,
         .. Said.Select(r => (object?)station.Said.Print(r, plan.Units)),
-        weight is null ? "" : (Cell)weight.Empty,
+        weight is { EmptyIsSaid: true } ? (Cell)weight.Empty : "",
         weight is null ? "" : (Cell)weight.Full,
         station.Span.Position.Line,
     ];

@@ -16,7 +16,8 @@ public static class ShellDetails
     public static Detail<LiningSyntax> Lining { get; } = new(
         "lining",
         "how far the finished walls, ceiling and floor stand in from the steel",
-        ["lining walls 41 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"panel\", ceiling 44, floor 33"],
+        ["lining walls 41 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"panel\", ceiling 44, floor 33",
+            "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33", "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33 \"screed\""],
         LiningOf);
 
     /// <summary>A shed has none at an end, which the binder tells.</summary>
@@ -111,8 +112,8 @@ public static class ShellDetails
             lining = what.Text switch
             {
                 "walls" => lining with { Walls = thickness, WallsOf = c.TryText() },
-                "ceiling" => lining with { Ceiling = thickness },
-                _ => lining with { Floor = thickness },
+                "ceiling" => lining with { Ceiling = thickness, CeilingOf = c.TryText() },
+                _ => lining with { Floor = thickness, FloorOf = c.TryText() },
             };
         }
         while (c.NextPart(Goes));

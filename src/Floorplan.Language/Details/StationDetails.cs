@@ -144,7 +144,7 @@ public static class StationDetails
         "circuit", "the number of the circuit that its power comes from", "the number of a circuit", "circuit 4", "circuit 7");
 
     public static Detail<QuantitySyntax> Volume { get; } = new(
-        "volume", "the volume of a bin or tank", ["volume 405 L", "volume 65 L"], c => c.Quantity("a volume", QuantityKind.Volume)) { Use = Use.NotYet };
+        "volume", "the volume of a bin or tank", ["volume 405 L", "volume 65 L"], c => c.Quantity("a volume", QuantityKind.Volume));
 
     /// <summary>In the order of the guide.</summary>
     public static IReadOnlyList<Detail> All { get; } =

@@ -46,7 +46,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
             Head = draft.Head,
             Shell = draft.Shell.Shell,
             Rooms = [.. laid.Select(r => rooms[r.Id])],
-            Partitions = PartitionLayout.Of(laid, draft.Shell.Finished, draft.PartitionThickness, height),
+            Partitions = [.. PartitionLayout.Of(laid, draft.Shell.Finished, draft.PartitionThickness, height).Select(p => p with { BuiltOf = draft.PartitionBuild })],
             Openings = madeOpenings,
             Stations = madeStations,
             Rails = new RailMaker(names, rooms, reports).Make(draft.Rails),

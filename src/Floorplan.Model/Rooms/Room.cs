@@ -60,4 +60,8 @@ public enum HygieneClass
 public sealed record Falls(double Slope, string? DrainId, SourceSpan Span);
 
 /// <summary>A wall between two rooms (ids), whole, before openings are cut.</summary>
-public sealed record Partition(string RoomA, string RoomB, Polygon Outline, Length Thickness, Length Height);
+public sealed record Partition(string RoomA, string RoomB, Polygon Outline, Length Thickness, Length Height)
+{
+    /// <summary>What it is built of, as written; empty when not said.</summary>
+    public string BuiltOf { get; init; } = "";
+}

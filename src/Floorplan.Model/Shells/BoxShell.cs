@@ -38,6 +38,8 @@ internal sealed record BoxShell(
             FloorBuildUp = linings.Floor,
             WallLining = linings.Walls,
             WallLiningOf = linings.WallsOf,
+            CeilingLiningOf = linings.CeilingOf,
+            FloorBuildUpOf = linings.FloorOf,
             CeilingLining = linings.Ceiling,
             GroundBelowFloor = notes.GroundBelowFloor,
             DoorEnd = notes.DoorEnd,

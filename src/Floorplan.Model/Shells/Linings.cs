@@ -8,5 +8,11 @@ public sealed record Linings(Length Walls, Length Ceiling, Length Floor)
     /// <summary>What the walls are lined with, as written; empty when not said.</summary>
     public string WallsOf { get; init; } = "";
 
+    /// <summary>What the ceiling is lined with, as written; empty when not said.</summary>
+    public string CeilingOf { get; init; } = "";
+
+    /// <summary>What the floor is built up of, as written; empty when not said.</summary>
+    public string FloorOf { get; init; } = "";
+
     public static Linings None { get; } = new(Length.Zero, Length.Zero, Length.Zero);
 }

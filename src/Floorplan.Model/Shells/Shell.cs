@@ -48,6 +48,12 @@ public sealed record Shell
 
     public Length CeilingLining { get; init; }
 
+    /// <summary>What the ceiling is lined with, as written; empty when not said.</summary>
+    public string CeilingLiningOf { get; init; } = "";
+
+    /// <summary>What the floor is built up of, as written; empty when not said.</summary>
+    public string FloorBuildUpOf { get; init; } = "";
+
     /// <summary>How far the ground lies below the finished floor; null when not said.</summary>
     public Length? GroundBelowFloor { get; init; }
 

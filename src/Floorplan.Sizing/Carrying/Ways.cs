@@ -8,8 +8,14 @@ namespace Floorplan.Sizing.Carrying;
 /// <summary>How far things and people go: leg by leg, and for what hands carry from where it is taken up to where it is set down.</summary>
 /// <param name="ByLeg">In mm; legs without a way are left out.</param>
 /// <param name="Carries">In the order written.</param>
-public sealed record Ways(IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnlyList<Carry> Carries)
+/// <param name="Shared">How far two ways run together where they meet, in mm; its text is <c>cross</c> for less than a touch.</param>
+public sealed record Ways(IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnlyList<Carry> Carries, IReadOnlyDictionary<Meeting, Figure> Shared)
 {
+    private readonly Dictionary<LegRoute, Carry> ending = Carries.ToDictionary<Carry, LegRoute>(c => c.Legs[^1], ReferenceEqualityComparer.Instance);
+
+    /// <summary>The carry by hand that ends with a leg; null when none does.</summary>
+    public Carry? EndingWith(LegRoute leg) => ending.GetValueOrDefault(leg);
+
     private static readonly Source Shortest = new("shortest way over the free floor", Origin.CommonPractice);
     private static readonly Source Added = new("who carries through a door does not set down there", Origin.OwnAssumption);
 
@@ -38,7 +44,7 @@ public sealed record Ways(IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnly
         }
 
         Close();
-        return new Ways(byLeg, carries);
+        return new Ways(byLeg, carries, SharedBy(facts, units));
 
         void Close()
         {
@@ -55,6 +61,29 @@ public sealed record Ways(IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnly
     private static bool Continues(LegRoute before, LegRoute leg) =>
         ReferenceEquals(before.Flow, leg.Flow) && before.Leg.Chain == leg.Leg.Chain
         && leg is { Route: not null, Leg.Carriage.Kind: CarriageKind.Hand } && before.Leg.To is OpeningStop { Opening.IsWalkable: true };
+
+    private static Dictionary<Meeting, Figure> SharedBy(PlanFacts facts, UnitSystem units)
+    {
+        var shared = new Dictionary<Meeting, Figure>(ReferenceEqualityComparer.Instance);
+        foreach (var (i, meeting) in facts.Space.Meetings.Index())
+        {
+            string text = meeting.SharedMm > Touch.ToleranceMm ? QuantityText.Distance(meeting.SharedMm, units) : "cross";
+            shared[meeting] = new Figure
+            {
+                Name = FormattableString.Invariant($"floor shared at meeting {i + 1}"),
+                Of = Figure.WholePlan,
+                Value = meeting.SharedMm,
+                Kind = QuantityKind.Length,
+                Text = text,
+                Inputs = [.. new[] { meeting.First.Leg, meeting.Second.Leg }.Select(l => FigureInput.Said("leg", $"{l.From.Name} -> {l.To.Name}", l.Span))],
+                Formula = "length of the stretch on which both ways run",
+                Substituted = text,
+                Source = Shortest,
+            };
+        }
+
+        return shared;
+    }
 
     private static Figure OfLeg(LegRoute leg, int number, UnitSystem units) => new()
     {

@@ -30,6 +30,9 @@ public sealed record ItemWeight(Station Station, Figure Empty, Figure Full)
         return new ItemWeight(station, AsSaid(station, "empty", (empty ?? full)!.Value.Base, units), AsSaid(station, "full", (full ?? empty)!.Value.Base, units));
     }
 
+    /// <summary>False for a bin or a tank of which the plan says only what it holds: its own weight counts as nothing.</summary>
+    public bool EmptyIsSaid => Station.WeightEmpty is not null || Station.WeightFull is not null;
+
     public Figure Of(bool full) => full ? Full : Empty;
 
     private static Figure AsSaid(Station station, string state, double kilograms, UnitSystem units)

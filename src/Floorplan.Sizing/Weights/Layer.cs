@@ -53,7 +53,8 @@ public sealed record Layer(string Name, string Made, Figure Area, Figure PerArea
             Substituted = $"{place.Area.Text} x {perArea.Text}",
             Source = Product,
         };
-        string made = $"{material.Name}, {LengthText.Sentence(thickness, units)}{(found is null ? ", not said" : "")}";
+        string unsure = found is not null ? "" : said.Length == 0 ? ", not said" : $", {said} is not known";
+        string made = $"{material.Name}, {LengthText.Sentence(thickness, units)}{unsure}";
         return new Layer(name, made, place.Area, perArea, weight, place.CentreX);
     }
 }

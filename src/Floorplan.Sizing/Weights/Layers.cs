@@ -40,20 +40,20 @@ internal static class Layers
 
         if (shell.CeilingLining > Length.Zero)
         {
-            layers.Add(Layer.Of("ceiling lining", new LayerPlace(FloorArea(plan, "ceiling lining"), middle), shell.CeilingLining, "", LayerMaterials.Panel, PanelUsual, shell.Span, plan.Units));
+            layers.Add(Layer.Of("ceiling lining", new LayerPlace(FloorArea(plan, "ceiling lining"), middle), shell.CeilingLining, shell.CeilingLiningOf, LayerMaterials.Panel, PanelUsual, shell.Span, plan.Units));
         }
 
         if (shell.FloorBuildUp > Length.Zero)
         {
             bool falls = plan.Rooms.Any(r => r.Falls is not null);
             layers.Add(Layer.Of(
-                Floor, new LayerPlace(FloorArea(plan, Floor), middle, IsFloor: true), shell.FloorBuildUp, "",
+                Floor, new LayerPlace(FloorArea(plan, Floor), middle, IsFloor: true), shell.FloorBuildUp, shell.FloorBuildUpOf,
                 falls ? LayerMaterials.Screed : LayerMaterials.Plywood, falls ? FloorWithFalls : FloorWithout, shell.Span, plan.Units));
         }
 
         if (plan.Partitions.Count > 0)
         {
-            layers.Add(Layer.Of(Partitions, PartitionPlace(plan), plan.Partitions[0].Thickness, "", LayerMaterials.Panel, PanelUsual, plan.Rooms[0].Span, plan.Units));
+            layers.Add(Layer.Of(Partitions, PartitionPlace(plan), plan.Partitions[0].Thickness, plan.Partitions[0].BuiltOf, LayerMaterials.Panel, PanelUsual, plan.Rooms[0].Span, plan.Units));
         }
 
         return layers;

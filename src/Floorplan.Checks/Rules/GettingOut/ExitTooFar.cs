@@ -2,11 +2,12 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
-/// <summary>The real walk from the farthest standing place of each room to the nearest exit. The longest of the plan is told.</summary>
+/// <summary>The real walk from the farthest standing place of each room to the nearest exit. Exits count that can be reached without going outside. The longest of the plan is told.</summary>
 public sealed class ExitTooFar : Rule
 {
     private const string Only = "walk to the only exit";
@@ -43,20 +44,30 @@ public sealed class ExitTooFar : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        bool one = context.Plan.Openings.Count(Exits.IsExit) == 1;
-        var longest = context.Plan.Rooms
-            .Select(r => (Room: r, Way: context.Space.FarthestExit(r, Mover.Person, Exits.IsExit)))
+        var worst = JoinedRooms.Of(context.Plan)
+            .Select(joined => (One: joined.Exits.Count == 1, Longest: Longest(context, joined)))
+            .Where(g => g.Longest is not null)
+            .Select(g => (g.One, Longest: g.Longest!.Value, Limit: Tiers.Above(Holding(context, g.One), g.Longest.Value.Walk)))
+            .Where(g => g.Limit is not null)
+            .OrderByDescending(g => g.Longest.Walk - g.Limit!.Value)
+            .FirstOrDefault();
+        if (worst.Limit is { } limit)
+        {
+            var (room, way, walk) = worst.Longest;
+            yield return CheckContext.Find(
+                this, limit, walk, [room.Id], $"the way out from the far end of {Named.Of(room)} is {context.Walk(walk)}{(worst.One ? ", and there is only one" : "")}",
+                $"add an exit nearer to it: the way is {context.Walk(walk - limit.Value)} too long", room.Span, way.Path.StartPoint.Coordinate);
+        }
+    }
+
+    /// <summary>Of rooms that share their exits; null where no way leads out.</summary>
+    private static (Room Room, Route Way, double Walk)? Longest(CheckContext context, JoinedRooms joined)
+    {
+        var ways = joined.Rooms.Select(r => (Room: r, Way: context.Space.FarthestExit(r, Mover.Person, Exits.IsExit)))
             .Where(p => p.Way is not null)
             .Select(p => (p.Room, Way: p.Way!, Walk: ToTheDoor(context, p.Way!)))
-            .OrderByDescending(p => p.Walk)
-            .FirstOrDefault();
-        if (longest.Way is { } way && Tiers.Above(Holding(context, one), longest.Walk) is { } limit)
-        {
-            double walk = longest.Walk;
-            yield return CheckContext.Find(
-                this, limit, walk, [longest.Room.Id], $"the way out from the far end of {Named.Of(longest.Room)} is {context.Walk(walk)}{(one ? ", and there is only one" : "")}",
-                $"add an exit nearer to it: the way is {context.Walk(walk - limit.Value)} too long", longest.Room.Span, way.Path.StartPoint.Coordinate);
-        }
+            .ToList();
+        return ways.Count == 0 ? null : ways.MaxBy(p => p.Walk);
     }
 
     /// <summary>A figure that the plan sets holds however many exits there are.</summary>

@@ -62,11 +62,11 @@ internal sealed class RawReturnsCross : Rule
             .ToDictionary(p => (object)p.Leg, p => p.Journey, ReferenceEqualityComparer.Instance);
         var told = ways.Entries.ToDictionary(e => (e.Journey.Flow.Span.Start, e.Journey.Legs[0].Leg.Chain), e => e.Room);
         return context.Space.Meetings
-            .Select(m => m.First.Flow.Stream == Stream.Returns ? (Back: m.First, Product: m.Second, m.At, m.SharedMm) : (Back: m.Second, Product: m.First, m.At, m.SharedMm))
+            .Select(m => m.First.Flow.Stream == Stream.Returns ? (Back: m.First, Product: m.Second, Meeting: m) : (Back: m.Second, Product: m.First, Meeting: m))
             .Where(m => m.Back.Flow.Stream == Stream.Returns && m.Back.Leg.Period == m.Product.Leg.Period
                 && clean.ContainsKey(m.Product.Leg) && ways.IsUnwashed(m.Back.Leg)
                 && m.Product.Leg.Carriage.Kind is not (CarriageKind.Pump or CarriageKind.Chute))
-            .Select(m => new Crossing(m.Back, m.Product, clean[m.Product.Leg], m.At, m.SharedMm, RoomAt(context.Plan.Rooms, m.At)))
+            .Select(m => new Crossing(m.Meeting, m.Back, m.Product, clean[m.Product.Leg], RoomAt(context.Plan.Rooms, m.Meeting.At)))
             .Where(c => !ReturnWays.IsClean(c.Room) && !IsToldOf(told, c))
             .GroupBy(c => (Back: c.Back.Flow.Span.Start, c.Back.Leg.Chain, Product: c.On.Flow.Span.Start, Place: c.Doors.FirstOrDefault()?.Id ?? c.Room?.Id))
             .Select(g => Found(context, g.MaxBy(c => c.SharedMm)!));
@@ -74,13 +74,14 @@ internal sealed class RawReturnsCross : Rule
 
     private Finding Found(CheckContext context, Crossing c)
     {
-        string how = c.SharedMm > Touch.ToleranceMm ? $"share {context.Walk(c.SharedMm)} of floor with" : "cross";
+        var shared = context.Facts.Ways.Shared[c.Meeting];
+        string how = shared.Value > Touch.ToleranceMm ? $"share {shared.Text} of floor with" : "cross";
         string where = c.Doors.Count > 0 ? "at " + Named.List(c.Doors.Select(Named.Of)) : "in " + Named.Of(c.Room);
         return CheckContext.Find(this, Severity.Warning,
             [.. c.Doors.Select(d => d.Id).Concat(c.On.Things).Concat(new[] { c.Back.Leg.From, c.Back.Leg.To }.Where(s => s is not OutsideStop).Select(s => s.Name)).Concat(c.Room is null ? [] : [c.Room.Id]).Distinct()],
             $"unwashed {What(c.Back.Flow)} {how} clean product on its way from {Named.Of(c.On.From)} to {Named.Of(c.On.To)} {where}, at the same time of day",
             "bring them back another way, or `after work`", c.Back.Leg.Span, c.At) with
-        { Measured = c.SharedMm };
+        { Measured = shared.Value, Figures = [shared] };
     }
 
     /// <summary>Things that come in where clean product leaves are told of by the room that they come into.</summary>
@@ -91,8 +92,12 @@ internal sealed class RawReturnsCross : Rule
 
     private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at) => rooms.FirstOrDefault(r => r.Floor.Covers(Shape.Factory.CreatePoint(at)));
 
-    private sealed record Crossing(LegRoute Back, LegRoute Product, Journey On, Coordinate At, double SharedMm, Room? Room)
+    private sealed record Crossing(Meeting Meeting, LegRoute Back, LegRoute Product, Journey On, Room? Room)
     {
+        public Coordinate At => Meeting.At;
+
+        public double SharedMm => Meeting.SharedMm;
+
         public IReadOnlyList<Opening> Doors { get; } = [.. (Back.Route?.Openings ?? []).IntersectBy((Product.Route?.Openings ?? []).Select(o => o.Id), o => o.Id)];
     }
 

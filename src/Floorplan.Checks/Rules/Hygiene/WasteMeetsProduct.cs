@@ -90,8 +90,8 @@ internal sealed class WasteMeetsProduct : Rule
         var worst = crossings[0];
         var doors = Shared(worst).ToList();
         string where = doors.Count > 0 ? "at " + Named.List(doors.Select(Named.Of)) : "in " + Named.Of(RoomAt(context.Plan.Rooms, worst.At));
-        double shared = crossings.Max(c => c.SharedMm);
-        string how = shared > Touch.ToleranceMm ? $"shares {context.Walk(shared)} of floor with" : "crosses";
+        var shared = context.Facts.Ways.Shared[crossings.MaxBy(c => c.SharedMm)!.Meeting];
+        string how = shared.Value > Touch.ToleranceMm ? $"shares {shared.Text} of floor with" : "crosses";
         string when = worst.SameTime ? "at the same time of day" : "at another time of day";
         string mend = worst.SameTime
             ? "give the waste another way out, or carry it `after work` and wash down"
@@ -100,7 +100,7 @@ internal sealed class WasteMeetsProduct : Rule
             [.. doors.Select(d => d.Id).Concat(worst.WasteOn.Things).Concat(worst.ProductOn.Things).Concat(RoomAt(context.Plan.Rooms, worst.At) is { } room ? [room.Id] : []).Distinct()],
             $"waste from {Named.Of(worst.WasteOn.From)} to {Named.Of(worst.WasteOn.To)} {how} product on its way from {Named.Of(worst.ProductOn.From)} to {Named.Of(worst.ProductOn.To)} {where}, {when}",
             mend, worst.Waste.Leg.Span, worst.At) with
-        { Measured = shared };
+        { Measured = shared.Value, Figures = [shared] };
     }
 
     private static Crossing? Ordered(Meeting meeting, Dictionary<object, Journey> journeys)
@@ -108,8 +108,8 @@ internal sealed class WasteMeetsProduct : Rule
         var (a, b) = (meeting.First, meeting.Second);
         return (a.Flow.Stream, b.Flow.Stream) switch
         {
-            (Stream.Waste, Stream.Product) => new Crossing(a, b, journeys[a.Leg], journeys[b.Leg], meeting.At, meeting.SharedMm),
-            (Stream.Product, Stream.Waste) => new Crossing(b, a, journeys[b.Leg], journeys[a.Leg], meeting.At, meeting.SharedMm),
+            (Stream.Waste, Stream.Product) => new Crossing(meeting, a, b, journeys[a.Leg], journeys[b.Leg]),
+            (Stream.Product, Stream.Waste) => new Crossing(meeting, b, a, journeys[b.Leg], journeys[a.Leg]),
             _ => null,
         };
     }
@@ -142,8 +142,12 @@ internal sealed class WasteMeetsProduct : Rule
 
     private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at) => rooms.FirstOrDefault(r => r.Floor.Covers(Shape.Factory.CreatePoint(at)));
 
-    private sealed record Crossing(LegRoute Waste, LegRoute Product, Journey WasteOn, Journey ProductOn, Coordinate At, double SharedMm)
+    private sealed record Crossing(Meeting Meeting, LegRoute Waste, LegRoute Product, Journey WasteOn, Journey ProductOn)
     {
+        public Coordinate At => Meeting.At;
+
+        public double SharedMm => Meeting.SharedMm;
+
         public bool SameTime => Waste.Leg.Period == Product.Leg.Period;
     }
 }

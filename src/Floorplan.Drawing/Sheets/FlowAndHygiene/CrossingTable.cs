@@ -1,32 +1,31 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
-using Floorplan.Language.Quantities;
 using Floorplan.Model.Space;
+using Floorplan.Sizing.Carrying;
 
 namespace Floorplan.Drawing.Sheets.FlowAndHygiene;
 
 /// <summary>Where streams meet: which legs, for how far, and whether at the same time of day.</summary>
 internal static class CrossingTable
 {
-    public static KeyTable Of(IReadOnlyList<StreamCrossing> crossings, IReadOnlyList<FlowLeg> legs, UnitSystem units)
+    public static KeyTable Of(IReadOnlyList<StreamCrossing> crossings, IReadOnlyList<FlowLeg> legs, Ways ways)
     {
         var marks = legs.ToDictionary<FlowLeg, LegRoute, string>(l => l.Route, l => l.Mark, ReferenceEqualityComparer.Instance);
         return new KeyTable(
             "Where streams meet",
             ["Mark", "Legs", "Together", "When"],
-            [.. crossings.SelectMany(c => c.Meetings.GroupBy(IsSameTime).OrderByDescending(g => g.Key).Select(g => Row(c, [.. g], marks, units)))]);
+            [.. crossings.SelectMany(c => c.Meetings.GroupBy(IsSameTime).OrderByDescending(g => g.Key).Select(g => Row(c, [.. g], marks, ways)))]);
     }
 
     private static bool IsSameTime(Meeting meeting) => meeting.First.Leg.Period == meeting.Second.Leg.Period;
 
-    private static IReadOnlyList<Cell> Row(StreamCrossing crossing, IReadOnlyList<Meeting> meetings, Dictionary<LegRoute, string> marks, UnitSystem units)
+    private static IReadOnlyList<Cell> Row(StreamCrossing crossing, IReadOnlyList<Meeting> meetings, Dictionary<LegRoute, string> marks, Ways ways)
     {
-        double longest = meetings.Max(m => m.SharedMm);
         return
         [
             crossing.Mark,
             string.Join(", ", meetings.Select(m => $"{marks.GetValueOrDefault(m.First, "?")}-{marks.GetValueOrDefault(m.Second, "?")}")),
-            longest > 0 ? LengthText.Distance(longest, units) : "cross",
+            ways.Shared[meetings.MaxBy(m => m.SharedMm)!],
             IsSameTime(meetings[0]) ? "same time" : "other times",
         ];
     }

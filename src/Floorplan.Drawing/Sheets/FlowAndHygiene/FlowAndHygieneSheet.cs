@@ -58,7 +58,7 @@ public sealed class FlowAndHygieneSheet : Sheet
 
         if (crossings.Count > 0)
         {
-            yield return CrossingTable.Of(crossings, legs, facts.Plan.Units);
+            yield return CrossingTable.Of(crossings, legs, facts.Ways);
         }
     }
 

@@ -25,7 +25,7 @@ internal static class LegTable
 
     /// <summary>At the last leg of a carry by hand through doors also the whole of it.</summary>
     private static Cell Way(LegRoute leg, Ways ways) => !ways.ByLeg.TryGetValue(leg, out var way) ? "no way"
-        : ways.Carries.FirstOrDefault(c => c.Legs.Count > 1 && ReferenceEquals(c.Legs[^1], leg)) is { } carry
+        : ways.EndingWith(leg) is { Legs.Count: > 1 } carry
             ? new Cell($"{way.Text}, in all {carry.Length.Text} by hand", [way, carry.Length])
         : way;
 

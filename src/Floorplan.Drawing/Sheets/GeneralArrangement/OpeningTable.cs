@@ -6,6 +6,7 @@ using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Sizing.Placing;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
@@ -15,10 +16,7 @@ internal static class OpeningTable
     public static KeyTable Of(Plan plan) => new(
         "Openings, clear sizes",
         ["Mark", "What", "Wide × high", "Sill", "Wall, place"],
-        [.. plan.Openings.GroupBy(o => RoomOf(o)?.Id).SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([RoomOf(room.First())?.Label ?? ""]))]);
-
-    /// <summary>The room whose faces it is set out from.</summary>
-    private static Room? RoomOf(Opening opening) => opening.RoomA ?? opening.RoomB;
+        [.. plan.Openings.GroupBy(o => FromFaces.RoomOf(o)?.Id).SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([FromFaces.RoomOf(room.First())?.Label ?? ""]))]);
 
     private static IReadOnlyList<Cell> Row(Opening opening, UnitSystem units) =>
     [
@@ -49,15 +47,7 @@ internal static class OpeningTable
         return kind + letters;
     }
 
-    private static string SetOut(Opening opening, UnitSystem units)
-    {
-        if (RoomOf(opening) is not { } room)
-        {
-            return "";
-        }
-
-        bool alongX = opening.Wall.RunsEastWest();
-        var along = alongX ? opening.Start.X - room.Bounds.West : opening.Start.Y - room.Bounds.South;
-        return $"{opening.Wall.Letter()}, {CellText.Of(along, units)} from {(alongX ? Side.West : Side.South).Letter()}";
-    }
+    private static string SetOut(Opening opening, UnitSystem units) => FromFaces.Of(opening) is { } from
+        ? $"{opening.Wall.Letter()}, {CellText.Of(from.Along, units)} from {from.Face.Letter()}"
+        : "";
 }

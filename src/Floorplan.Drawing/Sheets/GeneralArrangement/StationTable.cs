@@ -2,6 +2,7 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Placing;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
@@ -18,7 +19,7 @@ internal static class StationTable
         FormattableString.Invariant($"{station.Item}"),
         station.Caption,
         Size(station, units) + (station.Hung ? " hung" : ""),
-        $"{CellText.Of(station.Bounds.West - station.Room.Bounds.West, units)}, {CellText.Of(station.Bounds.South - station.Room.Bounds.South, units)}",
+        $"{CellText.Of(FromFaces.Of(station).West, units)}, {CellText.Of(FromFaces.Of(station).South, units)}",
     ];
 
     /// <summary>Feet and inches are long, so that they may go on a second line between two sizes.</summary>

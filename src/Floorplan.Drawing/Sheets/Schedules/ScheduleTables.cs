@@ -24,7 +24,7 @@ internal static class ScheduleTables
             FormattableString.Invariant($"{s.Item}"),
             s.Caption,
             Size(s, facts.Plan.Units),
-            facts.Items.Find(s) is { } weight ? weight.Empty : "",
+            facts.Items.Find(s) is { EmptyIsSaid: true } weight ? weight.Empty : "",
             facts.Items.Find(s) is { } loaded ? loaded.Full : "",
         ]).Prepend([room.First().Room.Label]))]);
 

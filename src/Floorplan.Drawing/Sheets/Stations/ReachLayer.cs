@@ -49,17 +49,11 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
         _ => 90,
     };
 
-    /// <summary>Of one hand: what takes both is measured by the rule.</summary>
-    private static IReadOnlyList<(string Who, double Radius)> Reaches(Plan plan)
-    {
-        var rule = RuleCatalogue.Find("out-of-reach")!;
-        var limits = new PlanLimits(plan);
-        return
-        [
-            .. rule.Limits.Where(l => l.Body is { BothHands: false }).Select(l => l.Key).Distinct()
-                .Select(key => (Who: key, Limit: limits.Find(rule, key)))
-                .Where(r => r.Limit is not null)
-                .Select(r => (r.Who, r.Limit!.Value)),
-        ];
-    }
+    /// <summary>Of one hand: what takes both is measured by the rule. The plan's own figure is for either, and then it is the only one.</summary>
+    private static IReadOnlyList<(string Who, double Radius)> Reaches(Plan plan) =>
+    [
+        .. new PlanLimits(plan).Holding(RuleCatalogue.Find("out-of-reach")!)
+            .Where(l => l.SetBy is not null || l.Published.Body is { BothHands: false })
+            .Select(l => (l.SetBy is null ? l.Published.Key : "reach set in this plan", l.Value)),
+    ];
 }

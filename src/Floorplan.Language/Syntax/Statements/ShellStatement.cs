@@ -46,7 +46,14 @@ public sealed class ShellStatement : Statement
 }
 
 /// <param name="WallsOf">What the walls are lined with: <c>lining walls 50 "plywood"</c></param>
-public sealed record LiningSyntax(LengthSyntax? Walls, TextSyntax? WallsOf, LengthSyntax? Ceiling, LengthSyntax? Floor);
+public sealed record LiningSyntax(LengthSyntax? Walls, TextSyntax? WallsOf, LengthSyntax? Ceiling, LengthSyntax? Floor)
+{
+    /// <summary>What the ceiling is lined with: <c>lining ceiling 40 "panel"</c></summary>
+    public TextSyntax? CeilingOf { get; init; }
+
+    /// <summary>What the floor is built up of: <c>lining floor 60 "screed"</c></summary>
+    public TextSyntax? FloorOf { get; init; }
+}
 
 /// <summary><c>hitch west, 1200 ahead</c></summary>
 /// <param name="Ahead">How far the coupling lies before the box; null when not said.</param>

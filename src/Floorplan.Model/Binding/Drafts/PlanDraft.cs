@@ -12,6 +12,9 @@ internal sealed record PlanDraft(SourceText Source, PlanHead Head, BuiltShell Sh
 
     public Length? PartitionHeight { get; init; }
 
+    /// <summary>What partitions are built of, as written; empty when not said.</summary>
+    public string PartitionBuild { get; init; } = "";
+
     public List<RoomFacts> Rooms { get; } = [];
 
     public List<OpeningDraft> Openings { get; } = [];

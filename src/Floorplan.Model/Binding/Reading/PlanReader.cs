@@ -47,6 +47,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
         {
             PartitionThickness = ThicknessOf(partitions),
             PartitionHeight = partitions?.Height?.Value,
+            PartitionBuild = partitions?.Build?.Text ?? "",
         };
         ReadDay(draft, day);
         var reader = new StatementReader(draft, kinds, reports);

@@ -49,7 +49,12 @@ internal sealed class ShellReader(Reports reports)
 
     private static ShellNotes NotesOf(ShellStatement s) => new()
     {
-        Linings = new Linings(NotBelowZero(s.Lining?.Walls?.Value), NotBelowZero(s.Lining?.Ceiling?.Value), NotBelowZero(s.Lining?.Floor?.Value)) { WallsOf = s.Lining?.WallsOf?.Text ?? "" },
+        Linings = new Linings(NotBelowZero(s.Lining?.Walls?.Value), NotBelowZero(s.Lining?.Ceiling?.Value), NotBelowZero(s.Lining?.Floor?.Value)) 
+        {
+            WallsOf = s.Lining?.WallsOf?.Text ?? "",
+            CeilingOf = s.Lining?.CeilingOf?.Text ?? "",
+            FloorOf = s.Lining?.FloorOf?.Text ?? "",
+        },
         GroundBelowFloor = s.GroundBelowFloor?.Value,
         DoorEnd = s.Doors?.Side,
         TrueNorth = s.TrueNorth is { } north ? (double)north.Value : null,

@@ -32,6 +32,8 @@ public static class ShedShell
             FloorBuildUp = linings.Floor,
             WallLining = linings.Walls,
             WallLiningOf = linings.WallsOf,
+            CeilingLiningOf = linings.CeilingOf,
+            FloorBuildUpOf = linings.FloorOf,
             CeilingLining = linings.Ceiling,
             GroundBelowFloor = notes.GroundBelowFloor,
             DoorEnd = null,

@@ -39,6 +39,17 @@ public sealed class WaysTests
     public void What_is_wheeled_or_set_down_is_another_way(string flow, int carries) =>
         Assert.Equal(carries, CheckedPlan.Facts(CheckedPlan.Plan(Box(flow))).Ways.Carries.Count);
 
+    /// <summary>Less than a touch of 1 mm is a cross on the sheet and in the rule: the sheet had `0.0 m` there.</summary>
+    [Fact]
+    public void Each_meeting_has_one_figure()
+    {
+        var facts = CheckedPlan.Facts(CheckedPlan.Plan(Box("wash -> pack by hand\nflow waste\n  pack -> wash by trolley 600 wide")));
+
+        Assert.NotEmpty(facts.Space.Meetings);
+        Assert.All(facts.Space.Meetings, m => Assert.Equal(m.SharedMm, facts.Ways.Shared[m].Value));
+        Assert.All(facts.Ways.Shared.Values, f => Assert.Equal(f.Value <= 1, f.Text == "cross"));
+    }
+
     private static string Box(string flow) => $"""
         plan "A long carry through a door"
           units metric

@@ -43,6 +43,27 @@ public sealed class LayerTests
         Assert.Contains(layer.PerArea.Inputs, i => i.Line is not null && i.Text.Contains("plywood, painted", StringComparison.Ordinal));
     }
 
+    /// <summary>BS 648:1964 (secondary copy): concrete 2400 kg/m³, so that 100 mm of it weigh 240 kg/m²; a panel of 60 mm weighs 10.2 (G4).</summary>
+    [Fact]
+    public void Floor_and_ceiling_may_say_what_they_are_of()
+    {
+        var layers = Of("ceiling 60 \"panel\", floor 100 \"concrete slab\"");
+
+        Assert.Equal(10.2, layers[0].PerArea.Value, 0.05);
+        Assert.Equal(240, layers[1].PerArea.Value, 1e-6);
+        Assert.All(layers, l => Assert.DoesNotContain("not said", l.Made));
+    }
+
+    /// <summary>Two words that no material has: the usual one is taken, and told.</summary>
+    [Fact]
+    public void A_material_that_is_not_known_is_told()
+    {
+        var layer = Assert.Single(Of("walls 50 \"moonstone\""));
+
+        Assert.Contains("moonstone", layer.Made);
+        Assert.Contains(layer.PerArea.Inputs, i => i.Text.Contains("moonstone is not known", StringComparison.Ordinal));
+    }
+
     /// <summary>6000 outside, walls 50: a partition of 80 mm across 2100 mm, up to the ceiling; 11.01 kg/m² as in G4.</summary>
     [Fact]
     public void Partitions_weigh_by_their_own_length_and_height()
@@ -56,6 +77,7 @@ public sealed class LayerTests
             room b "B" dry from 3000 to east
             partitions thickness 80
               height 2000
+              build "sandwich panel"
             """);
 
         var layer = Assert.Single(CheckedPlan.Facts(plan).Layers);
@@ -63,6 +85,7 @@ public sealed class LayerTests
         Assert.Equal(2.1 * 2.0, layer.Area.Value, 1e-9);
         Assert.Equal(2.1 * 2.0 * (7.85 + (0.079 * 40)), layer.Weight.Value, 1e-9);
         Assert.Equal(3000, layer.CentreX, 1e-6);
+        Assert.DoesNotContain("not said", layer.Made);
     }
 
     private static IReadOnlyList<Layer> Of(string lining, string more = "") => CheckedPlan.Facts(CheckedPlan.Plan($"""

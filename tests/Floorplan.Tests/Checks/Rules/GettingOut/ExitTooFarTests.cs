@@ -17,6 +17,25 @@ public sealed class ExitTooFarTests
     public void A_second_exit_beside_the_first_takes_the_short_walk_away()
         => Assert.Empty(CheckedPlan.Check(Shed("us", "door d2 pack to outside, south wall, 300 from west, 900 x 2050, swings out"), "exit-too-far"));
 
+    /// <summary>IBC 2021, 1006.2.1: 75 ft (22.86 m) to the only exit. An exit of the room behind the wall is none of this one; it was counted as one.</summary>
+    [Fact]
+    public void An_exit_that_only_another_room_has_does_not_count()
+    {
+        var finding = Assert.Single(CheckedPlan.Check("""
+            plan "Two sheds under one roof"
+              units metric
+              code eu
+            shell shed 30 m x 4 m x 2.8 m
+            room pack "Packing" dry from west to 25 m
+            room store "Store" dry from 25 m to east
+            door d1 pack to outside, west wall, centred, 900 x 2050, swings out
+            door d2 store to outside, east wall, centred, 900 x 2050, swings out
+            """, "exit-too-far"));
+
+        Assert.Equal(22_860, finding.LimitValue);
+        Assert.Contains("only one", finding.Message);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("door d2 pack to outside, south wall, 300 from west, 900 x 2050, swings out")]
