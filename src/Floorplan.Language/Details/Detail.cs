@@ -53,6 +53,9 @@ public abstract class Detail
     /// <summary>Reads what stands after its words; null, with a mistake told, when it cannot be read.</summary>
     internal abstract object? Read(Cursor c);
 
+    /// <summary>Whether two sayings of a repeatable detail can say the same part at all.</summary>
+    internal abstract bool MayClash { get; }
+
     /// <summary>Whether two sayings of a repeatable detail say the same part, so that one would be lost.</summary>
     internal abstract bool Clash(object? first, object? second);
 }
@@ -68,6 +71,8 @@ public sealed class Detail<T> : Detail
 
     /// <summary>For a repeatable detail: whether two of its values say the same part twice; null when they never do.</summary>
     internal Func<T, T, bool>? Clashes { get; init; }
+
+    internal override bool MayClash => Clashes is not null;
 
     internal override object? Read(Cursor c) => read(c);
 

@@ -124,7 +124,9 @@ internal abstract class StatementParser<T> : IStatementParser
     /// <param name="word">The first word that it was written with; empty for none.</param>
     protected static void Keep(T statement, Cursor c, Detail detail, string word, SourceSpan start, object? value)
     {
-        foreach (var said in statement.Details)
+        // Of what may be said any number of times nothing is looked for, so that a statement of very many details is read in step with its length.
+        bool counts = detail.Group is not null || (detail.Repeatable ? detail.MayClash : !(detail.BareRepeats && word.Length == 0));
+        foreach (var said in counts ? statement.Details : [])
         {
             if (said.Declared is { } other && Clash(detail, word, value, other, said))
             {
