@@ -33,34 +33,37 @@ public sealed class CheckContext(PlanFacts facts)
     public IReadOnlyList<AppliedLimit> Holding(Rule rule) => limits.Holding(rule);
 
     /// <summary>In the plan's units: <c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
-    public string Text(Length length) => LengthText.Sentence(length, Plan.Units);
+    public string Text(Length length) => QuantityText.Length(length, Plan.Units);
 
     /// <summary>In the plan's units, rounded to whole millimetres or 1/16 in.</summary>
     public string Text(double millimetres) => Text(Length.FromMillimetres(Math.Round(millimetres)));
 
     /// <summary>For walks: <c>7.6 m</c> or <c>24.9 ft</c>.</summary>
-    public string Walk(double millimetres) => LengthText.Distance(millimetres, Plan.Units);
+    public string Walk(double millimetres) => QuantityText.Distance(millimetres, Plan.Units);
 
-    /// <summary>For floors: <c>13.4 m2</c> or <c>144 sq ft</c>.</summary>
-    public string Area(double squareMetres) => limits.Format(squareMetres, LimitUnit.SquareMetres);
+    /// <summary>Any other quantity, in the base unit of its measure: <c>13.4 m²</c> or <c>144 sq ft</c>.</summary>
+    public string Text(double value, Measure measure) => QuantityText.Of(value, measure, Plan.Units);
 
-    /// <summary><c>1400 kg</c> or <c>3086 lb</c>.</summary>
-    public string Weight(double kilograms) => limits.Format(kilograms, LimitUnit.Kilograms);
+    /// <summary>For floors: <c>13.4 m²</c> or <c>144 sq ft</c>.</summary>
+    public string Area(double squareMetres) => Text(squareMetres, Measure.Area);
 
-    /// <summary>For what hands lift, to a tenth: <c>12.5 kg</c> or <c>27.6 lb</c>.</summary>
-    public string WeightInHand(double kilograms) => MassText.InHand(kilograms, Plan.Units);
+    /// <summary><c>1400 kg</c> or <c>3086 lb</c>, small weights to a tenth.</summary>
+    public string Weight(double kilograms) => Text(kilograms, Measure.Mass);
 
-    /// <summary><c>540 lux</c> or <c>50 fc</c>.</summary>
-    public string Light(double lux) => limits.Format(lux, LimitUnit.Lux);
+    /// <summary><c>540 lux</c> or <c>50.2 fc</c>.</summary>
+    public string Light(double lux) => Text(lux, Measure.Illuminance);
 
-    /// <summary><c>300 m3/h</c> or <c>177 cfm</c>, from m3/s.</summary>
-    public string Air(double cubicMetresPerSecond) => limits.Format(cubicMetresPerSecond, LimitUnit.AirFlow);
+    /// <summary><c>300 m³/h</c> or <c>177 cfm</c>, from m3/s.</summary>
+    public string Air(double cubicMetresPerSecond) => Text(cubicMetresPerSecond, Measure.AirFlow);
 
-    /// <summary>For rooms: <c>32.1 m3</c> or <c>1134 cu ft</c>.</summary>
-    public string Volume(double cubicMetres) => limits.Format(cubicMetres, LimitUnit.CubicMetres);
+    /// <summary>For rooms: <c>32.1 m³</c> or <c>1134 cu ft</c>.</summary>
+    public string Volume(double cubicMetres) => Text(cubicMetres, Measure.Volume);
 
-    /// <summary><c>82 C</c> or <c>180 F</c>.</summary>
-    public string Temperature(double celsius) => limits.Format(celsius, LimitUnit.Celsius);
+    /// <summary><c>82 °C</c> or <c>180 °F</c>.</summary>
+    public string Temperature(double celsius) => Text(celsius, Measure.Temperature);
+
+    /// <summary>A share that a rule keeps in percent: <c>12.5 %</c>.</summary>
+    public string Percent(double percent) => LimitUnits.Text(percent, LimitUnit.Percent, Plan.Units);
 
     /// <summary>A finding without a published figure.</summary>
     public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()

@@ -25,21 +25,3 @@ public sealed record RuleLimit(string Key, double Value, LimitUnit Unit, Source 
 
     public bool AppliesUnder(CodeChoice code) => Codes.Length == 0 || Codes.Contains(code);
 }
-
-public enum LimitUnit
-{
-    Millimetres,
-    SquareMetres,
-    CubicMetres,
-    Celsius,
-    Percent,
-    Count,
-    Kilograms,
-    Lux,
-
-    /// <summary>Volumes of the room in an hour.</summary>
-    AirChanges,
-
-    /// <summary>Cubic metres a second.</summary>
-    AirFlow,
-}

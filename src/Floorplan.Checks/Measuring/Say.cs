@@ -11,11 +11,11 @@ internal static class Say
 
     /// <summary>A size or a short distance: <c>1200 mm</c> or <c>3'-11 1/4"</c>; whole millimetres.</summary>
     public static string Size(double millimetres, UnitSystem units) =>
-        LengthText.Sentence(Length.FromMillimetres(Math.Round(millimetres)), units);
+        QuantityText.Length(Length.FromMillimetres(Math.Round(millimetres)), units);
 
-    /// <summary>A size to move by, rounded up so that moving by it is enough.</summary>
+    /// <summary>A size to move by, rounded up as it is printed, so that moving by it is enough.</summary>
     public static string SizeUp(double millimetres, UnitSystem units) =>
-        LengthText.Sentence(Length.FromMillimetres(Math.Ceiling(millimetres - 1e-6)), units);
+        QuantityText.Length(LengthRounding.RoundUp(Length.FromMillimetres(millimetres), units), units);
 
     /// <summary>Where on the plan, from the origin: <c>4200 mm from the west and 600 mm from the south</c>.</summary>
     public static string Place(Coordinate at, UnitSystem units)

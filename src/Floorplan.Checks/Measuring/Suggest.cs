@@ -1,4 +1,3 @@
-using System.Globalization;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Rooms;
@@ -9,7 +8,8 @@ namespace Floorplan.Checks.Measuring;
 /// <summary>Lines of the plan language that a mend proposes, complete, so that they can be copied into the plan.</summary>
 internal static class Suggest
 {
-    private const double Round = 50;
+    /// <summary>Nobody drills a floor to the millimetre. Own choice.</summary>
+    private const double MetricStep = 50;
 
     /// <summary>A floor drain in the middle of a room, 100 mm or 4 in wide.</summary>
     public static string Drain(Room room, UnitSystem units)
@@ -33,12 +33,16 @@ internal static class Suggest
         return $"water {id} {what} in {room.Id}, {wall.Word()} wall, {along}, height {Written(48, 1200, units)}";
     }
 
-    /// <summary>To whole inches, or to 50 mm.</summary>
-    private static string Across(double millimetres, UnitSystem units) => units == UnitSystem.Metric
-        ? Math.Max(Round, Math.Round(millimetres / Round) * Round).ToString("0", CultureInfo.InvariantCulture)
-        : Math.Max(1, Math.Round(millimetres / InchPound.MillimetresPerInch)).ToString("0", CultureInfo.InvariantCulture) + " in";
+    /// <summary>How large a hand sink is that a mend proposes: 400 x 350 mm or 16 x 14 in.</summary>
+    public static string HandSink(UnitSystem units) => $"{Written(16, 400, units)} x {Written(14, 350, units)}";
 
-    private static string Written(int inches, int millimetres, UnitSystem units) => units == UnitSystem.Metric
-        ? millimetres.ToString(CultureInfo.InvariantCulture)
-        : inches.ToString(CultureInfo.InvariantCulture) + " in";
+    /// <summary>To whole inches, or to 50 mm.</summary>
+    private static string Across(double millimetres, UnitSystem units)
+    {
+        double step = units == UnitSystem.Metric ? MetricStep : InchPound.MillimetresPerInch;
+        return QuantityText.Length(Length.FromMillimetres(Math.Max(1, Math.Round(millimetres / step)) * step), units);
+    }
+
+    private static string Written(int inches, int millimetres, UnitSystem units) =>
+        QuantityText.Length(units == UnitSystem.Metric ? Length.FromMillimetres(millimetres) : Length.FromInches(inches), units);
 }

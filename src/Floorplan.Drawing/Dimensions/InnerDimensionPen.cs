@@ -35,7 +35,7 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
     {
         bool upright = from.X == to.X;
         var length = Length.Abs(upright ? Places(from.Y, to.Y) : Places(from.X, to.X));
-        string text = LengthText.Dimension(length, units);
+        string text = QuantityText.Dimension(length, units);
         if (transform.Size(length) < TextMeasure.Width(text, standard.NoteHeight) + (2 * Margin))
         {
             return false;

@@ -61,7 +61,7 @@ internal static class RowLayout
 
         return [.. onLine, .. Raise(raised)];
 
-        string Text(Length from, Length to) => LengthText.Dimension(Length.Abs(LengthRounding.Round(to, units) - LengthRounding.Round(from, units)), units);
+        string Text(Length from, Length to) => QuantityText.Dimension(Length.Abs(LengthRounding.Round(to, units) - LengthRounding.Round(from, units)), units);
     }
 
     /// <summary>In the middle, or as far off it as keeps clear of the stroke that rises into the stretch: at its left end, or its upper one.</summary>

@@ -36,7 +36,7 @@ internal static class BarScale
         for (int i = 0; i <= parts; i++)
         {
             string number = (i * step).ToString("0.#", CultureInfo.InvariantCulture);
-            string text = i == parts ? number + (units == UnitSystem.Metric ? " m" : " ft") : number;
+            string text = i == parts ? $"{number} {QuantityText.DistanceUnit(units)}" : number;
             scene.Text(new TextItem(text, left + new PaperPoint(i * each, Thickness + 1 + standard.NoteHeight), standard.NoteHeight, i == parts ? TextAnchor.Start : TextAnchor.Middle, Layers.Marks, "bar scale"));
         }
     }

@@ -36,7 +36,7 @@ public sealed record Schedule(string Name, string Title, IReadOnlyList<string> C
     public IEnumerable<Sizing.Working.Figure> Figures => Rows.SelectMany(r => r).OfType<Cell>().SelectMany(c => c.Figures);
 
     /// <summary>The unit that lengths are in: <c>mm</c> or <c>in</c>.</summary>
-    internal static string Unit(Plan plan) => plan.Units == UnitSystem.Metric ? "mm" : "in";
+    internal static string Unit(Plan plan) => QuantityText.LengthUnit(plan.Units);
 
     /// <summary>A length as a number that a spreadsheet can reckon with; null for none.</summary>
     internal static double? Number(Length? length, Plan plan) => length is not { } given ? null

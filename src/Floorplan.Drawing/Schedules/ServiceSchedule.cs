@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 
@@ -38,7 +39,7 @@ internal static class ServiceSchedule
             Schedule.Number(point.HoseLength, plan),
             point.OnId ?? "",
             point.Circuit,
-            string.Join("; ", point.Ratings),
+            string.Join("; ", point.Ratings.Select(r => QuantityText.Of(r, plan.Units, point.Kind is ServiceKind.AirSupply or ServiceKind.AirExhaust ? Measure.AirFlow : null))),
             string.Join("; ", point.Words),
             point.Span.Position.Line,
         ];

@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Drawing.Sheets;
@@ -7,8 +8,11 @@ internal static class Cautions
 {
     public const string LocalCode = "Local codes and licensed practice prevail over this sheet. Confirm every requirement with the authority that inspects the unit.";
 
-    public const string Water = "Runs are diagrams: which point serves which use, not a route to build from. Pipe sizes, hot water and outfall come with a later "
-        + "calculation and a licensed plumber. Water over 50 °C scalds; fit backflow protection where the code asks for it.";
+    /// <summary>In C, common practice, no source.</summary>
+    private const double Scalding = 50;
+
+    public static string Water(UnitSystem units) => "Runs are diagrams: which point serves which use, not a route to build from. Pipe sizes, hot water and outfall come with a later "
+        + $"calculation and a licensed plumber. Water over {QuantityText.Of(Scalding, Measure.Temperature, units)} scalds; fit backflow protection where the code asks for it.";
 
     public const string Power = "Power can kill. A licensed electrician designs and does the work; a steel shell is bonded to earth, and wet rooms want protection against current through a person.";
 

@@ -1,9 +1,9 @@
-using System.Globalization;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
@@ -36,7 +36,7 @@ public sealed class FallsLayer(Plan plan) : PlanLayer(plan)
     private ServicePoint? DrainOf(Room room) =>
         room.Falls is { DrainId: { } id } ? Plan.Services.FirstOrDefault(s => s.Id == id && s.Kind == ServiceKind.Drain) : null;
 
-    private static void Draw(PlanCanvas canvas, Room room, PaperPoint drain)
+    private void Draw(PlanCanvas canvas, Room room, PaperPoint drain)
     {
         string group = "falls:" + room.Id;
         var brush = canvas.Brush(Layers.Drainage, group);
@@ -59,7 +59,7 @@ public sealed class FallsLayer(Plan plan) : PlanLayer(plan)
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
-            Lines = [(room.Falls!.Slope * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %"],
+            Lines = [QuantityText.Of(room.Falls!.Slope, Measure.Ratio, Plan.Units)],
             Target = PaperBox.Around(at, 1, 1),
             Positions = Sides.AllRound,
             Priority = LabelPriority.Level,

@@ -53,7 +53,7 @@ public sealed class RailLayer(Plan plan) : PlanLayer(plan)
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [.. TextWrap.Lines(SafeText.Clean(rail.Label, LongestName), NameWidth, Standard.NoteHeight), "rail " + LengthText.Sentence(rail.Height, Plan.Units) + " over floor"],
+                Lines = [.. TextWrap.Lines(SafeText.Clean(rail.Label, LongestName), NameWidth, Standard.NoteHeight), "rail " + QuantityText.Length(rail.Height, Plan.Units) + " over floor"],
                 Target = PaperBox.Around(middle, 1, 1),
                 Positions = Sides.AllRound,
                 Priority = LabelPriority.Level,

@@ -149,6 +149,6 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
 
     /// <summary><c>1400×600</c> as it stands on the plan: west to east, south to north.</summary>
     public static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
-        ? "Ø" + LengthText.Dimension(diameter, units)
-        : $"{LengthText.Dimension(station.Bounds.Width, units)}×{LengthText.Dimension(station.Bounds.Depth, units)}";
+        ? "Ø" + QuantityText.Dimension(diameter, units)
+        : $"{QuantityText.Dimension(station.Bounds.Width, units)}×{QuantityText.Dimension(station.Bounds.Depth, units)}";
 }

@@ -178,7 +178,7 @@ internal sealed partial class Cursor
             return feet + (inches * NmPerInch);
         }
 
-        string meant = LengthText.Dimension(new Length((long)Math.Min(feet + (inches * NmPerInch), Bounds.LongestLength)), UnitSystem.Feet);
+        string meant = QuantityText.Dimension(new Length((long)Math.Min(feet + (inches * NmPerInch), Bounds.LongestLength)), UnitSystem.Feet);
         Error("inches-over-foot", $"behind feet there are fewer than 12 inches, and here are {Shown(span.Value)}", span, $"if that is what you measured write `{meant}`; otherwise mend one of the two figures");
         return null;
     }

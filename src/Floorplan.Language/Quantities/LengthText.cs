@@ -6,7 +6,7 @@ namespace Floorplan.Language.Quantities;
 /// Prints a length as a drawing does: whole millimetres in metric plans (one decimal where needed), feet and inches
 /// to 1/16 in in feet plans, both always shown (10'-0"), inches only below one foot.
 /// </summary>
-public static class LengthText
+internal static class LengthText
 {
     private const int Sixteenths = 16;
 

@@ -36,6 +36,9 @@ public enum Measure
     /// <summary>Weight on an area of floor; kg/m2.</summary>
     FloorLoad,
 
+    /// <summary>Of steel, insulation and water; kg/m3.</summary>
+    Density,
+
     /// <summary>Degrees Celsius.</summary>
     Temperature,
 

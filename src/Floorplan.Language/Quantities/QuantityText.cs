@@ -1,16 +1,19 @@
 using System.Globalization;
+using System.Text;
 
 namespace Floorplan.Language.Quantities;
 
 /// <summary>
 /// The one place that prints quantities. For people, in the plan's units: <c>13.4 m²</c>, <c>144 sq ft</c>, <c>82 °C</c>; for text that is
-/// to go into a plan, as the language reads it and always with its unit: <c>13.4 m2</c>. Numbers of 100 and more are whole, smaller ones
-/// have the decimals of <see cref="PrintedUnits"/>, and those below 1 have two figures, so that a small number never prints as zero.
+/// to go into a plan, as the language reads it and always with its unit: <c>13.4 m2</c>. Numbers of 100 and more are whole, those of 10
+/// and more have one decimal at most, smaller ones those of <see cref="PrintedUnits"/>, and what is below 1 has two figures, so that a small
+/// number never prints as zero.
 /// </summary>
 public static class QuantityText
 {
-    /// <summary>From here on decimals say nothing to a builder. Our own choice.</summary>
+    /// <summary>From here on decimals say nothing to a builder, and from ten on a second one. Our own choice: three figures.</summary>
     private const double WholeFrom = 100;
+    private const double OneDecimalFrom = 10;
 
     /// <summary>Distances from here on, in mm, read better in metres or feet than as a dimension. Our own choice.</summary>
     private const double LongDistanceMm = 3000;
@@ -29,6 +32,18 @@ public static class QuantityText
         string feet = Of(value, measure, UnitSystem.Feet);
         return metric == feet ? metric : $"{metric} ({feet})";
     }
+
+    /// <summary>Fine enough to reckon on with, to three decimals: for the steps of a working.</summary>
+    public static string Fine(double value, Measure measure, UnitSystem units)
+    {
+        var unit = PrintedUnits.Of(measure, units);
+        return $"{Exact(unit.From(value))} {unit.Symbol}";
+    }
+
+    /// <summary>From mm, fine enough to reckon on with: <c>2.285 m</c> or <c>7.5 ft</c>.</summary>
+    public static string FineDistance(double millimetres, UnitSystem units) => units == UnitSystem.Metric
+        ? Exact(millimetres / 1000) + " m"
+        : Exact(millimetres / InchPound.MillimetresPerFoot) + " ft";
 
     /// <summary>For columns whose heading has the unit.</summary>
     public static string Number(double value, Measure measure, UnitSystem units)
@@ -92,6 +107,24 @@ public static class QuantityText
     /// <summary>A dimension in a table; a number never parts from its fraction at the end of a line.</summary>
     public static string Cell(Length length, UnitSystem units) => LengthText.Dimension(length, units).Replace(' ', '\u00A0');
 
+    /// <summary>Several sides of one thing: <c>50 × 50 × 3 mm</c> or <c>2" × 2" × 1/8"</c>.</summary>
+    public static string Sizes(UnitSystem units, params ReadOnlySpan<Length> sides)
+    {
+        var text = new StringBuilder();
+        foreach (var side in sides)
+        {
+            text.Append(text.Length == 0 ? "" : " × ").Append(LengthText.Dimension(side, units));
+        }
+
+        return text.Append(units == UnitSystem.Metric ? " mm" : "").ToString();
+    }
+
+    /// <summary>For headings over lengths as numbers: <c>mm</c> or <c>in</c>.</summary>
+    public static string LengthUnit(UnitSystem units) => units == UnitSystem.Metric ? "mm" : "in";
+
+    /// <summary>What long distances are in: <c>m</c> or <c>ft</c>.</summary>
+    public static string DistanceUnit(UnitSystem units) => units == UnitSystem.Metric ? "m" : "ft";
+
     /// <summary>For walks and pipes, in mm: <c>7.6 m</c> or <c>24.9 ft</c>.</summary>
     public static string Distance(double millimetres, UnitSystem units) => LengthText.Distance(millimetres, units);
 
@@ -107,9 +140,11 @@ public static class QuantityText
         return rounded == Quantities.Length.Zero ? "±0" : (rounded > Quantities.Length.Zero ? "+" : "") + LengthText.Dimension(rounded, units);
     }
 
+    private static string Exact(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+
     private static string Rounded(double value, int decimals)
     {
-        int places = Math.Abs(value) >= WholeFrom ? 0 : decimals;
+        int places = Math.Abs(value) >= WholeFrom ? 0 : Math.Abs(value) >= OneDecimalFrom ? Math.Min(decimals, 1) : decimals;
         while (Math.Abs(value) < 1 && places < MostDecimals && Math.Abs(value) < Math.Pow(10, 1 - places))
         {
             places++;

@@ -32,5 +32,5 @@ internal sealed class Reports(UnitSystem units)
     public string Example(string millimetres, string inches) => Units == UnitSystem.Metric ? millimetres : inches;
 
     /// <summary><c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
-    public string Text(Length length) => LengthText.Sentence(length, Units);
+    public string Text(Length length) => QuantityText.Length(length, Units);
 }

@@ -77,6 +77,6 @@ public sealed record PlanComparison(IReadOnlyList<PlanChange> Changes)
 
         // A thing that grew at one end has not moved; its size says so.
         var step = low == high ? low : Length.Zero;
-        return step == Length.Zero ? null : $"{LengthText.Sentence(Length.Abs(step), units)} {(step > Length.Zero ? up : down)}";
+        return step == Length.Zero ? null : $"{QuantityText.Length(Length.Abs(step), units)} {(step > Length.Zero ? up : down)}";
     }
 }

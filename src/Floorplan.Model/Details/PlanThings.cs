@@ -52,15 +52,15 @@ public static class PlanThings
         ("is", plan.Shell.Name),
         ("outside", Size(BoxOf(plan.Shell.Outside.EnvelopeInternal), units)),
         ("inside", Size(BoxOf(plan.Shell.Finished.EnvelopeInternal), units)),
-        ("ceiling", LengthText.Sentence(plan.Shell.CeilingHeight, units)),
+        ("ceiling", QuantityText.Length(plan.Shell.CeilingHeight, units)),
     ];
 
     private static (string, string)[] RoomFacts(Room room, UnitSystem units) =>
     [
         ("class", room.Class.ToString().ToLowerInvariant()),
         ("size", Size(room.Bounds, units)),
-        ("ceiling", LengthText.Sentence(room.CeilingHeight, units)),
-        ("falls", room.Falls is { } falls ? FormattableString.Invariant($"{falls.Slope * 100:0.##} % to {falls.DrainId}") : ""),
+        ("ceiling", QuantityText.Length(room.CeilingHeight, units)),
+        ("falls", room.Falls is { } falls ? $"{QuantityText.Of(falls.Slope, Measure.Ratio, units)} to {falls.DrainId}" : ""),
     ];
 
     /// <summary>Light and air belong to a whole room, and say only how much.</summary>
@@ -69,8 +69,11 @@ public static class PlanThings
         bool ofRoom = point.Kind is ServiceKind.Light or ServiceKind.AirSupply or ServiceKind.AirExhaust;
         return Thing(
             plan, units, point.Kind.ToString().ToLowerInvariant(), point.Id, point.Label, new Box(point.At.X, point.At.Y, point.At.X, point.At.Y), point.Span,
-            ("in", point.Room?.Id ?? ""), ("rated", ofRoom ? string.Join(' ', point.Ratings.Select(r => QuantityText.Of(r, units))) : ""));
+            ("in", point.Room?.Id ?? ""), ("rated", ofRoom ? string.Join(' ', point.Ratings.Select(r => QuantityText.Of(r, units, MeasureOf(point)))) : ""));
     }
+
+    /// <summary>Air is rated in units that water has too, so the point says which it is.</summary>
+    private static Measure? MeasureOf(ServicePoint point) => point.Kind is ServiceKind.AirSupply or ServiceKind.AirExhaust ? Measure.AirFlow : null;
 
     /// <summary>Each written line of a flow, by its stops: another way is another line.</summary>
     private static IEnumerable<PlanThing> Lines(Flow flow, UnitSystem units) => flow.Legs.GroupBy(l => l.Chain).Select(chain =>
@@ -79,18 +82,18 @@ public static class PlanThings
         string stops = string.Join(" -> ", chain.Select(l => l.To.Name).Prepend(first.From.Name));
         return new PlanThing($"flow {flow.Stream.ToString().ToLowerInvariant()}", stops, flow.Label, null, first.Span, [.. Facts(
             ("by", first.Carriage.Kind.ToString().ToLowerInvariant()),
-            ("size", string.Join(" x ", new[] { first.Carriage.Width, first.Carriage.Length }.OfType<Length>().Select(l => LengthText.Sentence(l, units)))),
+            ("size", string.Join(" x ", new[] { first.Carriage.Width, first.Carriage.Length }.OfType<Length>().Select(l => QuantityText.Length(l, units)))),
             ("load", Load(first.Carriage, units)),
             ("when", first.Period == Period.During ? "" : first.Period.ToString().ToLowerInvariant() + " work"))]);
     });
 
     private static string Load(Carriage carriage, UnitSystem units) => carriage.LoadKilograms is not { } load ? ""
-        : MassText.InHand(load, units) + (carriage.LoadKind == LoadKind.Still ? "" : " " + carriage.LoadKind.ToString().ToLowerInvariant());
+        : QuantityText.Of(load, Measure.Mass, units) + (carriage.LoadKind == LoadKind.Still ? "" : " " + carriage.LoadKind.ToString().ToLowerInvariant());
 
     private static string Figure(Limits.LimitOverride limit, UnitSystem units) => limit.Quantity is { } quantity ? QuantityText.Of(quantity, units)
-        : limit.Length is { } length ? LengthText.Sentence(length, units) : "";
+        : limit.Length is { } length ? QuantityText.Length(length, units) : "";
 
-    private static string Size(Box box, UnitSystem units) => $"{LengthText.Sentence(box.Width, units)} x {LengthText.Sentence(box.Depth, units)}";
+    private static string Size(Box box, UnitSystem units) => $"{QuantityText.Length(box.Width, units)} x {QuantityText.Length(box.Depth, units)}";
 
     private static Box BoxOf(Envelope box) => new(
         Length.FromMillimetres(box.MinX), Length.FromMillimetres(box.MinY), Length.FromMillimetres(box.MaxX), Length.FromMillimetres(box.MaxY));

@@ -14,7 +14,7 @@ internal static class SaidRows<TStatement>
     private const string Yes = SaidThings.Yes;
 
     public static SaidRow<TStatement, Length> Of(Detail<LengthSyntax> detail) =>
-        Part<LengthSyntax, Length>(detail.Word, detail, l => l.Value, LengthText.Sentence);
+        Part<LengthSyntax, Length>(detail.Word, detail, l => l.Value, QuantityText.Length);
 
     public static SaidRow<TStatement, Quantity> Of(Detail<QuantitySyntax> detail) =>
         Part<QuantitySyntax, Quantity>(detail.Word, detail, q => q.Value, (q, units) => QuantityText.Of(q, units));
@@ -64,7 +64,7 @@ internal static class SaidRows<TStatement>
 
     /// <summary>A length that is part of a detail.</summary>
     public static SaidRow<TStatement, Length> Part<TSyntax>(string word, Detail<TSyntax> detail, Func<TSyntax, LengthSyntax?> read)
-        where TSyntax : class => Part<TSyntax, Length>(word, detail, s => read(s)?.Value, LengthText.Sentence);
+        where TSyntax : class => Part<TSyntax, Length>(word, detail, s => read(s)?.Value, QuantityText.Length);
 
     /// <summary>A quantity that is part of a detail.</summary>
     public static SaidRow<TStatement, Quantity> Part<TSyntax>(string word, Detail<TSyntax> detail, Func<TSyntax, QuantitySyntax?> read)
@@ -80,5 +80,5 @@ internal static class SaidRows<TStatement>
             (values, units) => string.Join(", ", values.Select(v => print(v, units))));
 
     public static string Text(SizeSyntax size, UnitSystem units) => (size.Round ? "round " : "")
-        + string.Join(" x ", new[] { size.Width, size.Depth, size.Height }.OfType<LengthSyntax>().Select(l => LengthText.Sentence(l.Value, units)));
+        + string.Join(" x ", new[] { size.Width, size.Depth, size.Height }.OfType<LengthSyntax>().Select(l => QuantityText.Length(l.Value, units)));
 }

@@ -56,7 +56,7 @@ internal sealed class ServiceMaker(IReadOnlyDictionary<string, Room> rooms, Name
         }
         else if (hole.Size is null)
         {
-            reports.Error("hole-incomplete", $"`{hole.Id}` does not say how large it is", hole.Span, "add its diameter, such as `50`, or two sides, such as `400 x 300`");
+            reports.Error("hole-incomplete", $"`{hole.Id}` does not say how large it is", hole.Span, $"add its diameter, such as `{reports.Example("50 mm", "2 in")}`, or two sides, such as `{reports.Example("400 mm x 300 mm", "16 in x 12 in")}`");
         }
     }
 

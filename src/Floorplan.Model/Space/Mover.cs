@@ -1,7 +1,9 @@
+using Floorplan.Language.Quantities;
+
 namespace Floorplan.Model.Space;
 
 /// <summary>Somebody or something that moves over the floor.</summary>
-/// <param name="Name">For sentences: <c>a person</c>, <c>a trolley 600 mm wide</c>.</param>
+/// <param name="Name">For sentences: <c>a person</c>, <c>a trolley</c>.</param>
 /// <param name="WidthMm">Free width that it needs.</param>
 /// <param name="HeightMm">Free height that it needs.</param>
 public sealed record Mover(string Name, double WidthMm, double HeightMm)
@@ -15,5 +17,11 @@ public sealed record Mover(string Name, double WidthMm, double HeightMm)
     /// <summary>Arms filled: elbow to elbow 667 mm (ANSUR II, 95th-percentile man).</summary>
     public static Mover Carrying { get; } = new("a person carrying", 667, Upright);
 
-    public static Mover Trolley(double widthMm) => new(FormattableString.Invariant($"a trolley {widthMm:0} mm wide"), widthMm, Upright);
+    public static Mover Trolley(double widthMm) => new("a trolley", widthMm, Upright) { SaysWidth = true };
+
+    /// <summary>Whether a sentence says how wide it is; people are as wide as they are.</summary>
+    public bool SaysWidth { get; init; }
+
+    /// <summary><c>a person</c>, <c>a trolley 600 mm wide</c>.</summary>
+    public string Text(UnitSystem units) => SaysWidth ? $"{Name} {QuantityText.Length(Length.FromMillimetres(Math.Round(WidthMm)), units)} wide" : Name;
 }

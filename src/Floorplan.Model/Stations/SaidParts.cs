@@ -12,7 +12,7 @@ public sealed record SaidSize(Length Width, Length Depth, Length? Height, bool R
     internal string Print(UnitSystem units)
     {
         var sides = Round ? new[] { Width } : [Width, Depth];
-        string all = string.Join(" x ", sides.Concat(Height is { } height ? [height] : []).Select(l => LengthText.Sentence(l, units)));
+        string all = string.Join(" x ", sides.Concat(Height is { } height ? [height] : []).Select(l => QuantityText.Length(l, units)));
         return Round ? "round " + all : all;
     }
 }
@@ -22,11 +22,11 @@ public sealed record SaidSize(Length Width, Length Depth, Length? Height, bool R
 public sealed record SaidWorkers(Side Side, int Count, Length? Apart)
 {
     internal string Print(UnitSystem units) =>
-        FormattableString.Invariant($"{Count} {Side.Word()}") + (Apart is { } apart ? $" {LengthText.Sentence(apart, units)} apart" : "");
+        FormattableString.Invariant($"{Count} {Side.Word()}") + (Apart is { } apart ? $" {QuantityText.Length(apart, units)} apart" : "");
 }
 
 /// <summary>A side to be kept clear, as described.</summary>
 public sealed record SaidClear(Side Side, Length Depth, string Purpose, SourceSpan Span)
 {
-    internal string Print(UnitSystem units) => $"{Side.Word()} {LengthText.Sentence(Depth, units)} {Purpose}".TrimEnd();
+    internal string Print(UnitSystem units) => $"{Side.Word()} {QuantityText.Length(Depth, units)} {Purpose}".TrimEnd();
 }

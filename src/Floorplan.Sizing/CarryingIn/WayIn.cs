@@ -5,6 +5,7 @@ using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
+using Floorplan.Model.Graphs;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Sizing.CarryingIn;
@@ -24,6 +25,7 @@ internal sealed class WayIn(Plan plan, Effort effort)
         .SelectMany(o => new[] { o.RoomA, o.RoomB }.OfType<Room>().Select(r => (r.Id, Opening: o)))
         .ToLookup(p => p.Id, p => p.Opening);
 
+    private readonly Dictionary<string, Room> rooms = plan.Rooms.ToDictionary(r => r.Id);
     private readonly Dictionary<(string Room, double Broad), IReadOnlyList<Geometry>> passable = [];
     private readonly Dictionary<(string Room, int Part, Solid Solid), bool> known = [];
 
@@ -142,29 +144,17 @@ internal sealed class WayIn(Plan plan, Effort effort)
     private (string Room, int Part, Solid Solid) Key(Station thing, Solid solid) =>
         (thing.Room.Id, PartAt(thing.Room, solid.Broad, Shape.Factory.CreatePoint(thing.Bounds.Centre.Coordinate)), solid);
 
-    private bool Search(Solid solid, Room room, int part)
+    private bool Search(Solid solid, Room room, int part) => BreadthFirst
+        .Steps<(string Id, int Part)>([(room.Id, part)], here => Next(solid, here.Id, here.Part))
+        .Any(step => step.To.Id == RoomWays.Outside);
+
+    private IEnumerable<(string Id, int Part)> Next(Solid solid, string id, int part)
     {
-        var seen = new HashSet<(string, int)> { (room.Id, part) };
-        var queue = new Queue<(Room Room, int Part)>([(room, part)]);
-        while (queue.TryDequeue(out var here))
+        foreach (var opening in byRoom[id].Where(o => solid.Passes(o) && PartAt(rooms[id], solid.Broad, o.Reveal) == part))
         {
-            foreach (var opening in byRoom[here.Room.Id].Where(o => solid.Passes(o) && PartAt(here.Room, solid.Broad, o.Reveal) == here.Part))
-            {
-                var next = Other(opening, here.Room);
-                if (next is null)
-                {
-                    return true;
-                }
-
-                int nextPart = PartAt(next, solid.Broad, opening.Reveal);
-                if (seen.Add((next.Id, nextPart)))
-                {
-                    queue.Enqueue((next, nextPart));
-                }
-            }
+            var next = Other(opening, rooms[id]);
+            yield return (RoomWays.IdOf(next), next is null ? 0 : PartAt(next, solid.Broad, opening.Reveal));
         }
-
-        return false;
     }
 
     /// <summary>Which part of a room's floor, less half a breadth all round, belongs to a place; a plain rectangle has one.</summary>

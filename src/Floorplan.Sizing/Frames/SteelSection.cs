@@ -42,9 +42,7 @@ public sealed record SteelSection(FrameForm Form, Length Face, Length Depth, Len
     public static SteelSection Of(FrameWish wish) => new(wish.Form, wish.Face, wish.Depth, wish.Thickness);
 
     /// <summary><c>tube 50 × 50 × 3 mm</c>.</summary>
-    public string Name(UnitSystem units) => units == UnitSystem.Metric
-        ? FormattableString.Invariant($"{Word} {Face.Millimetres:0.#} × {Depth.Millimetres:0.#} × {Thickness.Millimetres:0.#} mm")
-        : $"{Word} {LengthText.Dimension(Face, units)} × {LengthText.Dimension(Depth, units)} × {LengthText.Dimension(Thickness, units)}";
+    public string Name(UnitSystem units) => $"{Word} {QuantityText.Sizes(units, Face, Depth, Thickness)}";
 
     private string Word => Form == FrameForm.Tube ? "tube" : "angle";
 }

@@ -44,10 +44,10 @@ public sealed record WallCut(ShellWall Wall, IReadOnlyList<CutOut> Cuts, Figure 
             Of = Figure.WholePlan,
             Value = away.Millimetres,
             Kind = QuantityKind.Length,
-            Text = LengthText.Sentence(away, units),
-            Inputs = [.. cuts.Select(c => FigureInput.Said($"hole of {c.Opening.Id}", $"{LengthText.Sentence(c.Width, units)} at {LengthText.Sentence(c.Along, units)}", c.Opening.Span))],
+            Text = QuantityText.Length(away, units),
+            Inputs = [.. cuts.Select(c => FigureInput.Said($"hole of {c.Opening.Id}", $"{QuantityText.Length(c.Width, units)} at {QuantityText.Length(c.Along, units)}", c.Opening.Span))],
             Formula = "sum of the stretches that holes take",
-            Substituted = WorkingText.Sum([.. stretches.Select(s => LengthText.Sentence(s.To - s.From, units))]),
+            Substituted = WorkingText.Sum([.. stretches.Select(s => QuantityText.Length(s.To - s.From, units))]),
             Source = Geometry,
         };
         double part = away.Millimetres / wall.Run.Millimetres;
@@ -58,9 +58,9 @@ public sealed record WallCut(ShellWall Wall, IReadOnlyList<CutOut> Cuts, Figure 
             Value = part,
             Kind = QuantityKind.Ratio,
             Text = QuantityText.Of(part, Measure.Ratio, units),
-            Inputs = [FigureInput.Of(length), FigureInput.Said("length of the wall", LengthText.Sentence(wall.Run, units), cuts[0].Opening.Span)],
+            Inputs = [FigureInput.Of(length), FigureInput.Said("length of the wall", QuantityText.Length(wall.Run, units), cuts[0].Opening.Span)],
             Formula = "length cut out / length of the wall",
-            Substituted = $"{length.Text} / {LengthText.Sentence(wall.Run, units)}",
+            Substituted = $"{length.Text} / {QuantityText.Length(wall.Run, units)}",
             Source = Geometry,
         };
         return new WallCut(wall, cuts, length, share);

@@ -49,7 +49,7 @@ internal sealed class LiftFigures(UnitSystem units)
             indices[(load, originMm, endMm)] = known = new Figure
             {
                 Name = load.Name.Replace("load lifted", "lifting index", StringComparison.Ordinal)
-                    + $", hands from {QuantityText.Plain(originMm, 0)} to {QuantityText.Plain(endMm, 0)} mm",
+                    + $", hands from {QuantityText.Length(Length.FromMillimetres(originMm), units)} to {QuantityText.Length(Length.FromMillimetres(endMm), units)}",
                 Of = Figure.WholePlan,
                 Value = index,
                 Kind = QuantityKind.Count,
@@ -57,8 +57,8 @@ internal sealed class LiftFigures(UnitSystem units)
                 Inputs =
                 [
                     FigureInput.Of(load),
-                    FigureInput.Taken("hands at the start", LengthText.Sentence(Length.FromMillimetres(originMm), units), Favourable),
-                    FigureInput.Taken("hands at the end", LengthText.Sentence(Length.FromMillimetres(endMm), units), Favourable),
+                    FigureInput.Taken("hands at the start", QuantityText.Length(Length.FromMillimetres(originMm), units), Favourable),
+                    FigureInput.Taken("hands at the end", QuantityText.Length(Length.FromMillimetres(endMm), units), Favourable),
                 ],
                 Formula = "load / (load constant x multipliers for reach, height, travel, twist, how often, grip)",
                 Substituted = $"{QuantityText.Plain(pounds, 1)} lb / ({LiftingEquation.Working(worst)})",

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
@@ -40,16 +39,12 @@ public sealed record RoomLight(Room Room, Figure Level, SourceSpan SaidAt)
             Of = room.Id,
             Value = level,
             Kind = QuantityKind.Illuminance,
-            Text = Text(level, units),
-            Inputs = [.. said.Select(s => FigureInput.Said("light", Text(s.Lux, units), s.Span))],
+            Text = QuantityText.Of(level, Measure.Illuminance, units),
+            Inputs = [.. said.Select(s => FigureInput.Said("light", QuantityText.Of(s.Lux, Measure.Illuminance, units), s.Span))],
             Formula = "light = the brightest said",
-            Substituted = string.Join(", ", said.Select(s => Text(s.Lux, units))),
+            Substituted = string.Join(", ", said.Select(s => QuantityText.Of(s.Lux, Measure.Illuminance, units))),
             Source = Own,
         };
         return new RoomLight(room, figure, span);
     }
-
-    private static string Text(double lux, UnitSystem units) => units == UnitSystem.Metric
-        ? lux.ToString("0", CultureInfo.InvariantCulture) + " lux"
-        : (lux * InchPound.SquareMetresPerSquareFoot).ToString("0.#", CultureInfo.InvariantCulture) + " fc";
 }

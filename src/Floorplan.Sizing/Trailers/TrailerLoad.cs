@@ -38,8 +38,8 @@ public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Fig
         double moment = weight.Moment(full) - (coupling * total.Value);
         double toWeight = (west ? moment : -moment) / total.Value;
         string state = full ? "full" : "empty";
-        var ahead = FigureInput.Said("coupling to box", LengthText.Sentence(loads.HitchAhead, units), shell.Span);
-        var toAxles = FigureInput.Said("coupling to axles", LengthText.Sentence(axles, units), shell.Span);
+        var ahead = FigureInput.Said("coupling to box", QuantityText.Length(loads.HitchAhead, units), shell.Span);
+        var toAxles = FigureInput.Said("coupling to axles", QuantityText.Length(axles, units), shell.Span);
         var centre = Make(
             "distance from coupling to weight", toWeight, QuantityKind.Length, WorkingText.Long(toWeight, units),
             [.. weight.Parts.Select(p => FigureInput.Of(p.Of(full))), ahead, FigureInput.Taken("place of the bare trailer's weight", "middle of the box", Middle)],

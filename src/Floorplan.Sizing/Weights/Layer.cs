@@ -32,7 +32,7 @@ public sealed record Layer(string Name, string Made, Figure Area, Figure PerArea
             Inputs =
             [
                 words,
-                FigureInput.Said("thickness", LengthText.Sentence(thickness, units), span),
+                FigureInput.Said("thickness", QuantityText.Length(thickness, units), span),
                 FigureInput.Taken("weight of the material", WorkingText.Density(material.Density, units), material.Source),
                 .. material.Faces > 0 ? [FigureInput.Taken("weight of its faces", WorkingText.Areal(material.Faces, units), material.Source)] : Array.Empty<FigureInput>(),
             ],
@@ -54,7 +54,7 @@ public sealed record Layer(string Name, string Made, Figure Area, Figure PerArea
             Source = Product,
         };
         string unsure = found is not null ? "" : said.Length == 0 ? ", not said" : $", {said} is not known";
-        string made = $"{material.Name}, {LengthText.Sentence(thickness, units)}{unsure}";
+        string made = $"{material.Name}, {QuantityText.Length(thickness, units)}{unsure}";
         return new Layer(name, made, place.Area, perArea, weight, place.CentreX);
     }
 }

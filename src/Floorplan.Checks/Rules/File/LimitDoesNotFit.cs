@@ -49,10 +49,10 @@ internal sealed class LimitDoesNotFit : Rule
                 yield return CheckContext.Find(this, Severity.Warning, [set.Rule], $"{set.Rule} has no figure to set",
                     $"write `accept {set.Rule} at … \"reason\"` for a single finding", set.Span);
             }
-            else if (PlanLimits.Value(set, rule.Limits[0].Unit) is null)
+            else if (LimitUnits.Value(set, rule.Limits[0].Unit) is null)
             {
                 yield return CheckContext.Find(this, Severity.Warning, [set.Rule], $"{set.Rule} is measured in another unit than the one given",
-                    $"give {Unit(rule.Limits[0].Unit)}: it is the {rule.Limits[0].Key}", set.Span);
+                    $"give {LimitUnits.Asked(rule.Limits[0].Unit, context.Plan.Units)}: it is the {rule.Limits[0].Key}", set.Span);
             }
             else if (context.Plan.Limits.Any(l => l.Rule == set.Rule && l.Span.Start > set.Span.Start && l.Span.Source == set.Span.Source))
             {
@@ -61,16 +61,4 @@ internal sealed class LimitDoesNotFit : Rule
             }
         }
     }
-
-    private static string Unit(LimitUnit unit) => unit switch
-    {
-        LimitUnit.Millimetres => "a length, such as `600 mm` or `2'-0\"`",
-        LimitUnit.SquareMetres => "an area, such as `37 m2`",
-        LimitUnit.Kilograms => "a weight, such as `3500 kg`",
-        LimitUnit.Lux => "a light level, such as `540 lux`",
-        LimitUnit.AirChanges => "a rate, such as `6 changes/h`",
-        LimitUnit.AirFlow => "a flow of air, such as `90 m3/h`",
-        LimitUnit.Percent => "a share, such as `2 %`",
-        _ => "a plain number",
-    };
 }

@@ -34,15 +34,15 @@ public sealed class ExitLocksIn : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var ways = new WaysOut(context.Plan);
+        var ways = new RoomsWithExit(context.Plan);
         return [.. ColdDoors(context, ways), .. BehindCargoDoors(context, ways), .. ThroughCold(context, ways)];
     }
 
-    private IEnumerable<Finding> ColdDoors(CheckContext context, WaysOut ways)
+    private IEnumerable<Finding> ColdDoors(CheckContext context, RoomsWithExit ways)
     {
         foreach (var door in context.Plan.Openings.Where(o => o.Kind == OpeningKind.Door && o.IsWalkable && !o.OpensFromInside))
         {
-            foreach (var cold in new[] { door.RoomA, door.RoomB }.OfType<Room>().Where(WaysOut.IsCold).Take(1))
+            foreach (var cold in new[] { door.RoomA, door.RoomB }.OfType<Room>().Where(RoomsWithExit.IsCold).Take(1))
             {
                 bool otherWay = ways.Open.Contains(cold.Id);
                 string message = $"{Named.Of(door)} of {Named.Of(cold)} does not open from inside{(otherWay ? "" : ", and no other way leads out")}";
@@ -54,7 +54,7 @@ public sealed class ExitLocksIn : Rule
         }
     }
 
-    private IEnumerable<Finding> BehindCargoDoors(CheckContext context, WaysOut ways)
+    private IEnumerable<Finding> BehindCargoDoors(CheckContext context, RoomsWithExit ways)
     {
         foreach (var cargo in context.Plan.Openings.Where(o => o.Kind == OpeningKind.CargoDoor && !o.OpensFromInside))
         {
@@ -67,9 +67,9 @@ public sealed class ExitLocksIn : Rule
         }
     }
 
-    private IEnumerable<Finding> ThroughCold(CheckContext context, WaysOut ways)
+    private IEnumerable<Finding> ThroughCold(CheckContext context, RoomsWithExit ways)
     {
-        foreach (var room in context.Plan.Rooms.Where(r => !WaysOut.IsCold(r) && ways.Open.Contains(r.Id) && !ways.OpenAndWarm.Contains(r.Id)))
+        foreach (var room in context.Plan.Rooms.Where(r => !RoomsWithExit.IsCold(r) && ways.Open.Contains(r.Id) && !ways.OpenAndWarm.Contains(r.Id)))
         {
             yield return Find(
                 Severity.Warning, [room.Id], $"the only way out of {Named.Of(room)} leads through a cold store",

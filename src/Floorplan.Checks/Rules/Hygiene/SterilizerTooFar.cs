@@ -17,14 +17,14 @@ internal sealed class SterilizerTooFar : Rule
 
     public override string Why => "A knife carries what it cut last. It is dipped between two carcasses only where the hot water stands within a step or two.";
 
-    public override string Mend => "Set a sterilizer of 82 C (180 F) beside the hand sink of the station.";
+    public override string Mend => "Set a sterilizer of 82 °C (180 °F) beside the hand sink of the station.";
 
-    public override string? Caution => "Water of 82 C scalds. A licensed plumber and electrician do the work; local codes prevail.";
+    public override string? Caution => "Water of 82 °C (180 °F) scalds. A licensed plumber and electrician do the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 C within 3 m of the station, beside the basin", Origin.FoundInPublicCopy),
-        new("Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy, Force.Law),
+        new("South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 °C within 3 m of the station, beside the basin", Origin.FoundInPublicCopy),
+        new("Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 °C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy, Force.Law),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits => [new("from station to sterilizer", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];

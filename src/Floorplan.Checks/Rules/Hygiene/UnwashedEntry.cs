@@ -1,10 +1,10 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
-using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
+using Floorplan.Model.Graphs;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -95,34 +95,15 @@ internal sealed class UnwashedEntry : Rule
     {
         var sinks = RoomsWithHandSink(context);
         var worked = context.Plan.Stations.Where(s => s.Workers.Count > 0).Select(s => s.Room.Id).ToHashSet();
-        var ways = WaysIn(context.Plan);
+        var rooms = context.Plan.Rooms.ToDictionary(r => r.Id);
+        var ways = RoomWays.OnFoot(context.Plan).Fewest(RoomWays.Outside);
         foreach (var room in context.Plan.Rooms.Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold && worked.Contains(r.Id) && !sinks.Contains(r.Id)))
         {
-            if (ways.TryGetValue(room.Id, out var way) && new Entry(sinks).Walk(way, null, true) is { Unwashed: true } fault)
+            if (ways.TryGetValue(room.Id, out var way) && new Entry(sinks).Walk([.. way.Select(rooms.GetValueOrDefault)], null, true) is { Unwashed: true } fault)
             {
                 yield return Found(fault, Severity.Note, $"by the way in through the fewest rooms people reach {Named.Of(fault.Room)}", [], room.Span, null);
             }
         }
-    }
-
-    /// <summary>For every room that people can walk to, the way from outside that passes the fewest rooms.</summary>
-    private static Dictionary<string, IReadOnlyList<Room?>> WaysIn(Plan plan)
-    {
-        var ways = new Dictionary<string, IReadOnlyList<Room?>>();
-        var queue = new Queue<(Room? Room, IReadOnlyList<Room?> Way)>([(null, [null])]);
-        var doors = plan.Openings.Where(o => o.IsWalkable)
-            .SelectMany(o => new[] { (From: o.RoomA, To: o.RoomB), (From: o.RoomB, To: o.RoomA) })
-            .ToLookup(d => d.From?.Id, d => d.To);
-        while (queue.TryDequeue(out var here))
-        {
-            foreach (var next in doors[here.Room?.Id].OfType<Room>().Where(r => !ways.ContainsKey(r.Id)))
-            {
-                ways[next.Id] = [.. here.Way, next];
-                queue.Enqueue((next, ways[next.Id]));
-            }
-        }
-
-        return ways;
     }
 
     private Finding Found(Fault fault, Severity severity, string start, IReadOnlyList<string> things, SourceSpan span, Route? route)

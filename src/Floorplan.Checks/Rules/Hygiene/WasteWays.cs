@@ -1,6 +1,7 @@
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Services;
+using Floorplan.Model.Graphs;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -8,74 +9,44 @@ namespace Floorplan.Checks.Rules.Hygiene;
 /// <summary>Where waste goes from each place: by the waste flows, and by what stations throw into bins.</summary>
 internal sealed class WasteWays
 {
-    private readonly Dictionary<string, HashSet<string>> next = [];
-    private readonly ILookup<string, string> back;
+    private readonly WayGraph graph;
+    private readonly HashSet<string> sources;
     private readonly HashSet<string> breaks;
 
     public WasteWays(Plan plan)
     {
-        var away = new HashSet<string>();
-        foreach (var leg in plan.Flows.Where(f => f.Stream == Stream.Waste).SelectMany(f => f.Legs))
-        {
-            Add(leg.From.Name, leg.To.Name);
-            if (IsAway(leg.To))
-            {
-                away.Add(leg.To.Name);
-            }
-        }
-
-        foreach (var station in plan.Stations)
-        {
-            foreach (var waste in station.Wastes)
-            {
-                Add(station.Id, waste.BinId);
-            }
-        }
-
-        back = next.SelectMany(n => n.Value.Select(to => (To: to, From: n.Key))).ToLookup(p => p.To, p => p.From);
-        breaks = FindBreaks(plan.Stations.Select(s => s.Id).ToHashSet(), ReachedFrom(away));
+        var legs = plan.Flows.Where(f => f.Stream == Stream.Waste).SelectMany(f => f.Legs).ToList();
+        var thrown = plan.Stations.SelectMany(s => s.Wastes.Select(w => (From: s.Id, To: w.BinId))).ToList();
+        graph = new WayGraph([], legs.Select(l => new Way(l.From.Name, l.To.Name))
+            .Concat(thrown.Where(t => t.To is not null).Select(t => new Way(t.From, t.To!))));
+        sources = [.. legs.Select(l => l.From.Name), .. thrown.Select(t => t.From)];
+        breaks = FindBreaks(plan.Stations.Select(s => s.Id).ToHashSet(), graph.LeadingTo(legs.Select(l => l.To).Where(IsAway).Select(t => t.Name)));
     }
 
     /// <summary>Whether waste comes to a place, or arises there, and goes no farther.</summary>
     public bool BreaksOffAt(string id) => breaks.Contains(id);
 
     /// <summary>Whether waste goes directly from one place to another.</summary>
-    public bool Leads(string from, string to) => next.TryGetValue(from, out var targets) && targets.Contains(to);
+    public bool Leads(string from, string to) => graph.From(from).Any(w => w.Target == to);
 
     // The last place of a broken chain stands for the whole chain; of a circle, its first station in the file.
-    private HashSet<string> FindBreaks(HashSet<string> stations, HashSet<string> away)
+    private HashSet<string> FindBreaks(HashSet<string> stations, IReadOnlySet<string> away)
     {
-        var ends = stations.Where(s => !away.Contains(s) && back.Contains(s) && !next.ContainsKey(s));
-        var ownEnds = stations.Where(s => !away.Contains(s) && next.TryGetValue(s, out var targets) && !targets.Any(stations.Contains));
+        var ends = stations.Where(s => !away.Contains(s) && graph.To(s).Any() && !sources.Contains(s));
+        var ownEnds = stations.Where(s => !away.Contains(s) && sources.Contains(s) && !graph.From(s).Any(w => stations.Contains(w.Target)));
         var found = ends.Concat(ownEnds).ToHashSet();
-        var explained = ReachedFrom(found);
-        foreach (string station in stations.Where(s => next.ContainsKey(s) && !away.Contains(s)))
+        var explained = graph.LeadingTo(found).ToHashSet();
+        foreach (string station in stations.Where(s => sources.Contains(s) && !away.Contains(s)))
         {
             if (!explained.Contains(station))
             {
                 found.Add(station);
-                explained.UnionWith(ReachedFrom([station]));
-                explained.UnionWith(next[station]);
+                explained.UnionWith(graph.LeadingTo([station]));
+                explained.UnionWith(graph.From(station).Select(w => w.Target));
             }
         }
 
         return found;
-    }
-
-    /// <summary>All places from which waste comes to one of <paramref name="ends"/>, these included.</summary>
-    private HashSet<string> ReachedFrom(IEnumerable<string> ends)
-    {
-        var reached = new HashSet<string>(ends);
-        var queue = new Queue<string>(reached);
-        while (queue.TryDequeue(out string? here))
-        {
-            foreach (string before in back[here].Where(reached.Add))
-            {
-                queue.Enqueue(before);
-            }
-        }
-
-        return reached;
     }
 
     private static bool IsAway(Stop stop) => stop switch
@@ -85,17 +56,4 @@ internal sealed class WasteWays
         OpeningStop o => o.Opening.RoomA is null || o.Opening.RoomB is null,
         _ => false,
     };
-
-    private void Add(string from, string? to)
-    {
-        if (!next.TryGetValue(from, out var targets))
-        {
-            next[from] = targets = [];
-        }
-
-        if (to is not null)
-        {
-            targets.Add(to);
-        }
-    }
 }

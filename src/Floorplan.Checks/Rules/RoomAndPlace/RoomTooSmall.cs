@@ -26,7 +26,7 @@ internal sealed class RoomTooSmall : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Workplace health, safety and welfare, UK approved code of practice L24, regulation 10: 11 m3 for each person in the empty room, heights over 3 m not counted; cabs and the like are left out", Origin.FoundInPublicCopy),
+        new("Workplace health, safety and welfare, UK approved code of practice L24, regulation 10: 11 m³ for each person in the empty room, heights over 3 m not counted; cabs and the like are left out", Origin.FoundInPublicCopy),
         new("9 CFR 416.2(b)(1): rooms large enough, without a figure", Origin.FromMemory),
     ];
 

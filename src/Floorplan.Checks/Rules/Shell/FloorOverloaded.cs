@@ -1,6 +1,5 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Quantities;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Weights;
@@ -16,6 +15,9 @@ public sealed class FloorOverloaded : Rule
 {
     private const string Short = "weight on a metre of the floor's length";
     private const string Long = "weight on a metre of the floor's length, 40 ft and longer";
+
+    /// <summary>In mm.</summary>
+    private const double Metre = 1000;
 
     /// <summary>Between a box of 20 ft and one of 40 ft, in mm.</summary>
     private const double LongBox = 9000;
@@ -59,7 +61,7 @@ public sealed class FloorOverloaded : Rule
 
         yield return CheckContext.Find(
             this, limit, load, [.. there.Select(s => s.Id)],
-            $"the floor under {Named.List(there.Select(Named.Of))} carries {load.Text} on {(context.Plan.Units == UnitSystem.Metric ? "a metre" : "3'-3\"")} of its length, full",
+            $"the floor under {Named.List(there.Select(Named.Of))} carries {load.Text} on {context.Walk(Metre)} of its length, full",
             there.Count > 1 ? $"move {Named.Of(there[^1])} along the box, away from {Named.Of(there[0])}" : $"spread {Named.Of(there[0])} on bearers, or make it longer or lighter",
             there[0].Span, there[0].Footprint.Centroid.Coordinate);
     }

@@ -18,6 +18,9 @@ internal sealed class HotWorkNearLining : Rule
         "polycarbonate", "polyester", "polyethylene", "polypropylene", "polystyrene", "polyurethane", "PVC", "timber", "vinyl", "wood",
     };
 
+    /// <summary>NFPA 51B: 35 ft, in mm.</summary>
+    private const double Away = 35 * InchPound.MillimetresPerFoot;
+
     private static readonly string[] Between = [" ", ",", ";", "/", "-", "(", ")", ".", "+", "&"];
 
     public override string Name => "hot-work-near-lining";
@@ -55,11 +58,10 @@ internal sealed class HotWorkNearLining : Rule
         foreach (var group in found.GroupBy(p => p.Lining, StringComparer.OrdinalIgnoreCase))
         {
             var first = group.First().Opening;
-            string away = plan.Units == UnitSystem.Metric ? "11 m" : "35 ft";
             yield return CheckContext.Find(
                 this, Severity.Note, [.. group.Select(p => p.Opening.Id)],
                 $"{(group.Count() == 1 ? "the frame" : "frames")} of {Named.List(group.Select(p => Named.Of(p.Opening)))} {(group.Count() == 1 ? "is" : "are")} welded into a wall lined with {group.Key}",
-                $"weld before the walls are lined, or strip the lining round each hole; shield what burns within {away} and keep a fire watch",
+                $"weld before the walls are lined, or strip the lining round each hole; shield what burns within {context.Walk(Away)} and keep a fire watch",
                 first.Span, first.Centre.Coordinate) with
             { Limit = Sources[0].Text };
         }

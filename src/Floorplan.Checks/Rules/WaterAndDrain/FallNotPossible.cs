@@ -82,8 +82,8 @@ public sealed class FallNotPossible : Rule
 
         return CheckContext.Find(
             this, Severity.Error, [room.Id, .. drains.Select(d => d.Id)],
-            FormattableString.Invariant($"the falls of {Named.Of(room)} rise {context.Text(rise)} ({falls.Slope * 100:0.##} % over {context.Walk(run)}), and the floor build-up is {context.Text(have)}"),
-            $"make the floor lining {Say.SizeUp(rise, context.Plan.Units)}, add a drain near {Say.Place(at, context.Plan.Units)}, or slope the floor {FormattableString.Invariant($"{Math.Floor(have / run * 1000) / 10:0.#}")} %",
+            $"the falls of {Named.Of(room)} rise {context.Text(rise)} ({context.Text(falls.Slope, Measure.Ratio)} over {context.Walk(run)}), and the floor build-up is {context.Text(have)}",
+            $"make the floor lining {Say.SizeUp(rise, context.Plan.Units)}, add a drain near {Say.Place(at, context.Plan.Units)}, or slope the floor {context.Text(Math.Floor(have / run * 1000) / 1000, Measure.Ratio)}",
             falls.Span, at) with
         { Limit = $"the build-up of the floor in this plan ({Sources[0].Text})", Measured = rise, LimitValue = have };
     }

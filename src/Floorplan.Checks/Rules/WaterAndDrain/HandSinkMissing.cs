@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
@@ -41,7 +42,7 @@ public sealed class HandSinkMissing : Rule
             {
                 yield return CheckContext.Find(
                     this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no hand sink, nor has a lobby next to it",
-                    $"add one, such as: sink s-{room.Id} hand in {room.Id}, 400 mm x 350 mm, against … wall, … from …", room.Span, room.Floor.InteriorPoint.Coordinate)
+                    $"add one, such as: sink s-{room.Id} hand in {room.Id}, {Suggest.HandSink(context.Plan.Units)}, against … wall, … from …", room.Span, room.Floor.InteriorPoint.Coordinate)
                     with
                 { Limit = $"a hand sink where food is handled ({Sources[0].Text})" };
             }

@@ -20,11 +20,11 @@ public sealed class SinkNotServed : Rule
 
     public override string Mend => "Write `hot` at a water point near the sinks, or add one, with the heater that feeds it; give the unit a drain.";
 
-    public override string Caution => "Mixed to hand temperature at the tap: water over 50 °C scalds. A licensed plumber does the work; local codes prevail.";
+    public override string Caution => "Mixed to hand temperature at the tap: water over 50 °C (122 °F) scalds. A licensed plumber does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Food Code 2022, 5-202.12(A): a hand sink gives water of at least 85 F (29.4 C) through a mixing valve or faucet", Origin.FoundInSecondaryCopy, Force.ModelCode),
+        new("Food Code 2022, 5-202.12(A): a hand sink gives water of at least 85 °F (29.4 °C) through a mixing valve or faucet", Origin.FoundInSecondaryCopy, Force.ModelCode),
         new("Regulation (EC) 852/2004, Annex II, chapter I(4): washbasins for hands have hot and cold running water", Origin.FromMemory, Force.Law),
     ];
 

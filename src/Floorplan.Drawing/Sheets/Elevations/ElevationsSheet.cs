@@ -2,6 +2,7 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
 
@@ -49,9 +50,9 @@ public sealed class ElevationsSheet : Sheet
             [
                 FormattableString.Invariant($"{s.Item}"),
                 s.Caption,
-                CellText.Of(s.Bottom, plan.Units),
-                CellText.Of(s.Top, plan.Units),
-                s.Workers.Count == 0 ? "" : CellText.Of(s.WorkHeight, plan.Units),
+                QuantityText.Cell(s.Bottom, plan.Units),
+                QuantityText.Cell(s.Top, plan.Units),
+                s.Workers.Count == 0 ? "" : QuantityText.Cell(s.WorkHeight, plan.Units),
             ]).Prepend([f.Title])),
         ];
         if (rows.Count > 0)

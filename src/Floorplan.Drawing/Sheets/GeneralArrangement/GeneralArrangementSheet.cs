@@ -66,8 +66,8 @@ public sealed class GeneralArrangementSheet : Sheet
         yield return plan.Units == UnitSystem.Metric
             ? "Dimensions in millimetres, to finished faces and clear openings. Measure on site before cutting."
             : "Dimensions in feet and inches, to finished faces and clear openings. Measure on site before cutting.";
-        yield return $"Shell: {plan.Shell.Name}. Inside height {LengthText.Sentence(plan.Shell.CeilingHeight, plan.Units)} finished. "
-            + $"The plan is cut {LengthText.Sentence(PlanCut.Height, plan.Units)} above the floor; what is above is dashed.";
+        yield return $"Shell: {plan.Shell.Name}. Inside height {QuantityText.Length(plan.Shell.CeilingHeight, plan.Units)} finished. "
+            + $"The plan is cut {QuantityText.Length(PlanCut.Height, plan.Units)} above the floor; what is above is dashed.";
         if (plan.Stations.Count > 0)
         {
             yield return "From W, S: to the item's south-west corner, from the west and south faces of its room.";

@@ -22,8 +22,8 @@ internal static class OpeningTable
     [
         OpeningLayer.Mark(opening),
         What(opening),
-        $"{CellText.Of(opening.Width, units)}×{CellText.Of(opening.Height, units)}",
-        CellText.Of(opening.Sill, units),
+        $"{QuantityText.Cell(opening.Width, units)}×{QuantityText.Cell(opening.Height, units)}",
+        QuantityText.Cell(opening.Sill, units),
         SetOut(opening, units),
     ];
 
@@ -48,6 +48,6 @@ internal static class OpeningTable
     }
 
     private static string SetOut(Opening opening, UnitSystem units) => FromFaces.Of(opening) is { } from
-        ? $"{opening.Wall.Letter()}, {CellText.Of(from.Along, units)} from {from.Face.Letter()}"
+        ? $"{opening.Wall.Letter()}, {QuantityText.Cell(from.Along, units)} from {from.Face.Letter()}"
         : "";
 }

@@ -19,7 +19,7 @@ internal static class StationTable
         FormattableString.Invariant($"{station.Item}"),
         station.Caption,
         Size(station, units) + (station.Hung ? " hung" : ""),
-        $"{CellText.Of(FromFaces.Of(station).West, units)}, {CellText.Of(FromFaces.Of(station).South, units)}",
+        $"{QuantityText.Cell(FromFaces.Of(station).West, units)}, {QuantityText.Cell(FromFaces.Of(station).South, units)}",
     ];
 
     /// <summary>Feet and inches are long, so that they may go on a second line between two sizes.</summary>
@@ -27,8 +27,8 @@ internal static class StationTable
     {
         string by = units == UnitSystem.Metric ? "×" : " × ";
         string floor = station.Diameter is { } diameter
-            ? "Ø" + CellText.Of(diameter, units)
-            : CellText.Of(station.Bounds.Width, units) + by + CellText.Of(station.Bounds.Depth, units);
-        return floor + by + CellText.Of(station.Top - station.Bottom, units);
+            ? "Ø" + QuantityText.Cell(diameter, units)
+            : QuantityText.Cell(station.Bounds.Width, units) + by + QuantityText.Cell(station.Bounds.Depth, units);
+        return floor + by + QuantityText.Cell(station.Top - station.Bottom, units);
     }
 }

@@ -10,27 +10,22 @@ internal static class CutListTable
 {
     public static KeyTable Of(CutList list, UnitSystem units) => new(
         "Frames to saw, lengths over long points",
-        ["For", "Part", "No", "Length", "Ends", Weight(units)],
+        ["For", "Part", "No", "Length", "Ends", QuantityText.Unit(Measure.Mass, units)],
         [.. list.Totals.SelectMany(total => list.Rows.Where(r => r.Piece.Section == total.Section).Select(r => Row(r, units))
             .Prepend([total.Section.Name(units)])
-            .Append(["", "all", Number(total.Pieces), CellText.Of(total.Length, units), "", new Cell(Mass(total.Kilograms.Value, units), [total.Kilograms])]))]);
+            .Append(["", "all", Number(total.Pieces), QuantityText.Cell(total.Length, units), "", new Cell(QuantityText.Number(total.Kilograms.Value, Measure.Mass, units), [total.Kilograms])]))]);
 
     private static IReadOnlyList<Cell> Row(CutListRow row, UnitSystem units) =>
     [
         row.Opening,
         row.Piece.Part,
         Number(row.Count),
-        CellText.Of(row.Piece.Length, units),
+        QuantityText.Cell(row.Piece.Length, units),
         $"{Degrees(row.Piece.Top)}/{Degrees(row.Piece.Foot)}",
-        Mass(row.Piece.Kilograms * row.Count, units),
+        QuantityText.Number(row.Piece.Kilograms * row.Count, Measure.Mass, units),
     ];
 
     private static string Degrees(EndCut end) => end == EndCut.Mitre ? "45°" : "90°";
 
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
-
-    private static string Weight(UnitSystem units) => units == UnitSystem.Metric ? "kg" : "lb";
-
-    private static string Mass(double kilograms, UnitSystem units) =>
-        (units == UnitSystem.Metric ? kilograms : kilograms / InchPound.KilogramsPerPound).ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -16,10 +16,10 @@ internal static class CutOutTables
         [.. Grouped(shell, cuts, c =>
         [
             OpeningLayer.Mark(c.Opening),
-            CellText.Of(c.Along, units),
-            CellText.Of(c.Bottom, units),
-            $"{CellText.Of(c.Width, units)}×{CellText.Of(c.Height, units)}",
-            CellText.Of(c.Radius, units),
+            QuantityText.Cell(c.Along, units),
+            QuantityText.Cell(c.Bottom, units),
+            $"{QuantityText.Cell(c.Width, units)}×{QuantityText.Cell(c.Height, units)}",
+            QuantityText.Cell(c.Radius, units),
         ])]);
 
     public static KeyTable Clear(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
@@ -28,9 +28,9 @@ internal static class CutOutTables
         [.. Grouped(shell, cuts, c =>
         [
             OpeningLayer.Mark(c.Opening),
-            CellText.Of(c.Wall.RunsEastWest ? c.Opening.Start.X : c.Opening.Start.Y, units),
-            CellText.Of(c.Opening.Sill, units),
-            $"{CellText.Of(c.Opening.Width, units)}×{CellText.Of(c.Opening.Height, units)}",
+            QuantityText.Cell(c.Wall.RunsEastWest ? c.Opening.Start.X : c.Opening.Start.Y, units),
+            QuantityText.Cell(c.Opening.Sill, units),
+            $"{QuantityText.Cell(c.Opening.Width, units)}×{QuantityText.Cell(c.Opening.Height, units)}",
         ])]);
 
     public static KeyTable Services(Shell shell, IReadOnlyList<ServiceHole> holes, UnitSystem units) => new(
@@ -40,16 +40,16 @@ internal static class CutOutTables
         [
             ServiceLayer.Mark(h.Point),
             h.Point.Kind == ServiceKind.Drain ? "drain" : h.Point.Label,
-            CellText.Of(h.X, units),
-            CellText.Of(h.Y, units),
+            QuantityText.Cell(h.X, units),
+            QuantityText.Cell(h.Y, units),
             Size(h, units),
         ]).Prepend([group.Key.Wall is { } wall ? $"{wall.NameIn(shell)}, from the {(wall.RunsEastWest ? "west" : "south")}" : $"{group.Key.Surface.ToString().ToLowerInvariant()}, along from the west, up from the south"]))]);
 
     private static string Size(ServiceHole hole, UnitSystem units) => hole switch
     {
         { Width: null } => "not said",
-        { Depth: { } depth } => $"{CellText.Of(hole.Width.Value, units)}×{CellText.Of(depth, units)}",
-        _ => $"Ø{CellText.Of(hole.Width.Value, units)}",
+        { Depth: { } depth } => $"{QuantityText.Cell(hole.Width.Value, units)}×{QuantityText.Cell(depth, units)}",
+        _ => $"Ø{QuantityText.Cell(hole.Width.Value, units)}",
     };
 
     private static IEnumerable<IReadOnlyList<Cell>> Grouped(Shell shell, IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<Cell>> row) =>

@@ -29,8 +29,8 @@ internal static class FrameNotes
 
         foreach (var section in cuts.Select(c => c.Frame?.Section).OfType<SteelSection>().Distinct())
         {
-            yield return $"Welds, {section.Name(units)}: frame corners fillet leg z = {LengthText.Sentence(section.Thickness, units)} all round, ground flush on food sides; "
-                + $"frame to sheet fillet leg z = {LengthText.Sentence(SheetLeg, units)}, continuous outside, sealed inside. Own assumption: the welder's procedure and the engineer's word prevail.";
+            yield return $"Welds, {section.Name(units)}: frame corners fillet leg z = {QuantityText.Length(section.Thickness, units)} all round, ground flush on food sides; "
+                + $"frame to sheet fillet leg z = {QuantityText.Length(SheetLeg, units)}, continuous outside, sealed inside. Own assumption: the welder's procedure and the engineer's word prevail.";
         }
     }
 

@@ -9,7 +9,7 @@ namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 internal static class StockTable
 {
     public static KeyTable Of(StockPlan stock, UnitSystem units) => new(
-        $"Bars of {CellText.Of(stock.Bar, units)}, saw cut {CellText.Of(stock.Kerf, units)}",
+        $"Bars of {QuantityText.Cell(stock.Bar, units)}, saw cut {QuantityText.Cell(stock.Kerf, units)}",
         ["Bar", "Pieces", "Left"],
         [
             [$"{stock.Section.Name(units)}: {SheetHead.Count(stock.Bars.Count, "bar")}, {(stock.IsFewest ? "the fewest" : "not proven to be the fewest")}"],
@@ -17,7 +17,7 @@ internal static class StockTable
             [
                 (i + 1).ToString(CultureInfo.InvariantCulture),
                 string.Join(", ", bar.Pieces.GroupBy(p => p).Select(g => $"{(g.Count() > 1 ? FormattableString.Invariant($"{g.Count()} × ") : "")}{g.Key.For} {g.Key.Part}")),
-                CellText.Of(bar.Left, units),
+                QuantityText.Cell(bar.Left, units),
             ]),
             .. stock.TooLong.Select(p => (IReadOnlyList<Cell>)["-", $"{p.For} {p.Part} is longer than a bar", ""]),
         ]);

@@ -19,7 +19,7 @@ internal sealed class PowerNeedLayer(Plan plan) : PlanLayer(plan)
             canvas.Labels.Add(new LabelRequest
             {
                 Id = "power:" + station.Id,
-                Lines = [PowerNeeds.Text(need)],
+                Lines = [PowerNeeds.Text(need, Plan.Units)],
                 Target = box,
                 Positions = [LabelPosition.Inside, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, .. Sides.AllRound],
                 Priority = LabelPriority.Need,

@@ -18,11 +18,11 @@ internal static class PowerTables
         [
             ServiceLayer.Mark(p),
             ServiceSymbols.NameOf(p),
-            CellText.Of((p.At - plan.Shell.Datum).X, plan.Units),
-            CellText.Of((p.At - plan.Shell.Datum).Y, plan.Units),
-            p.Height is { } height ? CellText.Of(height, plan.Units) : "",
+            QuantityText.Cell((p.At - plan.Shell.Datum).X, plan.Units),
+            QuantityText.Cell((p.At - plan.Shell.Datum).Y, plan.Units),
+            p.Height is { } height ? QuantityText.Cell(height, plan.Units) : "",
             p.Circuit,
-            string.Join(' ', p.Ratings.Select(r => r.ToString()).Concat(p.Words)),
+            string.Join(' ', p.Ratings.Select(r => QuantityText.Of(r, plan.Units)).Concat(p.Words)),
         ])]);
 
     public static KeyTable Loads(Plan plan)
@@ -34,15 +34,15 @@ internal static class PowerTables
             ["No", "Item", "Room", "Circuit", "Load"],
             [
                 .. needs.Select(n => (IReadOnlyList<Cell>)
-                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Caption, n.Station.Room.Label, n.Station.Circuit, PowerNeeds.Text(n.Need)]),
-                ["", "all together", "", "", (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW"],
+                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Caption, n.Station.Room.Label, n.Station.Circuit, PowerNeeds.Text(n.Need, plan.Units)]),
+                ["", "all together", "", "", QuantityText.Of(watts, Measure.Power, plan.Units)],
             ]);
     }
 
     /// <summary>What hangs on each circuit, in the order of their numbers; null for a plan that names none.</summary>
     public static KeyTable? Circuits(Plan plan)
     {
-        var uses = plan.Services.Where(s => s.Circuit.Length > 0).Select(s => (s.Circuit, Use: s.Id, Watts: 0.0, Rating: string.Join(' ', s.Ratings)))
+        var uses = plan.Services.Where(s => s.Circuit.Length > 0).Select(s => (s.Circuit, Use: s.Id, Watts: 0.0, Rating: string.Join(' ', s.Ratings.Select(r => QuantityText.Of(r, plan.Units)))))
             .Concat(PowerNeeds.Of(plan).Where(n => n.Station.Circuit.Length > 0).Select(n => (
                 n.Station.Circuit,
                 Use: FormattableString.Invariant($"{n.Station.Item} {n.Station.Caption}"),
@@ -54,7 +54,7 @@ internal static class PowerTables
                 g.Key,
                 string.Join(", ", g.Select(u => u.Use)),
                 string.Join(", ", g.Select(u => u.Rating).Where(r => r.Length > 0).Distinct()),
-                g.Sum(u => u.Watts) is var watts && watts > 0 ? (watts / 1000).ToString("0.0#", CultureInfo.InvariantCulture) + " kW" : "",
+                g.Sum(u => u.Watts) is var watts && watts > 0 ? QuantityText.Of(watts, Measure.Power, plan.Units) : "",
             ])
             .ToList();
         return rows.Count == 0 ? null : new KeyTable("Circuits, as written in the plan", ["Circuit", "Serves", "Rating", "Machines"], rows);

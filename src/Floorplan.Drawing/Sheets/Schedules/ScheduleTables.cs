@@ -1,7 +1,6 @@
 using System.Globalization;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Sheets.PowerLightAir;
-using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
@@ -32,7 +31,7 @@ internal static class ScheduleTables
         "What items need",
         ["No", "Item", "Needs"],
         [.. plan.Stations.Where(s => s.Needs.Count > 0).Select(s => (IReadOnlyList<Cell>)
-            [FormattableString.Invariant($"{s.Item}"), s.Caption, string.Join(", ", s.Needs.Select(Need))])]);
+            [FormattableString.Invariant($"{s.Item}"), s.Caption, string.Join(", ", s.Needs.Select(n => Need(n, plan.Units)))])]);
 
     /// <summary>Surfaces that no room names are left out.</summary>
     public static KeyTable Finishes(PlanFacts facts)
@@ -46,8 +45,8 @@ internal static class ScheduleTables
             [
                 r.Label,
                 facts.RoomSizes[r.Id].Area,
-                CellText.Of(r.CeilingHeight, plan.Units),
-                r.KeepCelsius is { } keep ? Temperature(keep, plan.Units) : "",
+                QuantityText.Cell(r.CeilingHeight, plan.Units),
+                r.KeepCelsius is { } keep ? QuantityText.Of(keep, Measure.Temperature, plan.Units) : "",
                 .. named.Select(s => r.Finishes.GetValueOrDefault(s, "")),
             ])]);
     }
@@ -91,15 +90,15 @@ internal static class ScheduleTables
     }
 
     private static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
-        ? $"Ø{CellText.Of(diameter, units)} × {CellText.Of(station.Top - station.Bottom, units)}"
-        : $"{CellText.Of(Length.Max(station.Bounds.Width, station.Bounds.Depth), units)} × {CellText.Of(Length.Min(station.Bounds.Width, station.Bounds.Depth), units)} × {CellText.Of(station.Top - station.Bottom, units)}";
+        ? $"Ø{QuantityText.Cell(diameter, units)} × {QuantityText.Cell(station.Top - station.Bottom, units)}"
+        : $"{QuantityText.Cell(Length.Max(station.Bounds.Width, station.Bounds.Depth), units)} × {QuantityText.Cell(Length.Min(station.Bounds.Width, station.Bounds.Depth), units)} × {QuantityText.Cell(station.Top - station.Bottom, units)}";
 
-    private static string Need(Need need)
+    private static string Need(Need need, UnitSystem units)
     {
         string kind = need.Kind.Word();
         string amount = need.Kind == NeedKind.Power
-            ? PowerNeeds.Text(need)
-            : string.Join(" at ", new[] { need.Amount?.ToString(), need.At?.ToString() }.Where(t => !string.IsNullOrEmpty(t)));
+            ? PowerNeeds.Text(need, units)
+            : string.Join(" at ", new[] { Text(need.Amount, units), Text(need.At, units) }.Where(t => t.Length > 0));
         return amount.Length == 0 || amount == kind ? kind : $"{kind} {amount}";
     }
 
@@ -107,18 +106,14 @@ internal static class ScheduleTables
     private static string Flow(Plan plan, NeedKind kind)
     {
         double perSecond = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == kind && n.Amount is { Unit.Kind: QuantityKind.Flow }).Sum(n => n.Amount!.Value.Base);
-        return perSecond == 0 ? ""
-            : plan.Units == UnitSystem.Metric ? (perSecond * 60_000).ToString("0.#", CultureInfo.InvariantCulture) + " L/min"
-            : (perSecond * 60 / InchPound.CubicMetresPerGallon).ToString("0.#", CultureInfo.InvariantCulture) + " gpm";
+        return perSecond == 0 ? "" : QuantityText.Of(perSecond, Measure.Flow, plan.Units);
     }
 
     private static string Power(Plan plan)
     {
         double watts = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == NeedKind.Power && n.Amount is { Unit.Kind: QuantityKind.Power }).Sum(n => n.Amount!.Value.Base);
-        return watts == 0 ? "" : (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture) + " kW";
+        return watts == 0 ? "" : QuantityText.Of(watts, Measure.Power, plan.Units);
     }
 
-    private static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Metric
-        ? celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C"
-        : InchPound.Fahrenheit(celsius).ToString("0.#", CultureInfo.InvariantCulture) + " °F";
+    private static string Text(Quantity? quantity, UnitSystem units) => quantity is { } given ? QuantityText.Of(given, units) : "";
 }

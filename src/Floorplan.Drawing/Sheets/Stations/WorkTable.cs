@@ -18,9 +18,9 @@ internal static class WorkTable
     [
         FormattableString.Invariant($"{station.Item}"),
         station.Caption,
-        station.Workers.Count == 0 ? "" : CellText.Of(station.WorkHeight, units),
-        CellText.Of(station.Top, units),
+        station.Workers.Count == 0 ? "" : QuantityText.Cell(station.WorkHeight, units),
+        QuantityText.Cell(station.Top, units),
         string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}"))),
-        string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {CellText.Of(c.Depth, units)} {c.Purpose}".TrimEnd())),
+        string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {QuantityText.Cell(c.Depth, units)} {c.Purpose}".TrimEnd())),
     ];
 }

@@ -31,7 +31,7 @@ public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
             string group = "hose-reach:" + hose.Id;
             var circle = ((Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate).Buffer(hose.HoseLength!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
             var inside = Overlays.Common(circle, hose.Room!.Floor);
-            string says = $"hose {LengthText.Distance(hose.HoseLength.Value.Millimetres, Plan.Units)}";
+            string says = $"hose {QuantityText.Distance(hose.HoseLength.Value.Millimetres, Plan.Units)}";
             var labelAt = canvas.Transform.ToPaper(hose.At);
             if (inside.IsEmpty)
             {

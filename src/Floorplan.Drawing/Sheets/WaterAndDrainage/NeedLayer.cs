@@ -39,11 +39,11 @@ public sealed class NeedLayer(Plan plan) : PlanLayer(plan)
         }
     }
 
-    private static IEnumerable<string> Lines(Station station)
+    private IEnumerable<string> Lines(Station station)
     {
         foreach (var kind in Enum.GetValues<PipeKind>().Where(k => PipeRuns.Needs(station, k)))
         {
-            string amount = NeedText.Of(station, kind);
+            string amount = NeedText.Of(station, kind, Plan.Units);
             yield return amount == "yes" ? PipeLook.Of(kind).Letters : PipeLook.Of(kind).Letters + " " + amount;
         }
     }

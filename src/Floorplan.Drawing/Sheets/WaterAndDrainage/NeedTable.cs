@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
 
@@ -20,16 +21,16 @@ internal static class NeedTable
             [
                 FormattableString.Invariant($"{s.Item}"),
                 s.Caption,
-                Cell(s, PipeKind.Cold, served),
-                Cell(s, PipeKind.Hot, served),
-                Cell(s, PipeKind.Waste, served),
-                .. gaps ? [s.AirGap is { } gap ? CellText.Of(gap, plan.Units) : ""] : Array.Empty<string>(),
+                Cell(s, PipeKind.Cold, served, plan.Units),
+                Cell(s, PipeKind.Hot, served, plan.Units),
+                Cell(s, PipeKind.Waste, served, plan.Units),
+                .. gaps ? [s.AirGap is { } gap ? QuantityText.Cell(gap, plan.Units) : ""] : Array.Empty<string>(),
             ])]);
     }
 
-    private static string Cell(Station station, PipeKind kind, Dictionary<(string, PipeKind), string> served)
+    private static string Cell(Station station, PipeKind kind, Dictionary<(string, PipeKind), string> served, UnitSystem units)
     {
-        string amount = NeedText.Of(station, kind);
+        string amount = NeedText.Of(station, kind, units);
         string point = served.GetValueOrDefault((station.Id, kind), "no point");
         return amount.Length == 0 ? "" : amount == "yes" ? point : $"{amount}, {point}";
     }

@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
@@ -6,7 +7,7 @@ namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 internal static class NeedText
 {
     /// <summary><c>4 L/min at 60 C</c>, <c>yes</c> when no amount is said, empty when not needed.</summary>
-    public static string Of(Station station, PipeKind kind)
+    public static string Of(Station station, PipeKind kind, UnitSystem units)
     {
         if (!PipeRuns.Needs(station, kind))
         {
@@ -19,7 +20,7 @@ internal static class NeedText
             PipeKind.Hot => NeedKind.HotWater,
             _ => NeedKind.Drain,
         });
-        string amount = need?.Amount is { } quantity ? quantity.ToString() : "yes";
-        return need?.At is { } at ? $"{amount} at {at}" : amount;
+        string amount = need?.Amount is { } quantity ? QuantityText.Of(quantity, units) : "yes";
+        return need?.At is { } at ? $"{amount} at {QuantityText.Of(at, units)}" : amount;
     }
 }

@@ -4,6 +4,7 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Services;
@@ -93,7 +94,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
     }
 
     /// <summary>What it carries, and its size where the plan says it: <c>CW 20</c>. That is the size at the point; branches are the plumber's.</summary>
-    private string Letters(PipeLook look, ServicePoint point) => point.Size is { } size ? $"{look.Letters} {CellText.Of(size, Plan.Units)}" : look.Letters;
+    private string Letters(PipeLook look, ServicePoint point) => point.Size is { } size ? $"{look.Letters} {QuantityText.Cell(size, Plan.Units)}" : look.Letters;
 
     private static void Letter(PlanCanvas canvas, PipeLook look, string letters, PaperPoint from, PaperPoint to, string id, string group)
     {

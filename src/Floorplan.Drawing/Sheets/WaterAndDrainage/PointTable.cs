@@ -21,8 +21,8 @@ internal static class PointTable
         [
             ServiceLayer.Mark(point),
             string.Join(", ", point.BackflowGuards.Prepend(ServiceSymbols.NameOf(point))),
-            CellText.Of(at.X, plan.Units),
-            CellText.Of(at.Y, plan.Units),
+            QuantityText.Cell(at.X, plan.Units),
+            QuantityText.Cell(at.Y, plan.Units),
             Height(plan, point),
             Size(plan, point),
         ];
@@ -30,16 +30,16 @@ internal static class PointTable
 
     private static string Height(Plan plan, ServicePoint point) => point switch
     {
-        { Height: { } height } => CellText.Of(height, plan.Units),
-        { Kind: ServiceKind.Drain, OutletBelow: { } below } => "outlet " + CellText.Of(-below, plan.Units),
+        { Height: { } height } => QuantityText.Cell(height, plan.Units),
+        { Kind: ServiceKind.Drain, OutletBelow: { } below } => "outlet " + QuantityText.Cell(-below, plan.Units),
         { Kind: ServiceKind.Drain } => "floor",
         _ => "",
     };
 
     private static string Size(Plan plan, ServicePoint point) => point switch
     {
-        { HoseLength: { } length } => LengthText.Distance(length.Millimetres, plan.Units) + (point.OnId is null ? "" : " on " + point.OnId),
-        { Size: { } size } => CellText.Of(size, plan.Units),
-        _ => string.Join(", ", point.Ratings),
+        { HoseLength: { } length } => QuantityText.Distance(length.Millimetres, plan.Units) + (point.OnId is null ? "" : " on " + point.OnId),
+        { Size: { } size } => QuantityText.Cell(size, plan.Units),
+        _ => string.Join(", ", point.Ratings.Select(r => QuantityText.Of(r, plan.Units))),
     };
 }

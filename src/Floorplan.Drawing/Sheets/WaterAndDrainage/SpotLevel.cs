@@ -34,10 +34,5 @@ public sealed record SpotLevel(Room Room, Coordinate At, Length Level, bool IsDr
     }
 
     /// <summary>Whole millimetres or sixteenths: <c>±0</c>, <c>-24</c>, <c>-15/16"</c>.</summary>
-    public string Text(UnitSystem units)
-    {
-        var rounded = units == UnitSystem.Metric ? Length.FromMillimetres(Math.Round(Level.Millimetres)) : Level;
-        string text = LengthText.Dimension(rounded, units);
-        return text is "0" or "0\"" or "-0\"" ? "±0" : text;
-    }
+    public string Text(UnitSystem units) => QuantityText.Level(Level, units);
 }

@@ -53,7 +53,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
             ],
             Findings = [.. findings.Select(f => f.Line)],
-            Cautions = [Cautions.Water, Cautions.LocalCode],
+            Cautions = [Cautions.Water(plan.Units), Cautions.LocalCode],
         };
     }
 

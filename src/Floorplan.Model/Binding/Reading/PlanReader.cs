@@ -105,7 +105,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
 
         if (thickness.Value <= Length.Zero || thickness.Value > ThickestPartition)
         {
-            reports.Error("partition-thickness", $"partitions are between 1 mm and {reports.Text(ThickestPartition)} thick", thickness.Span, "write such as `partitions thickness 80 mm`");
+            reports.Error("partition-thickness", $"partitions are between {reports.Text(Length.FromMillimetres(1))} and {reports.Text(ThickestPartition)} thick", thickness.Span, $"write such as `partitions thickness {reports.Example("80 mm", "3 in")}`");
             return UsualPartition;
         }
 

@@ -18,7 +18,7 @@ internal sealed class ShedReader(Reports reports)
     {
         if (statement.Doors is { } doors)
         {
-            reports.Error("shed-doors", "a shed has no doors of its own at an end", doors.Span, "take `doors` out and add a door, such as `door d1 receiving to outside, west wall, centred, 1200 x 2100`");
+            reports.Error("shed-doors", "a shed has no doors of its own at an end", doors.Span, $"take `doors` out and add a door, such as `door d1 receiving to outside, west wall, centred, {reports.Example("1200 x 2100", "48 x 84")}`");
         }
 
         return statement.Corners.Count > 0 ? FromCorners(statement, notes) : FromSize(statement, notes);

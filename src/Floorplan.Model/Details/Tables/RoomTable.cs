@@ -27,5 +27,5 @@ internal static class RoomTable
             (finishes, _) => string.Join(", ", finishes.Select(f => $"{f.Surface.Text} {f.Text.Text}"))),
     ];
 
-    private static string Bound(SliceBoundSyntax? bound, UnitSystem units) => bound?.Side?.Side.Word() ?? (bound?.Distance is { } at ? LengthText.Sentence(at.Value, units) : "");
+    private static string Bound(SliceBoundSyntax? bound, UnitSystem units) => bound?.Side?.Side.Word() ?? (bound?.Distance is { } at ? QuantityText.Length(at.Value, units) : "");
 }

@@ -24,7 +24,7 @@ internal static class ShellTable
         SaidRows<ShellStatement>.Part("axle rated", ShellDetails.Axles, a => a.Rated),
         SaidRows<ShellStatement>.Part("weight empty", ShellDetails.Weight, w => w.Empty),
         SaidRows<ShellStatement>.Part("weight rated", ShellDetails.Weight, w => w.Rated),
-        SaidRows<ShellStatement>.Part<Language.Syntax.Values.LengthSyntax, Length>("ground", ShellDetails.Ground, l => l.Value, (l, units) => LengthText.Sentence(l, units) + " below floor"),
+        SaidRows<ShellStatement>.Part<Language.Syntax.Values.LengthSyntax, Length>("ground", ShellDetails.Ground, l => l.Value, (l, units) => QuantityText.Length(l, units) + " below floor"),
         SaidRows<ShellStatement>.Of(ShellDetails.TrueNorth, "degrees"),
         SaidRows<ShellStatement>.Of(ShellDetails.PostsEvery),
         SaidRows<ShellStatement>.Of(ShellDetails.Walls),
@@ -34,5 +34,5 @@ internal static class ShellTable
 
     /// <summary><c>0 mm 0 mm, 9000 mm 0 mm</c></summary>
     internal static string Points(IReadOnlyList<CornerSyntax> points, UnitSystem units) =>
-        string.Join(", ", points.Select(p => $"{LengthText.Sentence(p.X.Value, units)} {LengthText.Sentence(p.Y.Value, units)}"));
+        string.Join(", ", points.Select(p => $"{QuantityText.Length(p.X.Value, units)} {QuantityText.Length(p.Y.Value, units)}"));
 }

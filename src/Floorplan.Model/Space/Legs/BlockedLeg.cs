@@ -42,38 +42,38 @@ internal sealed class BlockedLeg(Plan plan, Maps maps)
             }
         }
 
-        string passes = LengthText.Sentence(Length.FromMillimetres(low * Step), plan.Units);
+        string passes = QuantityText.Length(Length.FromMillimetres(low * Step), plan.Units);
         return $"{start}: {fault ?? Tight(route, mover)}; up to {passes} wide could pass";
     }
 
     private static Mover Narrow(Mover mover, int steps) => mover with { WidthMm = steps * Step };
 
     private string Start(Leg leg, Mover mover) =>
-        $"no way {LengthText.Sentence(Length.FromMillimetres(mover.WidthMm), plan.Units)} wide from {leg.From.Name} to {leg.To.Name}";
+        $"no way {QuantityText.Length(Length.FromMillimetres(mover.WidthMm), plan.Units)} wide from {leg.From.Name} to {leg.To.Name}";
 
     private string Tight(Route route, Mover mover)
     {
         if (route.Openings.FirstOrDefault(o => o.Width.Millimetres < mover.WidthMm) is { } door)
         {
-            return $"{door.Id} is only {LengthText.Sentence(door.Width, plan.Units)} wide";
+            return $"{door.Id} is only {QuantityText.Length(door.Width, plan.Units)} wide";
         }
 
         var (width, _, left, right) = gaps.Value.Find(route, mover.WidthMm);
         return double.IsInfinity(width)
             ? "the way is too narrow"
-            : $"only {LengthText.Sentence(Length.FromMillimetres(Math.Round(width)), plan.Units)} is free between {left?.Id ?? "the wall"} and {right?.Id ?? "the wall"}";
+            : $"only {QuantityText.Length(Length.FromMillimetres(Math.Round(width)), plan.Units)} is free between {left?.Id ?? "the wall"} and {right?.Id ?? "the wall"}";
     }
 
     private string? TooLow(Route route, Mover mover)
     {
         if (route.Openings.FirstOrDefault(o => o.Height.Millimetres < mover.HeightMm) is { } door)
         {
-            return $"{door.Id} is only {LengthText.Sentence(door.Height, plan.Units)} high";
+            return $"{door.Id} is only {QuantityText.Length(door.Height, plan.Units)} high";
         }
 
         var hung = maps.Obstacles.Near(route.Path.EnvelopeInternal).Select(o => o.Station)
             .Where(s => s.Bottom > Length.Zero && s.Bottom.Millimetres < mover.HeightMm && s.Footprint.Distance(route.Path) <= HalfWidth.Of(mover))
             .MinBy(s => s.Bottom);
-        return hung is null ? null : $"{hung.Id} hangs only {LengthText.Sentence(hung.Bottom, plan.Units)} above the floor";
+        return hung is null ? null : $"{hung.Id} hangs only {QuantityText.Length(hung.Bottom, plan.Units)} above the floor";
     }
 }

@@ -48,15 +48,15 @@ internal sealed class LegEnds(Plan plan, Maps maps, StandingPlaces standing)
         _ => null,
     };
 
-    private static LegEnd At(FloorMap map, Room room, Coordinate? place, string name) =>
+    private LegEnd At(FloorMap map, Room room, Coordinate? place, string name) =>
         place is not null && map.Region(room)?.Settle(place) is { } free && free.Point.Distance(place) <= ArmsLength
             ? new LegEnd([free], null, null, null)
-            : new LegEnd([], null, null, $"there is no room for {map.Mover.Name} at {name}");
+            : new LegEnd([], null, null, $"there is no room for {map.Mover.Text(plan.Units)} at {name}");
 
-    private static LegEnd Anywhere(FloorMap map, Room? room, Coordinate place, string name) =>
+    private LegEnd Anywhere(FloorMap map, Room? room, Coordinate place, string name) =>
         map.Region(room)?.Settle(place) is { } free
             ? new LegEnd([free], null, null, null)
-            : new LegEnd([], null, null, $"there is no free floor for {map.Mover.Name} at {name}");
+            : new LegEnd([], null, null, $"there is no free floor for {map.Mover.Text(plan.Units)} at {name}");
 
     private LegEnd Door(FloorMap map, Opening opening)
     {
@@ -74,15 +74,15 @@ internal sealed class LegEnds(Plan plan, Maps maps, StandingPlaces standing)
             }
         }
 
-        return new LegEnd(places, null, opening, places.Count > 0 ? null : $"{opening.Id} is blocked for {map.Mover.Name}");
+        return new LegEnd(places, null, opening, places.Count > 0 ? null : $"{opening.Id} is blocked for {map.Mover.Text(plan.Units)}");
     }
 
     private string TooSmall(Opening opening, Mover mover)
     {
         bool low = opening.Height.Millimetres < mover.HeightMm;
-        string size = LengthText.Sentence(low ? opening.Height : opening.Width, plan.Units);
+        string size = QuantityText.Length(low ? opening.Height : opening.Width, plan.Units);
         return opening.Sill.Millimetres > Passage.HighestStep
-            ? $"the sill of {opening.Id} is {LengthText.Sentence(opening.Sill, plan.Units)} high"
+            ? $"the sill of {opening.Id} is {QuantityText.Length(opening.Sill, plan.Units)} high"
             : $"{opening.Id} is only {size} {(low ? "high" : "wide")}";
     }
 
@@ -104,7 +104,7 @@ internal sealed class LegEnds(Plan plan, Maps maps, StandingPlaces standing)
             }
         }
 
-        return new LegEnd(places, passage.Middle, opening, places.Count > 0 ? null : $"there is no room for {map.Mover.Name} at {opening.Id}");
+        return new LegEnd(places, passage.Middle, opening, places.Count > 0 ? null : $"there is no room for {map.Mover.Text(plan.Units)} at {opening.Id}");
     }
 
     private LegEnd Outside(FloorMap map, Stop other)
@@ -116,6 +116,6 @@ internal sealed class LegEnds(Plan plan, Maps maps, StandingPlaces standing)
         }
 
         var places = doors.Select(map.JustOutside).OfType<FreePlace>().ToList();
-        return new LegEnd(places, null, null, places.Count > 0 ? null : $"there is no door to outside for {map.Mover.Name}");
+        return new LegEnd(places, null, null, places.Count > 0 ? null : $"there is no door to outside for {map.Mover.Text(plan.Units)}");
     }
 }

@@ -18,7 +18,9 @@ internal static class DrawnPlans
 
     private static readonly ConcurrentDictionary<string, IReadOnlyList<SheetScene>> Drawn = new();
 
-    public static IReadOnlyList<SheetScene> Template(string name) => Drawn.GetOrAdd(name, n => Draw(File.ReadAllText(Repository.At("templates", n + ".unit"))));
+    public static IReadOnlyList<SheetScene> Template(string name) => Drawn.GetOrAdd(name, n => Draw(Text(n)));
+
+    public static string Text(string name) => File.ReadAllText(Repository.At("templates", name + ".unit"));
 
     public static IReadOnlyList<SheetScene> Draw(string text, IReadOnlyCollection<int>? numbers = null) => SheetSet.Draw(Request(text), numbers);
 

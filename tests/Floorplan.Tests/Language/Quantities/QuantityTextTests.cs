@@ -46,7 +46,8 @@ public class QuantityTextTests
     [InlineData(Measure.Illuminance, 540, "540 lux", "50.2 fc")]
     [InlineData(Measure.Pressure, 300_000, "3 bar", "43.5 psi")]
     [InlineData(Measure.Speed, 1.5, "1.5 m/s", "4.9 ft/s")]
-    [InlineData(Measure.Ratio, 0.02, "2 %", "2 %")]
+    [InlineData(Measure.Ratio, 0.0125, "1.25 %", "1.25 %")]
+    [InlineData(Measure.Ratio, 0.11356, "11.4 %", "11.4 %")]
     public void Each_measure_in_the_units_of_the_plan(Measure measure, double value, string metric, string feet)
     {
         Assert.Equal(metric, QuantityText.Of(value, measure, UnitSystem.Metric));
