@@ -41,7 +41,7 @@ public class PowerAndScheduleTests
         Assert.Contains("switch", texts);
         Assert.Contains("16 A 230 V gfci", texts);
         Assert.Contains("540 lux", texts);
-        Assert.Contains("300 m3/h", texts);
+        Assert.Contains("300 m³/h", texts);
     }
 
     /// <summary>In a room that is full the level has no empty floor to stand on; it was left out without a word.</summary>
