@@ -20,8 +20,8 @@ internal sealed record HandTap(ServicePoint Hung, double Across, double? Height,
     /// <summary>Those with floor to stand on in their room.</summary>
     public static IEnumerable<HandTap> Of(CheckContext context)
     {
-        var hoses = context.Plan.Services.Where(s => s is { Kind: ServiceKind.Hose, OnId: not null }).ToLookup(s => s.OnId!);
-        foreach (var water in context.Plan.Services.Where(s => s is { Kind: ServiceKind.Water, Room: not null }))
+        var hoses = context.Plan.Services.OfType<Hose>().Where(h => h.OnId is not null).ToLookup(s => s.OnId!);
+        foreach (var water in context.Plan.Services.OfType<WaterPoint>().Where(w => w.Room is not null))
         {
             var at = water.At.Coordinate;
             var near = new Envelope(at);
@@ -31,7 +31,7 @@ internal sealed record HandTap(ServicePoint Hung, double Across, double? Height,
             if ((hose is not null || !over.Exists(s => s.IsWet)) && context.Space.StandingAt(new ServiceStop(water, water.Span), water.Room) is { } stand)
             {
                 // Arms start at the front of the body, half a standing place ahead of its middle.
-                yield return new HandTap(hose ?? water, Math.Max(0, stand.Distance(at) - (WorkerSize.Depth.Millimetres / 2)), water.Height?.Millimetres, over);
+                yield return new HandTap((ServicePoint?)hose ?? water, Math.Max(0, stand.Distance(at) - (WorkerSize.Depth.Millimetres / 2)), water.Height?.Millimetres, over);
             }
         }
     }

@@ -24,31 +24,29 @@ internal static class ServiceSchedule
         [
             point.Id,
             point.Label,
-            Kind(point.Kind),
+            point.Kind,
             point.Room?.Label ?? "",
             point.Wall?.ToString().ToLowerInvariant() ?? "",
             Schedule.Number(datum.X, plan),
             Schedule.Number(datum.Y, plan),
             Schedule.Number(point.Height, plan),
-            point.Cold,
-            point.Hot,
-            Schedule.Number(point.Size, plan),
-            Schedule.Number(point.SizeAcross, plan),
-            point.Form,
-            Schedule.Number(point.OutletBelow, plan),
-            Schedule.Number(point.HoseLength, plan),
-            point.OnId ?? "",
-            point.Circuit,
-            string.Join("; ", point.Ratings.Select(r => QuantityText.Of(r, plan.Units, point.Kind is ServiceKind.AirSupply or ServiceKind.AirExhaust ? Measure.AirFlow : null))),
-            string.Join("; ", point.Words),
+            point is WaterPoint { Cold: true },
+            point is WaterPoint { Hot: true },
+            Schedule.Number((point as ISizedPoint)?.Size, plan),
+            Schedule.Number((point as Hole)?.SizeAcross, plan),
+            point is Drain or Hole ? string.Concat(point.Terms) : "",
+            Schedule.Number((point as Drain)?.OutletBelow, plan),
+            Schedule.Number((point as Hose)?.Length, plan),
+            (point as Hose)?.OnId ?? "",
+            (point as CircuitPoint)?.Circuit ?? "",
+            point switch
+            {
+                RatedPoint rated => string.Join("; ", rated.Ratings.Select(r => QuantityText.Of(r, plan.Units))),
+                RoomService { Amount: { } amount } => QuantityText.Of(amount, plan.Units, point is AirPoint ? Measure.AirFlow : null),
+                _ => "",
+            },
+            string.Join("; ", point is Drain { RunsToId: { } next } ? point.Terms.Append("runs to " + next) : point.Terms),
             point.Span.Position.Line,
         ];
     }
-
-    private static string Kind(ServiceKind kind) => kind switch
-    {
-        ServiceKind.AirSupply => "air supply",
-        ServiceKind.AirExhaust => "air exhaust",
-        _ => kind.ToString().ToLowerInvariant(),
-    };
 }

@@ -3,6 +3,7 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Hatching;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets.PowerLightAir;
 using Floorplan.Drawing.Views;
 
 namespace Floorplan.Drawing.Sheets;
@@ -31,9 +32,10 @@ public static class PlanPicture
                 new WallLayer(plan),
                 new OpeningLayer(plan),
                 new FlowLayer(plan, legs),
-                new ServiceLayer(plan, [.. plan.Services.Select(s => s.Kind).Distinct()]),
+                new ServiceLayer(plan),
                 new FindingLayer(plan, findings),
                 new EndMarkLayer(plan),
+                new LightAndAirLayer(plan, request.Facts.Light),
                 new RoomNameLayer(request.Facts),
             ]);
         var scales = ScaleSeries.For(plan.Units);

@@ -33,8 +33,8 @@ public sealed class FallsLayer(Plan plan) : PlanLayer(plan)
         }
     }
 
-    private ServicePoint? DrainOf(Room room) =>
-        room.Falls is { DrainId: { } id } ? Plan.Services.FirstOrDefault(s => s.Id == id && s.Kind == ServiceKind.Drain) : null;
+    private Drain? DrainOf(Room room) =>
+        room.Falls is { DrainId: { } id } ? Plan.Services.OfType<Drain>().FirstOrDefault(s => s.Id == id) : null;
 
     private void Draw(PlanCanvas canvas, Room room, PaperPoint drain)
     {

@@ -33,6 +33,9 @@ internal abstract class StatementParser<T> : IStatementParser
 
     protected StatementParser() => all = new DetailWords(Details);
 
+    /// <summary>For parsers that get their details from outside.</summary>
+    protected StatementParser(IReadOnlyList<Detail> details) => all = new DetailWords(details);
+
     /// <inheritdoc/>
     public abstract IReadOnlyList<Detail> Details { get; }
 
@@ -132,9 +135,9 @@ internal abstract class StatementParser<T> : IStatementParser
             {
                 c.Error(
                     "said-twice",
-                    ReferenceEquals(other, detail)
+                    ReferenceEquals(other, detail) && (word.Length == 0 || said.Keyword.Length == 0 || word == said.Keyword)
                         ? $"`{detail.Word}` is said twice in this `{statement.Keyword.Text}`"
-                        : $"`{other.Word}` and `{detail.Word}` are both said in this `{statement.Keyword.Text}`",
+                        : $"`{(ReferenceEquals(other, detail) ? said.Keyword : other.Word)}` and `{(ReferenceEquals(other, detail) ? word : detail.Word)}` are both said in this `{statement.Keyword.Text}`",
                     start,
                     "keep one of them",
                     new RelatedSpan(said.Keyword.Length > 0 ? said.Span with { Length = said.Keyword.Length } : said.Span, "first said here"));
@@ -217,6 +220,13 @@ internal abstract class StatementParser<T> : IStatementParser
         }
 
         var near = NearNames.Find(word, words.First);
+        if (near.Count == 0 && Elsewhere(c, word) is { } elsewhere)
+        {
+            c.Error("unknown-detail", $"`{elsewhere.Form.Detail.Word}` is not a detail of `{statement.Keyword.Text}`", start, $"take it out: only {NearNames.Quoted(elsewhere.Owners)} may have one");
+            PassOver(c, elsewhere.Form);
+            return;
+        }
+
         c.Error("unknown-detail", $"{c.Found()} is not a detail of `{statement.Keyword.Text}`", start, near.Count > 0 ? NearNames.Hint(word, near) : Known(words));
         if (near.Count > 0 && words.FormAt(c, near[0]) is { } meant)
         {
@@ -239,6 +249,16 @@ internal abstract class StatementParser<T> : IStatementParser
             form.Detail.Read(c);
         }
         while (form.Detail.BareRepeats && c.NextPart(n => Bare.Any(b => ReferenceEquals(b.Detail, form.Detail) && b.Starts(n))));
+    }
+
+    /// <summary>The detail that other statements have under this word, when only a few have it.</summary>
+    private static (DetailWords.Form Form, string[] Owners)? Elsewhere(Cursor c, string word)
+    {
+        const int few = 5;
+        var entries = StatementParsers.All.Where(e => e.Word != "kind" && e.Parser.Words(e.Word).Has(word)).DistinctBy(e => e.Parser).ToList();
+        return entries.Count is 0 or > few
+            ? null
+            : (entries[0].Parser.Words(entries[0].Word).FormAt(c, word)!, [.. entries.Select(e => e.Word)]);
     }
 
     private BareForm? BareAt(Cursor c, string keyword)

@@ -1,4 +1,7 @@
+using Floorplan.Language.Details.Services;
 using Floorplan.Language.Parsing.Statements;
+using Floorplan.Language.Parsing.Statements.Services;
+using Floorplan.Language.Syntax.Statements.Services;
 using Floorplan.Language.Words;
 
 namespace Floorplan.Language.Parsing;
@@ -8,8 +11,6 @@ internal static class StatementParsers
 {
     private static readonly StationParser Station = new();
     private static readonly OpeningParser Opening = new();
-    private static readonly ServiceParser Service = new();
-    private static readonly RoomServiceParser RoomService = new();
 
     public static IReadOnlyList<Entry> All { get; } =
     [
@@ -30,16 +31,16 @@ internal static class StatementParsers
         new("bin", "a bin for waste", Station),
         new("sink", "a sink for hands, washing up or mops", Station),
         new("rail", "an overhead rail", new RailParser()),
-        new("water", "a water point", Service),
-        new("drain", "a floor drain, trench or sink waste", Service),
-        new("hose", "a hose on a water point", Service),
-        new("hole", "a hole for a pipe, a cable or a fan", Service),
-        new("panel", "the electric panel", Service),
-        new("outlet", "an electric outlet", Service),
-        new("switch", "a switch on a wall", Service),
-        new("heater", "a water or room heater", Service, Use.NotYet),
-        new("light", "the light level of rooms", RoomService),
-        new("air", "where air comes in and goes out", RoomService),
+        new("water", "a water point", new ServiceParser<WaterStatement>(k => new() { Keyword = k }, WaterDetails.All, WaterDetails.Rating, WaterDetails.Size)),
+        new("drain", "a floor drain, trench or sink waste", new ServiceParser<DrainStatement>(k => new() { Keyword = k }, DrainDetails.All, DrainDetails.Rating, DrainDetails.Size)),
+        new("hose", "a hose on a water point", new ServiceParser<HoseStatement>(k => new() { Keyword = k }, HoseDetails.All, HoseDetails.Rating, HoseDetails.Length, HoseDetails.On)),
+        new("hole", "a hole for a pipe, a cable or a fan", new ServiceParser<HoleStatement>(k => new() { Keyword = k }, HoleDetails.All, size: HoleDetails.Size)),
+        new("panel", "the electric panel", new ServiceParser<PanelStatement>(k => new() { Keyword = k }, PanelDetails.All, ElectricDetails.Rating)),
+        new("outlet", "an electric outlet", new ServiceParser<OutletStatement>(k => new() { Keyword = k }, OutletDetails.All, ElectricDetails.Rating)),
+        new("switch", "a switch on a wall", new ServiceParser<SwitchStatement>(k => new() { Keyword = k }, SwitchDetails.All, ElectricDetails.Rating)),
+        new("heater", "a water or room heater", new ServiceParser<HeaterStatement>(k => new() { Keyword = k }, HeaterDetails.All, HeaterDetails.Rating), Use.NotYet),
+        new("light", "the light level of rooms", new LightParser()),
+        new("air", "where air comes in and goes out", new AirParser()),
         new("falls", "the slope of a room's floor and the drain that it runs to", new FallsParser()),
         new("flow", "the way of product, waste, people, supplies or returns", new FlowParser()),
         new("day", "the day's target, crew, breaks, rates and prices", new DayParser(), Use.NotYet),

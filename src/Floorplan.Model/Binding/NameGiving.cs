@@ -1,6 +1,5 @@
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Openings;
-using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Binding;
@@ -13,7 +12,7 @@ internal sealed class NameGiving(NameTable names)
         var all = draft.Rooms.Select(r => (r.Shape.Id, What: "room", r.Shape.Span))
             .Concat(draft.Openings.Select(o => (o.Id, Word(o.Kind), o.Span)))
             .Concat(draft.Stations.Select(s => (s.Id, Word(s.Role), s.Span)))
-            .Concat(draft.Services.Select(s => (s.Point.Id, Word(s.Point.Kind), s.Point.Span)))
+            .Concat(draft.Services.Select(s => (s.Point.Id, s.Point.Noun, s.Point.Span)))
             .Concat(draft.Rails.Select(r => (r.Id, "rail", r.Span)));
         foreach (var (id, what, span) in all.OrderBy(n => n.Span.Start))
         {
@@ -37,19 +36,5 @@ internal sealed class NameGiving(NameTable names)
         OpeningKind.Chute => "chute",
         OpeningKind.Vent => "vent",
         _ => "opening",
-    };
-
-    private static string Word(ServiceKind kind) => kind switch
-    {
-        ServiceKind.Water => "water point",
-        ServiceKind.Drain => "drain",
-        ServiceKind.Hose => "hose",
-        ServiceKind.Panel => "panel",
-        ServiceKind.Outlet => "outlet",
-        ServiceKind.Switch => "switch",
-        ServiceKind.Light => "light",
-        ServiceKind.Heater => "heater",
-        ServiceKind.Hole => "hole",
-        _ => "air point",
     };
 }

@@ -1,5 +1,6 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Drafts;
 
 namespace Floorplan.Model.Binding;
 
@@ -37,6 +38,19 @@ internal sealed class NameTable(Reports reports)
         var named = new Named(id, what, span);
         names[id] = named;
         return named;
+    }
+
+    /// <summary>The id when it is the name of such a thing; else null, with a report.</summary>
+    /// <param name="what">As in <see cref="Named.What"/>.</param>
+    public string? Known(NameRef name, string what)
+    {
+        if (Find(name.Id)?.What == what)
+        {
+            return name.Id;
+        }
+
+        ReportUnknown(name.Id, what, name.Span, n => n.What == what);
+        return null;
     }
 
     /// <summary>Reports a name that nothing has, with near ones among those that would fit.</summary>

@@ -1,11 +1,11 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Binding.Placing;
+using Floorplan.Model.Binding.Services;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Limits;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Binding;
@@ -32,7 +32,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
         var rooms = new RoomMaker(draft, names, reports).Make(laid);
         var madeOpenings = MakeOpenings(rooms, laid, walls);
         var madeStations = MakeStations(rooms);
-        var madeServices = new ServiceMaker(rooms, names, reports).Make(services);
+        var madeServices = new ServicePlacer(rooms, names, reports).Place(services);
         var stops = new StopFinder(
             names,
             madeStations.ToDictionary(s => s.Id),
@@ -98,7 +98,7 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
 
         foreach (var item in Given(draft.Services, s => s.Point.Id, s => s.Point.Span))
         {
-            if (item.On is not null || HasNoPlace(item))
+            if (!item.HasPlace)
             {
                 services.Add((item, null));
             }
@@ -110,10 +110,6 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
             }
         }
     }
-
-    // Light and air belong to a whole room.
-    private static bool HasNoPlace(ServiceDraft service)
-        => service.Place.Count == 0 && service.Point.Kind is ServiceKind.Light or ServiceKind.AirSupply or ServiceKind.AirExhaust;
 
     private LaidRoom? RoomOf(NameRef? room, string id, Language.Text.SourceSpan span)
     {

@@ -66,14 +66,14 @@ public static class PlanThings
     /// <summary>Light and air belong to a whole room, and say only how much.</summary>
     private static PlanThing Service(Plan plan, ServicePoint point, UnitSystem units)
     {
-        bool ofRoom = point.Kind is ServiceKind.Light or ServiceKind.AirSupply or ServiceKind.AirExhaust;
+        var ofRoom = point as RoomService;
         return Thing(
-            plan, units, point.Kind.ToString().ToLowerInvariant(), point.Id, point.Label, new Box(point.At.X, point.At.Y, point.At.X, point.At.Y), point.Span,
-            ("in", point.Room?.Id ?? ""), ("rated", ofRoom ? string.Join(' ', point.Ratings.Select(r => QuantityText.Of(r, units, MeasureOf(point)))) : ""));
+            plan, units, point.Kind, ofRoom?.Room?.Id ?? point.Id, point.Label, new Box(point.At.X, point.At.Y, point.At.X, point.At.Y), point.Span,
+            ("in", point.Room?.Id ?? ""), ("rated", ofRoom?.Amount is { } amount ? QuantityText.Of(amount, units, MeasureOf(point)) : ""));
     }
 
     /// <summary>Air is rated in units that water has too, so the point says which it is.</summary>
-    private static Measure? MeasureOf(ServicePoint point) => point.Kind is ServiceKind.AirSupply or ServiceKind.AirExhaust ? Measure.AirFlow : null;
+    private static Measure? MeasureOf(ServicePoint point) => point is AirPoint ? Measure.AirFlow : null;
 
     /// <summary>Each written line of a flow, by its stops: another way is another line.</summary>
     private static IEnumerable<PlanThing> Lines(Flow flow, UnitSystem units) => flow.Legs.GroupBy(l => l.Chain).Select(chain =>

@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Statements.Services;
 using Floorplan.Language.Text;
 using Floorplan.Model.Details.Tables;
 

@@ -17,10 +17,9 @@ internal sealed class RoomMaker(PlanDraft draft, NameTable names, Reports report
 
         var falls = Falls();
         var lux = draft.Services
-            .Where(s => s.Point.Kind == ServiceKind.Light && s.Room is not null)
-            .SelectMany(s => s.Point.Ratings.Where(r => r.Unit.Kind == Language.Quantities.QuantityKind.Illuminance).Select(r => (s.Room!.Value.Id, r.Base)))
-            .GroupBy(p => p.Id)
-            .ToDictionary(g => g.Key, g => g.Max(p => p.Base));
+            .Where(s => s is { Point: Light { Amount: not null }, Room: not null })
+            .GroupBy(s => s.Room!.Value.Id)
+            .ToDictionary(g => g.Key, g => g.Max(s => ((Light)s.Point).Amount!.Value.Base));
         return laid.ToDictionary(
             r => r.Id,
             r => Make(r, facts[r.Id], falls.GetValueOrDefault(r.Id), lux.TryGetValue(r.Id, out double light) ? light : null),

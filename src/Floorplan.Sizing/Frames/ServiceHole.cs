@@ -1,6 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
+using Floorplan.Language.Words.Terms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
@@ -31,17 +32,16 @@ public sealed record ServiceHole(ServicePoint Point, HoleSurface Surface, ShellW
 
     private static ServiceHole? Of(ServicePoint point, Shell shell, IReadOnlyList<ShellWall> walls) => point switch
     {
-        { Kind: ServiceKind.Drain, Form: "floor" } => OnPlan(point, HoleSurface.Floor, shell),
-        { Kind: ServiceKind.Hole, Wall: { } side, Height: { } height } => InWall(point, side, height, shell, walls),
-        { Kind: ServiceKind.Hole, Form: "roof" } => OnPlan(point, HoleSurface.Roof, shell),
-        { Kind: ServiceKind.Hole, Form: "floor" } => OnPlan(point, HoleSurface.Floor, shell),
+        Drain { Form: DrainForm.Floor } drain => OnPlan(drain, drain.Size, null, HoleSurface.Floor, shell),
+        Hole { Wall: { } side, Height: { } height } hole => InWall(hole, side, height, shell, walls),
+        Hole { Through: { } through } hole => OnPlan(hole, hole.Size, hole.SizeAcross, through == HoleThrough.Roof ? HoleSurface.Roof : HoleSurface.Floor, shell),
         _ => null,
     };
 
-    private static ServiceHole OnPlan(ServicePoint point, HoleSurface surface, Shell shell) =>
-        new(point, surface, null, point.At.X - shell.Datum.X, point.At.Y - shell.Datum.Y, point.Size, point.SizeAcross);
+    private static ServiceHole OnPlan(ServicePoint point, Length? width, Length? depth, HoleSurface surface, Shell shell) =>
+        new(point, surface, null, point.At.X - shell.Datum.X, point.At.Y - shell.Datum.Y, width, depth);
 
-    private static ServiceHole? InWall(ServicePoint point, Side side, Length height, Shell shell, IReadOnlyList<ShellWall> walls)
+    private static ServiceHole? InWall(Hole point, Side side, Length height, Shell shell, IReadOnlyList<ShellWall> walls)
     {
         var (along, across) = side.RunsEastWest() ? (point.At.X, point.At.Y) : (point.At.Y, point.At.X);
         var wall = walls

@@ -16,11 +16,11 @@ public sealed record RoomLight(Room Room, Figure Level, SourceSpan SaidAt)
     public static IReadOnlyDictionary<string, RoomLight> Of(PlanFacts facts)
     {
         var plan = facts.Plan;
-        var lamps = plan.Services.Where(s => s is { Kind: ServiceKind.Light, Room: not null, Ratings.Count: > 0 }).ToLookup(s => s.Room!.Id);
+        var lamps = plan.Services.OfType<Light>().Where(s => s is { Room: not null, Amount: not null }).ToLookup(s => s.Room!.Id);
         var lit = new Dictionary<string, RoomLight>(StringComparer.Ordinal);
         foreach (var room in plan.Rooms)
         {
-            var said = lamps[room.Id].Select(l => (Lux: l.Ratings[0].Base, l.Span)).Concat(room.Lux is { } lux ? [(lux, room.Span)] : []).ToList();
+            var said = lamps[room.Id].Select(l => (Lux: l.Amount!.Value.Base, l.Span)).Concat(room.Lux is { } lux ? [(lux, room.Span)] : []).ToList();
             if (said.Count > 0)
             {
                 lit.TryAdd(room.Id, Of(room, said, plan.Units));

@@ -13,7 +13,7 @@ internal static class HeaterWater
     /// <summary>Null where no heater says it.</summary>
     public static WeightPart? Of(Plan plan)
     {
-        var held = plan.Services.Where(s => s.Kind == ServiceKind.Heater)
+        var held = plan.Services.OfType<Heater>()
             .Select(s => (Heater: s, Litres: s.Ratings.FirstOrDefault(r => r.Unit?.Kind == QuantityKind.Volume)))
             .Where(p => p.Litres.Unit is not null)
             .ToList();

@@ -46,7 +46,7 @@ public class InventedPlansTests
         string[] names =
         [
             .. plan.Stations.Select(s => s.Label), .. plan.Rooms.Select(r => r.Label), .. plan.Flows.Select(f => f.Label), .. plan.Stations.SelectMany(s => s.Clears).Select(c => c.Purpose),
-            .. plan.Openings.Where(o => o.Kind != OpeningKind.CargoDoor).Select(o => o.Id), .. plan.Services.Where(s => s.Kind is not (ServiceKind.Light or ServiceKind.AirSupply or ServiceKind.AirExhaust)).Select(s => s.Id),
+            .. plan.Openings.Where(o => o.Kind != OpeningKind.CargoDoor).Select(o => o.Id), .. plan.Services.Where(s => s is not RoomService).Select(s => s.Id),
         ];
         return names.Where(n => !words.Contains(Solid(n), StringComparison.Ordinal)).Select(n => ("no sheet", $"the name \"{n}\" is not said in full"))
             .Concat(sheets.Where(s => s.Items.OfType<TextItem>().Any(t => t.Text.EndsWith("find no room here", StringComparison.Ordinal))).Select(s => (s.Name, "lines find no room")));

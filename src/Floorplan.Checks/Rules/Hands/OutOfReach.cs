@@ -5,7 +5,6 @@ using Floorplan.Language.Text;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Bodies;
 using Floorplan.Sizing.Lifting;
@@ -230,7 +229,7 @@ public sealed class OutOfReach : Rule
             return null;
         }
 
-        string what = tap.Hung.Kind == ServiceKind.Hose ? $"hose {tap.Hung.Id}" : $"water point {tap.Hung.Id}";
+        string what = $"{tap.Hung.Noun} {tap.Hung.Id}";
         bool up = ArmReach.Up(limit, people, tap.Height) > 0;
         return CheckContext.Find(
             this, limit, reach, [tap.Hung.Id],

@@ -29,8 +29,8 @@ internal sealed class AirRunsToClean : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var supplied = Rooms(context, ServiceKind.AirSupply);
-        var drawn = Rooms(context, ServiceKind.AirExhaust);
+        var supplied = Rooms<AirSupply>(context);
+        var drawn = Rooms<AirExhaust>(context);
         foreach (var (from, point) in supplied.Where(s => !drawn.Exists(d => d.Room == s.Room)))
         {
             // The dirtiest supplied room against the cleanest one that air leaves from: one fan in the wrong place is one mistake.
@@ -44,8 +44,9 @@ internal sealed class AirRunsToClean : Rule
         }
     }
 
-    private static List<(Room Room, ServicePoint Point)> Rooms(CheckContext context, ServiceKind kind) =>
-        [.. context.Plan.Services.Where(s => s.Kind == kind && s.Room is not null).Select(s => (s.Room!, s)).DistinctBy(p => p.Item1.Id)];
+    private static List<(Room Room, T Point)> Rooms<T>(CheckContext context)
+        where T : AirPoint =>
+        [.. context.Plan.Services.OfType<T>().Where(s => s.Room is not null).Select(s => (s.Room!, s)).DistinctBy(p => p.Item1.Id)];
 
     /// <summary>Cleaner is less. Staff, dry and plant rooms lie between.</summary>
     private static int Rank(Room room) => room.Class switch

@@ -35,7 +35,7 @@ internal sealed class DrainRunsToClean : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var drains = context.Plan.Services.Where(s => s.Kind == ServiceKind.Drain).DistinctBy(d => d.Id).ToDictionary(d => d.Id, StringComparer.Ordinal);
+        var drains = context.Plan.Services.OfType<Drain>().DistinctBy(d => d.Id).ToDictionary(d => d.Id, StringComparer.Ordinal);
         foreach (var room in context.Plan.Rooms)
         {
             if (room.Falls is { DrainId: { } id } falls && drains.TryGetValue(id, out var drain) && RunsToClean(room, drain.Room))
@@ -54,7 +54,7 @@ internal sealed class DrainRunsToClean : Rule
         }
     }
 
-    private Finding Found(Room room, ServicePoint drain, string what, string how, string mend, SourceSpan span) => CheckContext.Find(
+    private Finding Found(Room room, Drain drain, string what, string how, string mend, SourceSpan span) => CheckContext.Find(
         this, Severity.Warning, [room.Id, drain.Id], $"{what} {how} to {drain.Id} in {Said(drain.Room!)}", mend, span, drain.At.Coordinate);
 
     private static bool RunsToClean(Room? from, Room? to) => from is not null && to is not null && HygieneRank.Of(from) == 0 && HygieneRank.Of(to) > 0;

@@ -31,7 +31,7 @@ internal sealed class ToiletDrainJoins : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var drains = context.Plan.Services.Where(s => s.Kind == ServiceKind.Drain).DistinctBy(d => d.Id).ToDictionary(d => d.Id, StringComparer.Ordinal);
+        var drains = context.Plan.Services.OfType<Drain>().DistinctBy(d => d.Id).ToDictionary(d => d.Id, StringComparer.Ordinal);
         foreach (var from in drains.Values.Where(d => d.Room?.Class == HygieneClass.Toilet))
         {
             if (from.RunsToId is { } id && drains.TryGetValue(id, out var to) && to.Room is { } room && room.Class != HygieneClass.Toilet)

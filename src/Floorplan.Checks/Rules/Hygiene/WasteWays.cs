@@ -52,7 +52,7 @@ internal sealed class WasteWays
     private static bool IsAway(Stop stop) => stop switch
     {
         OutsideStop => true,
-        ServiceStop s => s.Service.Kind == ServiceKind.Drain,
+        ServiceStop s => s.Service is Drain,
         OpeningStop o => o.Opening.RoomA is null || o.Opening.RoomB is null,
         _ => false,
     };

@@ -54,7 +54,7 @@ internal sealed class LightMissing : Rule
     private static HashSet<string> Lit(Plan plan) =>
     [
         .. plan.Rooms.Where(r => r.Lux is not null).Select(r => r.Id),
-        .. plan.Services.Where(s => s is { Kind: ServiceKind.Light, Room: not null }).Select(s => s.Room!.Id),
+        .. plan.Services.OfType<Light>().Where(s => s.Room is not null).Select(s => s.Room!.Id),
     ];
 
     private static string Unit(string more) => $"""

@@ -2,6 +2,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Words.Terms;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
@@ -53,7 +54,7 @@ internal sealed class OutletUnprotected : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var outlets = context.Plan.Services.Where(s => s is { Kind: ServiceKind.Outlet, Room: not null } && !IsProtected(s) && IsCovered(s, context.Plan.Head.Code)).ToList();
+        var outlets = context.Plan.Services.OfType<Outlet>().Where(s => s is { Room: not null, Guard: null } && IsCovered(s, context.Plan.Head.Code)).ToList();
         if (outlets.Count == 0 || context.Limit(this) is not { } limit)
         {
             yield break;
@@ -84,12 +85,10 @@ internal sealed class OutletUnprotected : Rule
     private static string Mending(CheckContext context) =>
         $"write `{(context.Plan.Head.Code == CodeChoice.Us ? "gfci" : "rcd")}` at it and have a licensed electrician fit it";
 
-    private static bool IsProtected(ServicePoint outlet) => outlet.Words.Contains("gfci") || outlet.Words.Contains("rcd");
-
     /// <summary>An outlet that says no current is taken as a common one.</summary>
-    private static bool IsCovered(ServicePoint outlet, CodeChoice code)
+    private static bool IsCovered(Outlet outlet, CodeChoice code)
     {
-        double most = code == CodeChoice.Eu ? LargestInEurope : outlet.Words.Contains("three-phase") ? LargestThreePhase : LargestSinglePhase;
+        double most = code == CodeChoice.Eu ? LargestInEurope : outlet.Phases == Phases.ThreePhase ? LargestThreePhase : LargestSinglePhase;
         return outlet.Ratings.Where(r => r.Unit.Kind == QuantityKind.Current).All(r => r.Base <= most);
     }
 

@@ -58,7 +58,7 @@ internal sealed class PanelSpace : Rule
             yield break;
         }
 
-        foreach (var panel in context.Plan.Services.Where(s => s is { Kind: ServiceKind.Panel, Room: not null, Wall: not null }))
+        foreach (var panel in context.Plan.Services.OfType<Panel>().Where(p => p is { Room: not null, Wall: not null }))
         {
             var (free, by) = Free(context, panel);
             if (free < limit.Value - Tiers.Tolerance)
@@ -74,7 +74,7 @@ internal sealed class PanelSpace : Rule
     }
 
     /// <summary>How far the floor before the panel is free, and what ends it; null is the wall opposite.</summary>
-    private static (double Free, Station? By) Free(CheckContext context, ServicePoint panel)
+    private static (double Free, Station? By) Free(CheckContext context, Panel panel)
     {
         var room = panel.Room!;
         var wall = panel.Wall!.Value;

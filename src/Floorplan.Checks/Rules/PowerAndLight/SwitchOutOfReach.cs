@@ -56,7 +56,7 @@ internal sealed class SwitchOutOfReach : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var switches = context.Plan.Services.Where(s => s is { Kind: ServiceKind.Switch, Room: not null, Wall: not null }).ToList();
+        var switches = context.Plan.Services.OfType<Switch>().Where(s => s is { Room: not null, Wall: not null }).ToList();
         if (switches.Count == 0)
         {
             yield break;
@@ -73,7 +73,7 @@ internal sealed class SwitchOutOfReach : Rule
     }
 
     /// <summary>The heaviest obstacle first: one switch is one mistake.</summary>
-    private Finding? Fault(CheckContext context, ServicePoint point, (Station Thing, double Depth)? before)
+    private Finding? Fault(CheckContext context, Switch point, (Station Thing, double Depth)? before)
     {
         double? height = point.Height?.Millimetres;
         if (before is { } b)
@@ -108,14 +108,14 @@ internal sealed class SwitchOutOfReach : Rule
             : null;
     }
 
-    private Finding Height(CheckContext context, ServicePoint point, AppliedLimit limit, double height, string mend) => CheckContext.Find(
+    private Finding Height(CheckContext context, Switch point, AppliedLimit limit, double height, string mend) => CheckContext.Find(
         this, limit, height, [point.Id], $"switch {point.Id} is {context.Text(height)} above the floor", mend, point.Span, point.At.Coordinate);
 
     /// <summary>
     /// The deepest thing between a switch and whoever reaches for it, and how far its far side is from the wall. Nobody fits
     /// into a gap behind it narrower than a large man's belly; what hangs above the hand is no hindrance.
     /// </summary>
-    private static (Station Thing, double Depth)? Before(ServicePoint point, IEnumerable<Station> stations)
+    private static (Station Thing, double Depth)? Before(Switch point, IEnumerable<Station> stations)
     {
         var wall = point.Wall!.Value;
         bool across = wall is Side.North or Side.South;
@@ -129,9 +129,9 @@ internal sealed class SwitchOutOfReach : Rule
         return things.Count == 0 ? null : things[0];
     }
 
-    private static double Gap(Station thing, ServicePoint point, Side wall) => Off(thing.Bounds.Of(wall), point, wall is Side.North or Side.South);
+    private static double Gap(Station thing, Switch point, Side wall) => Off(thing.Bounds.Of(wall), point, wall is Side.North or Side.South);
 
-    private static double Off(Length side, ServicePoint point, bool across) => Math.Abs((side - (across ? point.At.Y : point.At.X)).Millimetres);
+    private static double Off(Length side, Switch point, bool across) => Math.Abs((side - (across ? point.At.Y : point.At.X)).Millimetres);
 
     private static string Unit(int height) => FormattableString.Invariant($"""
         plan "A switch by the door"

@@ -53,8 +53,8 @@ internal sealed class TooLittleAir : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var fans = context.Plan.Services
-            .Where(s => s is { Kind: ServiceKind.AirSupply or ServiceKind.AirExhaust, Room: not null, Ratings.Count: > 0 })
+        var fans = context.Plan.Services.OfType<AirPoint>()
+            .Where(s => s is { Room: not null, Amount: not null })
             .GroupBy(s => s.Room!.Id);
         foreach (var group in fans)
         {
@@ -76,9 +76,9 @@ internal sealed class TooLittleAir : Rule
     }
 
     /// <summary>What is blown in leaves somewhere, and what is drawn out comes in somewhere: the larger of the two is the change.</summary>
-    private Finding? OfRoom(CheckContext context, Room room, List<ServicePoint> fans)
+    private Finding? OfRoom(CheckContext context, Room room, List<AirPoint> fans)
     {
-        double flow = Math.Max(Sum(fans, ServiceKind.AirSupply), Sum(fans, ServiceKind.AirExhaust));
+        double flow = Math.Max(Sum<AirSupply>(fans), Sum<AirExhaust>(fans));
         var volume = context.Facts.RoomSizes[room.Id].Volume;
         double changes = flow * SecondsPerHour / volume.Value;
         return context.Limit(this, Changes) is { } limit && changes < limit.Value * (1 - Tolerance)
@@ -91,9 +91,9 @@ internal sealed class TooLittleAir : Rule
             : null;
     }
 
-    private Finding? OfToilet(CheckContext context, Room room, List<ServicePoint> fans)
+    private Finding? OfToilet(CheckContext context, Room room, List<AirPoint> fans)
     {
-        double drawn = Sum(fans, ServiceKind.AirExhaust);
+        double drawn = Sum<AirExhaust>(fans);
         return drawn > 0 && context.Limit(this, Toilet) is { } limit && drawn < limit.Value * (1 - Tolerance)
             ? CheckContext.Find(
                 this, limit, drawn, [room.Id], $"{context.Air(drawn)} of air are drawn from {Named.Of(room)}",
@@ -101,9 +101,10 @@ internal sealed class TooLittleAir : Rule
             : null;
     }
 
-    private static double Sum(List<ServicePoint> fans, ServiceKind kind) => fans.Where(f => f.Kind == kind).Sum(f => f.Ratings[0].Base);
+    private static double Sum<T>(List<AirPoint> fans)
+        where T : AirPoint => fans.OfType<T>().Sum(f => f.Amount!.Value.Base);
 
-    private static SourceSpan SpanOf(List<ServicePoint> fans) => fans[0].Span;
+    private static SourceSpan SpanOf(List<AirPoint> fans) => fans[0].Span;
 
     private static string Unit(int flow) => FormattableString.Invariant($"""
         plan "Steam room"

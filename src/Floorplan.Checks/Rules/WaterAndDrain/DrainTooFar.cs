@@ -38,7 +38,7 @@ public sealed class DrainTooFar : Rule
             yield break;
         }
 
-        var drains = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Drain);
+        var drains = new NearestPoint<Drain>(context.Plan);
         foreach (var inRoom in context.Plan.Stations.Where(s => NeedOf(s) is not null).GroupBy(s => s.Room))
         {
             if (!drains.IsIn(inRoom.Key))
@@ -70,7 +70,7 @@ public sealed class DrainTooFar : Rule
         { NewLine = drain };
     }
 
-    private Finding Far(CheckContext context, Station station, (ServicePoint Point, double Mm) found, AppliedLimit limit) => CheckContext.Find(
+    private Finding Far(CheckContext context, Station station, (Drain Point, double Mm) found, AppliedLimit limit) => CheckContext.Find(
         this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest drain for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
         $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at {station.Id}", NeedOf(station)!.Span, station.Bounds.Centre.Coordinate);
 }

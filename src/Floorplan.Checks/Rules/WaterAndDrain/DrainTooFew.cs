@@ -42,10 +42,10 @@ public sealed class DrainTooFew : Rule
     ];
 
     /// <summary>The drain to which the most floor lies nearest; water runs to the nearest drain, own assumption where the falls do not say.</summary>
-    private static (ServicePoint Drain, double SquareMetres)? Busiest(Room room, IReadOnlyList<ServicePoint> drains) => FarthestFloor.Nearest(room.Floor, [.. drains.Select(d => d.At.Coordinate)])
+    private static (Drain Drain, double SquareMetres)? Busiest(Room room, IReadOnlyList<Drain> drains) => FarthestFloor.Nearest(room.Floor, [.. drains.Select(d => d.At.Coordinate)])
         .Select(c => (Drain: drains.MinBy(d => d.At.Coordinate.Distance(c.Site))!, SquareMetres: c.Part.Area / 1e6))
         .OrderByDescending(c => c.SquareMetres)
-        .Select(c => ((ServicePoint, double)?)c)
+        .Select(c => ((Drain, double)?)c)
         .FirstOrDefault();
 
     public override string Bad => """
@@ -65,7 +65,7 @@ public sealed class DrainTooFew : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var byRoom = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain).ToLookup(p => p.Room?.Id);
+        var byRoom = context.Plan.Services.OfType<Drain>().ToLookup(p => p.Room?.Id);
         foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown))
         {
             var drains = byRoom[room.Id].ToList();

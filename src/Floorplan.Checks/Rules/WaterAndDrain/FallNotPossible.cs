@@ -34,7 +34,7 @@ public sealed class FallNotPossible : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var byRoom = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain).ToLookup(p => p.Room?.Id);
+        var byRoom = context.Plan.Services.OfType<Drain>().ToLookup(p => p.Room?.Id);
         foreach (var room in context.Plan.Rooms)
         {
             var drains = byRoom[room.Id].ToList();
@@ -68,7 +68,7 @@ public sealed class FallNotPossible : Rule
         }
     }
 
-    private Finding? TooSteep(CheckContext context, Room room, Falls falls, List<ServicePoint> drains, Coordinate at, double run)
+    private Finding? TooSteep(CheckContext context, Room room, Falls falls, List<Drain> drains, Coordinate at, double run)
     {
         double rise = falls.Slope * run;
         double have = context.Plan.Shell.FloorBuildUp.Millimetres;
@@ -88,14 +88,14 @@ public sealed class FallNotPossible : Rule
         { Limit = $"the build-up of the floor in this plan ({Sources[0].Text})", Measured = rise, LimitValue = have };
     }
 
-    private Finding TooHigh(CheckContext context, Room room, ServicePoint drain, Length outlet, double rise) => CheckContext.Find(
+    private Finding TooHigh(CheckContext context, Room room, Drain drain, Length outlet, double rise) => CheckContext.Find(
         this, Severity.Error, [drain.Id, room.Id],
         $"the outlet of {drain.Id} lies {context.Text(outlet)} below the floor, and the falls bring the floor down {context.Text(rise)} there",
         $"lower the outlet by {Say.SizeUp(rise - outlet.Millimetres, context.Plan.Units)}, or take a gentler slope", drain.Span, drain.At.Coordinate)
         with
     { Limit = $"water runs down ({Sources[0].Text})", Measured = outlet.Millimetres, LimitValue = rise };
 
-    private Finding? BelowGround(CheckContext context, ServicePoint drain)
+    private Finding? BelowGround(CheckContext context, Drain drain)
     {
         var shell = context.Plan.Shell;
 

@@ -8,27 +8,27 @@ namespace Floorplan.Checks.Rules.WaterAndDrain;
 internal sealed class Filled
 {
     private readonly Plan plan;
-    private readonly NearestPoint cold;
-    private readonly NearestPoint hot;
-    private readonly Dictionary<string, ServicePoint> points = new(StringComparer.Ordinal);
+    private readonly NearestPoint<WaterPoint> cold;
+    private readonly NearestPoint<WaterPoint> hot;
+    private readonly Dictionary<string, IGuardedPoint> points = new(StringComparer.Ordinal);
 
     public Filled(Plan plan)
     {
         this.plan = plan;
-        cold = new NearestPoint(plan, p => p.Kind == ServiceKind.Water && p.Cold);
-        hot = new NearestPoint(plan, p => p.Kind == ServiceKind.Water && p.Hot);
-        foreach (var point in plan.Services.Where(s => s.Kind == ServiceKind.Water))
+        cold = new NearestPoint<WaterPoint>(plan, p => p.Cold);
+        hot = new NearestPoint<WaterPoint>(plan, p => p.Hot);
+        foreach (var point in plan.Services.OfType<WaterPoint>())
         {
             points.TryAdd(point.Id, point);
         }
     }
 
     /// <summary>Whether the plan says any gap or any guard.</summary>
-    public bool Speaks => plan.Stations.Any(s => s.AirGap is not null) || plan.Services.Any(s => s.GuardsBackflow);
+    public bool Speaks => plan.Stations.Any(s => s.AirGap is not null) || plan.Services.OfType<IGuardedPoint>().Any(s => s.GuardsBackflow);
 
     /// <summary>Hoses that have no guard of their own and hang on a point that has none.</summary>
-    public IEnumerable<ServicePoint> OpenHoses => plan.Services.Where(s =>
-        s is { Kind: ServiceKind.Hose, GuardsBackflow: false } && !(s.OnId is { } on && points.TryGetValue(on, out var point) && point.GuardsBackflow));
+    public IEnumerable<Hose> OpenHoses => plan.Services.OfType<Hose>().Where(s =>
+        s.Guards.Count == 0 && !(s.OnId is { } on && points.TryGetValue(on, out var point) && point.GuardsBackflow));
 
     /// <summary>Stations that water runs into and stays in, without a gap, and with no guard at the point that fills them.</summary>
     public IEnumerable<Station> OpenTanks => plan.Stations.Where(s =>
@@ -38,8 +38,8 @@ internal sealed class Filled
 
     private bool IsOpen(Station station, Need need) => need.Kind switch
     {
-        NeedKind.ColdWater => cold.To(station)?.Point is not { GuardsBackflow: true },
-        NeedKind.HotWater => hot.To(station)?.Point is not { GuardsBackflow: true },
+        NeedKind.ColdWater => cold.To(station)?.Point is not { Guards.Count: > 0 },
+        NeedKind.HotWater => hot.To(station)?.Point is not { Guards.Count: > 0 },
         _ => false,
     };
 }

@@ -43,7 +43,7 @@ internal sealed class HoseMissesFloor : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var hoses = context.Plan.Services.Where(s => s is { Kind: ServiceKind.Hose, HoseLength: not null, Room: not null }).ToList();
+        var hoses = context.Plan.Services.OfType<Hose>().Where(h => h is { Length: not null, Room: not null }).ToList();
         if (hoses.Count == 0 || context.Limit(this) is not { } limit)
         {
             yield break;
@@ -53,7 +53,7 @@ internal sealed class HoseMissesFloor : Rule
         {
             if (Farthest(context.Space, room, hoses) is { } far && far.Past > limit.Value + Tiers.Tolerance)
             {
-                string length = context.Walk(far.Hose.HoseLength!.Value.Millimetres);
+                string length = context.Walk(far.Hose.Length!.Value.Millimetres);
                 yield return CheckContext.Find(
                     this, limit, far.Past, [room.Id, far.Hose.Id],
                     double.IsInfinity(far.Past)
@@ -68,13 +68,13 @@ internal sealed class HoseMissesFloor : Rule
     }
 
     /// <summary>The corner of the free floor that lies farthest past the end of the hose that comes nearest to it.</summary>
-    private static (ServicePoint Hose, double Past, Coordinate At)? Farthest(IFloorSpace space, Room room, IReadOnlyList<ServicePoint> hoses)
+    private static (Hose Hose, double Past, Coordinate At)? Farthest(IFloorSpace space, Room room, IReadOnlyList<Hose> hoses)
     {
         var corners = space.FreeFloor(room, Mover.Person).Coordinates.Distinct()
-            .Select(c => (At: c, Past: hoses.Min(h => h.At.Coordinate.Distance(c) - h.HoseLength!.Value.Millimetres)))
+            .Select(c => (At: c, Past: hoses.Min(h => h.At.Coordinate.Distance(c) - h.Length!.Value.Millimetres)))
             .OrderByDescending(c => c.Past).ThenBy(c => c.At.X).ThenBy(c => c.At.Y)
             .Take(MostWalks);
-        (ServicePoint Hose, double Past, Coordinate At)? worst = null;
+        (Hose Hose, double Past, Coordinate At)? worst = null;
         foreach (var (at, _) in corners)
         {
             var nearest = hoses.Select(h => (Hose: h, Past: Past(space, h, room, at))).MinBy(h => h.Past);
@@ -88,8 +88,8 @@ internal sealed class HoseMissesFloor : Rule
     }
 
     /// <summary>How far a place lies past the end of a hose, on the way there within the building; infinite when there is none.</summary>
-    private static double Past(IFloorSpace space, ServicePoint hose, Room room, Coordinate at) =>
-        (space.Find(hose.Room, hose.At.Coordinate, room, at, Mover.Person, o => o is { RoomA: not null, RoomB: not null })?.LengthMm ?? double.PositiveInfinity) - hose.HoseLength!.Value.Millimetres;
+    private static double Past(IFloorSpace space, Hose hose, Room room, Coordinate at) =>
+        (space.Find(hose.Room, hose.At.Coordinate, room, at, Mover.Person, o => o is { RoomA: not null, RoomB: not null })?.LengthMm ?? double.PositiveInfinity) - hose.Length!.Value.Millimetres;
 
     private static string Unit(int hose) => $"""
         plan "A hose at one end"

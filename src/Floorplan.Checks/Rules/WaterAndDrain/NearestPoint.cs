@@ -9,15 +9,16 @@ using NetTopologySuite.Index.Strtree;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>The service points of one kind, by room and by place, so that many stations find theirs fast.</summary>
-internal sealed class NearestPoint
+internal sealed class NearestPoint<T>
+    where T : ServicePoint
 {
     private readonly Dictionary<string, STRtree<Geometry>> byRoom = [];
 
-    public NearestPoint(Plan plan, Func<ServicePoint, bool> serves)
+    public NearestPoint(Plan plan, Func<T, bool>? serves = null)
     {
-        foreach (var point in plan.Services)
+        foreach (var point in plan.Services.OfType<T>())
         {
-            if (point.Room is { } room && serves(point))
+            if (point.Room is { } room && serves?.Invoke(point) != false)
             {
                 if (!byRoom.TryGetValue(room.Id, out var tree))
                 {
@@ -35,7 +36,7 @@ internal sealed class NearestPoint
     public bool IsIn(Room room) => byRoom.ContainsKey(room.Id);
 
     /// <summary>Straight distance on plan from the station's edge in mm; null when its room has no such point.</summary>
-    public (ServicePoint Point, double Mm)? To(Station station)
+    public (T Point, double Mm)? To(Station station)
     {
         if (!byRoom.TryGetValue(station.Room.Id, out var tree))
         {
@@ -43,6 +44,6 @@ internal sealed class NearestPoint
         }
 
         var nearest = tree.NearestNeighbour(station.Footprint.EnvelopeInternal, station.Footprint, new GeometryItemDistance());
-        return ((ServicePoint)nearest.UserData, station.Footprint.Distance(nearest));
+        return ((T)nearest.UserData, station.Footprint.Distance(nearest));
     }
 }

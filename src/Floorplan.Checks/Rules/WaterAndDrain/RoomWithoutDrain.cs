@@ -29,7 +29,7 @@ public sealed class RoomWithoutDrain : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var inUse = context.Plan.Stations.Select(s => s.Room.Id).ToHashSet();
-        var drained = context.Plan.Services.Where(p => p.Kind == ServiceKind.Drain).Select(p => p.Room?.Id).ToHashSet();
+        var drained = context.Plan.Services.OfType<Drain>().Select(p => p.Room?.Id).ToHashSet();
         foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown && !drained.Contains(r.Id) && inUse.Contains(r.Id)))
         {
             string drain = Suggest.Drain(room, context.Plan.Units);

@@ -36,7 +36,7 @@ public sealed class SinkNotServed : Rule
     {
         var plan = context.Plan;
         var sinks = plan.Stations.Where(s => s.IsHandSink).ToList();
-        bool plumbed = plan.Services.Any(p => p.Kind == ServiceKind.Water);
+        bool plumbed = plan.Services.OfType<WaterPoint>().Any();
         if (sinks.Count == 0 || !plumbed)
         {
             yield break;
@@ -45,8 +45,8 @@ public sealed class SinkNotServed : Rule
         // What a plan lacks altogether, and a station asks for in words, is told by water-too-far and drain-too-far.
         string[] water =
         [
-            .. Lacks(NeedKind.ColdWater, p => p is { Kind: ServiceKind.Water, Cold: true }) ? ["cold"] : Array.Empty<string>(),
-            .. Lacks(NeedKind.HotWater, p => p is { Kind: ServiceKind.Water, Hot: true } or { Kind: ServiceKind.Heater }) ? ["hot"] : Array.Empty<string>(),
+            .. Lacks(NeedKind.ColdWater, p => p is WaterPoint { Cold: true }) ? ["cold"] : Array.Empty<string>(),
+            .. Lacks(NeedKind.HotWater, p => p is WaterPoint { Hot: true } or Heater) ? ["hot"] : Array.Empty<string>(),
         ];
         if (water.Length > 0)
         {
@@ -54,7 +54,7 @@ public sealed class SinkNotServed : Rule
         }
 
         // A washed room without a drain is told of already.
-        if (Lacks(NeedKind.Drain, p => p.Kind == ServiceKind.Drain) && !context.Found.Any(f => f.Rule is "room-without-drain" or "drain-too-far"))
+        if (Lacks(NeedKind.Drain, p => p is Drain) && !context.Found.Any(f => f.Rule is "room-without-drain" or "drain-too-far"))
         {
             string drain = Suggest.Drain(sinks[0].Room, plan.Units);
             yield return CheckContext.Find(
@@ -70,7 +70,7 @@ public sealed class SinkNotServed : Rule
     {
         string words = string.Join(' ', water);
         string point = Suggest.Water(sinks[0].Id + "-water", words, sinks[0].Room, sinks[0].Bounds, context.Plan.Units);
-        var near = context.Plan.Services.First(p => p.Kind == ServiceKind.Water);
+        var near = context.Plan.Services.OfType<WaterPoint>().First();
         return CheckContext.Find(
             this, Severity.Warning, [.. sinks.Select(s => s.Id)], $"no water point gives {words.Replace(" ", " and ", StringComparison.Ordinal)} water for {Listed(sinks)}",
             $"make {near.Id} cold and hot, or add a point, such as: {point}", sinks[0].Span, sinks[0].Bounds.Centre.Coordinate) with

@@ -34,8 +34,8 @@ public sealed class WaterTooFar : Rule
             yield break;
         }
 
-        var coldPoints = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Water && p.Cold);
-        var hotPoints = new NearestPoint(context.Plan, p => p.Kind == ServiceKind.Water && p.Hot);
+        var coldPoints = new NearestPoint<WaterPoint>(context.Plan, p => p.Cold);
+        var hotPoints = new NearestPoint<WaterPoint>(context.Plan, p => p.Hot);
         foreach (var station in context.Plan.Stations)
         {
             var at = station.Bounds.Centre.Coordinate;

@@ -4,6 +4,7 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
+using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
@@ -130,7 +131,7 @@ internal sealed class ElevationView : ISheetView
         string group = "service:" + point.Id;
         var (u, v) = face.Place(point);
         var at = transform.ToPaper(u.Millimetres, v.Millimetres);
-        var brush = new SymbolBrush(canvas.Scene, standard, ServiceSymbols.LayerOf(point.Kind), group, Band.Annotation);
+        var brush = new SymbolBrush(canvas.Scene, standard, ServiceSymbols.LayerOf(point), group, Band.Annotation);
         brush.Circle(at, PointRadius, brush.Symbol);
         brush.Line(at - new PaperPoint(PointRadius, 0), at + new PaperPoint(PointRadius, 0), brush.Narrow);
         brush.Line(at - new PaperPoint(0, PointRadius), at + new PaperPoint(0, PointRadius), brush.Narrow);

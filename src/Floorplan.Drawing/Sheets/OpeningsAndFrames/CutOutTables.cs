@@ -39,7 +39,7 @@ internal static class CutOutTables
         [.. holes.GroupBy(h => (h.Surface, h.Wall)).SelectMany(group => group.Select(h => (IReadOnlyList<Cell>)
         [
             ServiceLayer.Mark(h.Point),
-            h.Point.Kind == ServiceKind.Drain ? "drain" : h.Point.Label,
+            h.Point is Drain ? "drain" : h.Point.Label,
             QuantityText.Cell(h.X, units),
             QuantityText.Cell(h.Y, units),
             Size(h, units),

@@ -24,12 +24,12 @@ internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, Ro
     {
         get
         {
-            if (Plan.Services.Any(s => s.Kind == ServiceKind.AirSupply))
+            if (Plan.Services.OfType<AirSupply>().Any())
             {
                 yield return new LegendEntry("air is brought in", (scene, box) => AirArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, true));
             }
 
-            if (Plan.Services.Any(s => s.Kind == ServiceKind.AirExhaust))
+            if (Plan.Services.OfType<AirExhaust>().Any())
             {
                 yield return new LegendEntry("air is drawn out", (scene, box) => AirArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, false));
             }
@@ -43,9 +43,9 @@ internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, Ro
         {
             var bounds = canvas.Transform.ToPaper(room.Bounds);
             var floor = new EmptyFloor(room.Floor, canvas.Transform, drawn.In(bounds));
-            foreach (var air in Plan.Services.Where(s => s.Room?.Id == room.Id && s.Kind is ServiceKind.AirSupply or ServiceKind.AirExhaust))
+            foreach (var air in Plan.Services.OfType<AirPoint>().Where(s => s.Room?.Id == room.Id))
             {
-                bool supply = air.Kind == ServiceKind.AirSupply;
+                bool supply = air is AirSupply;
                 if (floor.Find(ArrowWidth, AirArrowSymbol.Height + 2, bounds.Centre) is { } place)
                 {
                     floor.Take(place);

@@ -22,7 +22,7 @@ internal sealed class PanelSpaceLayer(Plan plan) : PlanLayer(plan)
         ? [new LegendEntry("working space before a panel", (scene, box) => scene.Rectangle(box, Pen, Layers.Legend))]
         : [];
 
-    private IEnumerable<ServicePoint> Panels => Plan.Services.Where(s => s is { Kind: ServiceKind.Panel, Wall: not null });
+    private IEnumerable<Panel> Panels => Plan.Services.OfType<Panel>().Where(p => p.Wall is not null);
 
     private Pen Pen => new(Standard.Narrow, Palette.Black, Dashes.LongDashDoubleDot(Standard.Narrow));
 
@@ -46,7 +46,7 @@ internal sealed class PanelSpaceLayer(Plan plan) : PlanLayer(plan)
     }
 
     /// <summary>The middle of the space: it need not be centred on the panel, so that beside a corner it is moved into the room.</summary>
-    private static PlanPoint InRoom(ServicePoint panel)
+    private static PlanPoint InRoom(Panel panel)
     {
         if (panel.Room is not { } room)
         {

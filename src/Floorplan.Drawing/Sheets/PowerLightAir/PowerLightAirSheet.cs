@@ -1,15 +1,13 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
-using Floorplan.Model.Services;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
 /// <summary>Sheet 5: panels with their working space, outlets, switches, what machines draw, light and air of each room.</summary>
 public sealed class PowerLightAirSheet : Sheet
 {
-    private static readonly ServiceKind[] Kinds = [ServiceKind.Panel, ServiceKind.Outlet, ServiceKind.Switch, ServiceKind.Heater];
-
     public override int Number => 5;
 
     public override string Name => "power-light-air";
@@ -20,7 +18,7 @@ public sealed class PowerLightAirSheet : Sheet
     {
         var plan = request.Plan;
         var findings = MarkedFinding.NumberOf(request.Findings, RuleGroup.PowerAndLight);
-        var points = plan.Services.Where(s => Kinds.Contains(s.Kind)).ToList();
+        var points = ServiceSymbols.On(ServiceSheet.Power, plan).ToList();
         var view = new PlanView(
             "Power, light and air",
             plan,
@@ -29,7 +27,7 @@ public sealed class PowerLightAirSheet : Sheet
                 new PanelSpaceLayer(plan),
                 new WallLayer(plan),
                 new OpeningLayer(plan),
-                new ServiceLayer(plan, Kinds),
+                new ServiceLayer(plan, ServiceSheet.Power),
                 new PowerNeedLayer(plan),
                 new FindingLayer(plan, findings),
                 .. RevisionLayer.For(request),

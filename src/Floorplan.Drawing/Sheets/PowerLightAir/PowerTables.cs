@@ -1,5 +1,6 @@
 using System.Globalization;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
@@ -21,8 +22,8 @@ internal static class PowerTables
             QuantityText.Cell((p.At - plan.Shell.Datum).X, plan.Units),
             QuantityText.Cell((p.At - plan.Shell.Datum).Y, plan.Units),
             p.Height is { } height ? QuantityText.Cell(height, plan.Units) : "",
-            p.Circuit,
-            string.Join(' ', p.Ratings.Select(r => QuantityText.Of(r, plan.Units)).Concat(p.Words)),
+            (p as CircuitPoint)?.Circuit ?? "",
+            string.Join(' ', ((p as RatedPoint)?.Ratings.Select(r => QuantityText.Of(r, plan.Units)) ?? []).Concat(p.Terms)),
         ])]);
 
     public static KeyTable Loads(Plan plan)
@@ -42,7 +43,7 @@ internal static class PowerTables
     /// <summary>What hangs on each circuit, in the order of their numbers; null for a plan that names none.</summary>
     public static KeyTable? Circuits(Plan plan)
     {
-        var uses = plan.Services.Where(s => s.Circuit.Length > 0).Select(s => (s.Circuit, Use: s.Id, Watts: 0.0, Rating: string.Join(' ', s.Ratings.Select(r => QuantityText.Of(r, plan.Units)))))
+        var uses = plan.Services.OfType<CircuitPoint>().Where(s => s.Circuit.Length > 0).Select(s => (s.Circuit, Use: s.Id, Watts: 0.0, Rating: string.Join(' ', s.Ratings.Select(r => QuantityText.Of(r, plan.Units)))))
             .Concat(PowerNeeds.Of(plan).Where(n => n.Station.Circuit.Length > 0).Select(n => (
                 n.Station.Circuit,
                 Use: FormattableString.Invariant($"{n.Station.Item} {n.Station.Caption}"),
@@ -67,8 +68,8 @@ internal static class PowerTables
         [
             r.Label,
             facts.Light.GetValueOrDefault(r.Id) is { } lit ? lit.Level : "not said",
-            RoomServices.Air(facts.Plan, r, ServiceKind.AirSupply),
-            RoomServices.Air(facts.Plan, r, ServiceKind.AirExhaust),
+            RoomServices.Air<AirSupply>(facts.Plan, r),
+            RoomServices.Air<AirExhaust>(facts.Plan, r),
             facts.RoomSizes[r.Id].Volume,
         ])]);
 }

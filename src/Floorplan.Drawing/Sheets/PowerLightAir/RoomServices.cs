@@ -9,10 +9,11 @@ namespace Floorplan.Drawing.Sheets.PowerLightAir;
 internal static class RoomServices
 {
     /// <summary>The flows, <c>yes</c> without a figure, empty without air.</summary>
-    public static string Air(Plan plan, Room room, ServiceKind kind)
+    public static string Air<T>(Plan plan, Room room)
+        where T : AirPoint
     {
-        var fans = plan.Services.Where(s => s.Kind == kind && s.Room?.Id == room.Id).ToList();
-        var flows = fans.SelectMany(f => f.Ratings).Select(r => QuantityText.Of(r, plan.Units, Measure.AirFlow)).ToList();
+        var fans = plan.Services.OfType<T>().Where(s => s.Room?.Id == room.Id).ToList();
+        var flows = fans.Select(f => f.Amount).OfType<Quantity>().Select(a => QuantityText.Of(a, plan.Units, Measure.AirFlow)).ToList();
         return fans.Count == 0 ? "" : flows.Count == 0 ? "yes" : string.Join(" + ", flows);
     }
 }

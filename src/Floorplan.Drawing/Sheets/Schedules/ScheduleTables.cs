@@ -81,7 +81,7 @@ internal static class ScheduleTables
         {
             Row("Cold water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.ColdWater)), Flow(plan, NeedKind.ColdWater)),
             Row("Hot water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.HotWater)), Flow(plan, NeedKind.HotWater)),
-            Row("Drain", plan.Stations.Count(s => s.IsWet) + plan.Services.Count(s => s.Kind == ServiceKind.Drain), ""),
+            Row("Drain", plan.Stations.Count(s => s.IsWet) + plan.Services.OfType<Drain>().Count(), ""),
             Row("Power", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.Power)), Power(plan)),
         };
         return new KeyTable("Connections to outside, all uses at once", ["What", "Uses", "Together"], [.. rows.Where(r => r[1].Text != "0")]);

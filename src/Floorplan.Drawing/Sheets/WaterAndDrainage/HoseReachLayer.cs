@@ -16,7 +16,7 @@ public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
 {
     private const int SegmentsPerQuarter = 24;
 
-    private IEnumerable<ServicePoint> Hoses => Plan.Services.Where(s => s is { Kind: ServiceKind.Hose, HoseLength: not null, Room: not null });
+    private IEnumerable<Hose> Hoses => Plan.Services.OfType<Hose>().Where(h => h is { Length: not null, Room: not null });
 
     public override IEnumerable<LegendEntry> Legend => Hoses.Any()
         ? [new LegendEntry("hose reach, straight", (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), Pen, Layers.Legend))]
@@ -29,9 +29,9 @@ public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
         foreach (var hose in Hoses)
         {
             string group = "hose-reach:" + hose.Id;
-            var circle = ((Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate).Buffer(hose.HoseLength!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
+            var circle = ((Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate).Buffer(hose.Length!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
             var inside = Overlays.Common(circle, hose.Room!.Floor);
-            string says = $"hose {QuantityText.Distance(hose.HoseLength.Value.Millimetres, Plan.Units)}";
+            string says = $"hose {QuantityText.Distance(hose.Length.Value.Millimetres, Plan.Units)}";
             var labelAt = canvas.Transform.ToPaper(hose.At);
             if (inside.IsEmpty)
             {

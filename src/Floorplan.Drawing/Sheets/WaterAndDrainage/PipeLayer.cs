@@ -29,7 +29,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
         get
         {
             var kinds = runs.Select(r => r.Kind).ToHashSet();
-            if (Plan.Services.Any(s => s.Kind == ServiceKind.Drain))
+            if (Plan.Services.OfType<Drain>().Any())
             {
                 kinds.Add(PipeKind.Waste);
             }
@@ -65,14 +65,14 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
             }
         }
 
-        foreach (var drain in Plan.Services.Where(s => s.Kind == ServiceKind.Drain))
+        foreach (var drain in Plan.Services.OfType<Drain>())
         {
             DrawOutlet(canvas, drain);
         }
     }
 
     /// <summary>The shortest way out under the floor, square to a wall.</summary>
-    private void DrawOutlet(PlanCanvas canvas, ServicePoint drain)
+    private void DrawOutlet(PlanCanvas canvas, Drain drain)
     {
         var look = PipeLook.Of(PipeKind.Waste);
         string group = "pipe:outlet:" + drain.Id;
@@ -94,7 +94,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
     }
 
     /// <summary>What it carries, and its size where the plan says it: <c>CW 20</c>. That is the size at the point; branches are the plumber's.</summary>
-    private string Letters(PipeLook look, ServicePoint point) => point.Size is { } size ? $"{look.Letters} {QuantityText.Cell(size, Plan.Units)}" : look.Letters;
+    private string Letters(PipeLook look, ServicePoint point) => point is ISizedPoint { Size: { } size } ? $"{look.Letters} {QuantityText.Cell(size, Plan.Units)}" : look.Letters;
 
     private static void Letter(PlanCanvas canvas, PipeLook look, string letters, PaperPoint from, PaperPoint to, string id, string group)
     {

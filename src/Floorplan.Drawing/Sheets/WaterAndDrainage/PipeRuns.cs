@@ -42,9 +42,9 @@ internal static class PipeRuns
 
     private static bool Serves(ServicePoint point, PipeKind kind) => kind switch
     {
-        PipeKind.Cold => point is { Kind: ServiceKind.Water, Cold: true },
-        PipeKind.Hot => point is { Kind: ServiceKind.Water, Hot: true },
-        _ => point.Kind == ServiceKind.Drain,
+        PipeKind.Cold => point is WaterPoint { Cold: true },
+        PipeKind.Hot => point is WaterPoint { Hot: true },
+        _ => point is Drain,
     };
 
     private static ServicePoint? Nearest(List<ServicePoint> points, Station station, PipeKind kind)

@@ -1,4 +1,5 @@
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
@@ -20,7 +21,7 @@ internal static class PointTable
         return
         [
             ServiceLayer.Mark(point),
-            string.Join(", ", point.BackflowGuards.Prepend(ServiceSymbols.NameOf(point))),
+            string.Join(", ", ((point as IGuardedPoint)?.GuardWords ?? []).Prepend(ServiceSymbols.NameOf(point))),
             QuantityText.Cell(at.X, plan.Units),
             QuantityText.Cell(at.Y, plan.Units),
             Height(plan, point),
@@ -31,15 +32,16 @@ internal static class PointTable
     private static string Height(Plan plan, ServicePoint point) => point switch
     {
         { Height: { } height } => QuantityText.Cell(height, plan.Units),
-        { Kind: ServiceKind.Drain, OutletBelow: { } below } => "outlet " + QuantityText.Cell(-below, plan.Units),
-        { Kind: ServiceKind.Drain } => "floor",
+        Drain { OutletBelow: { } below } => "outlet " + QuantityText.Cell(-below, plan.Units),
+        Drain => "floor",
         _ => "",
     };
 
     private static string Size(Plan plan, ServicePoint point) => point switch
     {
-        { HoseLength: { } length } => QuantityText.Distance(length.Millimetres, plan.Units) + (point.OnId is null ? "" : " on " + point.OnId),
-        { Size: { } size } => QuantityText.Cell(size, plan.Units),
-        _ => string.Join(", ", point.Ratings.Select(r => QuantityText.Of(r, plan.Units))),
+        Hose { Length: { } length } hose => QuantityText.Distance(length.Millimetres, plan.Units) + (hose.OnId is null ? "" : " on " + hose.OnId),
+        ISizedPoint { Size: { } size } => QuantityText.Cell(size, plan.Units),
+        RatedPoint rated => string.Join(", ", rated.Ratings.Select(r => QuantityText.Of(r, plan.Units))),
+        _ => "",
     };
 }

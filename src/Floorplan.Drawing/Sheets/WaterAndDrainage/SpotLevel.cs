@@ -18,7 +18,7 @@ public sealed record SpotLevel(Room Room, Coordinate At, Length Level, bool IsDr
         var levels = new List<SpotLevel>();
         foreach (var room in plan.Rooms)
         {
-            if (room.Falls is not { DrainId: { } id } falls || plan.Services.FirstOrDefault(s => s.Id == id && s.Kind == ServiceKind.Drain) is not { } drain)
+            if (room.Falls is not { DrainId: { } id } falls || plan.Services.OfType<Drain>().FirstOrDefault(s => s.Id == id) is not { } drain)
             {
                 continue;
             }

@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
 using Floorplan.Model;
 using Floorplan.Model.Services;
@@ -9,8 +10,6 @@ namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 /// <summary>Sheet 4: water points, hoses, runs, drains, falls and levels.</summary>
 public sealed class WaterAndDrainageSheet : Sheet
 {
-    private static readonly ServiceKind[] Kinds = [ServiceKind.Water, ServiceKind.Hose, ServiceKind.Heater, ServiceKind.Drain];
-
     public override int Number => 4;
 
     public override string Name => "water-and-drainage";
@@ -32,7 +31,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 new OpeningLayer(plan),
                 new HoseReachLayer(plan),
                 new PipeLayer(plan, runs),
-                new ServiceLayer(plan, Kinds),
+                new ServiceLayer(plan, ServiceSheet.Water),
                 new LevelLayer(plan),
                 new NeedLayer(plan),
                 new FindingLayer(plan, findings),
@@ -59,7 +58,7 @@ public sealed class WaterAndDrainageSheet : Sheet
 
     private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<PipeRun> runs)
     {
-        var points = plan.Services.Where(s => Kinds.Contains(s.Kind)).ToList();
+        var points = ServiceSymbols.On(ServiceSheet.Water, plan).ToList();
         if (points.Count > 0)
         {
             yield return PointTable.Of(plan, points);
@@ -72,8 +71,8 @@ public sealed class WaterAndDrainageSheet : Sheet
     }
 
     private static string Describe(Plan plan) =>
-        $"Water and drainage plan: {SheetHead.Count(plan.Services.Count(s => s.Kind == ServiceKind.Water), "water point")}, "
-        + $"{SheetHead.Count(plan.Services.Count(s => s.Kind == ServiceKind.Hose), "hose")}, "
-        + $"{SheetHead.Count(plan.Services.Count(s => s.Kind == ServiceKind.Drain), "drain")}, "
+        $"Water and drainage plan: {SheetHead.Count(plan.Services.OfType<WaterPoint>().Count(), "water point")}, "
+        + $"{SheetHead.Count(plan.Services.OfType<Hose>().Count(), "hose")}, "
+        + $"{SheetHead.Count(plan.Services.OfType<Drain>().Count(), "drain")}, "
         + $"{SheetHead.Count(plan.Stations.Count(s => s.IsWet), "wet station")}, falls and levels.";
 }

@@ -1,5 +1,6 @@
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Services;
 using Floorplan.Model.Limits;
 using Floorplan.Model.Shapes;
 
@@ -37,12 +38,6 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
             case StationStatement s:
                 Add(draft.Stations, stations.Read(s));
                 break;
-            case ServiceStatement s:
-                Add(draft.Services, ServiceReader.Read(s));
-                break;
-            case RoomServiceStatement s:
-                draft.Services.AddRange(ServiceReader.Read(s));
-                break;
             case FlowStatement s:
                 Add(draft.Flows, FlowReader.Read(s));
                 break;
@@ -62,6 +57,9 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
                 break;
             case SheetStatement s:
                 draft.SheetWishes.Add(new SheetWish((int)Math.Clamp(s.Number?.Value ?? 0, 0, ushort.MaxValue), s.Paper?.Text, s.Scale is { } scale ? (double)scale.Value : null, s.HeadSpan));
+                break;
+            default:
+                draft.Services.AddRange(ServiceMakers.Read(statement));
                 break;
         }
     }

@@ -55,7 +55,7 @@ public class MistakeTests
     [InlineData("sheet 1\n  scale 25", "25", "a scale is written 1:25", null)]
     [InlineData("day\n  crew receiving three", "three", "expected how many people, found `three`", null)]
     [InlineData("water w1 cold in r, north wall, 1500 form west", "form", "expected a comma or the end of the line, found `form`", "did you mean `from`?")]
-    [InlineData("water w1 cold in r, north wall, 1500 from west, circuit 3", "circuit", "`circuit` is not a detail of `water`", "take it out: only `outlet`, `switch` or `heater` may have one")]
+    [InlineData("water w1 cold in r, north wall, 1500 from west, circuit 3", "circuit", "`circuit` is not a detail of `water`", "take it out: only `station`, `outlet`, `switch` or `heater` may have one")]
     [InlineData("hole h1 in r, north wall, 1500 from west, height 300, 40 x", "", "expected a length behind `x`, found the end of the line", "write a length such as `600`, `60 cm`, `2'-6\"` or `9 in`")]
     [InlineData("air suply filleting", "suply", "`suply` is not a direction of air", "did you mean `supply`?")]
     public void Statements_and_details(string text, string underlined, string message, string? help) => Told(text, underlined, message, help);

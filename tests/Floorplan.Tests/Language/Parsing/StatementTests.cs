@@ -2,7 +2,9 @@ using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Statements.Services;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Words.Terms;
 using Floorplan.Tests.Language.Samples;
 using Xunit;
 
@@ -134,15 +136,16 @@ public class StatementTests
     [Fact]
     public void Service_points_and_falls()
     {
-        var water = Named<ServiceStatement>(Tarn, "w1");
+        var water = Named<WaterStatement>(Tarn, "w1");
         Assert.Equal(("filleting", Side.North, 1200), (water.Room!.Text, water.Wall!.Side, Mm(water.Height)));
-        Assert.Equal(["cold", "hot"], water.Words.Select(w => w.Text));
-        Assert.Equal(("w1", 7500), (Named<ServiceStatement>(Tarn, "hz1").On!.Text, Mm(Named<ServiceStatement>(Tarn, "hz1").Size)));
-        Assert.Equal(["A", "V"], Named<ServiceStatement>(Tarn, "p1").Ratings.Select(r => r.Value.Unit.Symbol));
-        var drain = Named<ServiceStatement>(Every, "fd1");
+        Assert.Equal(("cold", "hot"), (water.Cold!.Text, water.Hot!.Text));
+        Assert.Equal(("w1", 7500), (Named<HoseStatement>(Tarn, "hz1").On!.Text, Mm(Named<HoseStatement>(Tarn, "hz1").Length)));
+        Assert.Equal(["A", "V"], Named<PanelStatement>(Tarn, "p1").Ratings.Select(r => r.Value.Unit.Symbol));
+        Assert.Equal(Phases.SinglePhase, Named<PanelStatement>(Tarn, "p1").Phases!.Value);
+        var drain = Named<DrainStatement>(Every, "fd1");
         Assert.Equal((101.6, 152.4), (Mm(drain.Size), Mm(drain.OutletBelow)));
         Assert.Equal((2m, "fd1"), (One<FallsStatement>(Tarn).Slope!.Value.Number, One<FallsStatement>(Tarn).To!.Text));
-        Assert.Equal(["supply", "exhaust"], Every.Statements.OfType<RoomServiceStatement>().Last().Rooms.Select(r => r.Direction!.Text));
+        Assert.Equal([AirDirection.Supply, AirDirection.Exhaust], One<AirStatement>(Every).Rooms.Select(r => r.Direction));
         Assert.Equal(3, One<RailStatement>(Every).Path.Count);
     }
 

@@ -1,6 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
+using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
 using Xunit;
 
@@ -87,11 +88,11 @@ public class GuidePlanTests
         Assert.Equal((0.02, "fd1"), (filleting.Falls!.Slope, filleting.Falls.DrainId));
         Assert.Equal(540, filleting.Lux);
         Assert.Equal(0, Plan.Rooms.Single(r => r.Id == "holding").KeepCelsius);
-        var water = Plan.Services.Single(s => s.Id == "w1");
+        var water = Plan.Services.OfType<WaterPoint>().Single(s => s.Id == "w1");
         Assert.Equal((5140.0, 2210.0, true, true), (water.At.X.Millimetres, water.At.Y.Millimetres, water.Cold, water.Hot));
         Assert.Equal((6040.0, 1105.0), (Plan.Services.Single(s => s.Id == "fd1").At.X.Millimetres, Plan.Services.Single(s => s.Id == "fd1").At.Y.Millimetres));
-        var hose = Plan.Services.Single(s => s.Id == "hz1");
-        Assert.Equal((water.At, "w1", 7500.0), (hose.At, hose.OnId, hose.HoseLength!.Value.Millimetres));
+        var hose = Plan.Services.OfType<Hose>().Single(s => s.Id == "hz1");
+        Assert.Equal((water.At, "w1", 7500.0), (hose.At, hose.OnId, hose.Length!.Value.Millimetres));
     }
 
     [Fact]

@@ -44,7 +44,7 @@ public class StandingPlaceTests
     {
         var plan = new TestPlan(6000, 3000);
         var room = plan.Room("r", 0, 0, 6000, 3000);
-        var water = new ServicePoint { Id = "w", Kind = ServiceKind.Water, Room = room, At = TestPlan.Point(1500, 3000) };
+        var water = new WaterPoint { Id = "w", Room = room, At = TestPlan.Point(1500, 3000) };
         var space = new FloorSpace(plan.Build() with { Services = [water] });
         Assert.Equal(new Coordinate(1500, 2775), At(space, new ServiceStop(water, TestPlan.Nowhere)));
     }

@@ -33,7 +33,7 @@ public sealed class DrainRunsToCleanTests
 
     [Fact]
     public void Only_a_drain_runs_to_another()
-        => Assert.Contains(CheckedPlan.Bind(Plan("water w1 cold in pack, north wall, centred, height 1200, runs to fd1", "", "")).Diagnostics, d => d.Message.Contains("`runs` is not a detail of `water`"));
+        => Assert.Contains(CheckedPlan.Bind(Plan("water w1 cold in pack, north wall, centred, height 1200, runs to fd1", "", "")).Diagnostics, d => d.Message.Contains("`runs to` is not a detail of `water`"));
 
     private static IReadOnlyList<Finding> Found(string falls, string more, string moreClean) => CheckedPlan.Check(Plan($"falls gut 2 % to {falls}", more, moreClean), "drain-runs-to-clean");
 
