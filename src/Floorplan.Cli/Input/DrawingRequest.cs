@@ -12,10 +12,9 @@ internal static class DrawingRequest
     public static SheetRequest Of(Examination examination, Checked? since = null)
     {
         var plan = examination.Plan!;
-        var list = CutList.Of(CutOuts.Of(plan), plan.Units);
         return new SheetRequest(examination.Facts!, examination.Findings)
         {
-            Stock = StockCutter.Cut(list, StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
+            Stock = StockCutter.Cut(examination.Facts!.CutList, StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
             Changes = since?.Examination?.Plan is { } was ? PlanComparison.Of(was, plan).Changes : [],
             Since = since is null ? "" : Name(since),
         };

@@ -30,7 +30,7 @@ internal sealed class DrawnPlan
         Schedules = numbers is null ? Schedule.All(Examination.Facts!) : [];
 
         // Cut-outs come with the whole set, as schedules do.
-        CutOuts = numbers is null && Has(DrawFormat.Dxf) ? [.. CutOutDxf.Of(Examination.Plan!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))] : [];
+        CutOuts = numbers is null && Has(DrawFormat.Dxf) ? [.. CutOutDxf.Of(Examination.Facts!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))] : [];
     }
 
     public string Name { get; }

@@ -4,6 +4,7 @@ using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing;
 using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Dxf;
@@ -20,11 +21,12 @@ public static class CutOutDxf
 
     /// <summary>Files in the order of the walls; what has no holes has none.</summary>
     /// <returns>Names without extension, such as <c>cut-outs-south-wall-mm</c>, and contents.</returns>
-    public static IReadOnlyList<(string Name, string Text)> Of(Plan plan)
+    public static IReadOnlyList<(string Name, string Text)> Of(PlanFacts facts)
     {
+        var plan = facts.Plan;
         var files = new List<(string, string)>();
-        var cuts = CutOuts.Of(plan);
-        var holes = ServiceHole.Of(plan).Where(h => h.Width is not null).ToList();
+        var cuts = facts.CutOuts;
+        var holes = facts.Holes.Where(h => h.Width is not null).ToList();
         foreach (var wall in ShellWall.Of(plan.Shell).Where(w => cuts.Any(c => c.Wall == w) || holes.Exists(h => h.Wall == w)))
         {
             files.Add(($"cut-outs-{wall.NameIn(plan.Shell).Replace(' ', '-')}{DxfWriter.NameEnd}", Wall(plan.Shell, wall, [.. cuts.Where(c => c.Wall == wall)], [.. holes.Where(h => h.Wall == wall)])));

@@ -8,8 +8,8 @@ namespace Floorplan.Sizing.Weights;
 
 /// <summary>
 /// What the most heavily loaded metre of a container's length carries, with everything full: things over their own length, or over a metre
-/// where they are shorter, the partitions likewise, and the floor build-up everywhere. Linings hang on the shell and people come and go:
-/// neither is counted. Null where nothing with a weight stands on it.
+/// where they are shorter, the partitions likewise, and the floor build-up everywhere. Linings and hung things load the shell, and people
+/// come and go: they are not counted. Null where nothing with a weight stands on it.
 /// </summary>
 /// <param name="Load">In kg on a metre.</param>
 /// <param name="Things">That stand there, the heaviest first.</param>
@@ -26,7 +26,7 @@ public sealed record FloorLoad(Figure Load, IReadOnlyList<Station> Things)
             return null;
         }
 
-        var loads = facts.Items.Weighed.Where(w => w.Full.Value > 0).Select(w => Standing.Of(w.Full, w.Full.Value, w.Station.Footprint.EnvelopeInternal, w.Station)).ToList();
+        var loads = facts.Items.Weighed.Where(w => w.Full.Value > 0 && !w.Station.Hung).Select(w => Standing.Of(w.Full, w.Full.Value, w.Station.Footprint.EnvelopeInternal, w.Station)).ToList();
         if (facts.Layers.FirstOrDefault(l => l.Name == Layers.Partitions) is { } walls)
         {
             loads.AddRange(plan.Partitions.Select(p => Standing.Of(walls.Weight, walls.PerArea.Value * Layers.AreaOf(p), p.Outline.EnvelopeInternal, null)));

@@ -11,18 +11,22 @@ namespace Floorplan.Sizing.Weights;
 /// What is built into a box that is lifted or towed. Openings are not taken off: their leaves, panes and hatches weigh about as much as the
 /// wall (own assumption); the shell's own doors belong to its bare weight. A shed stays where it is, so that it has no layers here.
 /// </summary>
-internal static class Layers
+public static class Layers
 {
     /// <summary>Names of the layers that stand on the floor.</summary>
     public const string Floor = "floor build-up";
     public const string Partitions = "partitions";
+
+    /// <summary>For rules that judge by weights.</summary>
+    public static Source Usual { get; } = new(
+        "linings, floor and partitions as the plan says what they are of, else panels, screed where the floor has falls, or plywood; weights of BS 648:1964", Origin.OwnAssumption);
 
     private const string PanelUsual = "unlined walls are rare; most linings and partitions are sandwich panels";
     private const string FloorWithFalls = "falls are made in screed";
     private const string FloorWithout = "a floor without falls is plywood";
     private static readonly Source Geometry = new("geometry of the plan", Origin.CommonPractice);
 
-    public static IReadOnlyList<Layer> Of(PlanFacts facts)
+    internal static IReadOnlyList<Layer> Of(PlanFacts facts)
     {
         var plan = facts.Plan;
         var shell = plan.Shell;

@@ -39,7 +39,7 @@ public class CutOutDxfTests
     {
         string python = Readers.PythonWith("ezdxf");
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
-        var files = CutOutDxf.Of(plan).ToDictionary(f => f.Name, f => f.Text);
+        var files = CutOutDxf.Of(CheckedPlan.Facts(plan)).ToDictionary(f => f.Name, f => f.Text);
         var cuts = CutOuts.Of(plan);
         var pipes = ServiceHole.Of(plan);
         Assert.Equal(cuts.Select(c => c.Wall).Concat(pipes.Select(h => h.Wall).OfType<ShellWall>()).Distinct().Count(), files.Keys.Count(k => k.Contains("wall", StringComparison.Ordinal)));
@@ -62,7 +62,7 @@ public class CutOutDxfTests
     {
         string python = Readers.PythonWith("ezdxf");
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
-        using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-floor-mm").Text);
+        using var read = Json(python, CutOutDxf.Of(CheckedPlan.Facts(plan)).Single(f => f.Name == "cut-outs-floor-mm").Text);
         AssertSound(read);
         AssertSame(ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor).Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
     }
@@ -72,7 +72,7 @@ public class CutOutDxfTests
     {
         string python = Readers.PythonWith("ezdxf");
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
-        using var read = Json(python, CutOutDxf.Of(plan).Single(f => f.Name == "cut-outs-roof-mm").Text);
+        using var read = Json(python, CutOutDxf.Of(CheckedPlan.Facts(plan)).Single(f => f.Name == "cut-outs-roof-mm").Text);
         AssertSound(read);
         var fan = Assert.Single(ServiceHole.Of(plan), h => h.Surface == HoleSurface.Roof);
         double half = 8 * 25.4;

@@ -52,7 +52,7 @@ public sealed class ExitDoorNarrow : Rule
         bool vehicle = context.Plan.Shell.Kind == ShellKind.Trailer;
         foreach (var joined in JoinedRooms.Of(context.Plan))
         {
-            bool small = joined.Rooms.Count == 1 && joined.Rooms[0].AreaSquareMetres <= SmallRoom;
+            bool small = joined.Rooms.Count == 1 && context.Facts.RoomSizes[joined.Rooms[0].Id].Area.Value <= SmallRoom;
             var limits = holding.Where(l => !(small && l is { SetBy: null, Published.Key: Door, Published.Source.Force: Force.ModelCode })).ToList();
             foreach (var exit in joined.Exits.Where(e => e.Kind != OpeningKind.CargoDoor))
             {

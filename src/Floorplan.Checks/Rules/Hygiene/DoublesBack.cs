@@ -109,7 +109,7 @@ internal sealed class DoublesBack : Rule
                 continue;
             }
 
-            double total = journeys.Sum(j => j.Legs.Sum(l => l.Route!.LengthMm));
+            double total = journeys.Sum(j => j.Legs.Sum(l => context.Facts.Ways.ByLeg[l].Value));
             double back = journeys.Sum(j => Back(j, direction));
             double share = total > 0 ? 100 * back / total : 0;
             if (share > limit.Value)

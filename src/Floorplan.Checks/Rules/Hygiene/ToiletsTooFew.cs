@@ -51,6 +51,7 @@ internal sealed class ToiletsTooFew : Rule
                 $"the crew of {people} has {count}, enough for {served.ToString("0", CultureInfo.InvariantCulture)}",
                 "add a room of class `toilet`, or say under `day` which ones are elsewhere on the site", context.Plan.Day!.Span) with
             {
+                Figures = [context.Facts.Crew.All],
                 LimitValue = served,
                 Limit = limit.SetBy is null ? $"limit {served.ToString("0", CultureInfo.InvariantCulture)} people for {count} ({Sources[0].Text})" : limit.Text,
             };

@@ -34,6 +34,7 @@ public sealed class TooHeavy : Rule
         new("ISO 668 rating of 10 ft boxes 10 160 kg", Origin.FoundInPublicCopy),
         BareShell.Trade,
         new("49 CFR 567 and 571.3, US CFR: all together at most the gross weight on the plate", Origin.FromMemory, Force.Law),
+        Layers.Usual,
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

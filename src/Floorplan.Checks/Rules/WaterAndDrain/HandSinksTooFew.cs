@@ -42,7 +42,9 @@ public sealed class HandSinksTooFew : Rule
             int more = (int)Math.Ceiling(people / limit.Value) - sinks.Count;
             yield return CheckContext.Find(
                 this, limit, each, [.. sinks.Select(s => s.Id)], $"the crew of {people} has {FindingCounts.Words(sinks.Count, "hand sink")}, {each.ToString("0.#", CultureInfo.InvariantCulture)} people to each",
-                $"add {FindingCounts.Words(more, "hand sink")} where the crew comes in", context.Plan.Day!.Span);
+                $"add {FindingCounts.Words(more, "hand sink")} where the crew comes in", context.Plan.Day!.Span)
+                with
+            { Figures = [context.Facts.Crew.All] };
         }
     }
 

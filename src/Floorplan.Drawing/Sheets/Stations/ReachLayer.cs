@@ -15,6 +15,11 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
 {
     private readonly IReadOnlyList<(string Who, double Radius)> reaches = Reaches(plan);
 
+    /// <summary>What the arcs are, for the notes of the sheet.</summary>
+    public static string NoteOf(Plan plan) => new PlanLimits(plan).Holding(RuleCatalogue.Find("out-of-reach")!).Any(l => l.SetBy is not null)
+        ? "Reach is measured from the edge of the bench in front of a standing place, and is the one that the plan sets."
+        : "Reach is measured from the edge of the bench in front of a standing place (ANSUR II thumb-tip reach); what is past the inner arc a small person cannot work at.";
+
     public override IEnumerable<LegendEntry> Legend => Plan.Stations.Any(s => s.Workers.Count > 0)
         ? reaches.Select((reach, i) => new LegendEntry(
             $"{reach.Who}, {QuantityText.Length(Length.FromMillimetres(Math.Round(reach.Radius)), Plan.Units)}",

@@ -43,7 +43,7 @@ public sealed class StationsSheet : Sheet
             Findings = [.. findings.Select(f => f.Line)],
             Notes =
             [
-                "Reach is measured from the edge of the bench in front of a standing place (ANSUR II thumb-tip reach); what is past the inner arc a small person cannot work at.",
+                ReachLayer.NoteOf(plan),
                 "Heights from the finished floor.",
             ],
             Cautions = [Cautions.LocalCode],
