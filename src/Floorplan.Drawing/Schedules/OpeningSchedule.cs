@@ -1,6 +1,7 @@
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
+using SaidTable = Floorplan.Model.Details.Tables.OpeningTable;
 using Floorplan.Sizing.Placing;
 
 namespace Floorplan.Drawing.Schedules;
@@ -10,6 +11,10 @@ internal static class OpeningSchedule
 {
     private const string Outside = "outside";
 
+    /// <summary>Every row of the table of details that has no column of its own before them.</summary>
+    private static readonly IReadOnlyList<string> OtherWords =
+        [.. SaidTable.All.Select(r => r.Word).Except(["wall", "size", "place", "sill", "leaf", "closes itself", "opens from inside"])];
+
     public static Schedule Of(Plan plan)
     {
         string unit = Schedule.Unit(plan);
@@ -17,7 +22,7 @@ internal static class OpeningSchedule
             "openings",
             "Openings",
             ["id", "name", "kind", "leaf", "from", "to", "wall", $"clear width {unit}", $"clear height {unit}", $"sill {unit}", "set out from",
-                $"along wall {unit}", $"datum x {unit}", $"datum y {unit}", "cut in shell", "closes itself", "opens from inside", "line"],
+                $"along wall {unit}", $"datum x {unit}", $"datum y {unit}", "cut in shell", "closes itself", "opens from inside", .. OtherWords, "line"],
             [.. plan.Openings.Select(o => Row(plan, o))]);
     }
 
@@ -25,6 +30,7 @@ internal static class OpeningSchedule
     {
         var from = FromFaces.Of(opening);
         var datum = opening.Start - plan.Shell.Datum;
+        var said = opening.Kind == OpeningKind.CargoDoor ? [] : plan.Said.At(opening.Span, plan.Units).ToDictionary(d => d.Word, d => d.Value);
         return
         [
             opening.Id,
@@ -44,6 +50,7 @@ internal static class OpeningSchedule
             opening.InShell,
             opening.ClosesItself,
             opening.OpensFromInside,
+            .. OtherWords.Select(w => said.GetValueOrDefault(w, "")),
             opening.Span.Position.Line,
         ];
     }

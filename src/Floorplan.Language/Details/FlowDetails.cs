@@ -14,7 +14,7 @@ public static class FlowDetails
     private static readonly string[] Loads = ["live", "liquid"];
 
     public static Detail<ChainSyntax> Line { get; } = new(
-        "line",
+        "stops",
         "stops joined by `->`, how it goes, and when",
         [
             "outside -> d1 -> gutting  by trolley 610 wide 910 long, after work", "outside -> d1 -> gutting  by trolley 630 wide 910 long, after work",
@@ -24,6 +24,7 @@ public static class FlowDetails
         LineOf)
     {
         Repeatable = true,
+        Needed = Needed.Always,
     };
 
     public static IReadOnlyList<Detail> All { get; } = [Line];
@@ -44,7 +45,7 @@ public static class FlowDetails
             }
             else
             {
-                (width, length) = Size(c);
+                (width, length) = Size(c, carriage.Text);
             }
         }
 
@@ -90,12 +91,18 @@ public static class FlowDetails
         return stops;
     }
 
-    /// <summary><c>600 wide 900 long</c></summary>
-    private static (LengthSyntax? Width, LengthSyntax? Length) Size(Cursor c)
+    /// <summary><c>600 wide 900 long</c> of a trolley, <c>600 wide</c> of a conveyor.</summary>
+    private static (LengthSyntax? Width, LengthSyntax? Length) Size(Cursor c, string carriage)
     {
+        if (carriage is not ("trolley" or "conveyor"))
+        {
+            c.Error("left-over", $"a {carriage} has no size in a flow", c.Here, "take it out: only a trolley or a conveyor says how wide it is");
+            return (null, null);
+        }
+
         var width = c.LengthAboveZero("a width", "a width");
         c.Expect("wide");
-        if (c.Failed || !c.AtNumber)
+        if (c.Failed || !c.AtNumber || carriage == "conveyor")
         {
             return (width, null);
         }

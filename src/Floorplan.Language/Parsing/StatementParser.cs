@@ -301,9 +301,12 @@ internal abstract class StatementParser<T> : IStatementParser
         return false;
     }
 
-    private static void TellMissing(T statement, DetailWords words, Cursor head)
+    private void TellMissing(T statement, DetailWords words, Cursor head)
     {
-        var missing = words.Details.Where(d => d.Needed == Needed.Always && !statement.Details.Any(s => ReferenceEquals(s.Declared, d))).ToList();
+        var missing = words.Details.Concat(Bare.Select(b => b.Detail))
+            .Where(d => d.Needed == Needed.Always && d.IsOf(statement.Keyword.Text) && !statement.Details.Any(s => ReferenceEquals(s.Declared, d)))
+            .Distinct()
+            .ToList();
         if (missing.Count > 0)
         {
             string name = statement.Name is { } given ? $"{statement.Keyword.Text} `{given.Text}`" : $"this `{statement.Keyword.Text}`";

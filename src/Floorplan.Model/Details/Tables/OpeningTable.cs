@@ -4,7 +4,7 @@ using Floorplan.Language.Syntax.Statements;
 namespace Floorplan.Model.Details.Tables;
 
 /// <summary>All that an opening may say.</summary>
-internal static class OpeningTable
+public static class OpeningTable
 {
     public static IReadOnlyList<SaidRow<OpeningStatement>> All { get; } =
     [

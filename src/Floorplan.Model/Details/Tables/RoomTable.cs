@@ -19,7 +19,8 @@ internal static class RoomTable
         SaidRows<RoomStatement>.Place(RoomDetails.Place),
         SaidRows<RoomStatement>.Of(RoomDetails.Keep),
         SaidRows<RoomStatement>.Of(RoomDetails.Light),
-        SaidRows<RoomStatement>.Of(RoomDetails.Washed, "floor"),
+        SaidRows<RoomStatement>.Part<Language.Syntax.Values.WordSyntax, bool>(
+            "floor", RoomDetails.Washed, w => w.Text == "down", (isWashed, _) => isWashed ? "washed down" : "kept dry"),
         new SaidRow<RoomStatement, IReadOnlyList<FinishSyntax>>(
             "finish",
             RoomDetails.Finish,

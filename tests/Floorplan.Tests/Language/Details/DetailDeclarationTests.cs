@@ -100,7 +100,7 @@ public class DetailDeclarationTests
         var told = Assert.Single(Sample.Parse(Heads[statement] + string.Concat(others.Select(o => "\n  " + o))).Diagnostics);
         Assert.Equal(("detail-missing", Severity.Error, 1), (told.Code, told.Severity, told.Span.Position.Line));
         Assert.Contains($"`{word}`", told.Message);
-        Assert.Contains(word, told.Help);
+        Assert.Contains("add a line such as", told.Help);
     }
 
     private static string Text(string statement, IEnumerable<string> lines)
