@@ -22,7 +22,7 @@ public static class Checker
         }
 
         found = found.ConvertAll(f => f with { AcceptedBy = Acceptances.Of(plan, f) });
-        return [.. OncePerMistake.Keep(found, rules, plan)
+        return [.. FindingCauses.Keep(found, rules, plan)
             .OrderBy(f => f.AcceptedBy is not null)
             .ThenByDescending(f => f.Severity)
             .ThenBy(f => f.Span.Source == plan.Source ? "" : f.Span.Source.Path, StringComparer.Ordinal)

@@ -42,5 +42,5 @@ public static class RelatedRules
         return [.. RuleCatalogue.All.Where(r => r != rule && (names.Contains(r.Name) || Named(r).Contains(rule.Name)))];
     }
 
-    private static IEnumerable<string> Named(Rule rule) => rule.GivesWayTo.Concat(rule.Explains);
+    private static IEnumerable<string> Named(Rule rule) => rule.FollowsFrom.Select(c => c.Rule);
 }

@@ -38,11 +38,8 @@ public abstract class Rule
     /// <summary>Caution for work that can hurt; null when none applies.</summary>
     public virtual string? Caution => null;
 
-    /// <summary>Rules whose finding on the same things already explains this one; then this one stays silent.</summary>
-    public virtual IReadOnlyList<string> GivesWayTo => [];
-
-    /// <summary>Rules that stay silent on a thing while a finding of this one says that the thing stands where it cannot; see <see cref="Finding.Misplaced"/>.</summary>
-    public virtual IReadOnlyList<string> Explains => [];
+    /// <summary>Rules whose finding already explains one of this rule; then this one stays silent. The one place where rules say so.</summary>
+    public virtual IReadOnlyList<Cause> FollowsFrom => [];
 
     /// <summary>False where the rule has nothing to look at, such as a trailer's rule on a shed: then it does not run, and reports do not list it.</summary>
     public virtual bool AppliesTo(Plan plan) => true;

@@ -6,13 +6,16 @@ using Floorplan.Language.Text;
 namespace Floorplan.Model.Binding;
 
 /// <summary>
-/// One slip is told once. What only follows from a line that could not be read goes, and a name that nothing has is told
-/// at its first place, with the other places beside it.
+/// What mistakes of a text follow from: a line that could not be read. A name that nothing has is told at its first place, with the
+/// other places beside it.
 /// </summary>
 internal static class FollowOns
 {
     /// <summary>Other places of one unknown name that are shown; own choice.</summary>
     private const int MostPlaces = 3;
+
+    /// <summary>Stands for the whole plan.</summary>
+    private const string Plan = "";
 
     /// <summary>What a mistake says is missing, and the details that would have said it. A head line may always have been meant to.</summary>
     private static readonly Dictionary<string, string[]> Missing = new()
@@ -25,32 +28,40 @@ internal static class FollowOns
         ["hole-incomplete"] = ["height", "size"],
     };
 
-    public static IEnumerable<Diagnostic> Drop(IReadOnlyList<Diagnostic> all, SyntaxTree tree)
+    public static IReadOnlyList<Diagnostic> Drop(IReadOnlyList<Diagnostic> all, SyntaxTree tree)
     {
         var statements = new StatementsByPlace(tree);
-        Diagnostic[] slips = [.. tree.Diagnostics.Where(d => d.Severity == Severity.Error)];
-        var given = GivenWithMistakes(all, slips, statements);
-        var unread = slips.ToLookup(s => statements.At(s.Span));
-        bool roomUnread = unread.Any(g => g.Key is RoomStatement or PartitionsStatement);
-        bool shellUnread = slips.Any(IsUnknownStatement);
-        return OncePerName(all.Where(d => !Follows(d)));
-
-        bool Follows(Diagnostic d) => d.Code switch
-        {
-            "unknown-name" or "unknown-stop" => given.Contains(d.Span.Value),
-            "shell-missing" => shellUnread,
-            "floor-without-room" => roomUnread,
-            _ => slips.Length > 0 && Missing.TryGetValue(d.Code, out string[]? words) && statements.At(d.Span) is { } owner && unread[owner].Any(s => CouldSay(owner, s, words)),
-        };
+        var slips = tree.Diagnostics.Where(d => d.Severity == Severity.Error).ToHashSet(ReferenceEqualityComparer.Instance);
+        FollowsFrom<Diagnostic>[] relations =
+        [
+            // A thing's own mistake is told; that others cannot find it follows from that.
+            .. new[] { "unknown-name", "unknown-stop" }.Select(code => new FollowsFrom<Diagnostic>(code, d => d.Severity == Severity.Error && !IsUnknownName(d), d => Given(d, statements), d => [d.Span.Value])),
+            new("shell-missing", d => slips.Contains(d) && IsUnknownStatement(d), _ => [Plan], _ => [Plan]),
+            new("floor-without-room", d => slips.Contains(d) && statements.At(d.Span) is RoomStatement or PartitionsStatement, _ => [Plan], _ => [Plan]),
+            .. Missing.Select(m => new FollowsFrom<Diagnostic>(m.Key, slips.Contains, d => Owner(d, statements), d => Owner(d, statements))
+            {
+                When = (missing, slip) => CouldSay(statements.At(missing.Span)!, slip, m.Value),
+            }),
+        ];
+        return ToldOnce.Keep([.. all.OrderBy(IsUnknownName).ThenBy(d => IsUnknownName(d) ? d.Span.Start : 0)], d => d.Code, relations, d => IsUnknownName(d) ? d.Span.Value : null, Together);
     }
 
-    // Their own mistake is told; that others cannot find them follows from it.
-    private static HashSet<string> GivenWithMistakes(IEnumerable<Diagnostic> all, IEnumerable<Diagnostic> slips, StatementsByPlace statements)
+    /// <summary>The name that a line gives, though it has a mistake; of a line that begins with no known word, its second word.</summary>
+    private static IEnumerable<string> Given(Diagnostic d, StatementsByPlace statements)
     {
-        var names = slips.Where(IsUnknownStatement).Select(SecondWord);
-        var owners = all.Where(d => d.Severity == Severity.Error && !IsUnknownName(d)).Select(d => statements.At(d.Span)).OfType<Statement>();
-        return owners.Select(s => s.Name?.Text).OfType<string>().Concat(names).ToHashSet(StringComparer.Ordinal);
+        if (statements.At(d.Span)?.Name?.Text is { } name)
+        {
+            yield return name;
+        }
+
+        if (IsUnknownStatement(d))
+        {
+            yield return Words(d).ElementAtOrDefault(1) ?? "";
+        }
     }
+
+    private static IEnumerable<string> Owner(Diagnostic d, StatementsByPlace statements) =>
+        statements.At(d.Span) is { } owner ? [FormattableString.Invariant($"{owner.HeadSpan.Start}")] : [];
 
     private static bool IsUnknownStatement(Diagnostic d) => d.Code == "unknown-statement";
 
@@ -63,36 +74,11 @@ internal static class FollowOns
         return line == owner.HeadSpan.Position.Line || words.Contains(first, StringComparer.OrdinalIgnoreCase) || NearNames.Find(first, words).Count > 0;
     }
 
-    private static string SecondWord(Diagnostic d) => Words(d).ElementAtOrDefault(1) ?? "";
-
     /// <summary>Of the line that it is about.</summary>
     private static string[] Words(Diagnostic d)
         => d.Span.Source.Line(d.Span.Position.Line).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 
-    private static IEnumerable<Diagnostic> OncePerName(IEnumerable<Diagnostic> all)
-    {
-        var kept = new List<Diagnostic>();
-        var places = new Dictionary<string, List<Diagnostic>>(StringComparer.Ordinal);
-        foreach (var d in all.OrderBy(d => IsUnknownName(d) ? d.Span.Start : 0))
-        {
-            if (!IsUnknownName(d))
-            {
-                kept.Add(d);
-            }
-            else if (places.TryGetValue(d.Span.Value, out var seen))
-            {
-                seen.Add(d);
-            }
-            else
-            {
-                places[d.Span.Value] = [d];
-            }
-        }
-
-        return kept.Concat(places.Values.Select(Together));
-    }
-
-    private static Diagnostic Together(List<Diagnostic> same) => same.Count == 1 ? same[0] : same[0] with
+    private static Diagnostic Together(IReadOnlyList<Diagnostic> same) => same[0] with
     {
         Related =
         [

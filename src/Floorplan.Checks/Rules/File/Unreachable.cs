@@ -60,7 +60,7 @@ internal sealed class Unreachable : Rule
           worker south
         """;
 
-    public override IReadOnlyList<string> GivesWayTo => ["nowhere-to-stand"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("nowhere-to-stand"), .. Cause.Misplaced("outside-shell")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

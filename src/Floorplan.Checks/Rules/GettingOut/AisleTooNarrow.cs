@@ -49,6 +49,8 @@ public sealed class AisleTooNarrow : Rule
 
     public override string Good => Box("1400 x 600 x 900");
 
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell", "overlap")];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var onTheWayOut = Holding(context);

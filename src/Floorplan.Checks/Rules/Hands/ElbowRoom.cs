@@ -63,6 +63,8 @@ public sealed class ElbowRoom : Rule
     public override string Good => Bad.Replace("600 apart", "700 apart", StringComparison.Ordinal)
         .Replace("1200 x 600 x 900", "1400 x 600 x 900", StringComparison.Ordinal);
 
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell", "overlap")];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         double widest = Tiers.Holding(context, this).Select(l => l.Value).DefaultIfEmpty(0).Max();

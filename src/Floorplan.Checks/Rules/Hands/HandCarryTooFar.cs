@@ -69,6 +69,8 @@ public sealed class HandCarryTooFar : Rule
 
     public override string Good => Bad.Replace("by hand", "by trolley 600 wide", StringComparison.Ordinal);
 
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell")];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         foreach (var carry in context.Facts.Ways.Carries)

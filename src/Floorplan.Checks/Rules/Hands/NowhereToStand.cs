@@ -55,7 +55,7 @@ public sealed class NowhereToStand : Rule
     public override string Good => Bad.Replace("1200 x 1400 x 850", "1200 x 600 x 850", StringComparison.Ordinal);
 
     /// <summary>A worker who would stand on a sink that is blocked by the worker's own station: one mistake, told by the sink.</summary>
-    public override IReadOnlyList<string> GivesWayTo => ["sink-blocked"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("sink-blocked"), .. Cause.Misplaced("outside-shell", "overlap")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

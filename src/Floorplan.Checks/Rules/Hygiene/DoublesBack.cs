@@ -31,7 +31,7 @@ internal sealed class DoublesBack : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new(Share, 20, LimitUnit.Percent, Sources[0], Severity.Warning)];
 
-    public override IReadOnlyList<string> GivesWayTo => ["product-goes-back"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("product-goes-back"), .. Cause.Misplaced("outside-shell")];
 
     public override string Bad => """
         plan "Apple room"

@@ -27,7 +27,7 @@ internal sealed class DrainRunsToClean : Rule
         HygieneSources.Ranks,
     ];
 
-    public override IReadOnlyList<string> GivesWayTo => ["toilet-drain-joins"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("toilet-drain-joins")];
 
     public override string Bad => Unit("fd2");
 

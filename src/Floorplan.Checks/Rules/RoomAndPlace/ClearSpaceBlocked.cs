@@ -57,7 +57,7 @@ internal sealed class ClearSpaceBlocked : Rule
           place against south wall, 100 from east
         """;
 
-    public override IReadOnlyList<string> GivesWayTo => ["overlap"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("overlap"), .. Cause.Misplaced("outside-shell")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
         => context.Plan.Stations.SelectMany(s => s.Clears.SelectMany(c => OfClear(context, s, c)));

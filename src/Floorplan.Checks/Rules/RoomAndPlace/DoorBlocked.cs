@@ -60,7 +60,7 @@ internal sealed class DoorBlocked : Rule
           place against north wall, 900 from west
         """;
 
-    public override IReadOnlyList<string> GivesWayTo => ["overlap"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("overlap"), .. Cause.Misplaced("outside-shell")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

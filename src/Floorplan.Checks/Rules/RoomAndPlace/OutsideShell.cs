@@ -54,12 +54,6 @@ internal sealed class OutsideShell : Rule
           place against north wall, 2000 from west
         """;
 
-    public override IReadOnlyList<string> Explains =>
-    [
-        "aisle-too-narrow", "clear-space-blocked", "door-blocked", "doubles-back", "elbow-room", "hand-carry-too-far", "hand-sink-too-far",
-        "drain-too-far", "water-too-far", "nowhere-to-stand", "overlap", "sink-blocked", "unreachable",
-    ];
-
     public override IEnumerable<Finding> Check(CheckContext context)
         => context.Plan.Rooms.SelectMany(r => OfRoom(context, r))
             .Concat(context.Plan.Stations.SelectMany(s => OfStation(context, s)))

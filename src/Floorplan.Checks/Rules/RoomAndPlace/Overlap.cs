@@ -56,7 +56,7 @@ internal sealed class Overlap : Rule
           place against north wall, east of table
         """;
 
-    public override IReadOnlyList<string> Explains => ["aisle-too-narrow", "elbow-room", "nowhere-to-stand", "sink-blocked"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

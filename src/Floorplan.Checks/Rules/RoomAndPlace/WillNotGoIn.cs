@@ -26,7 +26,7 @@ internal sealed class WillNotGoIn : Rule
         new("The search lets pass what is up to 20 mm too large on a side between walls, and 40 mm past other things; a thing longer than 3 m up to 1/150 of its length", Origin.OwnAssumption),
     ];
 
-    public override IReadOnlyList<string> GivesWayTo => ["unreachable"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("unreachable")];
 
     public override string Bad => """
         plan "Smoke house"

@@ -31,6 +31,8 @@ public sealed class DrainTooFar : Rule
 
     public override string Good => WetBox.With("Near drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
 
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell")];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         if (context.Limit(this) is not { } limit)

@@ -39,7 +39,7 @@ public sealed class HandSinkTooFar : Rule
 
     public override string Good => Shed("sink s1 hand in cut, 400 x 350, against west wall, 300 from south");
 
-    public override IReadOnlyList<string> GivesWayTo => ["nowhere-to-stand"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("nowhere-to-stand"), .. Cause.Misplaced("outside-shell")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -20,7 +20,7 @@ public sealed class RoomWithoutDrain : Rule
 
     public override IReadOnlyList<Source> Sources { get; } = [Published.FloorDrains];
 
-    public override IReadOnlyList<string> GivesWayTo => ["drain-too-far"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("drain-too-far")];
 
     public override string Bad => WetBox.With("No drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200", needs: "cold 8 L/min");
 

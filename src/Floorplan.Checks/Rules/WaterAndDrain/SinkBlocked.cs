@@ -39,7 +39,7 @@ public sealed class SinkBlocked : Rule
 
     public override string Good => Box("against south wall, 3200 from west");
 
-    public override IReadOnlyList<string> GivesWayTo => ["overlap", "clear-space-blocked"];
+    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("clear-space-blocked", "overlap"), .. Cause.Misplaced("outside-shell", "overlap")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -118,7 +118,7 @@ public sealed class CheckerTests
 
         public override IReadOnlyList<Source> Sources { get; } = [new("Made up", Origin.OwnAssumption)];
 
-        public override IReadOnlyList<string> GivesWayTo => givesWayTo;
+        public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings([.. givesWayTo])];
 
         public override string Bad => "";
 

@@ -36,7 +36,7 @@ public sealed partial class RuleCatalogueTests
         Assert.NotEmpty(rule.Sources);
         Assert.All(rule.Sources, s => Assert.False(string.IsNullOrWhiteSpace(s.Title)));
         Assert.All(new[] { rule.Says, rule.Why, rule.Mend }, text => Assert.EndsWith(".", text));
-        Assert.All(rule.GivesWayTo, other => Assert.NotNull(RuleCatalogue.Find(other)));
+        Assert.All(rule.FollowsFrom, cause => Assert.NotNull(RuleCatalogue.Find(cause.Rule)));
     }
 
     [Theory]
