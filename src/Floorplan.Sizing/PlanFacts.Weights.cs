@@ -16,7 +16,7 @@ public sealed partial class PlanFacts
     public ItemWeights Items => Once(ref items, ItemWeights.Of);
 
     /// <summary>Linings, floor build-up and partitions of what is lifted or towed.</summary>
-    public IReadOnlyList<Layer> Layers => Once(ref layers, Weights.Layers.Of);
+    public IReadOnlyList<Layer> Layers => Once(ref layers, Weights.ShellLayers.Of);
 
     public UnitWeight Weight => Once(ref weight, UnitWeight.Of);
 

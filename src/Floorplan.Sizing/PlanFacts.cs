@@ -9,14 +9,14 @@ namespace Floorplan.Sizing;
 /// calculations use the floor space, which is for one thread.
 /// </summary>
 /// <remarks>The properties stand in one file for each subject, <c>PlanFacts.SUBJECT.cs</c>.</remarks>
-public sealed partial class PlanFacts(Plan plan, IFloorSpace space)
+public sealed partial class PlanFacts(Plan plan, FloorSpace space)
 {
     private readonly Lock working = new();
 
     public Plan Plan { get; } = plan;
 
     /// <summary>For one thread.</summary>
-    public IFloorSpace Space { get; } = space;
+    public FloorSpace Space { get; } = space;
 
     /// <summary>The kept value, or what <paramref name="work"/> makes of these facts; it may ask for other facts, but not in a circle.</summary>
     private T Once<T>(ref T? kept, Func<PlanFacts, T> work)

@@ -18,7 +18,7 @@ public sealed class CheckContext(PlanFacts facts)
 
     public Plan Plan => Facts.Plan;
 
-    public IFloorSpace Space => Facts.Space;
+    public FloorSpace Space => Facts.Space;
 
     /// <summary>What the rules before this one found, for the few rules about the file itself.</summary>
     public IReadOnlyList<Finding> Found { get; internal set; } = [];

@@ -16,7 +16,7 @@ internal sealed record Journey(Flow Flow, Stop From, Stop To, IReadOnlyList<LegR
     public IReadOnlyList<string> Things => [.. new[] { From, To }.Where(s => s is not OutsideStop).Select(s => s.Name).Distinct()];
 
     /// <summary>All journeys of one kind of stream, flow by flow and chain by chain, in the order written.</summary>
-    public static IEnumerable<Journey> Of(IFloorSpace space, Stream stream) => Of(space.LegRoutes.Where(l => l.Flow.Stream == stream));
+    public static IEnumerable<Journey> Of(FloorSpace space, Stream stream) => Of(space.LegRoutes.Where(l => l.Flow.Stream == stream));
 
     /// <summary>All journeys that these legs make up, in the order written.</summary>
     public static IEnumerable<Journey> Of(IEnumerable<LegRoute> legs)

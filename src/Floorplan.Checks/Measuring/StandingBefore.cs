@@ -8,7 +8,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Measuring;
 
 /// <summary>Where a person can stand before one side of a thing, facing it: a body of <see cref="Body.Shoulders"/> by <see cref="Body.Belly"/>.</summary>
-internal sealed class StandingBefore(IFloorSpace space, Station thing, Side side)
+internal sealed class StandingBefore(FloorSpace space, Station thing, Side side)
 {
     /// <summary>Farther before the side than this nobody looks, in mm; own assumption.</summary>
     private const double Farthest = 3000;

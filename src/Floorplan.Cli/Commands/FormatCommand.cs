@@ -34,7 +34,7 @@ internal static class FormatCommand
         command.SetAction(parsed =>
         {
             var mode = parsed.GetValue(check) ? Mode.Check : parsed.GetValue(print) ? Mode.Print : Mode.Rewrite;
-            return parsed.GetValue(files)!.Max(f => Format(host, PlanReader.Read(f, host), mode));
+            return parsed.GetValue(files)!.Max(f => Format(host, PlanFileReader.Read(f, host), mode));
         });
         return command;
     }

@@ -42,7 +42,7 @@ internal static class NewCommand
             return ExitCode.CouldNotRun;
         }
 
-        if (file == PlanReader.StandardInput)
+        if (file == PlanFileReader.StandardInput)
         {
             host.Out.Write(text);
             return ExitCode.Fine;

@@ -10,7 +10,7 @@ internal static class PlanMending
 {
     public static int Run(Host host, string name)
     {
-        var input = PlanReader.Read(name, host);
+        var input = PlanFileReader.Read(name, host);
         if (input.Source is null)
         {
             // The check that follows says why it cannot be read.

@@ -17,7 +17,7 @@ internal sealed record Checked(PlanText Input, Examination? Examination)
 
     public static Checked Read(string name, Host host)
     {
-        var input = PlanReader.Read(name, host);
+        var input = PlanFileReader.Read(name, host);
         return new Checked(input, input.Source is null ? null : Examination.Of(input.Source, input.Files));
     }
 }

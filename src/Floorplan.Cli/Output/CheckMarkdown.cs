@@ -90,7 +90,7 @@ internal static class CheckMarkdown
     private static string Escape(string text)
     {
         var safe = new StringBuilder(text.Length + 8);
-        foreach (char c in SafeText.Visible(text).ReplaceLineEndings(" "))
+        foreach (char c in VisibleText.Of(text).ReplaceLineEndings(" "))
         {
             safe.Append("\\`*_{}[]<>#|&~!".Contains(c, StringComparison.Ordinal) ? "\\" : "").Append(c);
         }

@@ -7,7 +7,7 @@ internal sealed class PlainPage(TextWriter writer) : Page
     {
         foreach (var piece in pieces)
         {
-            writer.Write(SafeText.Visible(piece.Text));
+            writer.Write(VisibleText.Of(piece.Text));
         }
 
         writer.WriteLine();

@@ -30,7 +30,7 @@ internal sealed class TerminalPage : Page
         var line = new Paragraph();
         foreach (var piece in pieces)
         {
-            line.Append(SafeText.Visible(piece.Text), StyleOf(piece.Tone));
+            line.Append(VisibleText.Of(piece.Text), StyleOf(piece.Tone));
         }
 
         console.Profile.Width = Unwrapped;
@@ -41,7 +41,7 @@ internal sealed class TerminalPage : Page
     public override void Prose(string text)
     {
         console.Profile.Width = width;
-        console.Write(new Text(SafeText.Visible(text)));
+        console.Write(new Text(VisibleText.Of(text)));
         console.WriteLine();
     }
 
@@ -50,7 +50,7 @@ internal sealed class TerminalPage : Page
         var grid = new Grid().AddColumn(new GridColumn().NoWrap().PadLeft(2)).AddColumn();
         foreach (var (name, meaning) in rows)
         {
-            grid.AddRow(new Text(SafeText.Visible(name), StyleOf(Tone.Strong)), new Text(SafeText.Visible(meaning)));
+            grid.AddRow(new Text(VisibleText.Of(name), StyleOf(Tone.Strong)), new Text(VisibleText.Of(meaning)));
         }
 
         console.Profile.Width = width;

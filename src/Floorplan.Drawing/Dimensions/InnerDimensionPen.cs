@@ -27,7 +27,7 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
     private const double Pitch = 2.4;
 
     private readonly List<(bool Upright, PaperBox Room)> lines = [];
-    private readonly Obstacles obstacles = new(scene.Items, standard.HeavyFrom);
+    private readonly DrawnObstacles obstacles = new(scene.Items, standard.HeavyFrom);
 
     /// <param name="aside">Unit vector on the plan across the dimension, to where it may be moved.</param>
     /// <returns>False when there is no clear place; nothing is drawn then.</returns>

@@ -60,7 +60,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
     /// <summary>Draws all labels into the scene, within <paramref name="area"/>. Call once, when everything else of the views is drawn.</summary>
     public IReadOnlyList<LabelResult> Place(PaperBox area)
     {
-        var obstacles = new Obstacles(scene.Items, DrawingStandard.Iso.HeavyFrom);
+        var obstacles = new DrawnObstacles(scene.Items, DrawingStandard.Iso.HeavyFrom);
         foreach (var box in keepOuts)
         {
             obstacles.AddKeepOut(box);
@@ -94,7 +94,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
     }
 
     /// <summary>At its target when it is clear there; else where it reads best, at the target or led away.</summary>
-    private LabelResult? Best(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles, bool mayLead)
+    private LabelResult? Best(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, DrawnObstacles obstacles, bool mayLead)
     {
         var near = AtTarget(request, lines, area, obstacles);
         var led = mayLead && near?.Cost is not 0 ? WithLeader(request, lines, area, obstacles) : null;
@@ -106,7 +106,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
         return near is { } found && !(request.Optional && found.Cost > MostForOptional) ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
     }
 
-    private static Spot? AtTarget(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
+    private static Spot? AtTarget(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, DrawnObstacles obstacles)
     {
         Spot? best = null;
         foreach (var shape in Shapes(request, lines))
@@ -149,7 +149,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
     private static double Smaller(double height, double smallest) =>
         height <= smallest + 1e-9 ? 0 : Math.Max(smallest, height * Shrink);
 
-    private Spot? WithLeader(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, Obstacles obstacles)
+    private Spot? WithLeader(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, DrawnObstacles obstacles)
     {
         if (leaderSearches++ >= MostLeaderSearches)
         {
@@ -188,7 +188,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
         return best;
     }
 
-    private LabelResult DrawLed(LabelRequest request, Spot place, Obstacles obstacles)
+    private LabelResult DrawLed(LabelRequest request, Spot place, DrawnObstacles obstacles)
     {
         if (request.Target.Holds(place.Box))
         {
@@ -202,7 +202,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
         return Draw(request, place.Shape, place.Box, obstacles, LabelOutcome.WithLeader);
     }
 
-    private LabelResult Draw(LabelRequest request, LabelShape shape, PaperBox box, Obstacles obstacles, LabelOutcome outcome)
+    private LabelResult Draw(LabelRequest request, LabelShape shape, PaperBox box, DrawnObstacles obstacles, LabelOutcome outcome)
     {
         shape.Draw(scene, box);
         obstacles.AddText(box);

@@ -1,4 +1,5 @@
 using System.Text;
+using Floorplan.Language.Text;
 
 namespace Floorplan.Drawing.Lettering;
 
@@ -65,13 +66,6 @@ public static class SafeText
         return kept.ToString().TrimEnd() + Ellipsis;
     }
 
-    // Format covers bidi marks, zero-width characters and tags; a replacement character stands for an unpaired surrogate.
-    private static bool IsDrawn(Rune rune) => rune.Value != 0xFFFD && Rune.GetUnicodeCategory(rune) is not (
-        System.Globalization.UnicodeCategory.Control or
-        System.Globalization.UnicodeCategory.Format or
-        System.Globalization.UnicodeCategory.Surrogate or
-        System.Globalization.UnicodeCategory.PrivateUse or
-        System.Globalization.UnicodeCategory.OtherNotAssigned or
-        System.Globalization.UnicodeCategory.LineSeparator or
-        System.Globalization.UnicodeCategory.ParagraphSeparator);
+    // A replacement character stands for an unpaired surrogate.
+    private static bool IsDrawn(Rune rune) => rune.Value != 0xFFFD && !HiddenCharacters.IsHidden(rune);
 }

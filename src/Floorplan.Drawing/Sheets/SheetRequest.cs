@@ -14,7 +14,7 @@ public sealed record SheetRequest(PlanFacts Facts, IReadOnlyList<Finding> Findin
 {
     public Plan Plan => Facts.Plan;
 
-    public IFloorSpace Space => Facts.Space;
+    public FloorSpace Space => Facts.Space;
 
     /// <summary>How the frames are cut from stock bars, one a section; empty leaves it off the sheets.</summary>
     public IReadOnlyList<StockPlan> Stock { get; init; } = [];

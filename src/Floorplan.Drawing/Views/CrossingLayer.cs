@@ -26,7 +26,7 @@ public sealed class CrossingLayer(Plan plan, IReadOnlyList<StreamCrossing> cross
                 Id = group,
                 Lines = [crossing.Mark],
                 Target = PaperBox.Around(at, 2 * CrossingMarkSymbol.HalfSize, 2 * CrossingMarkSymbol.HalfSize),
-                Positions = Sides.AllRound,
+                Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Crossing,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,

@@ -61,7 +61,7 @@ public sealed class FallsLayer(Plan plan) : PlanLayer(plan)
             Id = group,
             Lines = [QuantityText.Of(room.Falls!.Slope, Measure.Ratio, Plan.Units)],
             Target = PaperBox.Around(at, 1, 1),
-            Positions = Sides.AllRound,
+            Positions = LabelSides.AllRound,
             Priority = LabelPriority.Level,
             CapHeight = canvas.Standard.NoteHeight,
             SmallestCapHeight = canvas.Standard.SmallestHeight,

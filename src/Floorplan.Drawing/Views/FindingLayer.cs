@@ -64,7 +64,7 @@ public sealed class FindingLayer(Plan plan, IReadOnlyList<MarkedFinding> finding
                 Id = group,
                 Lines = [.. tag.Select(n => FormattableString.Invariant($"{n}")).Chunk(NumbersPerLine).Select(c => string.Join(", ", c))],
                 Target = PaperBox.Around(at, 2 * FindingMarkSymbol.Radius, 2 * FindingMarkSymbol.Radius),
-                Positions = Sides.AllRound,
+                Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Finding,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,

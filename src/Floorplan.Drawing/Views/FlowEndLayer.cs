@@ -38,7 +38,7 @@ public sealed class FlowEndLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanL
                 Id = "end:" + marks[0] + ":" + lines[0],
                 Lines = lines,
                 Target = PaperBox.Around(at, 3, 3),
-                Positions = Sides.AllRound,
+                Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Ends,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,

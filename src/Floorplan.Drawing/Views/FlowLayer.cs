@@ -124,7 +124,7 @@ public sealed class FlowLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanLaye
             Id = group,
             Lines = leg.Note.Length == 0 ? [leg.Mark] : [leg.Mark + " " + leg.Note],
             Target = PaperBox.Around(middle, 1.4, 1.4),
-            Positions = Sides.AllRound,
+            Positions = LabelSides.AllRound,
             Priority = LabelPriority.Stream,
             CapHeight = canvas.Standard.NoteHeight,
             SmallestCapHeight = canvas.Standard.SmallestHeight,

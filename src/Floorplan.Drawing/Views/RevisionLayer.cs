@@ -85,7 +85,7 @@ internal sealed class RevisionLayer(Plan plan, IReadOnlyList<PlanChange> changes
                 Id = group,
                 Lines = [FormattableString.Invariant($"#{number}")],
                 Target = cloud.Grown(2),
-                Positions = Sides.AllRound,
+                Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Finding,
                 CapHeight = Standard.NoteHeight,
                 Bold = true,

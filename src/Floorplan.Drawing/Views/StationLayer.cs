@@ -88,7 +88,7 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
             Id = group + ":item",
             Lines = [FormattableString.Invariant($"{station.Item}")],
             Target = box,
-            Positions = station.Role == StationRole.Sink || Math.Min(box.Width, box.Height) < SmallestForNumber ? [.. Sides.AllRound, .. inside] : [.. inside, .. Sides.AllRound],
+            Positions = station.Role == StationRole.Sink || Math.Min(box.Width, box.Height) < SmallestForNumber ? [.. LabelSides.AllRound, .. inside] : [.. inside, .. LabelSides.AllRound],
             Priority = LabelPriority.Item,
             CapHeight = Standard.NoteHeight,
             SmallestCapHeight = Standard.SmallestHeight,

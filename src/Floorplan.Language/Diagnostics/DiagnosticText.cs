@@ -38,14 +38,6 @@ public static class DiagnosticText
         _ => "note",
     };
 
-    /// <summary>Control, format and bidirectional characters become spaces, one for one, so that columns stay true and a console cannot be steered.</summary>
-    public static string Visible(string text) => string.Create(text.Length, text, (target, from) =>
-    {
-        for (int i = 0; i < from.Length; i++)
-        {
-            var category = char.GetUnicodeCategory(from[i]);
-            target[i] = category is System.Globalization.UnicodeCategory.Control or System.Globalization.UnicodeCategory.Format
-                or System.Globalization.UnicodeCategory.LineSeparator or System.Globalization.UnicodeCategory.ParagraphSeparator ? ' ' : from[i];
-        }
-    });
+    /// <summary>What does not show becomes spaces, one for one.</summary>
+    public static string Visible(string text) => HiddenCharacters.Blanked(text);
 }

@@ -21,7 +21,7 @@ internal static class FileParser
         }
 
         var tokens = Tokenizer.Cut(source);
-        var lines = Line.Of(source.Content, tokens).ToList();
+        var lines = TokenLine.Of(source.Content, tokens).ToList();
         var units = UnitsOf(source, lines) ?? bareUnits;
         var statements = new List<Statement>();
         var heads = new List<int>();
@@ -68,7 +68,7 @@ internal static class FileParser
         }
     }
 
-    private static Statement? Read(SourceText source, Line head, List<Line> details, Mistakes mistakes, UnitSystem units)
+    private static Statement? Read(SourceText source, TokenLine head, List<TokenLine> details, Mistakes mistakes, UnitSystem units)
     {
         var c = new Cursor(source, head.Tokens, mistakes, units);
         string word = c.Current.ToLowerInvariant();
@@ -95,7 +95,7 @@ internal static class FileParser
     }
 
     /// <summary>An indented line that is a whole statement by its first word, and no detail of the statement above, starts a new one.</summary>
-    private static bool IsStatement(SourceText source, Line head, Line line)
+    private static bool IsStatement(SourceText source, TokenLine head, TokenLine line)
     {
         if (line.Tokens[0].Kind != TokenKind.Word || head.Tokens[0].Kind != TokenKind.Word)
         {
@@ -108,7 +108,7 @@ internal static class FileParser
     }
 
     /// <summary>A detail that slid out to the margin below its statement still belongs to it; it is told, and read as a detail.</summary>
-    private static bool IsOutdented(SourceText source, Line head, Line line, Mistakes mistakes)
+    private static bool IsOutdented(SourceText source, TokenLine head, TokenLine line, Mistakes mistakes)
     {
         if (line.Tokens[0].Kind != TokenKind.Word || head.Tokens[0].Kind != TokenKind.Word)
         {
@@ -127,7 +127,7 @@ internal static class FileParser
     }
 
     /// <summary>The plan's units, which all its bare numbers are read in, wherever they stand.</summary>
-    private static UnitSystem? UnitsOf(SourceText source, List<Line> lines)
+    private static UnitSystem? UnitsOf(SourceText source, List<TokenLine> lines)
     {
         foreach (var line in lines)
         {

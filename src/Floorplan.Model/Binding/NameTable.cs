@@ -9,14 +9,14 @@ internal sealed class NameTable(Reports reports)
 {
     public const string Outside = "outside";
 
-    private readonly Dictionary<string, Named> names = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, NamedThing> names = new(StringComparer.Ordinal);
 
-    public IEnumerable<Named> All => names.Values;
+    public IEnumerable<NamedThing> All => names.Values;
 
-    public Named? Find(string id) => names.GetValueOrDefault(id);
+    public NamedThing? Find(string id) => names.GetValueOrDefault(id);
 
     /// <summary>Null, with a report, when the name is taken.</summary>
-    public Named? Add(string id, string what, SourceSpan span)
+    public NamedThing? Add(string id, string what, SourceSpan span)
     {
         if (id == Outside)
         {
@@ -35,7 +35,7 @@ internal sealed class NameTable(Reports reports)
             return null;
         }
 
-        var named = new Named(id, what, span);
+        var named = new NamedThing(id, what, span);
         names[id] = named;
         return named;
     }
@@ -54,7 +54,7 @@ internal sealed class NameTable(Reports reports)
     }
 
     /// <summary>Reports a name that nothing has, with near ones among those that would fit.</summary>
-    public void ReportUnknown(string id, string wanted, SourceSpan span, Func<Named, bool> fits)
+    public void ReportUnknown(string id, string wanted, SourceSpan span, Func<NamedThing, bool> fits)
     {
         string? help = reports.Near(id, names.Values.Where(fits).Select(n => n.Id));
         if (names.TryGetValue(id, out var other))

@@ -9,11 +9,11 @@ namespace Floorplan.Model.Graphs;
 /// </summary>
 public sealed class WayGraph
 {
-    private readonly BidirectionalGraph<string, Way> graph = new();
+    private readonly BidirectionalGraph<string, Link> graph = new();
 
     /// <param name="places">In the order in which groups are told.</param>
     /// <param name="ways">Of ways of equal length the first is taken. Their ends become places too.</param>
-    public WayGraph(IEnumerable<string> places, IEnumerable<Way> ways)
+    public WayGraph(IEnumerable<string> places, IEnumerable<Link> ways)
     {
         graph.AddVertexRange(places);
         graph.AddVerticesAndEdgeRange(ways);
@@ -22,10 +22,10 @@ public sealed class WayGraph
     public bool Has(string place) => graph.ContainsVertex(place);
 
     /// <summary>All ways that start at a place; none when it is unknown.</summary>
-    public IEnumerable<Way> From(string place) => graph.TryGetOutEdges(place, out var ways) ? ways : [];
+    public IEnumerable<Link> From(string place) => graph.TryGetOutEdges(place, out var ways) ? ways : [];
 
     /// <summary>All ways that end at a place; none when it is unknown.</summary>
-    public IEnumerable<Way> To(string place) => graph.TryGetInEdges(place, out var ways) ? ways : [];
+    public IEnumerable<Link> To(string place) => graph.TryGetInEdges(place, out var ways) ? ways : [];
 
     /// <summary>For each place that can be reached, the places that the way with the fewest steps passes, both ends included.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Fewest(string from)

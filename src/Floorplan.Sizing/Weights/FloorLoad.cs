@@ -27,14 +27,14 @@ public sealed record FloorLoad(Figure Load, IReadOnlyList<Station> Things)
         }
 
         var loads = facts.Items.Weighed.Where(w => w.Full.Value > 0 && !w.Station.Hung).Select(w => Standing.Of(w.Full, w.Full.Value, w.Station.Footprint.EnvelopeInternal, w.Station)).ToList();
-        if (facts.Layers.FirstOrDefault(l => l.Name == Layers.Partitions) is { } walls)
+        if (facts.Layers.FirstOrDefault(l => l.Name == ShellLayers.Partitions) is { } walls)
         {
-            loads.AddRange(plan.Partitions.Select(p => Standing.Of(walls.Weight, walls.PerArea.Value * Layers.AreaOf(p), p.Outline.EnvelopeInternal, null)));
+            loads.AddRange(plan.Partitions.Select(p => Standing.Of(walls.Weight, walls.PerArea.Value * ShellLayers.AreaOf(p), p.Outline.EnvelopeInternal, null)));
         }
 
         var (most, at) = Heaviest(loads);
         List<Standing> there = [.. loads.Where(l => l.West <= at && l.East > at).OrderByDescending(l => l.PerMetre)];
-        var floor = facts.Layers.FirstOrDefault(l => l.Name == Layers.Floor);
+        var floor = facts.Layers.FirstOrDefault(l => l.Name == ShellLayers.Floor);
         double everywhere = floor is null ? 0 : floor.Weight.Value * Metre / plan.Shell.Finished.EnvelopeInternal.Width;
         double load = most + everywhere;
         var figure = new Figure

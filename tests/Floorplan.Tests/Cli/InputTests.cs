@@ -63,7 +63,7 @@ public class InputTests
     public void A_file_far_too_large_is_refused()
     {
         using var folder = new TemporaryFolder();
-        Refused(folder.Write("a.unit", new byte[PlanReader.MostBytes + 1]), "more than 8 MB");
+        Refused(folder.Write("a.unit", new byte[PlanFileReader.MostBytes + 1]), "more than 8 MB");
     }
 
     [Fact]

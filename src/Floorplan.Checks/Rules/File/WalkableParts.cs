@@ -6,7 +6,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.File;
 
 /// <summary>Whether a person can walk from outside to a place; asked part by part of each room's free floor, so that many places cost no more than few.</summary>
-internal sealed class WalkableParts(IFloorSpace space)
+internal sealed class WalkableParts(FloorSpace space)
 {
     private readonly Dictionary<string, IReadOnlyList<Part>> byRoom = [];
 

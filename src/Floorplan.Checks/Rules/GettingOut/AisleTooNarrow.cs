@@ -10,7 +10,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.GettingOut;
 
 /// <summary>The narrowest free width along every real walk, and along the way out from every working place. One pinch is told once.</summary>
-public sealed class AisleTooNarrow : Rule
+internal sealed class AisleTooNarrow : Rule
 {
     private const string Aisle = "free width of an aisle";
     private const string Least = "least width of a walkway";

@@ -9,7 +9,7 @@ using Floorplan.Model.Shells;
 namespace Floorplan.Checks.Rules.GettingOut;
 
 /// <summary>The clear width of every door that leads out.</summary>
-public sealed class ExitDoorNarrow : Rule
+internal sealed class ExitDoorNarrow : Rule
 {
     private const string Door = "clear width of an exit door";
     private const string WayOut = "least width of a way out";

@@ -8,7 +8,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.GettingOut;
 
 /// <summary>Cold stores that do not open from inside, units whose only doors are cargo doors, and rooms whose only way out leads through a cold store.</summary>
-public sealed class ExitLocksIn : Rule
+internal sealed class ExitLocksIn : Rule
 {
     public override string Name => "exit-locks-in";
 

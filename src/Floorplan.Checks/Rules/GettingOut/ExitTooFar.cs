@@ -8,7 +8,7 @@ using Floorplan.Model.Space;
 namespace Floorplan.Checks.Rules.GettingOut;
 
 /// <summary>The real walk from the farthest standing place of each room to the nearest exit. Exits count that can be reached without going outside. The longest of the plan is told.</summary>
-public sealed class ExitTooFar : Rule
+internal sealed class ExitTooFar : Rule
 {
     private const string Only = "walk to the only exit";
     private const string ShortOnly = "short walk to the only exit";

@@ -5,7 +5,7 @@ using Floorplan.Language.Quantities;
 namespace Floorplan.Checks.Rules.GettingOut;
 
 /// <summary>The people whom one exit must serve: the crew that the plan gives, or as many as the floor counts for, whichever is more.</summary>
-public sealed class OneExitOnly : Rule
+internal sealed class OneExitOnly : Rule
 {
     /// <summary>100 sq ft.</summary>
     private const double SquareMetresEach = 100 * InchPound.SquareMetresPerSquareFoot;

@@ -7,7 +7,7 @@ using Floorplan.Model.Openings;
 namespace Floorplan.Checks.Rules.GettingOut;
 
 /// <summary>The rise from the ground to the floor at every door to outside, against its steps, ramp and guard. Silent where the plan does not say how far the ground lies below.</summary>
-public sealed class StepAtDoor : Rule
+internal sealed class StepAtDoor : Rule
 {
     private const string Rise = "rise of one step";
     private const string Drop = "drop without a guard";

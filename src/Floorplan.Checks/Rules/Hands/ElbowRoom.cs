@@ -9,7 +9,7 @@ using Floorplan.Sizing.Bodies;
 namespace Floorplan.Checks.Rules.Hands;
 
 /// <summary>Measures from the middle of one worker to the middle of the next along a bench or rail.</summary>
-public sealed class ElbowRoom : Rule
+internal sealed class ElbowRoom : Rule
 {
     /// <summary>3 ft of line for each person, in mm.</summary>
     private const double LineForEach = 914;

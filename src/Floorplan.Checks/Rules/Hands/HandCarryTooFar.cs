@@ -6,7 +6,7 @@ using Floorplan.Sizing.Carrying;
 namespace Floorplan.Checks.Rules.Hands;
 
 /// <summary>Measures the real way of every carry by hand, from where a load is taken up to where it is set down; a door on the way does not end it.</summary>
-public sealed class HandCarryTooFar : Rule
+internal sealed class HandCarryTooFar : Rule
 {
     /// <summary>Carries past this are outside what the carrying equations were fitted to, in mm.</summary>
     private const double Advised = 10_000;

@@ -9,7 +9,7 @@ using NetTopologySuite.Index.Strtree;
 namespace Floorplan.Checks.Rules.Hands;
 
 /// <summary>Looks for anything fixed, any wall and any other person on the floor of each standing place.</summary>
-public sealed class NowhereToStand : Rule
+internal sealed class NowhereToStand : Rule
 {
     public override string Name => "nowhere-to-stand";
 

@@ -13,7 +13,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.Hands;
 
 /// <summary>Measures from where people stand to what their hands use: their own bench, bins, hatches, racks, taps and hoses.</summary>
-public sealed class OutOfReach : Rule
+internal sealed class OutOfReach : Rule
 {
     /// <summary>A lighter load goes in one hand, kg.</summary>
     private const double BothHandsFrom = 3;

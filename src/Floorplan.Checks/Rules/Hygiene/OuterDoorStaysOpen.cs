@@ -7,7 +7,7 @@ using Floorplan.Model.Rooms;
 namespace Floorplan.Checks.Rules.Hygiene;
 
 /// <summary>Doors between the open air and rooms that product is in. The shell's own cargo doors stay shut while work goes on.</summary>
-public sealed class OuterDoorStaysOpen : Rule
+internal sealed class OuterDoorStaysOpen : Rule
 {
     public override string Name => "outer-door-stays-open";
 

@@ -17,8 +17,8 @@ internal sealed class WasteWays
     {
         var legs = plan.Flows.Where(f => f.Stream == Stream.Waste).SelectMany(f => f.Legs).ToList();
         var thrown = plan.Stations.SelectMany(s => s.Wastes.Select(w => (From: s.Id, To: w.BinId))).ToList();
-        graph = new WayGraph([], legs.Select(l => new Way(l.From.Name, l.To.Name))
-            .Concat(thrown.Where(t => t.To is not null).Select(t => new Way(t.From, t.To!))));
+        graph = new WayGraph([], legs.Select(l => new Link(l.From.Name, l.To.Name))
+            .Concat(thrown.Where(t => t.To is not null).Select(t => new Link(t.From, t.To!))));
         sources = [.. legs.Select(l => l.From.Name), .. thrown.Select(t => t.From)];
         breaks = FindBreaks(plan.Stations.Select(s => s.Id).ToHashSet(), graph.LeadingTo(legs.Select(l => l.To).Where(IsAway).Select(t => t.Name)));
     }

@@ -8,7 +8,7 @@ using Floorplan.Sizing.Weights;
 namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>The weight that a trailer's axles carry against their plates, full and empty.</summary>
-public sealed class AxleOverloaded : Rule
+internal sealed class AxleOverloaded : Rule
 {
     public override string Name => "axle-overloaded";
 

@@ -13,7 +13,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>Every opening in the shell, and room for its own frame, against the posts, rails, headers, sills and castings of its wall.</summary>
-public sealed class CutsFrame : Rule
+internal sealed class CutsFrame : Rule
 {
     /// <summary>Setting out on steel is no finer; less is touching. Own assumption.</summary>
     private static readonly Length Tolerance = Length.FromMillimetres(1);

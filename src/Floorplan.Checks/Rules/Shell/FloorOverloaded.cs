@@ -11,7 +11,7 @@ namespace Floorplan.Checks.Rules.Shell;
 /// Weight on each metre of a container's length: a thing's full weight spread over its own length, or over a metre where it is
 /// shorter, together with what stands beside it, partitions, and the floor build-up.
 /// </summary>
-public sealed class FloorOverloaded : Rule
+internal sealed class FloorOverloaded : Rule
 {
     private const string Short = "weight on a metre of the floor's length";
     private const string Long = "weight on a metre of the floor's length, 40 ft and longer";

@@ -8,7 +8,7 @@ using Floorplan.Sizing.Weights;
 namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>The share of a trailer's weight on its hitch, with everything full and with everything empty; the worse is told.</summary>
-public sealed class HitchLoad : Rule
+internal sealed class HitchLoad : Rule
 {
     private const string Least = "least share of the weight on the hitch";
     private const string Most = "most of the weight on the hitch";

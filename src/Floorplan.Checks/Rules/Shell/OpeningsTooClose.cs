@@ -9,7 +9,7 @@ using Floorplan.Model.Shells;
 namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>The wall left between neighbouring holes of one wall of a container or trailer, as sheet 6 cuts them: clear opening and frame.</summary>
-public sealed class OpeningsTooClose : Rule
+internal sealed class OpeningsTooClose : Rule
 {
     private const string Left = "wall left between two frames";
     private const string Frames = "frames side by side";

@@ -8,7 +8,7 @@ using Floorplan.Sizing.Working;
 namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>The box and all that stands in it, full and empty, against the plate; for a container against the usual plate where the plan gives none.</summary>
-public sealed class TooHeavy : Rule
+internal sealed class TooHeavy : Rule
 {
     private const string Plate = "what a container may weigh in all";
     private const string SmallPlate = "what a container of 10 ft may weigh in all";

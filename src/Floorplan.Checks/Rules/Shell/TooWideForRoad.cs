@@ -7,7 +7,7 @@ using Floorplan.Model.Shells;
 namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>The outside width of a trailer.</summary>
-public sealed class TooWideForRoad : Rule
+internal sealed class TooWideForRoad : Rule
 {
     private const string Width = "widest on the road without a permit";
 

@@ -6,7 +6,7 @@ using Floorplan.Model.Shapes;
 namespace Floorplan.Checks.Rules.Shell;
 
 /// <summary>The share of each corrugated wall's length that holes take, as sheet 6 cuts them: clear opening and frame; what lies above another counts once. The end with the cargo doors has no such wall.</summary>
-public sealed class WallCutTooMuch : Rule
+internal sealed class WallCutTooMuch : Rule
 {
     private const double Whole = 100;
     private const string TwoFifths = "share of a wall's length cut away";

@@ -7,7 +7,7 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>A sink is taken to bring its own trap; only stations that ask for a drain are looked at.</summary>
-public sealed class DrainTooFar : Rule
+internal sealed class DrainTooFar : Rule
 {
     public override string Name => "drain-too-far";
 

@@ -8,7 +8,7 @@ using Floorplan.Model.Services;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>Washed rooms that have a drain, but too few or too far apart.</summary>
-public sealed class DrainTooFew : Rule
+internal sealed class DrainTooFew : Rule
 {
     private const string Area = "floor for each drain";
     private const string Far = "floor to its nearest drain";

@@ -10,7 +10,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>Slope times the longest run against the build-up that it is made in; and outlets against the low floor and the ground.</summary>
-public sealed class FallNotPossible : Rule
+internal sealed class FallNotPossible : Rule
 {
     public override string Name => "fall-not-possible";
 

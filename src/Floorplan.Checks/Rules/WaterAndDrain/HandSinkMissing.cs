@@ -8,7 +8,7 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>Rooms where people handle open product need a hand sink in the room, or in the lobby that they come through.</summary>
-public sealed class HandSinkMissing : Rule
+internal sealed class HandSinkMissing : Rule
 {
     public override string Name => "hand-sink-missing";
 

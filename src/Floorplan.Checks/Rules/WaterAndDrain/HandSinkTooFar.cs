@@ -12,7 +12,7 @@ using NetTopologySuite.Index.Strtree;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>The real walk from each working place with open product to the nearest hand sink.</summary>
-public sealed class HandSinkTooFar : Rule
+internal sealed class HandSinkTooFar : Rule
 {
     /// <summary>How far the first look for sinks goes, in mm; changes only how fast one is found.</summary>
     private const double FirstRing = 4000;

@@ -6,7 +6,7 @@ using Floorplan.Language.Diagnostics;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>A plan without any hand sink is told of by hand-sink-missing, and by unwashed-entry.</summary>
-public sealed class HandSinksTooFew : Rule
+internal sealed class HandSinksTooFew : Rule
 {
     public override string Name => "hand-sinks-too-few";
 

@@ -68,7 +68,7 @@ internal sealed class HoseMissesFloor : Rule
     }
 
     /// <summary>The corner of the free floor that lies farthest past the end of the hose that comes nearest to it.</summary>
-    private static (Hose Hose, double Past, Coordinate At)? Farthest(IFloorSpace space, Room room, IReadOnlyList<Hose> hoses)
+    private static (Hose Hose, double Past, Coordinate At)? Farthest(FloorSpace space, Room room, IReadOnlyList<Hose> hoses)
     {
         var corners = space.FreeFloor(room, Mover.Person).Coordinates.Distinct()
             .Select(c => (At: c, Past: hoses.Min(h => h.At.Coordinate.Distance(c) - h.Length!.Value.Millimetres)))
@@ -88,7 +88,7 @@ internal sealed class HoseMissesFloor : Rule
     }
 
     /// <summary>How far a place lies past the end of a hose, on the way there within the building; infinite when there is none.</summary>
-    private static double Past(IFloorSpace space, Hose hose, Room room, Coordinate at) =>
+    private static double Past(FloorSpace space, Hose hose, Room room, Coordinate at) =>
         (space.Find(hose.Room, hose.At.Coordinate, room, at, Mover.Person, o => o is { RoomA: not null, RoomB: not null })?.LengthMm ?? double.PositiveInfinity) - hose.Length!.Value.Millimetres;
 
     private static string Unit(int hose) => $"""

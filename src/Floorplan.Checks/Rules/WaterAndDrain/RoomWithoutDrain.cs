@@ -6,7 +6,7 @@ using Floorplan.Model.Services;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>Rooms that are washed down and have something standing in them; an empty room is not laid out yet.</summary>
-public sealed class RoomWithoutDrain : Rule
+internal sealed class RoomWithoutDrain : Rule
 {
     public override string Name => "room-without-drain";
 

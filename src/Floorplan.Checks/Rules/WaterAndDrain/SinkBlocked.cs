@@ -11,7 +11,7 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>Whether a person can stand near enough in front of a sink, facing it, to use it. A sink against a wall is not used from its ends.</summary>
-public sealed class SinkBlocked : Rule
+internal sealed class SinkBlocked : Rule
 {
     /// <summary>A wall as near as this is the one that the sink hangs on, in mm; own assumption.</summary>
     private const double Behind = 100;

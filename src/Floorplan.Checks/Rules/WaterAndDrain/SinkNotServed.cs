@@ -7,7 +7,7 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>Hand sinks take cold and hot water from the nearest point of any room, and their waste runs in a pipe to any drain.</summary>
-public sealed class SinkNotServed : Rule
+internal sealed class SinkNotServed : Rule
 {
     public override string Name => "sink-not-served";
 

@@ -7,7 +7,7 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
 /// <summary>A sink is taken to bring its own tap; only stations that ask for water are looked at.</summary>
-public sealed class WaterTooFar : Rule
+internal sealed class WaterTooFar : Rule
 {
     public override string Name => "water-too-far";
 

@@ -141,7 +141,7 @@ internal sealed class ElevationView : ISheetView
             Lines = Marks.Lines(ServiceLayer.Mark(point)),
             KeyText = ServiceLayer.Mark(point),
             Target = PaperBox.Around(at, 2 * PointRadius, 2 * PointRadius),
-            Positions = Views.Sides.AllRound,
+            Positions = Views.LabelSides.AllRound,
             Priority = LabelPriority.Service,
             CapHeight = standard.NoteHeight,
             SmallestCapHeight = standard.SmallestHeight,

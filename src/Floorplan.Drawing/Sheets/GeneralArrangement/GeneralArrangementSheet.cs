@@ -43,7 +43,7 @@ public sealed class GeneralArrangementSheet : Sheet
             Description = Describe(plan, SheetHead.Checks(request)),
             Views = [view],
             Legend = [.. view.Legend],
-            Tables = [.. RevisionLayer.Table(request), StationTable.Of(plan), OpeningTable.Of(plan)],
+            Tables = [.. RevisionLayer.Table(request), StationKeyTable.Of(plan), OpeningKeyTable.Of(plan)],
             Notes = [.. Notes(plan), .. plan.Head.Notes],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = Cautions.Building(plan.Shell.Kind),

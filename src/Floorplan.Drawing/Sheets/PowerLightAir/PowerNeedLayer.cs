@@ -21,7 +21,7 @@ internal sealed class PowerNeedLayer(Plan plan) : PlanLayer(plan)
                 Id = "power:" + station.Id,
                 Lines = [PowerNeeds.Text(need, Plan.Units)],
                 Target = box,
-                Positions = [LabelPosition.Inside, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, .. Sides.AllRound],
+                Positions = [LabelPosition.Inside, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, .. LabelSides.AllRound],
                 Priority = LabelPriority.Need,
                 CapHeight = Standard.SmallestHeight,
                 SmallestCapHeight = Standard.SmallestHeight,

@@ -46,7 +46,7 @@ public sealed class SchedulesSheet : Sheet
             yield return ScheduleTables.Needs(plan);
         }
 
-        yield return OpeningTable.Of(plan);
+        yield return OpeningKeyTable.Of(plan);
         yield return ScheduleTables.Finishes(request.Facts);
         if (ScheduleTables.Weights(request.Facts) is { } weights)
         {

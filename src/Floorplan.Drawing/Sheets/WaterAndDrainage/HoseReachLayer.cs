@@ -53,7 +53,7 @@ public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
                 Id = group,
                 Lines = [says],
                 Target = PaperBox.Around(labelAt, 3, 3),
-                Positions = Sides.AllRound,
+                Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Level,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,

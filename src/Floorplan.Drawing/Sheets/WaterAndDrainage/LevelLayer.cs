@@ -38,7 +38,7 @@ public sealed class LevelLayer(Plan plan) : PlanLayer(plan)
                 Id = group,
                 Lines = [level.Text(Plan.Units)],
                 Target = PaperBox.Around(at, 3, 3),
-                Positions = Sides.AllRound,
+                Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Level,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,

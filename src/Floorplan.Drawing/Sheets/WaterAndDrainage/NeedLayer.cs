@@ -25,7 +25,7 @@ public sealed class NeedLayer(Plan plan) : PlanLayer(plan)
                 Positions =
                 [
                     LabelPosition.Inside, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, LabelPosition.InsideTopLeft,
-                    .. Sides.AllRound,
+                    .. LabelSides.AllRound,
                 ],
                 Priority = LabelPriority.Need,
                 CapHeight = Standard.SmallestHeight,

@@ -108,7 +108,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
                 Id = FormattableString.Invariant($"{id}:{i}"),
                 Lines = [letters],
                 Target = PaperBox.Around(at, 1, 1),
-                Positions = from.X == to.X ? [.. Side.East.LabelsOn()] : Sides.AllRound,
+                Positions = from.X == to.X ? [.. Side.East.LabelsOn()] : LabelSides.AllRound,
                 Priority = LabelPriority.Pipe,
                 CapHeight = canvas.Standard.SmallestHeight,
                 SmallestCapHeight = canvas.Standard.SmallestHeight,

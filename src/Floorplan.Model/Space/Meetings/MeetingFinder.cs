@@ -19,14 +19,14 @@ internal static class MeetingFinder
 
     public static IReadOnlyList<Meeting> Find(IReadOnlyList<LegRoute> legs)
     {
-        var pieces = new List<Piece>();
+        var pieces = new List<PathPiece>();
         for (int leg = 0; leg < legs.Count; leg++)
         {
             var points = legs[leg].Route?.Path.Coordinates ?? [];
             double walked = 0;
             for (int i = 0; i + 1 < points.Length; i++)
             {
-                var piece = new Piece(leg, points[i], points[i + 1], walked);
+                var piece = new PathPiece(leg, points[i], points[i + 1], walked);
                 walked += points[i].Distance(points[i + 1]);
                 pieces.Add(piece);
             }
@@ -61,11 +61,11 @@ internal static class MeetingFinder
     }
 
     /// <summary>One index for all flows together, and one for each busy flow alone.</summary>
-    private static List<(Flow? Only, STRtree<Piece> Tree)> Indexes(IReadOnlyList<LegRoute> legs, List<Piece> pieces)
+    private static List<(Flow? Only, STRtree<PathPiece> Tree)> Indexes(IReadOnlyList<LegRoute> legs, List<PathPiece> pieces)
     {
         var busy = pieces.GroupBy(p => legs[p.Leg].Flow, ReferenceEqualityComparer.Instance).Where(g => g.Skip(Busy).Any()).Select(g => (Flow)g.Key!).ToHashSet<Flow>(ReferenceEqualityComparer.Instance);
-        var indexes = new List<(Flow? Only, STRtree<Piece> Tree)> { (null, new STRtree<Piece>()) };
-        indexes.AddRange(busy.Select(flow => ((Flow?)flow, new STRtree<Piece>())));
+        var indexes = new List<(Flow? Only, STRtree<PathPiece> Tree)> { (null, new STRtree<PathPiece>()) };
+        indexes.AddRange(busy.Select(flow => ((Flow?)flow, new STRtree<PathPiece>())));
         foreach (var piece in pieces)
         {
             var flow = legs[piece.Leg].Flow;
@@ -105,7 +105,7 @@ internal static class MeetingFinder
 
 /// <summary>One straight piece of a leg's route.</summary>
 /// <param name="Walked">Length of the route before it.</param>
-internal sealed record Piece(int Leg, Coordinate A, Coordinate B, double Walked)
+internal sealed record PathPiece(int Leg, Coordinate A, Coordinate B, double Walked)
 {
     public double Length => A.Distance(B);
 }

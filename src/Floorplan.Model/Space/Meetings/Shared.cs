@@ -6,10 +6,10 @@ namespace Floorplan.Model.Space.Meetings;
 /// <summary>What one pair of legs shares: stretches of the first leg, and crossing points.</summary>
 internal sealed class Shared(Coordinate? opening = null)
 {
-    private readonly List<(double From, double To, Piece Piece)> stretches = [];
+    private readonly List<(double From, double To, PathPiece PathPiece)> stretches = [];
     private Coordinate? crossing;
 
-    public void Add(Piece piece, (double From, double To) part, Coordinate? cross)
+    public void Add(PathPiece piece, (double From, double To) part, Coordinate? cross)
     {
         stretches.Add((piece.Walked + (part.From * piece.Length), piece.Walked + (part.To * piece.Length), piece));
         crossing ??= cross;
@@ -48,7 +48,7 @@ internal sealed class Shared(Coordinate? opening = null)
 
     private Coordinate PointAt(double along)
     {
-        var piece = stretches.Where(s => s.Piece.Walked <= along).MaxBy(s => s.Piece.Walked).Piece ?? stretches[0].Piece;
+        var piece = stretches.Where(s => s.PathPiece.Walked <= along).MaxBy(s => s.PathPiece.Walked).PathPiece ?? stretches[0].PathPiece;
         return piece.Length == 0 ? piece.A : Line.At(piece.A, piece.B, Math.Clamp((along - piece.Walked) / piece.Length, 0, 1));
     }
 }

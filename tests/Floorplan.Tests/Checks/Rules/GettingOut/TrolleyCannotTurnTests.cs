@@ -1,4 +1,3 @@
-using Floorplan.Checks.Measuring;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

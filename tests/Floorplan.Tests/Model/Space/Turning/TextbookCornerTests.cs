@@ -1,6 +1,6 @@
-using Floorplan.Checks.Measuring;
 using Floorplan.Model.Space.Turning;
 using NetTopologySuite.Geometries;
+using Floorplan.Tests.Checks.Support;
 using Xunit;
 
 namespace Floorplan.Tests.Model.Space.Turning;

@@ -7,7 +7,7 @@ using Floorplan.Sizing.Placing;
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
 /// <summary>The key: every item with its size, room and place from the room's finished faces.</summary>
-internal static class StationTable
+internal static class StationKeyTable
 {
     public static KeyTable Of(Plan plan) => new(
         "Key to items",

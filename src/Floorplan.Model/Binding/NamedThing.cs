@@ -6,7 +6,7 @@ namespace Floorplan.Model.Binding;
 
 /// <summary>What a name stands for in one plan, and where it is given.</summary>
 /// <param name="What">For sentences: <c>room</c>, <c>station</c>, <c>door</c>.</param>
-internal sealed record Named(string Id, string What, SourceSpan Span)
+internal sealed record NamedThing(string Id, string What, SourceSpan Span)
 {
     /// <summary>Set for rooms that have a floor.</summary>
     public LaidRoom? Room { get; set; }

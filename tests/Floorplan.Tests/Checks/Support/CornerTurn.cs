@@ -1,7 +1,7 @@
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Tests.Checks.Support;
 
 /// <summary>A rectangle pushed round a corner, as textbooks work it out.</summary>
-public static class CornerTurn
+internal static class CornerTurn
 {
     /// <summary>Steps of the angle that is looked at; the answer is within a thousandth.</summary>
     private const int Steps = 1800;

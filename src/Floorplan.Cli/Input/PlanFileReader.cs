@@ -6,7 +6,7 @@ using Floorplan.Language.Text;
 namespace Floorplan.Cli.Input;
 
 /// <summary>Reads plans from files and from standard input. Whatever the file holds, the answer is text or a sentence.</summary>
-internal static class PlanReader
+internal static class PlanFileReader
 {
     /// <summary>The name that stands for standard input on the command line.</summary>
     public const string StandardInput = "-";

@@ -4,7 +4,7 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Labels;
 
 /// <summary>What labels keep clear of: texts, heavy lines and dark areas always, thin lines where possible.</summary>
-internal sealed class Obstacles
+internal sealed class DrawnObstacles
 {
     /// <summary>Between two texts, so that they do not read as one.</summary>
     private const double TextGap = 0.5;
@@ -23,7 +23,7 @@ internal sealed class Obstacles
     private readonly HashSet<Segment> seen = [];
     private readonly HashSet<(PaperPoint, PaperPoint, int)> seenDark = [];
 
-    public Obstacles(IEnumerable<SceneItem> items, double heavyFrom)
+    public DrawnObstacles(IEnumerable<SceneItem> items, double heavyFrom)
     {
         foreach (var item in items)
         {

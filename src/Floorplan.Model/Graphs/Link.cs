@@ -7,4 +7,4 @@ namespace Floorplan.Model.Graphs;
 /// <param name="Source">Id of the place that it starts at.</param>
 /// <param name="Target">Id of the place that it ends at.</param>
 /// <param name="Opening">What it goes through; null where it is no opening.</param>
-public sealed record Way(string Source, string Target, Opening? Opening = null) : IEdge<string>;
+public sealed record Link(string Source, string Target, Opening? Opening = null) : IEdge<string>;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Floorplan.Language.Text;
 
 namespace Floorplan.Cli.Output;
 
@@ -7,9 +8,9 @@ namespace Floorplan.Cli.Output;
 /// Text of a plan as it may be printed: characters that steer a terminal, turn the reading direction or cannot be seen
 /// are shown by their number, <c>\u{202E}</c>; a tab becomes one space.
 /// </summary>
-internal static class SafeText
+internal static class VisibleText
 {
-    public static string Visible(string text)
+    public static string Of(string text)
     {
         foreach (char c in text)
         {
@@ -31,7 +32,7 @@ internal static class SafeText
             {
                 safe.Append(' ');
             }
-            else if (IsHidden(rune))
+            else if (HiddenCharacters.IsHidden(rune))
             {
                 safe.Append(CultureInfo.InvariantCulture, $"\\u{{{rune.Value:X4}}}");
             }
@@ -43,8 +44,4 @@ internal static class SafeText
 
         return safe.ToString();
     }
-
-    private static bool IsHidden(Rune rune) => Rune.GetUnicodeCategory(rune) is
-        UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        or UnicodeCategory.PrivateUse or UnicodeCategory.Surrogate or UnicodeCategory.OtherNotAssigned;
 }

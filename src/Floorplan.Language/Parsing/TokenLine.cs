@@ -3,12 +3,12 @@ using Floorplan.Language.Tokens;
 namespace Floorplan.Language.Parsing;
 
 /// <summary>One line with words on it: how far it is indented, and its tokens without spaces and comments.</summary>
-internal sealed record Line(int Indent, Token[] Tokens)
+internal sealed record TokenLine(int Indent, Token[] Tokens)
 {
     private const int TabStop = 8;
 
     /// <summary>Lines of a file, blank and comment lines left out.</summary>
-    public static IEnumerable<Line> Of(string text, IReadOnlyList<Token> tokens)
+    public static IEnumerable<TokenLine> Of(string text, IReadOnlyList<Token> tokens)
     {
         var line = new List<Token>();
         int indent = 0;
@@ -19,7 +19,7 @@ internal sealed record Line(int Indent, Token[] Tokens)
                 case TokenKind.NewLine:
                     if (line.Count > 0)
                     {
-                        yield return new Line(indent, [.. line]);
+                        yield return new TokenLine(indent, [.. line]);
                     }
 
                     line.Clear();
@@ -42,7 +42,7 @@ internal sealed record Line(int Indent, Token[] Tokens)
 
         if (line.Count > 0)
         {
-            yield return new Line(indent, [.. line]);
+            yield return new TokenLine(indent, [.. line]);
         }
     }
 

@@ -11,7 +11,7 @@ using Floorplan.Sizing.Placing;
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
 /// <summary>Every opening with its clear size, sill, and place from a finished face.</summary>
-internal static class OpeningTable
+internal static class OpeningKeyTable
 {
     public static KeyTable Of(Plan plan) => new(
         "Openings, clear sizes",

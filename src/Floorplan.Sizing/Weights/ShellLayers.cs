@@ -11,7 +11,7 @@ namespace Floorplan.Sizing.Weights;
 /// What is built into a box that is lifted or towed. Openings are not taken off: their leaves, panes and hatches weigh about as much as the
 /// wall (own assumption); the shell's own doors belong to its bare weight. A shed stays where it is, so that it has no layers here.
 /// </summary>
-public static class Layers
+public static class ShellLayers
 {
     /// <summary>Names of the layers that stand on the floor.</summary>
     public const string Floor = "floor build-up";

@@ -5,7 +5,7 @@ using Floorplan.Language.Syntax;
 namespace Floorplan.Drawing.Views;
 
 /// <summary>What a compass side means on paper: north is up.</summary>
-public static class Sides
+public static class LabelSides
 {
     public static PaperPoint Direction(this Side side) => side switch
     {
