@@ -1,5 +1,4 @@
 using Floorplan.Language.Syntax.Values;
-using Floorplan.Language.Words;
 
 namespace Floorplan.Language.Details;
 

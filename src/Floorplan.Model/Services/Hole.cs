@@ -1,6 +1,5 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Words.Terms;
-using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Services;
 

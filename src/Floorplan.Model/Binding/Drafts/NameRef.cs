@@ -1,4 +1,5 @@
 using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Names;
 
 namespace Floorplan.Model.Binding.Drafts;
 

@@ -1,4 +1,5 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Model.Binding.Rooms;
 using Floorplan.Model.Rooms;
 
 namespace Floorplan.Model.Binding.Drafts;

@@ -1,4 +1,5 @@
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Services;
 
 namespace Floorplan.Model.Binding.Drafts;

@@ -1,5 +1,7 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Model.Binding.Names;
+using Floorplan.Model.Binding.Openings;
 
 namespace Floorplan.Model.Binding.Placing;
 

@@ -1,7 +1,8 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
-using Floorplan.Model.Rooms;
+using Floorplan.Model.Binding.Openings;
+using Floorplan.Model.Binding.Rooms;
 using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Binding.Placing;

@@ -1,5 +1,6 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Binding.Placing;

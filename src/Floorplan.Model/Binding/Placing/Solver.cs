@@ -2,6 +2,8 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Model.Binding.Names;
+using Floorplan.Model.Binding.Openings;
 using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Binding.Placing;

@@ -2,6 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Rooms;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 

@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Binding.Placing;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;

@@ -1,5 +1,4 @@
 using Floorplan.Language.Details;
-using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 
 namespace Floorplan.Model.Details.Tables;

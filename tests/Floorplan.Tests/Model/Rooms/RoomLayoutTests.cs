@@ -4,7 +4,8 @@ using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding;
-using Floorplan.Model.Rooms;
+using Floorplan.Model.Binding.Names;
+using Floorplan.Model.Binding.Rooms;
 using Floorplan.Model.Shapes;
 using Xunit;
 

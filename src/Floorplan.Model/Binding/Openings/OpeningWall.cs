@@ -1,8 +1,8 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
-using Floorplan.Model.Openings;
+using Floorplan.Model.Binding.Placing;
 
-namespace Floorplan.Model.Binding.Placing;
+namespace Floorplan.Model.Binding.Openings;
 
 /// <summary>Where an opening may go: stretches on one side, longest first.</summary>
 internal sealed record OpeningWall(Side Side, IReadOnlyList<WallStretch> Stretches, Length Width)

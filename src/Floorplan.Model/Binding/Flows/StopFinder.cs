@@ -1,11 +1,12 @@
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Binding;
+namespace Floorplan.Model.Binding.Flows;
 
 /// <summary>Turns the names of a flow into stops. Names that were given but could not be placed stay silent: that is reported already.</summary>
 internal sealed class StopFinder(

@@ -1,8 +1,8 @@
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding.Placing;
-using Floorplan.Model.Rooms;
+using Floorplan.Model.Binding.Rooms;
 
-namespace Floorplan.Model.Binding;
+namespace Floorplan.Model.Binding.Names;
 
 /// <summary>What a name stands for in one plan, and where it is given.</summary>
 /// <param name="What">For sentences: <c>room</c>, <c>station</c>, <c>door</c>.</param>

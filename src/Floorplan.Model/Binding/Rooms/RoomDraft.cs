@@ -3,7 +3,7 @@ using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Shapes;
 
-namespace Floorplan.Model.Rooms;
+namespace Floorplan.Model.Binding.Rooms;
 
 /// <summary>A room before it has a place: what its statement says about its shape. One of slice and area is set.</summary>
 internal sealed record RoomDraft(string Id, SourceSpan Span)

@@ -1,8 +1,9 @@
-using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Names;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 
-namespace Floorplan.Model.Rooms;
+namespace Floorplan.Model.Binding.Rooms;
 
 /// <summary>Puts rooms together from their floors and from what is said about them.</summary>
 internal sealed class RoomMaker(PlanDraft draft, NameTable names, Reports reports)

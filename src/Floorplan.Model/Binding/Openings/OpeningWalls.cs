@@ -1,12 +1,12 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Binding.Drafts;
-using Floorplan.Model.Binding.Placing;
-using Floorplan.Model.Openings;
-using Floorplan.Model.Rooms;
+using Floorplan.Model.Binding.Names;
+using Floorplan.Model.Binding.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Binding;
+namespace Floorplan.Model.Binding.Openings;
 
 /// <summary>Finds the wall that an opening is meant to be in, before its place along it is known.</summary>
 internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder walls, Reports reports)

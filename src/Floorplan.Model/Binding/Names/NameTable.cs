@@ -2,7 +2,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding.Drafts;
 
-namespace Floorplan.Model.Binding;
+namespace Floorplan.Model.Binding.Names;
 
 /// <summary>All names of one plan. Each is given once; <c>outside</c> belongs to the language.</summary>
 internal sealed class NameTable(Reports reports)
@@ -40,8 +40,12 @@ internal sealed class NameTable(Reports reports)
         return named;
     }
 
+    /// <summary>Of things that share a name only the first is kept.</summary>
+    public IEnumerable<T> Kept<T>(IEnumerable<T> drafts, Func<T, string> id, Func<T, SourceSpan> span) =>
+        drafts.Where(d => Find(id(d)) is { } named && named.Span == span(d));
+
     /// <summary>The id when it is the name of such a thing; else null, with a report.</summary>
-    /// <param name="what">As in <see cref="Named.What"/>.</param>
+    /// <param name="what">As in <see cref="NamedThing.What"/>.</param>
     public string? Known(NameRef name, string what)
     {
         if (Find(name.Id)?.What == what)

@@ -1,9 +1,9 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Model.Binding;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Binding.Placing;
 using Floorplan.Model.Shapes;
 
-namespace Floorplan.Model.Rooms;
+namespace Floorplan.Model.Binding.Rooms;
 
 /// <summary>Places a rectangular room as any thing is placed, but only by walls and by rooms that have a place already.</summary>
 internal sealed class AreaPlacing(NameTable names, Length thickness, Reports reports)

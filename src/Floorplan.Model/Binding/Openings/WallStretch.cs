@@ -2,7 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
 
-namespace Floorplan.Model.Openings;
+namespace Floorplan.Model.Binding.Openings;
 
 /// <summary>A straight stretch of wall that an opening can be cut in.</summary>
 /// <param name="Side">The side that it is on, seen from the first room.</param>

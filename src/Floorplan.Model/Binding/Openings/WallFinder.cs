@@ -1,10 +1,10 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
-using Floorplan.Model.Rooms;
+using Floorplan.Model.Binding.Rooms;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 
-namespace Floorplan.Model.Openings;
+namespace Floorplan.Model.Binding.Openings;
 
 /// <summary>Finds the stretches of wall between two rooms, or between a room and outside.</summary>
 internal sealed class WallFinder(BuiltShell shell, IReadOnlyList<LaidRoom> rooms, Length thickness)

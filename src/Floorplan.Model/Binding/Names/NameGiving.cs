@@ -2,7 +2,7 @@ using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Binding;
+namespace Floorplan.Model.Binding.Names;
 
 /// <summary>Gives every thing of a plan its name, in the order of the file, so that of two the later one is told that it is taken.</summary>
 internal sealed class NameGiving(NameTable names)

@@ -1,10 +1,11 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 
-namespace Floorplan.Model.Openings;
+namespace Floorplan.Model.Binding.Openings;
 
 /// <summary>Draws the movement of leaves on plan: the open leaf, and the floor that it sweeps.</summary>
 internal static class SwingShape

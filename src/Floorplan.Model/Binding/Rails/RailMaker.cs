@@ -1,9 +1,10 @@
-using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Stations;
+namespace Floorplan.Model.Binding.Rails;
 
 /// <summary>Hangs overhead rails: their points are told from the finished south-west corner of their room.</summary>
 internal sealed class RailMaker(NameTable names, IReadOnlyDictionary<string, Room> rooms, Reports reports)

@@ -2,7 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
 
-namespace Floorplan.Model.Rooms;
+namespace Floorplan.Model.Binding.Rooms;
 
 /// <summary>All faces of all rooms by side and place, so that a wall's other face is found at once.</summary>
 internal sealed class FaceIndex

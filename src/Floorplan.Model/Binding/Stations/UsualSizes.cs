@@ -1,6 +1,7 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Stations;
+namespace Floorplan.Model.Binding.Stations;
 
 /// <summary>Heights taken where the plan gives only a width and a depth. All own assumptions.</summary>
 internal static class UsualSizes

@@ -1,10 +1,10 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
-using Floorplan.Model.Binding;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Shapes;
 using NetTopologySuite.Index.Strtree;
 
-namespace Floorplan.Model.Rooms;
+namespace Floorplan.Model.Binding.Rooms;
 
 /// <summary>
 /// Lays rooms out in the finished shell: slices between centre lines of partitions, then areas, carved out of the

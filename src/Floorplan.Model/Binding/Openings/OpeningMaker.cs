@@ -1,10 +1,12 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Binding.Placing;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Binding;
+namespace Floorplan.Model.Binding.Openings;
 
 /// <summary>Cuts an opening at the place that was found for it, and hangs its leaf.</summary>
 internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Reports reports)

@@ -1,7 +1,8 @@
-using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Flows;
+using Stream = Floorplan.Model.Flows.Stream;
 
-namespace Floorplan.Model.Flows;
+namespace Floorplan.Model.Binding.Flows;
 
 /// <summary>Cuts the chains of a flow into legs between stops.</summary>
 internal sealed class FlowMaker(StopFinder stops)

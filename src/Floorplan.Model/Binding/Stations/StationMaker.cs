@@ -2,8 +2,9 @@ using Floorplan.Language.Quantities;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Stations;
+namespace Floorplan.Model.Binding.Stations;
 
 /// <summary>Puts a station together from what is said about it and the box that it was given.</summary>
 internal static class StationMaker

@@ -1,6 +1,7 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Model.Openings;
 
-namespace Floorplan.Model.Openings;
+namespace Floorplan.Model.Binding.Openings;
 
 /// <summary>Sill heights taken where the plan says none. All own assumptions: bench height, eye height, above heads.</summary>
 internal static class UsualSills

@@ -1,8 +1,9 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 
-namespace Floorplan.Model.Stations;
+namespace Floorplan.Model.Binding.Stations;
 
 /// <summary>Workers along one side of a station, centred on it.</summary>
 internal static class WorkerRow

@@ -1,8 +1,9 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 
-namespace Floorplan.Model.Rooms;
+namespace Floorplan.Model.Binding.Rooms;
 
 /// <summary>Finds the walls between rooms: where a face of one looks at a face of another across the thickness of a partition.</summary>
 internal static class PartitionLayout

@@ -1,0 +1,30 @@
+using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Binding.Names;
+using Floorplan.Model.Binding.Placing;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Stations;
+
+namespace Floorplan.Model.Binding.Stations;
+
+/// <summary>Makes the stations that found a place, numbered in the order of the text.</summary>
+internal sealed class StationPlacer(IReadOnlyDictionary<string, Room> rooms, NameTable names)
+{
+    public List<Station> Place(IReadOnlyList<(StationDraft Draft, Placeable Placed)> stations)
+    {
+        var made = new List<Station>();
+        foreach (var (station, placed) in stations)
+        {
+            foreach (var waste in (station.Said.Get(StationTable.Wastes) ?? []).Where(w => w.BinId is not null && names.Find(w.BinId)?.What is not ("bin" or "station" or "store")))
+            {
+                names.ReportUnknown(waste.BinId!, "bin", waste.Span, n => n.What == "bin");
+            }
+
+            if (placed is { Failed: false, Box: { } box })
+            {
+                made.Add(StationMaker.Make(station, made.Count + 1, rooms[placed.Room.Id], box));
+            }
+        }
+
+        return made;
+    }
+}
