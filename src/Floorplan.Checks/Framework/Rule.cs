@@ -32,8 +32,11 @@ public abstract class Rule
     /// <summary>A whole small plan that has this fault, once.</summary>
     public abstract string Bad { get; }
 
-    /// <summary>The same plan mended.</summary>
-    public abstract string Good { get; }
+    /// <summary>The changes of its lines that mend it.</summary>
+    public abstract IReadOnlyList<LineChange> Mended { get; }
+
+    /// <summary>The bad plan with its changes made.</summary>
+    public string Good => LineChange.Apply(Bad, Mended);
 
     /// <summary>Caution for work that can hurt; null when none applies.</summary>
     public virtual string? Caution => null;

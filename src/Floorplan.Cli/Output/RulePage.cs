@@ -10,11 +10,14 @@ internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Se
     /// <summary>Heading of the plan that has the fault.</summary>
     public const string Fault = "With the fault";
 
+    /// <summary>Heading of the lines that are changed in that plan to mend it.</summary>
+    public const string Mended = "Mended by these lines";
+
     public const string Related = "Related rules";
 
     private const string Authority = "Laws differ and change: confirm with the authority having jurisdiction.";
 
-    /// <param name="IsPlan">Whether the lines are plan text, to be kept as they are.</param>
+    /// <param name="IsPlan">Whether the lines are plan text, or changes of it, to be kept as they are.</param>
     internal sealed record Section(string Heading, IReadOnlyList<string> Lines, bool IsPlan = false);
 
     public static RulePage Of(Rule rule)
@@ -42,8 +45,18 @@ internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Se
         }
 
         sections.Add(new(Fault, rule.Bad.TrimEnd().Split('\n'), IsPlan: true));
-        sections.Add(new("Mended", rule.Good.TrimEnd().Split('\n'), IsPlan: true));
+        sections.Add(new(Mended, [.. rule.Mended.SelectMany(c => Change(rule.Bad, c))], IsPlan: true));
         return new RulePage(rule.Name, sections);
+    }
+
+    private static IEnumerable<string> Change(string plan, LineChange change)
+    {
+        if (change.TakenFrom(plan) is not { } line)
+        {
+            return change.Brings.Select(l => "new   " + l);
+        }
+
+        return change.Brings.Count == 0 ? ["gone  " + line] : change.Brings.Select(l => "now   " + l).Prepend("was   " + line);
     }
 
     private static string Limit(RuleLimit limit)

@@ -14,7 +14,7 @@ internal static class RulePageMarkdown
             if (section.IsPlan)
             {
                 text.Append("![").Append(section.Heading).Append("](").Append(rule.Title).Append('-').Append(PictureOf(section)).Append(".svg)\n\n");
-                text.Append("```unit\n").AppendJoin('\n', section.Lines).Append("\n```\n");
+                text.Append(section.Heading == RulePage.Fault ? "```unit\n" : "```text\n").AppendJoin('\n', section.Lines).Append("\n```\n");
             }
             else
             {

@@ -17,7 +17,7 @@ public class ExplainCommandTests
             Assert.All(rule.Sources, s => Assert.Contains(s.Text, run.Out));
             Assert.All(rule.Limits, l => Assert.Contains($"\n{l.Key}: ", run.Out));
             Assert.Contains("\nWith the fault\n", run.Out);
-            Assert.Contains("\nMended\n", run.Out);
+            Assert.Contains("\nMended by these lines\n", run.Out);
         }
     }
 

@@ -34,19 +34,11 @@ internal sealed class AcceptsNothing : Rule
         accept door-blocked at d1 and bench "the bench is light" by "site owner"
         """;
 
-    public override string Good => """
-        plan "Oyster room"
-          units metric
-        shell shed 4000 x 3000 x 2500
-        room shuck "Shucking" clean from west to east
-        door d1 shuck to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in shuck, 2500 from west, 1500 from south, 100
-        sink s1 hand in shuck, 400 x 350, against east wall, 600 from south
-        station bench "Shucking bench" in shuck
-          size 1500 x 600 x 900
-          place 400 from west, 400 from south
-        accept door-blocked at d1 and bench "the bench is light" by "site owner"
-        """;
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("place against", "  place 400 from west, 400 from south"),
+        LineChange.Without("worker south"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

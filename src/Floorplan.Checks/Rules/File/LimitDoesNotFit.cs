@@ -26,14 +26,7 @@ internal sealed class LimitDoesNotFit : Rule
         limit door-blocked 20 % "agreed on site"
         """;
 
-    public override string Good => """
-        plan "Egg room"
-          units metric
-        shell shed 4000 x 3000 x 2500
-        room pack "Packing" clean from west to east
-        door d1 pack to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        limit door-blocked 500 mm "agreed on site"
-        """;
+    public override IReadOnlyList<LineChange> Mended => [new("limit door-blocked", "limit door-blocked 500 mm \"agreed on site\"")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

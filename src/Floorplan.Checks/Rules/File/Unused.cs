@@ -44,24 +44,7 @@ internal sealed class Unused : Rule
           outside -> d1 -> uncap -> d1 -> outside   by hand
         """;
 
-    public override string Good => """
-        plan "Honey room"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room extract "Extracting" clean from west to east
-        door d1 extract to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in extract, 4500 from west, centred, 100
-        sink s1 hand in extract, 400 x 350, against south wall, 2500 from west
-        station uncap "Uncapping bench" in extract
-          size 1200 x 600 x 900
-          place against north wall, 500 from west
-          worker south
-        station tank "Settling tank" in extract
-          size 700 x 700 x 1000
-          place against north wall, 3000 from west
-        flow product
-          outside -> d1 -> uncap -> tank -> d1 -> outside   by hand
-        """;
+    public override IReadOnlyList<LineChange> Mended => [new("outside ->", "  outside -> d1 -> uncap -> tank -> d1 -> outside   by hand")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

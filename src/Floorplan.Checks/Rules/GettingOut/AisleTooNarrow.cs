@@ -45,9 +45,32 @@ internal sealed class AisleTooNarrow : Rule
         new(WayOut, 711, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
     ];
 
-    public override string Bad => Box("1400 x 1000 x 900");
+    public override string Bad => """
+        plan "Two rows"
+          units metric
+          code us
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in cut, 1700 from west, centred, 100
+        sink s1 hand in cut, 400 x 350, against north wall, 1000 from west
+        station tank "Brine tank" in cut
+          size 1400 x 1000 x 900
+          place against north wall, 2000 from west
+        station table "Cutting table" in cut
+          size 1400 x 650 x 900
+          place against south wall, 2000 from west
+        station pack "Packing table" in cut
+          size 600 x 600 x 900
+          place against east wall, 600 from south
+          worker west
+        flow product
+          outside -> d1 -> table -> tank -> pack   by hand
+        """;
 
-    public override string Good => Box("1400 x 600 x 900");
+    public override IReadOnlyList<LineChange> Mended => [new("size 1400 x 1000", "  size 1400 x 600 x 900")];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell", "overlap")];
 
@@ -131,29 +154,4 @@ internal sealed class AisleTooNarrow : Rule
     }
 
     private static bool Hatch(Stop stop) => stop is OpeningStop { Opening.IsWalkable: false };
-
-    private static string Box(string tank) => $"""
-        plan "Two rows"
-          units metric
-          code us
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 50
-          doors west
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in cut, 1700 from west, centred, 100
-        sink s1 hand in cut, 400 x 350, against north wall, 1000 from west
-        station tank "Brine tank" in cut
-          size {tank}
-          place against north wall, 2000 from west
-        station table "Cutting table" in cut
-          size 1400 x 650 x 900
-          place against south wall, 2000 from west
-        station pack "Packing table" in cut
-          size 600 x 600 x 900
-          place against east wall, 600 from south
-          worker west
-        flow product
-          outside -> d1 -> table -> tank -> pack   by hand
-        """;
 }

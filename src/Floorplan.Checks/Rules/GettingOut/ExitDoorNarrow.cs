@@ -42,9 +42,21 @@ internal sealed class ExitDoorNarrow : Rule
         new(WayOut, 711.2, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
     ];
 
-    public override string Bad => Box("600");
+    public override string Bad => """
+        plan "A door out"
+          units metric
+          code us
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 600 x 2050, swings out, closes itself, opens from inside
+        """;
 
-    public override string Good => Box("900");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("door d1", "door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -66,15 +78,4 @@ internal sealed class ExitDoorNarrow : Rule
             }
         }
     }
-
-    private static string Box(string width) => $"""
-        plan "A door out"
-          units metric
-          code us
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 50
-          doors west
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 700 from west, {width} x 2050, swings out, closes itself, opens from inside
-        """;
 }

@@ -28,9 +28,23 @@ internal sealed class ExitLocksIn : Rule
         new("Malaysian code of practice for poultry (MY COVP 2017), 6.3: inside release on cold room doors", Origin.FoundInPublicCopy),
     ];
 
-    public override string Bad => Box("swings hold");
+    public override string Bad => """
+        plan "Cold end"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room pack "Packing" clean from west to 3500
+        room hold "Holding" cold from 3500 to east
+        partitions thickness 80
+        door d1 pack to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside
+        door d2 pack to hold, centred, 900 x 2000, swings hold
+        """;
 
-    public override string Good => Box("swings hold, opens from inside");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("door d2", "door d2 pack to hold, centred, 900 x 2000, swings hold, opens from inside"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -79,17 +93,4 @@ internal sealed class ExitLocksIn : Rule
 
     private Finding Find(Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate at)
         => CheckContext.Find(this, severity, things, message, mend, span, at) with { Limit = $"a way out that opens from inside ({Sources[0].Text})" };
-
-    private static string Box(string door) => $"""
-        plan "Cold end"
-          units metric
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 50
-          doors west
-        room pack "Packing" clean from west to 3500
-        room hold "Holding" cold from 3500 to east
-        partitions thickness 80
-        door d1 pack to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside
-        door d2 pack to hold, centred, 900 x 2000, {door}
-        """;
 }

@@ -38,9 +38,22 @@ internal sealed class ExitTooFar : Rule
         new(Nearest, 60_960, LimitUnit.Millimetres, Sources[1], Severity.Warning),
     ];
 
-    public override string Bad => Shed("");
+    public override string Bad => """
+        plan "A very long shed"
+          units metric
+          code us
+        shell shed 26000 x 4000 x 2800
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, west wall, centred, 900 x 2050, swings out, closes itself
+        station bench "Packing bench" in pack
+          size 1800 x 700 x 900
+          place against north wall, centred
+        """;
 
-    public override string Good => Shed("door d2 pack to outside, east wall, centred, 900 x 2050, swings out, closes itself");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("door d1", "door d2 pack to outside, east wall, centred, 900 x 2050, swings out, closes itself"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -76,17 +89,4 @@ internal sealed class ExitTooFar : Rule
 
     /// <summary>The way ends at the outer face of the exit, not at the step outside that routes lead to.</summary>
     private static double ToTheDoor(CheckContext context, Route way) => way.Path.Intersection(context.Plan.Shell.Outside).Length;
-
-    private static string Shed(string door) => $"""
-        plan "A very long shed"
-          units metric
-          code us
-        shell shed 26000 x 4000 x 2800
-        room pack "Packing" dry from west to east
-        door d1 pack to outside, west wall, centred, 900 x 2050, swings out, closes itself
-        {door}
-        station bench "Packing bench" in pack
-          size 1800 x 700 x 900
-          place against north wall, centred
-        """;
 }

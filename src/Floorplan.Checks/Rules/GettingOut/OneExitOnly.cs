@@ -31,9 +31,24 @@ internal sealed class OneExitOnly : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("people that one exit may serve", 49, LimitUnit.Count, Sources[0], Severity.Warning)];
 
-    public override string Bad => Shed("");
+    public override string Bad => """
+        plan "A large packing shed"
+          units metric
+          code us
+        shell shed 20 m x 11 m x 3 m
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, centred, 1200 x 2050, swings out, closes itself, opens from inside
+        day
+          crew pack 52
+          elsewhere 3 toilets, changing room
+        """;
 
-    public override string Good => Shed("door d2 pack to outside, north wall, centred, 900 x 2050, swings out, closes itself, opens from inside");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After(
+            "door d1",
+            "door d2 pack to outside, north wall, centred, 900 x 2050, swings out, closes itself, opens from inside"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -61,17 +76,4 @@ internal sealed class OneExitOnly : Rule
             }
         }
     }
-
-    private static string Shed(string door) => $"""
-        plan "A large packing shed"
-          units metric
-          code us
-        shell shed 20 m x 11 m x 3 m
-        room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, centred, 1200 x 2050, swings out, closes itself, opens from inside
-        {door}
-        day
-          crew pack 52
-          elsewhere 3 toilets, changing room
-        """;
 }

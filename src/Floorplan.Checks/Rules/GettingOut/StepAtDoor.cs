@@ -36,9 +36,24 @@ internal sealed class StepAtDoor : Rule
         new(Drop, 1219.2, LimitUnit.Millimetres, Sources[1], Severity.Warning),
     ];
 
-    public override string Bad => Box("");
+    public override string Bad => """
+        plan "On blocks"
+          units metric
+          code us
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+          ground 600 below floor
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
+        """;
 
-    public override string Good => Box(", steps 3");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new(
+            "door d1",
+            "door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside, steps 3"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -76,16 +91,4 @@ internal sealed class StepAtDoor : Rule
             FormattableString.Invariant($"write `steps {needed}` on {door.Id}, which makes them {context.Text(height.Millimetres / needed)} high each, or `ramp`, and build it so"),
             door.Span, door.Centre.Coordinate);
     }
-
-    private static string Box(string steps) => $"""
-        plan "On blocks"
-          units metric
-          code us
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 50
-          doors west
-          ground 600 below floor
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside{steps}
-        """;
 }

@@ -38,9 +38,24 @@ internal sealed class TrolleyCannotTurn : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("length of a trolley when the plan does not say it", UsualLength, LimitUnit.Millimetres, Sources[2], Severity.Warning)];
 
-    public override string Bad => Unit(870);
+    public override string Bad => """
+        plan "Round the freezer"
+          units metric
+        shell shed 9000 x 5000 x 2600
+        room pack "Packing" dry from west to east
+        room freezer "Freezer" cold area 7780 x 3780, in pack, corner north-west
+        door d1 pack to outside, west wall, 60 from south, 820 x 2100, swings out, closes itself
+        door d2 pack to outside, north wall, 60 from east, 820 x 2100, swings out, closes itself
+        door d3 freezer to outside, west wall, centred, 1200 x 2100, swings out, closes itself, opens from inside
+        flow product
+          outside -> d1 -> d2 -> outside   by trolley 750 wide
+        limit trolley-cannot-turn 1300 mm "length of our crate trolleys"
+        """;
 
-    public override string Good => Unit(1200);
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("room freezer", "room freezer \"Freezer\" cold area 7450 x 3450, in pack, corner north-west"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -76,18 +91,4 @@ internal sealed class TrolleyCannotTurn : Rule
             ? turn.Tightest(route, new LongBox(length, width))
             : tight;
     }
-
-    private static string Unit(int passage) => FormattableString.Invariant($"""
-        plan "Round the freezer"
-          units metric
-        shell shed 9000 x 5000 x 2600
-        room pack "Packing" dry from west to east
-        room freezer "Freezer" cold area {8650 - passage} x {4650 - passage}, in pack, corner north-west
-        door d1 pack to outside, west wall, 60 from south, 820 x 2100, swings out, closes itself
-        door d2 pack to outside, north wall, 60 from east, 820 x 2100, swings out, closes itself
-        door d3 freezer to outside, west wall, centred, 1200 x 2100, swings out, closes itself, opens from inside
-        flow product
-          outside -> d1 -> d2 -> outside   by trolley 750 wide
-        limit trolley-cannot-turn 1300 mm "length of our crate trolleys"
-        """);
 }

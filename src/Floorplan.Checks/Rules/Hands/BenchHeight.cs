@@ -54,9 +54,22 @@ internal sealed class BenchHeight : Rule
         RuleLimit.OfBody(Of(Highest, WorkKind.Cutting), HighestCutting, Sources[1], Severity.Note),
     ];
 
-    public override string Bad => Unit(650);
+    public override string Bad => """
+        plan "A low bench"
+          units metric
+        shell shed 5000 x 3000 x 2600
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        drain fd1 floor in cut, 2500 from west, centred, 100
+        sink s1 hand in cut, 400 x 350, against east wall, 1200 from south
+        station bench "Trim bench" in cut
+          size   1800 x 600 x 650
+          place  against north wall, centred
+          worker south
+          work   30 s each
+        """;
 
-    public override string Good => Unit(900);
+    public override IReadOnlyList<LineChange> Mended => [new("size   1800", "  size   1800 x 600 x 900")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -106,19 +119,4 @@ internal sealed class BenchHeight : Rule
     private Finding Finding(CheckContext context, Station station, double hands, AppliedLimit limit, string how, string mend) => CheckContext.Find(
         this, limit, hands, [station.Id], $"hands at {Named.Of(station)} work {context.Text(hands)} above the floor, too {how} for {Word(station.WorkKind)}",
         $"{mend}; when the hands are elsewhere than the top, say so with `work height`", station.Span, station.Bounds.Centre.Coordinate);
-
-    private static string Unit(int height) => FormattableString.Invariant($"""
-        plan "A low bench"
-          units metric
-        shell shed 5000 x 3000 x 2600
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        drain fd1 floor in cut, 2500 from west, centred, 100
-        sink s1 hand in cut, 400 x 350, against east wall, 1200 from south
-        station bench "Trim bench" in cut
-          size   1800 x 600 x {height}
-          place  against north wall, centred
-          worker south
-          work   30 s each
-        """);
 }

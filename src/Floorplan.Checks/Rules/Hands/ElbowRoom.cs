@@ -60,8 +60,11 @@ internal sealed class ElbowRoom : Rule
           work    30 s each
         """;
 
-    public override string Good => Bad.Replace("600 apart", "700 apart", StringComparison.Ordinal)
-        .Replace("1200 x 600 x 900", "1400 x 600 x 900", StringComparison.Ordinal);
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("size    1200", "  size    1400 x 600 x 900"),
+        new("workers 2", "  workers 2 south, 700 apart"),
+    ];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell", "overlap")];
 

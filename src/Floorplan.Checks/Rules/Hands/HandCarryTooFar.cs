@@ -67,7 +67,7 @@ internal sealed class HandCarryTooFar : Rule
           wash -> pack by hand
         """;
 
-    public override string Good => Bad.Replace("by hand", "by trolley 600 wide", StringComparison.Ordinal);
+    public override IReadOnlyList<LineChange> Mended => [new("wash ->", "  wash -> pack by trolley 600 wide")];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell")];
 

@@ -37,9 +37,28 @@ internal sealed class LiftTooHeavy : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("lifting index", Goal, LimitUnit.Count, Sources[0], Severity.Warning)];
 
-    public override string Bad => Unit("hams, 30 kg each");
+    public override string Bad => """
+        plan "Ham room"
+          units metric
+          product hams, 30 kg each
+        shell shed 6000 x 3000 x 2600
+        room salt "Salting" clean from west to east
+        door d1 salt to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        drain fd1 floor in salt, 3000 from west, centred, 100
+        sink s1 hand in salt, 400 x 350, against south wall, 2800 from west
+        station bench "Salting bench" in salt
+          size   1500 x 600 x 850
+          place  against north wall, 500 from west
+          worker south
+        station rack "Turning table" in salt
+          size   1500 x 600 x 850
+          place  against north wall, 500 from east
+          worker south
+        flow product
+          outside -> d1 -> bench -> rack by hand
+        """;
 
-    public override string Good => Unit("hams, 9 kg each");
+    public override IReadOnlyList<LineChange> Mended => [new("product hams,", "  product hams, 9 kg each")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -70,25 +89,4 @@ internal sealed class LiftTooHeavy : Rule
         finding = finding with { Figures = [lift.Load, index] };
         return lift.NotCovered is null ? finding : finding with { Severity = Severity.Note };
     }
-
-    private static string Unit(string product) => $"""
-        plan "Ham room"
-          units metric
-          product {product}
-        shell shed 6000 x 3000 x 2600
-        room salt "Salting" clean from west to east
-        door d1 salt to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        drain fd1 floor in salt, 3000 from west, centred, 100
-        sink s1 hand in salt, 400 x 350, against south wall, 2800 from west
-        station bench "Salting bench" in salt
-          size   1500 x 600 x 850
-          place  against north wall, 500 from west
-          worker south
-        station rack "Turning table" in salt
-          size   1500 x 600 x 850
-          place  against north wall, 500 from east
-          worker south
-        flow product
-          outside -> d1 -> bench -> rack by hand
-        """;
 }

@@ -52,7 +52,7 @@ internal sealed class NowhereToStand : Rule
           place  against south wall, 1600 from west
         """;
 
-    public override string Good => Bad.Replace("1200 x 1400 x 850", "1200 x 600 x 850", StringComparison.Ordinal);
+    public override IReadOnlyList<LineChange> Mended => [new("size   1200", "  size   1200 x 600 x 850")];
 
     /// <summary>A worker who would stand on a sink that is blocked by the worker's own station: one mistake, told by the sink.</summary>
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("sink-blocked"), .. Cause.Misplaced("outside-shell", "overlap")];

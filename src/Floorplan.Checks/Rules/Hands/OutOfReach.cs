@@ -65,7 +65,7 @@ internal sealed class OutOfReach : Rule
           work   30 s each
         """;
 
-    public override string Good => Bad.Replace("1800 x 950 x 900", "1800 x 600 x 900", StringComparison.Ordinal);
+    public override IReadOnlyList<LineChange> Mended => [new("size   1800", "  size   1800 x 600 x 900")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -50,9 +50,32 @@ internal sealed class RailHeight : Rule
         new(Lowest, AboveFloor, LimitUnit.Millimetres, Sources[1], Severity.Warning),
     ];
 
-    public override string Bad => Unit(2200);
+    public override string Bad => """
+        plan "Hanging room"
+          units metric
+          product ducks, 2.5 kg each
+        shell shed 6000 x 3000 x 2600
+        room hang "Hanging" dirty from west to east
+        door d1 hang to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        drain fd1 floor in hang, 3000 from west, centred, 100
+        sink s1 hand in hang, 400 x 350, against south wall, 2500 from west
+        station table "Hanging table" in hang
+          size   2000 x 600 x 900
+          place  against north wall, 600 from west
+          worker south
+        station pluck "Plucker" in hang
+          size   800 x 600 x 1200
+          place  against north wall, east of table gap 100
+          worker south
+        rail r1 "Bird rail" in hang
+          path   700 2300, 3300 2300
+          height 2200
+        flow product
+          outside -> d1 -> table by hand
+          table -> pluck by rail
+        """;
 
-    public override string Good => Unit(1850);
+    public override IReadOnlyList<LineChange> Mended => [new("height 2200", "  height 1850")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -137,29 +160,4 @@ internal sealed class RailHeight : Rule
             .Where(h => rail.Path.Distance(Floorplan.Model.Shapes.Shape.Factory.CreatePoint(h.At)) <= atHand)
             .Select(h => h.Station).MinBy(s => s.Item);
     }
-
-    private static string Unit(int height) => FormattableString.Invariant($"""
-        plan "Hanging room"
-          units metric
-          product ducks, 2.5 kg each
-        shell shed 6000 x 3000 x 2600
-        room hang "Hanging" dirty from west to east
-        door d1 hang to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        drain fd1 floor in hang, 3000 from west, centred, 100
-        sink s1 hand in hang, 400 x 350, against south wall, 2500 from west
-        station table "Hanging table" in hang
-          size   2000 x 600 x 900
-          place  against north wall, 600 from west
-          worker south
-        station pluck "Plucker" in hang
-          size   800 x 600 x 1200
-          place  against north wall, east of table gap 100
-          worker south
-        rail r1 "Bird rail" in hang
-          path   700 2300, 3300 2300
-          height {height}
-        flow product
-          outside -> d1 -> table by hand
-          table -> pluck by rail
-        """);
 }

@@ -23,9 +23,20 @@ internal sealed class AirRunsToClean : Rule
         new("Regulation (EC) 852/2004, Annex II, chapter I(5): mechanical airflow from a contaminated to a clean area is to be avoided", Origin.FoundInSecondaryCopy, Force.Law),
     ];
 
-    public override string Bad => Unit("air supply kill, exhaust dress");
+    public override string Bad => """
+        plan "Quail unit"
+          units metric
+        shell shed 8000 x 3000 x 2500
+        room kill "Killing" dirty from west to 4000
+        room dress "Dressing" clean from 4000 to east
+        partitions thickness 80
+        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 dress to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        hatch h1 kill to dress, 300 from south, 700 x 500, sill 950
+        air supply kill, exhaust dress
+        """;
 
-    public override string Good => Unit("air supply dress, exhaust kill");
+    public override IReadOnlyList<LineChange> Mended => [new("air supply", "air supply dress, exhaust kill")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -58,17 +69,4 @@ internal sealed class AirRunsToClean : Rule
     };
 
     private static string Word(Room room) => room.Class.ToString().ToLowerInvariant();
-
-    private static string Unit(string air) => $"""
-        plan "Quail unit"
-          units metric
-        shell shed 8000 x 3000 x 2500
-        room kill "Killing" dirty from west to 4000
-        room dress "Dressing" clean from 4000 to east
-        partitions thickness 80
-        door d1 kill to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 dress to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        hatch h1 kill to dress, 300 from south, 700 x 500, sill 950
-        {air}
-        """;
 }

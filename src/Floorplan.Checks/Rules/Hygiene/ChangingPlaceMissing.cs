@@ -24,9 +24,19 @@ internal sealed class ChangingPlaceMissing : Rule
         new("9 CFR 416.2(h), US CFR: dressing rooms apart from product rooms", Origin.FromMemory, Force.Law),
     ];
 
-    public override string Bad => Unit("elsewhere 1 toilet");
+    public override string Bad => """
+        plan "Char unit"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room gut "Gutting" dirty from west to east
+          finish floor "resin, coved", walls "panel", ceiling "panel"
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        day
+          crew gut 2
+          elsewhere 1 toilet
+        """;
 
-    public override string Good => Unit("elsewhere 1 toilet, changing room");
+    public override IReadOnlyList<LineChange> Mended => [new("elsewhere 1", "  elsewhere 1 toilet, changing room")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -52,16 +62,4 @@ internal sealed class ChangingPlaceMissing : Rule
         var rooms = plan.Stations.Where(s => places.Contains(s.Id)).Select(s => s.Room.Id).Concat(places).ToHashSet(StringComparer.Ordinal);
         return [.. plan.Rooms.Where(r => r.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold && rooms.Contains(r.Id))];
     }
-
-    private static string Unit(string elsewhere) => $"""
-        plan "Char unit"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room gut "Gutting" dirty from west to east
-          finish floor "resin, coved", walls "panel", ceiling "panel"
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        day
-          crew gut 2
-          {elsewhere}
-        """;
 }

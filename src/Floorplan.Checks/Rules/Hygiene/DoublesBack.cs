@@ -63,35 +63,7 @@ internal sealed class DoublesBack : Rule
           tip -> sort -> rinse -> pack   by hand
         """;
 
-    public override string Good => """
-        plan "Apple room"
-          units metric
-        shell shed 10 m x 3 m x 2.5 m
-        room wash "Wash and pack" clean from west to east
-        door d1 wash to outside, west wall, 1000 from south, 900 x 2050, swings out, closes itself
-        drain fd1 floor in wash, 2500 from west, centred, 100
-        drain fd2 floor in wash, 7500 from west, centred, 100
-        sink s1 hand in wash, 400 x 350, against south wall, 2400 from west
-        sink s2 hand in wash, 400 x 350, against south wall, 8000 from west
-        station tip "Tipping bin" in wash
-          size 900 x 600 x 900
-          place against north wall, 1000 from west
-          worker south
-        station sort "Sorting table" in wash
-          size 900 x 600 x 900
-          place against north wall, 7000 from west
-          worker south
-        station rinse "Rinsing tank" in wash
-          size 900 x 600 x 900
-          place against north wall, 3000 from west
-          worker south
-        station pack "Packing table" in wash
-          size 900 x 600 x 900
-          place against north wall, 8500 from west
-          worker south
-        flow product
-          tip -> rinse -> sort -> pack   by hand
-        """;
+    public override IReadOnlyList<LineChange> Mended => [new("tip ->", "  tip -> rinse -> sort -> pack   by hand")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

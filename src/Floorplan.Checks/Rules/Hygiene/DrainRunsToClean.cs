@@ -29,9 +29,22 @@ internal sealed class DrainRunsToClean : Rule
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("toilet-drain-joins")];
 
-    public override string Bad => Unit("fd2");
+    public override string Bad => """
+        plan "Carp unit"
+          units metric
+        shell shed 8000 x 3000 x 2500
+        room gut  "Gutting" dirty from west to 4000
+        room pack "Packing" clean from 4000 to east
+        partitions thickness 80
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, centred, 100
+        drain fd2 floor in pack, centred, 100
+        falls gut 2 % to fd2
+        falls pack 2 % to fd2
+        """;
 
-    public override string Good => Unit("fd1");
+    public override IReadOnlyList<LineChange> Mended => [new("falls gut", "falls gut 2 % to fd1")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -60,19 +73,4 @@ internal sealed class DrainRunsToClean : Rule
     private static bool RunsToClean(Room? from, Room? to) => from is not null && to is not null && HygieneRank.Of(from) == 0 && HygieneRank.Of(to) > 0;
 
     private static string Said(Room room) => $"{Named.Of(room)}, {room.Class.ToString().ToLowerInvariant()},";
-
-    private static string Unit(string drain) => $"""
-        plan "Carp unit"
-          units metric
-        shell shed 8000 x 3000 x 2500
-        room gut  "Gutting" dirty from west to 4000
-        room pack "Packing" clean from 4000 to east
-        partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        drain fd1 floor in gut, centred, 100
-        drain fd2 floor in pack, centred, 100
-        falls gut 2 % to {drain}
-        falls pack 2 % to fd2
-        """;
 }

@@ -26,9 +26,19 @@ internal sealed class FinishMissing : Rule
         new("South Africa, Poultry Regulations 2006, reg 11(d)(ii): floor and wall meet with a radius of 50 mm", Origin.FoundInPublicCopy),
     ];
 
-    public override string Bad => Unit("floor \"resin, coved\"");
+    public override string Bad => """
+        plan "Bream unit"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room gut "Gutting" dirty from west to east
+          finish floor "resin, coved"
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        """;
 
-    public override string Good => Unit("floor \"resin, coved\", walls \"panel\", ceiling \"panel\"");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("finish floor", "  finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\""),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -60,13 +70,4 @@ internal sealed class FinishMissing : Rule
 
         return missing;
     }
-
-    private static string Unit(string finish) => $"""
-        plan "Bream unit"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room gut "Gutting" dirty from west to east
-          finish {finish}
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        """;
 }

@@ -25,9 +25,19 @@ internal sealed class OuterDoorStaysOpen : Rule
         new("9 CFR 354.220(a), US CFR, for rabbits: doors to outside close themselves, with a gap of at most 1/4 in", Origin.FoundInPublicCopy, Force.Law),
     ];
 
-    public override string Bad => Unit("swings out, opens from inside");
+    public override string Bad => """
+        plan "Pack room"
+          units metric
+          code us
+        shell shed 6000 x 3000 x 2500
+        room pack "Packing" clean from west to east
+        door d1 pack to outside, south wall, 500 from west, 900 x 2050, swings out, opens from inside
+        """;
 
-    public override string Good => Unit("swings out, closes itself, opens from inside");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("door d1", "door d1 pack to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself, opens from inside"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -42,13 +52,4 @@ internal sealed class OuterDoorStaysOpen : Rule
             }
         }
     }
-
-    private static string Unit(string door) => $"""
-        plan "Pack room"
-          units metric
-          code us
-        shell shed 6000 x 3000 x 2500
-        room pack "Packing" clean from west to east
-        door d1 pack to outside, south wall, 500 from west, 900 x 2050, {door}
-        """;
 }

@@ -49,35 +49,11 @@ internal sealed class ProductGoesBack : Rule
           trim -> d2 -> weigh                     by hand
         """;
 
-    public override string Good => """
-        plan "Carp works"
-          units metric
-        shell shed 8000 x 3000 x 2500
-        room wet "Scaling" dirty from west to 4000
-        room dress "Dressing" clean from 4000 to east
-        partitions thickness 80
-        door d1 wet to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 wet to dress, 300 from south, 900 x 2050, swings dress, closes itself
-        drain fd1 floor in wet, 2000 from west, centred, 100
-        drain fd2 floor in dress, 2000 from west, centred, 100
-        sink s1 hand in wet, 400 x 350, against south wall, 2000 from west
-        sink s2 hand in dress, 400 x 350, against south wall, 2500 from west
-        station scaler "Scaling table" in wet
-          size 1200 x 600 x 900
-          place against north wall, 300 from west
-          worker south
-        station trim "Trimming table" in dress
-          size 1200 x 600 x 900
-          place against north wall, 500 from west
-          worker south
-        station weigh "Weighing table" in dress
-          size 700 x 600 x 900
-          place against north wall, 2400 from west
-          worker south
-        flow product
-          outside -> d1 -> scaler -> d2 -> trim   by hand
-          trim -> weigh                           by hand
-        """;
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("station weigh", "station weigh \"Weighing table\" in dress"),
+        new("trim ->", "  trim -> weigh                           by hand"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -30,9 +30,32 @@ internal sealed class RawReturnsCross : Rule
         new("Unwashed until a washing place is named on the way; washed down with the room when brought in after work", Origin.OwnAssumption),
     ];
 
-    public override string Bad => Unit("outside -> d2 -> table   by hand");
+    public override string Bad => """
+        plan "Eel unit"
+          units metric
+        shell shed 9000 x 3000 x 2500
+        room gut "Gutting" dirty from west to 4000
+        room pack "Packing" clean from 4000 to east
+        partitions thickness 80
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        hatch h1 gut to pack, 300 from south, 700 x 500, sill 950
+        drain fd1 floor in gut, 2000 from west, centred, 100
+        drain fd2 floor in pack, 2000 from west, centred, 100
+        sink s2 hand in pack, 400 x 350, against south wall, 2000 from west
+        sink tub wash in gut, 900 x 600, against north wall, 1500 from west
+        station table "Packing table" in pack
+          size 1500 x 600 x 900
+          place against north wall, 1500 from west
+          worker south
+        flow product
+          outside -> d1 -> h1 -> table   by hand, after work
+          table -> d2 -> outside         by hand, after work
+        flow returns "Crates"
+          outside -> d2 -> table   by hand
+        """;
 
-    public override string Good => Unit("outside -> d1 -> tub -> h1 -> table   by hand");
+    public override IReadOnlyList<LineChange> Mended => [new("outside -> d2", "  outside -> d1 -> tub -> h1 -> table   by hand")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -100,29 +123,4 @@ internal sealed class RawReturnsCross : Rule
 
         public IReadOnlyList<Opening> Doors { get; } = [.. (Back.Route?.Openings ?? []).IntersectBy((Product.Route?.Openings ?? []).Select(o => o.Id), o => o.Id)];
     }
-
-    private static string Unit(string back) => $"""
-        plan "Eel unit"
-          units metric
-        shell shed 9000 x 3000 x 2500
-        room gut "Gutting" dirty from west to 4000
-        room pack "Packing" clean from 4000 to east
-        partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        hatch h1 gut to pack, 300 from south, 700 x 500, sill 950
-        drain fd1 floor in gut, 2000 from west, centred, 100
-        drain fd2 floor in pack, 2000 from west, centred, 100
-        sink s2 hand in pack, 400 x 350, against south wall, 2000 from west
-        sink tub wash in gut, 900 x 600, against north wall, 1500 from west
-        station table "Packing table" in pack
-          size 1500 x 600 x 900
-          place against north wall, 1500 from west
-          worker south
-        flow product
-          outside -> d1 -> h1 -> table   by hand, after work
-          table -> d2 -> outside         by hand, after work
-        flow returns "Crates"
-          {back}
-        """;
 }

@@ -25,9 +25,38 @@ internal sealed class StaffCrossesBack : Rule
         HygieneSources.OneWayFlow, HygieneSources.Ranks,
     ];
 
-    public override string Bad => Unit("outside -> d2 -> s1 -> d3 -> table -> tank -> table");
+    public override string Bad => """
+        plan "Trout hut"
+          units metric
+        shell shed 12000 x 3000 x 2500
+        room gut   "Gutting" dirty from west to 4000
+        room pack  "Packing" clean from 4000 to 9000
+        room lobby "Change"  staff from 9000 to east
+        partitions thickness 80
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 lobby to outside, east wall, 1000 from south, 900 x 2050, swings out, closes itself
+        door d3 pack to lobby, 1000 from south, 900 x 2050, swings lobby, closes itself
+        door d4 gut to pack, 1000 from south, 900 x 2050, swings gut, closes itself
+        drain fd1 floor in gut, 2000 from west, centred, 100
+        drain fd2 floor in pack, 2000 from west, centred, 100
+        sink s3 hand in pack, 400 x 350, against south wall, 2500 from west
+        sink s1 hand in lobby, 400 x 350, against north wall, 600 from west
+        sink s2 hand in gut, 400 x 350, against north wall, 3000 from west
+        station tank "Fish tank" in gut
+          size 1500 x 600 x 900
+          place against north wall, 500 from west
+          worker south
+        station table "Packing table" in pack
+          size 1500 x 600 x 900
+          place against north wall, 1500 from west
+          worker south
+        flow product
+          outside -> d1 -> tank -> d4 -> table   by hand
+        flow people "Packer"
+          outside -> d2 -> s1 -> d3 -> table -> tank -> table
+        """;
 
-    public override string Good => Unit("outside -> d2 -> s1 -> d3 -> table");
+    public override IReadOnlyList<LineChange> Mended => [new("outside -> d2", "  outside -> d2 -> s1 -> d3 -> table")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -105,35 +134,4 @@ internal sealed class StaffCrossesBack : Rule
             }
         }
     }
-
-    private static string Unit(string way) => $"""
-        plan "Trout hut"
-          units metric
-        shell shed 12000 x 3000 x 2500
-        room gut   "Gutting" dirty from west to 4000
-        room pack  "Packing" clean from 4000 to 9000
-        room lobby "Change"  staff from 9000 to east
-        partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 lobby to outside, east wall, 1000 from south, 900 x 2050, swings out, closes itself
-        door d3 pack to lobby, 1000 from south, 900 x 2050, swings lobby, closes itself
-        door d4 gut to pack, 1000 from south, 900 x 2050, swings gut, closes itself
-        drain fd1 floor in gut, 2000 from west, centred, 100
-        drain fd2 floor in pack, 2000 from west, centred, 100
-        sink s3 hand in pack, 400 x 350, against south wall, 2500 from west
-        sink s1 hand in lobby, 400 x 350, against north wall, 600 from west
-        sink s2 hand in gut, 400 x 350, against north wall, 3000 from west
-        station tank "Fish tank" in gut
-          size 1500 x 600 x 900
-          place against north wall, 500 from west
-          worker south
-        station table "Packing table" in pack
-          size 1500 x 600 x 900
-          place against north wall, 1500 from west
-          worker south
-        flow product
-          outside -> d1 -> tank -> d4 -> table   by hand
-        flow people "Packer"
-          {way}
-        """;
 }

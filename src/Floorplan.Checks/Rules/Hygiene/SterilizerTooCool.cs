@@ -41,9 +41,21 @@ internal sealed class SterilizerTooCool : Rule
         new("water of a sterilizer", Metric, LimitUnit.Celsius, Sources[2], Severity.Warning, CodeChoice.None),
     ];
 
-    public override string Bad => Unit(65);
+    public override string Bad => """
+        plan "Pheasant unit"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room draw "Drawing" clean from west to east
+        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        water w1 hot in draw, north wall, 2500 from west, height 1100
+        drain fd1 floor in draw, 2500 from west, centred, 100
+        sink z1 sterilizer in draw
+          size  300 x 300 x 900
+          place against north wall, 2200 from west
+          needs hot 2 L/min at 65 C
+        """;
 
-    public override string Good => Unit(82);
+    public override IReadOnlyList<LineChange> Mended => [new("needs hot", "  needs hot 2 L/min at 82 C")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -62,18 +74,4 @@ internal sealed class SterilizerTooCool : Rule
             }
         }
     }
-
-    private static string Unit(int celsius) => FormattableString.Invariant($"""
-        plan "Pheasant unit"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room draw "Drawing" clean from west to east
-        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        water w1 hot in draw, north wall, 2500 from west, height 1100
-        drain fd1 floor in draw, 2500 from west, centred, 100
-        sink z1 sterilizer in draw
-          size  300 x 300 x 900
-          place against north wall, 2200 from west
-          needs hot 2 L/min at {celsius} C
-        """);
 }

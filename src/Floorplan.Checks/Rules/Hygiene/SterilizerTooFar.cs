@@ -29,9 +29,26 @@ internal sealed class SterilizerTooFar : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("from station to sterilizer", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
-    public override string Bad => Unit("4500");
+    public override string Bad => """
+        plan "Pheasant unit"
+          units metric
+        shell shed 9000 x 3000 x 2500
+        room draw "Drawing" clean from west to east
+        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in draw, 4500 from west, centred, 100
+        sink s1 hand in draw, 400 x 350, against south wall, 1800 from west
+        station bench "Drawing bench" in draw
+          size 1200 x 600 x 900
+          place against north wall, 100 from west
+          worker south
+          needs sterilizer
+        sink z1 sterilizer in draw, 300 x 300, against north wall, 4500 from west
+        """;
 
-    public override string Good => Unit("2200");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("sink z1", "sink z1 sterilizer in draw, 300 x 300, against north wall, 2200 from west"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -75,20 +92,4 @@ internal sealed class SterilizerTooFar : Rule
                 $"move {sink.Id} {Say.SizeUp(far - limit.Value, context.Plan.Units)} nearer, or add a sterilizer", span, station.Bounds.Centre.Coordinate)
             : null;
     }
-
-    private static string Unit(string west) => $"""
-        plan "Pheasant unit"
-          units metric
-        shell shed 9000 x 3000 x 2500
-        room draw "Drawing" clean from west to east
-        door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in draw, 4500 from west, centred, 100
-        sink s1 hand in draw, 400 x 350, against south wall, 1800 from west
-        station bench "Drawing bench" in draw
-          size 1200 x 600 x 900
-          place against north wall, 100 from west
-          worker south
-          needs sterilizer
-        sink z1 sterilizer in draw, 300 x 300, against north wall, {west} from west
-        """;
 }

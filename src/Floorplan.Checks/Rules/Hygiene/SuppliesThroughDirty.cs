@@ -24,9 +24,27 @@ internal sealed class SuppliesThroughDirty : Rule
         new("Reg (EC) 852/2004 Annex II ch.X: wrapping material is kept so that it is not exposed to contamination", Origin.FromMemory, Force.Law),
     ];
 
-    public override string Bad => Unit("outside -> d1 -> d3 -> table   by hand");
+    public override string Bad => """
+        plan "Tench unit"
+          units metric
+        shell shed 9000 x 3000 x 2500
+        room gut "Gutting" dirty from west to 4000
+        room pack "Packing" clean from 4000 to east
+        partitions thickness 80
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        door d3 gut to pack, 300 from south, 900 x 2050, swings pack, closes itself
+        drain fd1 floor in pack, 2000 from west, centred, 100
+        sink s1 hand in pack, 400 x 350, against south wall, 2000 from west
+        station table "Packing table" in pack
+          size 1500 x 600 x 900
+          place against north wall, 1500 from west
+          worker south
+        flow supplies "Cartons"
+          outside -> d1 -> d3 -> table   by hand
+        """;
 
-    public override string Good => Unit("outside -> d2 -> table         by hand");
+    public override IReadOnlyList<LineChange> Mended => [new("outside ->", "  outside -> d2 -> table         by hand")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -46,24 +64,4 @@ internal sealed class SuppliesThroughDirty : Rule
 
     /// <summary>Salt water and gas come in closed pipes.</summary>
     private static bool IsCarried(Model.Space.LegRoute leg) => leg.Leg.Carriage.Kind != CarriageKind.Pump;
-
-    private static string Unit(string way) => $"""
-        plan "Tench unit"
-          units metric
-        shell shed 9000 x 3000 x 2500
-        room gut "Gutting" dirty from west to 4000
-        room pack "Packing" clean from 4000 to east
-        partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        door d3 gut to pack, 300 from south, 900 x 2050, swings pack, closes itself
-        drain fd1 floor in pack, 2000 from west, centred, 100
-        sink s1 hand in pack, 400 x 350, against south wall, 2000 from west
-        station table "Packing table" in pack
-          size 1500 x 600 x 900
-          place against north wall, 1500 from west
-          worker south
-        flow supplies "Cartons"
-          {way}
-        """;
 }

@@ -25,9 +25,20 @@ internal sealed class ToiletDrainJoins : Rule
         new("Malaysia, veterinary code of practice for poultry plants 2017, 2.10.7-8: toilet lines separate until outside", Origin.FoundInPublicCopy),
     ];
 
-    public override string Bad => Unit(", runs to fd1");
+    public override string Bad => """
+        plan "Rudd unit"
+          units metric
+        shell shed 8000 x 3000 x 2500
+        room gut  "Gutting" dirty  from west to 6000
+        room wc   "Toilet"  toilet from 6000 to east
+        partitions thickness 80
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 wc to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, centred, 100
+        drain fd2 floor in wc, centred, 100, runs to fd1
+        """;
 
-    public override string Good => Unit("");
+    public override IReadOnlyList<LineChange> Mended => [new("drain fd2", "drain fd2 floor in wc, centred, 100")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -42,17 +53,4 @@ internal sealed class ToiletDrainJoins : Rule
             }
         }
     }
-
-    private static string Unit(string line) => $"""
-        plan "Rudd unit"
-          units metric
-        shell shed 8000 x 3000 x 2500
-        room gut  "Gutting" dirty  from west to 6000
-        room wc   "Toilet"  toilet from 6000 to east
-        partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 wc to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        drain fd1 floor in gut, centred, 100
-        drain fd2 floor in wc, centred, 100{line}
-        """;
 }

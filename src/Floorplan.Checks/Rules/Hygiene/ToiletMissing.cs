@@ -19,9 +19,19 @@ internal sealed class ToiletMissing : Rule
 
     public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.ToiletTable, HygieneSources.Lavatories, HygieneSources.AtLeastOneToilet];
 
-    public override string Bad => Unit("elsewhere changing room");
+    public override string Bad => """
+        plan "Char unit"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room gut "Gutting" dirty from west to east
+          finish floor "resin, coved", walls "panel", ceiling "panel"
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        day
+          crew gut 2
+          elsewhere changing room
+        """;
 
-    public override string Good => Unit("elsewhere 1 toilet, changing room");
+    public override IReadOnlyList<LineChange> Mended => [new("elsewhere changing", "  elsewhere 1 toilet, changing room")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -43,16 +53,4 @@ internal sealed class ToiletMissing : Rule
         CodeChoice.Eu => HygieneSources.Lavatories,
         _ => HygieneSources.AtLeastOneToilet,
     };
-
-    private static string Unit(string elsewhere) => $"""
-        plan "Char unit"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room gut "Gutting" dirty from west to east
-          finish floor "resin, coved", walls "panel", ceiling "panel"
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        day
-          crew gut 2
-          {elsewhere}
-        """;
 }

@@ -24,9 +24,21 @@ internal sealed class ToiletOpensOnFood : Rule
         new("9 CFR 416.2(h), US CFR: toilets apart from rooms where product is handled or kept", Origin.FromMemory, Force.Law),
     ];
 
-    public override string Bad => Unit("door d2 fillet to wc, 300 from south, 800 x 2050, swings fillet, closes itself");
+    public override string Bad => """
+        plan "Trout unit"
+          units metric
+        shell shed 7000 x 3000 x 2500
+        room fillet "Filleting" clean from west to 5000
+        room wc "Toilet" toilet from 5000 to east
+        partitions thickness 80
+        door d1 fillet to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 fillet to wc, 300 from south, 800 x 2050, swings fillet, closes itself
+        """;
 
-    public override string Good => Unit("door d2 wc to outside, east wall, 300 from south, 800 x 2050, swings out, closes itself");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("door d2", "door d2 wc to outside, east wall, 300 from south, 800 x 2050, swings out, closes itself"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -46,15 +58,4 @@ internal sealed class ToiletOpensOnFood : Rule
         a.Class == HygieneClass.Toilet && IsFood(b) ? (a, b) : b.Class == HygieneClass.Toilet && IsFood(a) ? (b, a) : null;
 
     private static bool IsFood(Room room) => room.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold or HygieneClass.Dry;
-
-    private static string Unit(string door) => $"""
-        plan "Trout unit"
-          units metric
-        shell shed 7000 x 3000 x 2500
-        room fillet "Filleting" clean from west to 5000
-        room wc "Toilet" toilet from 5000 to east
-        partitions thickness 80
-        door d1 fillet to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        {door}
-        """;
 }

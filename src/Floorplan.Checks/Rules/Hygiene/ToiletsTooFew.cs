@@ -30,9 +30,20 @@ internal sealed class ToiletsTooFew : Rule
     // A warning, though it is law: mobile crews with toilets near are left out of it, and so are rooms that no two people use at once.
     public override IReadOnlyList<RuleLimit> Limits => [new(One, Served[0], LimitUnit.Count, Sources[0], Severity.Warning, CodeChoice.Us)];
 
-    public override string Bad => Unit("elsewhere 1 toilet, changing room");
+    public override string Bad => """
+        plan "Large pack shed"
+          units metric
+          code us
+        shell shed 20000 x 8000 x 2700
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, closes itself, opens from inside
+        door d2 pack to outside, south wall, 500 from east, 1000 x 2050, swings out, closes itself, opens from inside
+        day
+          crew pack 16
+          elsewhere 1 toilet, changing room
+        """;
 
-    public override string Good => Unit("elsewhere 2 toilets, changing room");
+    public override IReadOnlyList<LineChange> Mended => [new("elsewhere 1", "  elsewhere 2 toilets, changing room")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -59,17 +70,4 @@ internal sealed class ToiletsTooFew : Rule
     }
 
     private static int ServedBy(int toilets) => toilets <= Served.Length ? Served[toilets - 1] : Served[^1] + (EachMore * (toilets - Served.Length));
-
-    private static string Unit(string elsewhere) => $"""
-        plan "Large pack shed"
-          units metric
-          code us
-        shell shed 20000 x 8000 x 2700
-        room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, closes itself, opens from inside
-        door d2 pack to outside, south wall, 500 from east, 1000 x 2050, swings out, closes itself, opens from inside
-        day
-          crew pack 16
-          {elsewhere}
-        """;
 }

@@ -17,9 +17,19 @@ internal sealed class UnknownFinish : Rule
 
     public override IReadOnlyList<Source> Sources { get; } = [new("A list of materials kept in this program; common practice, no source", Origin.CommonPractice)];
 
-    public override string Bad => Unit("rezin, coved");
+    public override string Bad => """
+        plan "Bream unit"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room gut "Gutting" dirty from west to east
+          finish floor "rezin, coved", walls "sandwich panel", ceiling "panel"
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        """;
 
-    public override string Good => Unit("resin, coved");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("finish floor", "  finish floor \"resin, coved\", walls \"sandwich panel\", ceiling \"panel\""),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -45,13 +55,4 @@ internal sealed class UnknownFinish : Rule
     }
 
     private static string? Hint(string phrase) => FinishWords.Words(phrase).Select(w => NearNames.Hint(w, FinishWords.Materials)).FirstOrDefault(h => h is not null);
-
-    private static string Unit(string floor) => $"""
-        plan "Bream unit"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room gut "Gutting" dirty from west to east
-          finish floor "{floor}", walls "sandwich panel", ceiling "panel"
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        """;
 }

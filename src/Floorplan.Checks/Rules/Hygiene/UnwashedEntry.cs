@@ -49,25 +49,11 @@ internal sealed class UnwashedEntry : Rule
           outside -> d1 -> d2 -> vat
         """;
 
-    public override string Good => """
-        plan "Cheese hut"
-          units metric
-        shell shed 8000 x 3000 x 2500
-        room lobby "Change" staff from west to 2000
-        room make  "Cheese room" clean from 2000 to east
-        partitions thickness 80
-        door d1 lobby to outside, west wall, 1000 from south, 900 x 2050, swings out, closes itself
-        door d2 lobby to make, 1000 from south, 900 x 2050, swings lobby, closes itself
-        drain fd1 floor in make, 3500 from west, centred, 100
-        sink s2 hand in make, 400 x 350, against south wall, 2500 from west
-        sink s1 hand in lobby, 400 x 350, against north wall, 600 from west
-        station vat "Cheese vat" in make
-          size 1500 x 600 x 900
-          place against north wall, 2000 from west
-          worker south
-        flow people
-          outside -> d1 -> s1 -> d2 -> vat
-        """;
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("sink s2", "sink s1 hand in lobby, 400 x 350, against north wall, 600 from west"),
+        new("outside ->", "  outside -> d1 -> s1 -> d2 -> vat"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
         => context.Plan.Flows.Any(f => f.Stream == Stream.People) ? AsDrawn(context) : AsWalked(context);

@@ -51,26 +51,11 @@ internal sealed class WasteMeetsProduct : Rule
           offal -> d1 -> outside   by trolley 500 wide
         """;
 
-    public override string Good => """
-        plan "Perch unit"
-          units metric
-        shell shed 9000 x 3000 x 2500
-        room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 gut to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        drain fd1 floor in gut, 4500 from west, centred, 100
-        sink s1 hand in gut, 400 x 350, against south wall, 4600 from west
-        station bench "Gutting bench" in gut
-          size 1500 x 600 x 900
-          place against north wall, 4000 from west
-          worker south
-        bin offal 60 L in gut, 450 x 450, against north wall, 6500 from west
-        flow product
-          outside -> d1 -> bench   by hand
-        flow waste
-          bench -> offal           by hand
-          offal -> d2 -> outside   by trolley 500 wide
-        """;
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("door d1", "door d2 gut to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself"),
+        new("offal ->", "  offal -> d2 -> outside   by trolley 500 wide"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

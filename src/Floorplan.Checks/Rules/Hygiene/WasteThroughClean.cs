@@ -35,21 +35,7 @@ internal sealed class WasteThroughClean : Rule
           skins -> d2 -> d3 -> outside   by trolley 500 wide
         """;
 
-    public override string Good => """
-        plan "Rabbit unit"
-          units metric
-        shell shed 9000 x 3000 x 2500
-        room skin "Skinning" dirty from west to 4000
-        room pack "Packing" clean from 4000 to east
-        partitions thickness 80
-        door d1 skin to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 skin to pack, 300 from south, 900 x 2050, swings pack, closes itself
-        door d3 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        drain fd1 floor in skin, 2000 from west, centred, 100
-        bin skins 90 L in skin, 500 x 500, against north wall, 2000 from west
-        flow waste "Skins"
-          skins -> d1 -> outside   by trolley 500 wide
-        """;
+    public override IReadOnlyList<LineChange> Mended => [new("skins ->", "  skins -> d1 -> outside   by trolley 500 wide")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -37,26 +37,10 @@ internal sealed class WayOutForWasteMissing : Rule
           outside -> d1 -> bench   by hand
         """;
 
-    public override string Good => """
-        plan "Pike unit"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 gut to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        drain fd1 floor in gut, 3000 from west, centred, 100
-        sink s1 hand in gut, 400 x 350, against south wall, 2500 from west
-        station bench "Gutting bench" in gut
-          size 1000 x 600 x 900
-          place against north wall, 1500 from west
-          worker south
-          waste 0.2 kg each to offal
-        bin offal 60 L in gut, 450 x 450, against north wall, 2600 from west
-        flow product
-          outside -> d1 -> bench   by hand
-        flow waste
-          offal -> d2 -> outside   by trolley 500 wide, after work
-        """;
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("outside ->", "flow waste", "  offal -> d2 -> outside   by trolley 500 wide, after work"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -26,9 +26,31 @@ internal sealed class LightMissing : Rule
         new("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives", Origin.FoundInPublicCopy, Force.ModelCode),
     ];
 
-    public override string Bad => Unit("");
+    public override string Bad => """
+        plan "Roach unit"
+          units metric
+        shell shed 8000 x 3000 x 2500
+        room gut  "Gutting" dirty from west to 4000
+        room pack "Packing" clean from 4000 to east
+        partitions thickness 80
+        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 2000 from west, centred, 100
+        drain fd2 floor in pack, 2000 from west, centred, 100
+        sink s1 hand in gut, 400 x 350, against south wall, 2500 from west
+        sink s2 hand in pack, 400 x 350, against south wall, 1000 from west
+        station bench "Gutting bench" in gut
+          size 1500 x 600 x 900
+          place against north wall, 1000 from west
+          worker south
+        station table "Packing table" in pack
+          size 1500 x 600 x 900
+          place against north wall, 1000 from west
+          worker south
+        light pack 540 lux
+        """;
 
-    public override string Good => Unit(", gut 220 lux");
+    public override IReadOnlyList<LineChange> Mended => [new("light pack", "light pack 540 lux, gut 220 lux")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -56,28 +78,4 @@ internal sealed class LightMissing : Rule
         .. plan.Rooms.Where(r => r.Lux is not null).Select(r => r.Id),
         .. plan.Services.OfType<Light>().Where(s => s.Room is not null).Select(s => s.Room!.Id),
     ];
-
-    private static string Unit(string more) => $"""
-        plan "Roach unit"
-          units metric
-        shell shed 8000 x 3000 x 2500
-        room gut  "Gutting" dirty from west to 4000
-        room pack "Packing" clean from 4000 to east
-        partitions thickness 80
-        door d1 gut to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        door d2 pack to outside, south wall, 500 from east, 900 x 2050, swings out, closes itself
-        drain fd1 floor in gut, 2000 from west, centred, 100
-        drain fd2 floor in pack, 2000 from west, centred, 100
-        sink s1 hand in gut, 400 x 350, against south wall, 2500 from west
-        sink s2 hand in pack, 400 x 350, against south wall, 1000 from west
-        station bench "Gutting bench" in gut
-          size 1500 x 600 x 900
-          place against north wall, 1000 from west
-          worker south
-        station table "Packing table" in pack
-          size 1500 x 600 x 900
-          place against north wall, 1000 from west
-          worker south
-        light pack 540 lux{more}
-        """;
 }

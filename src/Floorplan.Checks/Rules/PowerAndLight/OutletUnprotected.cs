@@ -48,9 +48,20 @@ internal sealed class OutletUnprotected : Rule
         new("distance from an outlet without protection to a sink", NearSink, LimitUnit.Millimetres, Sources[0], Severity.Warning),
     ];
 
-    public override string Bad => Unit("height 1100, 16 A 230 V");
+    public override string Bad => """
+        plan "Packing with a sink"
+          units metric
+        shell shed 6000 x 3000 x 2600
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        sink s1 hand in pack, 400 x 350 x 900, against north wall, 1000 from west
+        outlet x1 in pack, north wall, 2400 from west, height 1100, 16 A 230 V
+        """;
 
-    public override string Good => Unit("height 1100, 16 A 230 V, gfci");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("outlet x1", "outlet x1 in pack, north wall, 2400 from west, height 1100, 16 A 230 V, gfci"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -91,14 +102,4 @@ internal sealed class OutletUnprotected : Rule
         double most = code == CodeChoice.Eu ? LargestInEurope : outlet.Phases == Phases.ThreePhase ? LargestThreePhase : LargestSinglePhase;
         return outlet.Ratings.Where(r => r.Unit.Kind == QuantityKind.Current).All(r => r.Base <= most);
     }
-
-    private static string Unit(string outlet) => $"""
-        plan "Packing with a sink"
-          units metric
-        shell shed 6000 x 3000 x 2600
-        room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        sink s1 hand in pack, 400 x 350 x 900, against north wall, 1000 from west
-        outlet x1 in pack, north wall, 2400 from west, {outlet}
-        """;
 }

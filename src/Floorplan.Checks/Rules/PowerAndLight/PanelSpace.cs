@@ -47,9 +47,20 @@ internal sealed class PanelSpace : Rule
         new("depth before a panel", Depth, LimitUnit.Millimetres, Sources[0], Severity.Warning, CodeChoice.Eu, CodeChoice.None),
     ];
 
-    public override string Bad => Unit(600);
+    public override string Bad => """
+        plan "Panel and tank"
+          units metric
+          code us
+        shell shed 6000 x 3000 x 2600
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        panel p1 in pack, east wall, 1500 from south, 100 A 230 V single-phase
+        station tank "Brine tank" in pack
+          size 1200 x 900 x 900
+          place 600 from east, 1100 from south
+        """;
 
-    public override string Good => Unit(1000);
+    public override IReadOnlyList<LineChange> Mended => [new("place 600", "  place 1000 from east, 1100 from south")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -90,17 +101,4 @@ internal sealed class PanelSpace : Rule
     private static bool Overlaps(Box thing, PlanPoint panel, Length half, Side wall) => wall.RunsEastWest()
         ? thing.West < panel.X + half && thing.East > panel.X - half
         : thing.South < panel.Y + half && thing.North > panel.Y - half;
-
-    private static string Unit(int gap) => FormattableString.Invariant($"""
-        plan "Panel and tank"
-          units metric
-          code us
-        shell shed 6000 x 3000 x 2600
-        room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        panel p1 in pack, east wall, 1500 from south, 100 A 230 V single-phase
-        station tank "Brine tank" in pack
-          size 1200 x 900 x 900
-          place {gap} from east, 1100 from south
-        """);
 }

@@ -50,9 +50,16 @@ internal sealed class SwitchOutOfReach : Rule
         new(Deepest, Deep, LimitUnit.Millimetres, Sources[0], Severity.Warning),
     ];
 
-    public override string Bad => Unit(1500);
+    public override string Bad => """
+        plan "A switch by the door"
+          units metric
+        shell shed 6000 x 3000 x 2600
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        switch sw1 in pack, south wall, 1500 from west, height 1500
+        """;
 
-    public override string Good => Unit(1100);
+    public override IReadOnlyList<LineChange> Mended => [new("switch sw1", "switch sw1 in pack, south wall, 1500 from west, height 1100")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -132,13 +139,4 @@ internal sealed class SwitchOutOfReach : Rule
     private static double Gap(Station thing, Switch point, Side wall) => Off(thing.Bounds.Of(wall), point, wall is Side.North or Side.South);
 
     private static double Off(Length side, Switch point, bool across) => Math.Abs((side - (across ? point.At.Y : point.At.X)).Millimetres);
-
-    private static string Unit(int height) => FormattableString.Invariant($"""
-        plan "A switch by the door"
-          units metric
-        shell shed 6000 x 3000 x 2600
-        room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        switch sw1 in pack, south wall, 1500 from west, height {height}
-        """);
 }

@@ -55,9 +55,22 @@ internal sealed class TooDark : Rule
         new(Keep, 110, LimitUnit.Lux, Sources[4], Severity.Warning, CodeChoice.None),
     ];
 
-    public override string Bad => Unit(150);
+    public override string Bad => """
+        plan "Dim trimming"
+          units metric
+        shell shed 5000 x 3000 x 2600
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        drain fd1 floor in cut, 2500 from west, centred, 100
+        sink s1 hand in cut, 400 x 350, against east wall, 1200 from south
+        station bench "Trim bench" in cut
+          size   1800 x 600 x 900
+          place  against north wall, centred
+          worker south
+        light cut 150 lux
+        """;
 
-    public override string Good => Unit(540);
+    public override IReadOnlyList<LineChange> Mended => [new("light cut", "light cut 540 lux")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -86,19 +99,4 @@ internal sealed class TooDark : Rule
         HygieneClass.Cold or HygieneClass.Dry => Keep,
         _ => null,
     };
-
-    private static string Unit(int lux) => FormattableString.Invariant($"""
-        plan "Dim trimming"
-          units metric
-        shell shed 5000 x 3000 x 2600
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        drain fd1 floor in cut, 2500 from west, centred, 100
-        sink s1 hand in cut, 400 x 350, against east wall, 1200 from south
-        station bench "Trim bench" in cut
-          size   1800 x 600 x 900
-          place  against north wall, centred
-          worker south
-        light cut {lux} lux
-        """);
 }

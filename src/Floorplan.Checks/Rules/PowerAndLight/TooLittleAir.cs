@@ -47,9 +47,16 @@ internal sealed class TooLittleAir : Rule
         new(Toilet, ToiletExhaust, LimitUnit.AirFlow, Sources[1], Severity.Warning),
     ];
 
-    public override string Bad => Unit(60);
+    public override string Bad => """
+        plan "Steam room"
+          units metric
+        shell shed 6000 x 4000 x 2600
+        room scald "Scalding" dirty from west to east
+        door d1 scald to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        air exhaust scald 60 m3/h
+        """;
 
-    public override string Good => Unit(600);
+    public override IReadOnlyList<LineChange> Mended => [new("air exhaust", "air exhaust scald 600 m3/h")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -105,13 +112,4 @@ internal sealed class TooLittleAir : Rule
         where T : AirPoint => fans.OfType<T>().Sum(f => f.Amount!.Value.Base);
 
     private static SourceSpan SpanOf(List<AirPoint> fans) => fans[0].Span;
-
-    private static string Unit(int flow) => FormattableString.Invariant($"""
-        plan "Steam room"
-          units metric
-        shell shed 6000 x 4000 x 2600
-        room scald "Scalding" dirty from west to east
-        door d1 scald to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        air exhaust scald {flow} m3/h
-        """);
 }

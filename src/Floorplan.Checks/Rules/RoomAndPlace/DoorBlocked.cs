@@ -48,17 +48,7 @@ internal sealed class DoorBlocked : Rule
           place 900 from west, 400 from south
         """;
 
-    public override string Good => """
-        plan "Crab room"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room boil "Boiling" dirty from west to east
-        door d1 boil to outside, south wall, 1000 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in boil, 4000 from west, centred, 100
-        station tank "Holding tank" in boil
-          size 1200 x 600 x 800
-          place against north wall, 900 from west
-        """;
+    public override IReadOnlyList<LineChange> Mended => [new("place 900", "  place against north wall, 900 from west")];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("overlap"), .. Cause.Misplaced("outside-shell")];
 

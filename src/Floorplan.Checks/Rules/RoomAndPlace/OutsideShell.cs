@@ -42,17 +42,7 @@ internal sealed class OutsideShell : Rule
           place 2600 from south, 2000 from west
         """;
 
-    public override string Good => """
-        plan "Eel shed"
-          units metric
-        shell shed 6000 x 3000 x 2600
-        room prep "Preparation" clean from west to east
-        door d1 prep to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in prep, 4500 from west, centred, 100
-        station bench "Skinning bench" in prep
-          size 1800 x 700 x 900
-          place against north wall, 2000 from west
-        """;
+    public override IReadOnlyList<LineChange> Mended => [new("place 2600", "  place against north wall, 2000 from west")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
         => context.Plan.Rooms.SelectMany(r => OfRoom(context, r))

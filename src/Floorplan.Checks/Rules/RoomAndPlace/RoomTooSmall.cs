@@ -32,9 +32,18 @@ internal sealed class RoomTooSmall : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("room for each person", Least, LimitUnit.CubicMetres, Sources[0], Severity.Note)];
 
-    public override string Bad => Unit(6);
+    public override string Bad => """
+        plan "Wrapping room"
+          units metric
+        shell shed 4000 x 3000 x 2600
+        room wrap "Wrapping" dry from west to east
+        door d1 wrap to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        day
+          crew wrap 6
+          elsewhere 1 toilet, changing room
+        """;
 
-    public override string Good => Unit(2);
+    public override IReadOnlyList<LineChange> Mended => [new("crew wrap", "  crew wrap 2")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -67,15 +76,4 @@ internal sealed class RoomTooSmall : Rule
             with
         { Figures = [volume, context.Facts.Crew.Working[room.Id]] };
     }
-
-    private static string Unit(int crew) => FormattableString.Invariant($"""
-        plan "Wrapping room"
-          units metric
-        shell shed 4000 x 3000 x 2600
-        room wrap "Wrapping" dry from west to east
-        door d1 wrap to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        day
-          crew wrap {crew}
-          elsewhere 1 toilet, changing room
-        """);
 }

@@ -30,9 +30,23 @@ internal sealed class AxleOverloaded : Rule
         Layers.Usual,
     ];
 
-    public override string Bad => Trailer("900 kg");
+    public override string Bad => """
+        plan "Towed fish van"
+          units metric
+        shell trailer 5 m x 2.2 m x 2.4 m
+          hitch  west, 1200 ahead
+          axles  2, 4100 from hitch, 900 kg each
+          weight 1200 kg empty, 3500 kg rated
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 1000 from west, centred, 100
+        station tank "Live tank" in cut
+          size   1500 x 1000 x 1000
+          place  against north wall, 1500 from west
+          weight 1000 kg
+        """;
 
-    public override string Good => Trailer("1350 kg");
+    public override IReadOnlyList<LineChange> Mended => [new("axles  2,", "  axles  2, 4100 from hitch, 1350 kg each")];
 
     public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Trailer;
 
@@ -62,20 +76,4 @@ internal sealed class AxleOverloaded : Rule
             with
         { Limit = $"{context.Weight(each)} for each axle in this plan ({Sources[0].Text})", Measured = worst.OnAxles.Value, LimitValue = allowed, Figures = [worst.OnAxles, .. CountedWeight.Figures(context.Facts)] };
     }
-
-    private static string Trailer(string each) => $"""
-        plan "Towed fish van"
-          units metric
-        shell trailer 5 m x 2.2 m x 2.4 m
-          hitch  west, 1200 ahead
-          axles  2, 4100 from hitch, {each} each
-          weight 1200 kg empty, 3500 kg rated
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, closes itself, opens from inside
-        drain fd1 floor in cut, 1000 from west, centred, 100
-        station tank "Live tank" in cut
-          size   1500 x 1000 x 1000
-          place  against north wall, 1500 from west
-          weight 1000 kg
-        """;
 }

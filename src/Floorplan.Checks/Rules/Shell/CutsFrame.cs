@@ -41,9 +41,20 @@ internal sealed class CutsFrame : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("wall left for the opening's own frame", 50, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
 
-    public override string Bad => Box("50 from west");
+    public override string Bad => """
+        plan "Door and post"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors east
+        room work "Work room" dry from west to east
+        door d1 work to outside, south wall, 50 from west, 900 x 2050, swings out, closes itself, opens from inside
+        """;
 
-    public override string Good => Box("400 from west");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("door d1", "door d1 work to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -156,14 +167,4 @@ internal sealed class CutsFrame : Rule
             ? $"make {Named.Of(opening)} {step} lower, or choose a taller shell"
             : $"raise the sill of {Named.Of(opening)} by {step}";
     }
-
-    private static string Box(string place) => $"""
-        plan "Door and post"
-          units metric
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 50
-          doors east
-        room work "Work room" dry from west to east
-        door d1 work to outside, south wall, {place}, 900 x 2050, swings out, closes itself, opens from inside
-        """;
 }

@@ -47,9 +47,22 @@ internal sealed class FloorOverloaded : Rule
         new(Long, 3000, LimitUnit.Kilograms, Sources[0], Severity.Warning),
     ];
 
-    public override string Bad => Box("5200");
+    public override string Bad => """
+        plan "Brine tank"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 1500 from west, centred, 100
+        station tank "Brine tank" in cut
+          size   1200 x 1200 x 1400
+          place  against north wall, 2500 from west
+          weight 300 kg empty, 5200 kg full
+        """;
 
-    public override string Good => Box("3200");
+    public override IReadOnlyList<LineChange> Mended => [new("weight 300", "  weight 300 kg empty, 3200 kg full")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -66,19 +79,4 @@ internal sealed class FloorOverloaded : Rule
             there.Count > 1 ? $"move {Named.Of(there[^1])} along the box, away from {Named.Of(there[0])}" : $"spread {Named.Of(there[0])} on bearers, or make it longer or lighter",
             there[0].Span, there[0].Footprint.Centroid.Coordinate);
     }
-
-    private static string Box(string full) => $"""
-        plan "Brine tank"
-          units metric
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 50
-          doors west
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
-        drain fd1 floor in cut, 1500 from west, centred, 100
-        station tank "Brine tank" in cut
-          size   1200 x 1200 x 1400
-          place  against north wall, 2500 from west
-          weight 300 kg empty, {full} kg full
-        """;
 }

@@ -40,9 +40,23 @@ internal sealed class HitchLoad : Rule
         new(Most, 15, LimitUnit.Percent, Sources[0], Severity.Warning),
     ];
 
-    public override string Bad => Trailer("3 m");
+    public override string Bad => """
+        plan "Towed fish van"
+          units metric
+        shell trailer 5 m x 2.2 m x 2.4 m
+          hitch  west, 1200 ahead
+          axles  2, 4100 from hitch
+          weight 1200 kg empty, 2700 kg rated
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 2500 from west, centred, 100
+        station tank "Ice tank" in cut
+          size   1000 x 800 x 1000
+          place  against north wall, 3 m from west
+          weight 400 kg
+        """;
 
-    public override string Good => Trailer("1.5 m");
+    public override IReadOnlyList<LineChange> Mended => [new("place  against", "  place  against north wall, 1.5 m from west")];
 
     public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Trailer;
 
@@ -84,20 +98,4 @@ internal sealed class HitchLoad : Rule
         // A plan that sets its own least share has another kind of hitch.
         return least?.SetBy is null && context.Limit(this, Most) is { } most && percent > most.Value + 1e-6 ? most : null;
     }
-
-    private static string Trailer(string tank) => $"""
-        plan "Towed fish van"
-          units metric
-        shell trailer 5 m x 2.2 m x 2.4 m
-          hitch  west, 1200 ahead
-          axles  2, 4100 from hitch
-          weight 1200 kg empty, 2700 kg rated
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 300 from west, 900 x 2000, swings out, closes itself, opens from inside
-        drain fd1 floor in cut, 2500 from west, centred, 100
-        station tank "Ice tank" in cut
-          size   1000 x 800 x 1000
-          place  against north wall, {tank} from west
-          weight 400 kg
-        """;
 }

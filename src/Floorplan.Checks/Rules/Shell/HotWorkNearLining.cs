@@ -41,9 +41,20 @@ internal sealed class HotWorkNearLining : Rule
         new("boards, plastics and foams that burn", Origin.CommonPractice),
     ];
 
-    public override string Bad => Box(" \"plywood\"");
+    public override string Bad => """
+        plan "Cut after lining"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50 "plywood", ceiling 50, floor 50
+          doors east
+        room work "Work room" dry from west to east
+        door d1 work to outside, south wall, 2000 from west, 900 x 2050, swings out, closes itself, opens from inside
+        """;
 
-    public override string Good => Box(" \"stainless sheet\"");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("lining walls", "  lining walls 50 \"stainless sheet\", ceiling 50, floor 50"),
+    ];
 
     public override bool AppliesTo(Plan plan) => plan.Shell.Kind is ShellKind.Container or ShellKind.Trailer;
 
@@ -78,14 +89,4 @@ internal sealed class HotWorkNearLining : Rule
     private static bool IsBurning(string lining) => Words(lining).Any(Burns.Contains);
 
     private static string[] Words(string text) => text.Split(Between, StringSplitOptions.RemoveEmptyEntries);
-
-    private static string Box(string of) => $"""
-        plan "Cut after lining"
-          units metric
-        shell container 20 ft high-cube
-          lining walls 50{of}, ceiling 50, floor 50
-          doors east
-        room work "Work room" dry from west to east
-        door d1 work to outside, south wall, 2000 from west, 900 x 2050, swings out, closes itself, opens from inside
-        """;
 }

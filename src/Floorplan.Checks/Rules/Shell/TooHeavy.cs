@@ -43,9 +43,27 @@ internal sealed class TooHeavy : Rule
         new(SmallPlate, 10_160, LimitUnit.Kilograms, Sources[1], Severity.Warning),
     ];
 
-    public override string Bad => Trailer("1500");
+    public override string Bad => """
+        plan "Towed fish van"
+          units metric
+        shell trailer 5 m x 2.2 m x 2.4 m
+          hitch  west, 1200 ahead
+          axles  2, 4250 from hitch
+          weight 1200 kg empty, 2700 kg rated
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 400 from west, 900 x 2000, swings out, closes itself, opens from inside
+        drain fd1 floor in cut, 1000 from west, centred, 100
+        station tank "Live tank" in cut
+          size   1500 x 1000 x 1000
+          place  against north wall, 1500 from west
+          weight 120 kg empty, 1500 kg full
+        station bench "Steel bench" in cut
+          size   1500 x 600 x 900
+          place  against east wall, 100 from north
+          weight 90 kg
+        """;
 
-    public override string Good => Trailer("800");
+    public override IReadOnlyList<LineChange> Mended => [new("weight 120 kg", "  weight 120 kg empty, 800 kg full")];
 
     public override bool AppliesTo(Plan plan) => plan.Shell.Kind != ShellKind.Shed;
 
@@ -85,24 +103,4 @@ internal sealed class TooHeavy : Rule
             : applied is null ? null
             : (applied.Value, applied.Text);
     }
-
-    private static string Trailer(string tank) => $"""
-        plan "Towed fish van"
-          units metric
-        shell trailer 5 m x 2.2 m x 2.4 m
-          hitch  west, 1200 ahead
-          axles  2, 4250 from hitch
-          weight 1200 kg empty, 2700 kg rated
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 400 from west, 900 x 2000, swings out, closes itself, opens from inside
-        drain fd1 floor in cut, 1000 from west, centred, 100
-        station tank "Live tank" in cut
-          size   1500 x 1000 x 1000
-          place  against north wall, 1500 from west
-          weight 120 kg empty, {tank} kg full
-        station bench "Steel bench" in cut
-          size   1500 x 600 x 900
-          place  against east wall, 100 from north
-          weight 90 kg
-        """;
 }

@@ -32,9 +32,17 @@ internal sealed class TooWideForRoad : Rule
         new(Width, 2590.8, LimitUnit.Millimetres, Sources[0], Severity.Note, CodeChoice.Eu, CodeChoice.None),
     ];
 
-    public override string Bad => Trailer("2800");
+    public override string Bad => """
+        plan "Towed fish van"
+          units metric
+          code us
+        shell trailer 6 m x 2800 x 2.5 m
+          axles 2
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside
+        """;
 
-    public override string Good => Trailer("2500");
+    public override IReadOnlyList<LineChange> Mended => [new("shell trailer", "shell trailer 6 m x 2500 x 2.5 m")];
 
     public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Trailer;
 
@@ -50,14 +58,4 @@ internal sealed class TooWideForRoad : Rule
                 shell.Span, shell.Outside.InteriorPoint.Coordinate);
         }
     }
-
-    private static string Trailer(string width) => $"""
-        plan "Towed fish van"
-          units metric
-          code us
-        shell trailer 6 m x {width} x 2.5 m
-          axles 2
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside
-        """;
 }

@@ -35,9 +35,21 @@ internal sealed class WallCutTooMuch : Rule
         new(Half, 50, LimitUnit.Percent, Sources[0], Severity.Warning),
     ];
 
-    public override string Bad => Box("3200");
+    public override string Bad => """
+        plan "A serving side"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 50
+          doors west
+        room work "Work room" dry from west to east
+        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
+        hatch h1 work to outside, north wall, 1000 from west, 3200 x 900, sill 1000
+        """;
 
-    public override string Good => Box("1200");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("hatch h1", "hatch h1 work to outside, north wall, 1000 from west, 1200 x 900, sill 1000"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -59,15 +71,4 @@ internal sealed class WallCutTooMuch : Rule
             }
         }
     }
-
-    private static string Box(string width) => $"""
-        plan "A serving side"
-          units metric
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 50
-          doors west
-        room work "Work room" dry from west to east
-        door d1 work to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside
-        hatch h1 work to outside, north wall, 1000 from west, {width} x 900, sill 1000
-        """;
 }

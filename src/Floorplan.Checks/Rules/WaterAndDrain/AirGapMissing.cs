@@ -36,7 +36,7 @@ internal sealed class AirGapMissing : Rule
 
     public override string Bad => Unit(15);
 
-    public override string Good => Unit(50);
+    public override IReadOnlyList<LineChange> Mended => [new("air gap", "  air gap 50")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -26,7 +26,7 @@ internal sealed class BackflowGuardMissing : Rule
 
     public override string Bad => Unit("");
 
-    public override string Good => Unit(", vacuum breaker");
+    public override IReadOnlyList<LineChange> Mended => [new("hose hz2", "hose hz2 on w2, 6 m, vacuum breaker")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

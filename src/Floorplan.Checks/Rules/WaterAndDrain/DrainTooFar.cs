@@ -29,7 +29,11 @@ internal sealed class DrainTooFar : Rule
 
     public override string Bad => WetBox.With("Far drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 4600 from west, centred, 100");
 
-    public override string Good => WetBox.With("Near drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("plan \"Far", "plan \"Near drain\""),
+        new("drain fd1", "drain fd1 floor in rinse, 1500 from west, centred, 100"),
+    ];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell")];
 

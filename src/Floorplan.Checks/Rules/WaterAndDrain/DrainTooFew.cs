@@ -61,7 +61,10 @@ internal sealed class DrainTooFew : Rule
         drain fd1 floor in wash, centred, 3880 from west, 100
         """;
 
-    public override string Good => Bad + "\ndrain fd2 floor in wash, centred, 6500 from west, 100";
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("drain fd1", "drain fd2 floor in wash, centred, 6500 from west, 100"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -34,9 +34,19 @@ internal sealed class EyewashTooFar : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("walk to an eyewash", TenSeconds, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
-    public override string Bad => Shed("");
+    public override string Bad => """
+        plan "Cleaning room"
+          units metric
+        shell shed 6000 x 3000 x 2500
+        room clean "Cleaning" staff from west to east
+        door d1 clean to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
+        store foam chemicals in clean, 800 x 400 x 1200, against north wall, 600 from west
+        """;
 
-    public override string Good => Shed("sink e1 eyewash in clean, 400 x 400 x 900, against north wall, 2000 from west");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("store foam", "sink e1 eyewash in clean, 400 x 400 x 900, against north wall, 2000 from west"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -79,14 +89,4 @@ internal sealed class EyewashTooFar : Rule
         : CheckContext.Find(
             this, limit, walk, [store.Id, nearest.Id], $"the walk from {Named.Of(store)} to the nearest eyewash, {nearest.Id}, is {context.Walk(walk)}",
             $"move {nearest.Id} nearer by {context.Walk(walk - limit.Value)}, or add an eyewash", store.Span, store.Bounds.Centre.Coordinate);
-
-    private static string Shed(string sink) => $"""
-        plan "Cleaning room"
-          units metric
-        shell shed 6000 x 3000 x 2500
-        room clean "Cleaning" staff from west to east
-        door d1 clean to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
-        store foam chemicals in clean, 800 x 400 x 1200, against north wall, 600 from west
-        {sink}
-        """;
 }

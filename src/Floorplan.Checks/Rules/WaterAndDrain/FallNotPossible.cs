@@ -30,7 +30,11 @@ internal sealed class FallNotPossible : Rule
 
     public override string Bad => WetBox.With("Thin floor", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100\nfalls rinse 2 % to fd1", floor: "40");
 
-    public override string Good => WetBox.With("Thick floor", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100\nfalls rinse 2 % to fd1", floor: "110");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("plan \"Thin", "plan \"Thick floor\""),
+        new("lining walls", "  lining walls 50, ceiling 50, floor 110"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -26,9 +26,26 @@ internal sealed class HandSinkMissing : Rule
         new("Food Code 2022, 5-203.11 (WAC 246-215-05230): at least one, and enough for convenient use", Origin.FoundInPublicCopy, Force.Law),
     ];
 
-    public override string Bad => Box("");
+    public override string Bad => """
+        plan "Gutting box"
+          units metric
+          code us
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 110
+          doors west
+        room gut "Gutting" dirty from west to east
+        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 3500 from west, centred, 100
+        station bench "Gutting bench" in gut
+          size 1400 x 600 x 900
+          place against north wall, 600 from west
+          worker south
+        """;
 
-    public override string Good => Box("sink s1 hand in gut, 400 x 350, against south wall, 2500 from west");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("worker south", "sink s1 hand in gut, 400 x 350, against south wall, 2500 from west"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -55,21 +72,4 @@ internal sealed class HandSinkMissing : Rule
         .SelectMany(o => new[] { (Room: o.RoomA!, Next: o.RoomB!), (Room: o.RoomB!, Next: o.RoomA!) })
         .Where(p => p.Next.Class == HygieneClass.Staff)
         .ToLookup(p => p.Room.Id, p => p.Next.Id);
-
-    private static string Box(string sink) => $"""
-        plan "Gutting box"
-          units metric
-          code us
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 110
-          doors west
-        room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in gut, 3500 from west, centred, 100
-        station bench "Gutting bench" in gut
-          size 1400 x 600 x 900
-          place against north wall, 600 from west
-          worker south
-        {sink}
-        """;
 }

@@ -35,9 +35,27 @@ internal sealed class HandSinkTooFar : Rule
         new("short walk from station to hand sink", 3000, LimitUnit.Millimetres, Sources[1], Severity.Note, CodeChoice.Eu, CodeChoice.None),
     ];
 
-    public override string Bad => Shed("sink s1 hand in cut, 400 x 350, against east wall, 300 from south");
+    public override string Bad => """
+        plan "A long cutting shed"
+          units metric
+          code us
+        shell shed 12000 x 4000 x 2800
+          lining walls 20, ceiling 20, floor 120
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, centred, 900 x 2050, swings out, closes itself
+        drain fd1 floor in cut, 3000 from west, centred, 100
+        drain fd2 floor in cut, 9000 from west, centred, 100
+        station bench "Cutting bench" in cut
+          size 1800 x 600 x 900
+          place against north wall, 500 from west
+          worker south
+        sink s1 hand in cut, 400 x 350, against east wall, 300 from south
+        """;
 
-    public override string Good => Shed("sink s1 hand in cut, 400 x 350, against west wall, 300 from south");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("sink s1", "sink s1 hand in cut, 400 x 350, against west wall, 300 from south"),
+    ];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("nowhere-to-stand"), .. Cause.Misplaced("outside-shell")];
 
@@ -113,21 +131,4 @@ internal sealed class HandSinkTooFar : Rule
             }
         }
     }
-
-    private static string Shed(string sink) => $"""
-        plan "A long cutting shed"
-          units metric
-          code us
-        shell shed 12000 x 4000 x 2800
-          lining walls 20, ceiling 20, floor 120
-        room cut "Cutting" clean from west to east
-        door d1 cut to outside, south wall, centred, 900 x 2050, swings out, closes itself
-        drain fd1 floor in cut, 3000 from west, centred, 100
-        drain fd2 floor in cut, 9000 from west, centred, 100
-        station bench "Cutting bench" in cut
-          size 1800 x 600 x 900
-          place against north wall, 500 from west
-          worker south
-        {sink}
-        """;
 }

@@ -23,9 +23,22 @@ internal sealed class HandSinksTooFew : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("people to a hand sink", 10, LimitUnit.Count, Sources[0], Severity.Warning)];
 
-    public override string Bad => Shed("");
+    public override string Bad => """
+        plan "Pack hall"
+          units metric
+        shell shed 20000 x 8000 x 3000
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, closes itself, opens from inside
+        sink s1 hand in pack, 400 x 350, against north wall, 1000 from west
+        day
+          crew pack 14
+          elsewhere 2 toilets, changing room
+        """;
 
-    public override string Good => Shed("sink s2 hand in pack, 400 x 350, against north wall, 3000 from west");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        LineChange.After("sink s1", "sink s2 hand in pack, 400 x 350, against north wall, 3000 from west"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -47,17 +60,4 @@ internal sealed class HandSinksTooFew : Rule
             { Figures = [context.Facts.Crew.All] };
         }
     }
-
-    private static string Shed(string sink) => $"""
-        plan "Pack hall"
-          units metric
-        shell shed 20000 x 8000 x 3000
-        room pack "Packing" dry from west to east
-        door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, closes itself, opens from inside
-        sink s1 hand in pack, 400 x 350, against north wall, 1000 from west
-        {sink}
-        day
-          crew pack 14
-          elsewhere 2 toilets, changing room
-        """;
 }

@@ -37,9 +37,19 @@ internal sealed class HoseMissesFloor : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("washed floor past the end of a hose", Jet, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
 
-    public override string Bad => Unit(5);
+    public override string Bad => """
+        plan "A hose at one end"
+          units metric
+        shell shed 12000 x 3000 x 2600
+        room wash "Wash" dirty from west to east
+        door d1 wash to outside, south wall, centred, 1000 x 2050, swings out, closes itself
+        water w1 cold in wash, north wall, 500 from west, height 1200
+        hose hz1 on w1, 5 m
+        drain fd1 floor in wash, centred, 3000 from west, 100
+        drain fd2 floor in wash, centred, 9000 from west, 100
+        """;
 
-    public override string Good => Unit(10);
+    public override IReadOnlyList<LineChange> Mended => [new("hose hz1", "hose hz1 on w1, 10 m")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -90,16 +100,4 @@ internal sealed class HoseMissesFloor : Rule
     /// <summary>How far a place lies past the end of a hose, on the way there within the building; infinite when there is none.</summary>
     private static double Past(FloorSpace space, Hose hose, Room room, Coordinate at) =>
         (space.Find(hose.Room, hose.At.Coordinate, room, at, Mover.Person, o => o is { RoomA: not null, RoomB: not null })?.LengthMm ?? double.PositiveInfinity) - hose.Length!.Value.Millimetres;
-
-    private static string Unit(int hose) => $"""
-        plan "A hose at one end"
-          units metric
-        shell shed 12000 x 3000 x 2600
-        room wash "Wash" dirty from west to east
-        door d1 wash to outside, south wall, centred, 1000 x 2050, swings out, closes itself
-        water w1 cold in wash, north wall, 500 from west, height 1200
-        hose hz1 on w1, {hose} m
-        drain fd1 floor in wash, centred, 3000 from west, 100
-        drain fd2 floor in wash, centred, 9000 from west, 100
-        """;
 }

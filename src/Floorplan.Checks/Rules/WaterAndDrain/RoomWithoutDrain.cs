@@ -24,7 +24,11 @@ internal sealed class RoomWithoutDrain : Rule
 
     public override string Bad => WetBox.With("No drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200", needs: "cold 8 L/min");
 
-    public override string Good => WetBox.With("A drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100", needs: "cold 8 L/min");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("plan \"No", "plan \"A drain\""),
+        LineChange.After("water w1", "drain fd1 floor in rinse, 1500 from west, centred, 100"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

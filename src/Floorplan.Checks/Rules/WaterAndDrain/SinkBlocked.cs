@@ -35,9 +35,22 @@ internal sealed class SinkBlocked : Rule
 
     public override IReadOnlyList<RuleLimit> Limits => [new("sink to the nearest place to stand", 450, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
 
-    public override string Bad => Box("1800 from west, 900 from south");
+    public override string Bad => """
+        plan "Sink and tank"
+          units metric
+        shell container 20 ft high-cube
+          lining walls 50, ceiling 50, floor 110
+          doors west
+        room gut "Gutting" dirty from west to east
+        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
+        drain fd1 floor in gut, 4500 from west, centred, 100
+        sink s1 hand in gut, 400 x 350, against north wall, 2200 from west
+        station tank "Rinse tank" in gut
+          size 1200 x 900 x 1000
+          place 1800 from west, 900 from south
+        """;
 
-    public override string Good => Box("against south wall, 3200 from west");
+    public override IReadOnlyList<LineChange> Mended => [new("place 1800", "  place against south wall, 3200 from west")];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("clear-space-blocked", "overlap"), .. Cause.Misplaced("outside-shell", "overlap")];
 
@@ -106,19 +119,4 @@ internal sealed class SinkBlocked : Rule
         };
         return !sink.Room.Floor.Covers(Shape.Factory.CreatePoint(behind));
     }
-
-    private static string Box(string tank) => $"""
-        plan "Sink and tank"
-          units metric
-        shell container 20 ft high-cube
-          lining walls 50, ceiling 50, floor 110
-          doors west
-        room gut "Gutting" dirty from west to east
-        door d1 gut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself
-        drain fd1 floor in gut, 4500 from west, centred, 100
-        sink s1 hand in gut, 400 x 350, against north wall, 2200 from west
-        station tank "Rinse tank" in gut
-          size 1200 x 900 x 1000
-          place {tank}
-        """;
 }

@@ -30,7 +30,10 @@ internal sealed class SinkNotServed : Rule
 
     public override string Bad => Washed("cold");
 
-    public override string Good => Washed("cold hot");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("water w1", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200"),
+    ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

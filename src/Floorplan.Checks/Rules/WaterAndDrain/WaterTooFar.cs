@@ -25,7 +25,11 @@ internal sealed class WaterTooFar : Rule
 
     public override string Bad => WetBox.With("Far tap", "water w1 cold hot in rinse, south wall, 300 from east, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
 
-    public override string Good => WetBox.With("Near tap", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+    public override IReadOnlyList<LineChange> Mended =>
+    [
+        new("plan \"Far", "plan \"Near tap\""),
+        new("water w1", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200"),
+    ];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.Misplaced("outside-shell")];
 

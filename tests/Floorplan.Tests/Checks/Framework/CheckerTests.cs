@@ -122,7 +122,7 @@ public sealed class CheckerTests
 
         public override string Bad => "";
 
-        public override string Good => "";
+        public override IReadOnlyList<LineChange> Mended => [];
 
         public override IEnumerable<Finding> Check(CheckContext context) => check(this);
     }
