@@ -38,7 +38,7 @@ internal sealed class FloorOverloaded : Rule
     [
         new("container trade figures: 4 t on a metre in a 20 ft box, 3 t in a 40 ft box", Origin.FoundInPublicCopy),
         new("a thing shorter than a metre spreads its weight over a metre of floor", Origin.OwnAssumption),
-        Layers.Usual,
+        ShellLayers.Usual,
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

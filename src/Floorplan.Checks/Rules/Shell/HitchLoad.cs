@@ -31,7 +31,7 @@ internal sealed class HitchLoad : Rule
         new("towing practice: 10 to 15 % on a ball hitch, 20 to 25 % on a gooseneck", Origin.FoundInPublicCopy),
         new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy),
         new("the bare trailer's weight lies in the middle of its box", Origin.OwnAssumption),
-        Layers.Usual,
+        ShellLayers.Usual,
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

@@ -34,7 +34,7 @@ internal sealed class TooHeavy : Rule
         new("ISO 668 rating of 10 ft boxes 10 160 kg", Origin.FoundInPublicCopy),
         BareShell.Trade,
         new("49 CFR 567 and 571.3, US CFR: all together at most the gross weight on the plate", Origin.FromMemory, Force.Law),
-        Layers.Usual,
+        ShellLayers.Usual,
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
