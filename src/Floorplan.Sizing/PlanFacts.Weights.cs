@@ -25,5 +25,6 @@ public sealed partial class PlanFacts
 
     /// <summary>With everything full, then with everything empty; none where the plan does not say enough.</summary>
     public IReadOnlyList<TrailerLoad> TrailerLoads => Once(
-        ref trailerLoads, f => TrailerLoad.Of(f, full: true) is { } full && TrailerLoad.Of(f, full: false) is { } empty ? [full, empty] : []);
+        ref trailerLoads, f =>
+            TrailerLoad.Of(f, full: true) is { } full && TrailerLoad.Of(f, full: false) is { } empty ? [full, empty] : []);
 }

@@ -9,9 +9,11 @@ namespace Floorplan.Sizing.Carrying;
 /// <param name="ByLeg">In mm; legs without a way are left out.</param>
 /// <param name="Carries">In the order written.</param>
 /// <param name="Shared">How far two ways run together where they meet, in mm; its text is <c>cross</c> for less than a touch.</param>
-public sealed record Ways(IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnlyList<Carry> Carries, IReadOnlyDictionary<Meeting, Figure> Shared)
+public sealed record Ways(
+    IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnlyList<Carry> Carries, IReadOnlyDictionary<Meeting, Figure> Shared)
 {
-    private readonly Dictionary<LegRoute, Carry> ending = Carries.ToDictionary<Carry, LegRoute>(c => c.Legs[^1], ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<LegRoute, Carry> ending = Carries.ToDictionary<Carry, LegRoute>(
+        c => c.Legs[^1], ReferenceEqualityComparer.Instance);
 
     /// <summary>The carry by hand that ends with a leg; null when none does.</summary>
     public Carry? EndingWith(LegRoute leg) => ending.GetValueOrDefault(leg);
@@ -75,7 +77,8 @@ public sealed record Ways(IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnly
                 Value = meeting.SharedMm,
                 Kind = QuantityKind.Length,
                 Text = text,
-                Inputs = [.. new[] { meeting.First.Leg, meeting.Second.Leg }.Select(l => FigureInput.Said("leg", $"{l.From.Name} -> {l.To.Name}", l.Span))],
+                Inputs = [.. new[] { meeting.First.Leg, meeting.Second.Leg }.Select(
+                    l => FigureInput.Said("leg", $"{l.From.Name} -> {l.To.Name}", l.Span))],
                 Formula = "length of the stretch on which both ways run",
                 Substituted = text,
                 Source = Shortest,
@@ -98,7 +101,8 @@ public sealed record Ways(IReadOnlyDictionary<LegRoute, Figure> ByLeg, IReadOnly
         Source = Shortest,
     };
 
-    private static Figure Whole(IReadOnlyList<Figure> legs, IReadOnlyList<LegRoute> of, UnitSystem units) => legs.Count == 1 ? legs[0] : new Figure
+    private static Figure Whole(IReadOnlyList<Figure> legs, IReadOnlyList<LegRoute> of, UnitSystem units) =>
+        legs.Count == 1 ? legs[0] : new Figure
     {
         Name = $"carry by hand, {string.Join(" to ", of.Select(l => l.Leg.From.Name))} to {of[^1].Leg.To.Name}, begun as {legs[0].Name}",
         Of = Figure.WholePlan,

@@ -36,7 +36,8 @@ public sealed record CutList(IReadOnlyList<CutListRow> Rows, IReadOnlyList<Secti
             Value = kilograms,
             Kind = QuantityKind.Mass,
             Text = QuantityText.Of(kilograms, Measure.Mass, units),
-            Inputs = [.. rows.Select(r => FigureInput.Taken($"{r.Count} {r.Piece.Part} of {r.Opening}", QuantityText.Length(r.Piece.Length, units), Sums))],
+            Inputs = [.. rows.Select(
+                r => FigureInput.Taken($"{r.Count} {r.Piece.Part} of {r.Opening}", QuantityText.Length(r.Piece.Length, units), Sums))],
             Formula = "length of all pieces x weight of a metre",
             Substituted = $"{WorkingText.Long(metres * 1000, units)} x {each}",
             Source = Sums,

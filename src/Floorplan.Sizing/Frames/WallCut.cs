@@ -5,7 +5,9 @@ using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Frames;
 
-/// <summary>How much of one corrugated wall's length its holes take, as they are cut with their frames; what lies above another counts once.</summary>
+/// <summary>
+/// How much of one corrugated wall's length its holes take, as they are cut with their frames; what lies above another counts once.
+/// </summary>
 /// <param name="Cuts">From the west or south end.</param>
 /// <param name="Length">Cut away, in mm.</param>
 /// <param name="Share">Of the wall's length; 1 is the whole.</param>
@@ -18,7 +20,8 @@ public sealed record WallCut(ShellWall Wall, IReadOnlyList<CutOut> Cuts, Figure 
     {
         var shell = facts.Plan.Shell;
         return shell.Kind != ShellKind.Container ? []
-            : [.. facts.CutOuts.Where(c => c.Wall.Side != shell.DoorEnd).GroupBy(c => c.Wall).Select(g => Of(g.Key, [.. g.OrderBy(c => c.Along)], facts.Plan.Units))];
+            : [.. facts.CutOuts.Where(c => c.Wall.Side != shell.DoorEnd).GroupBy(c => c.Wall).Select(
+                g => Of(g.Key, [.. g.OrderBy(c => c.Along)], facts.Plan.Units))];
     }
 
     private static WallCut Of(ShellWall wall, IReadOnlyList<CutOut> cuts, UnitSystem units)
@@ -45,7 +48,9 @@ public sealed record WallCut(ShellWall Wall, IReadOnlyList<CutOut> Cuts, Figure 
             Value = away.Millimetres,
             Kind = QuantityKind.Length,
             Text = QuantityText.Length(away, units),
-            Inputs = [.. cuts.Select(c => FigureInput.Said($"hole of {c.Opening.Id}", $"{QuantityText.Length(c.Width, units)} at {QuantityText.Length(c.Along, units)}", c.Opening.Span))],
+            Inputs = [.. cuts.Select(c => FigureInput.Said(
+                $"hole of {c.Opening.Id}", $"{QuantityText.Length(c.Width, units)} at {QuantityText.Length(c.Along, units)}",
+                c.Opening.Span))],
             Formula = "sum of the stretches that holes take",
             Substituted = WorkingText.Sum([.. stretches.Select(s => QuantityText.Length(s.To - s.From, units))]),
             Source = Geometry,
@@ -58,7 +63,9 @@ public sealed record WallCut(ShellWall Wall, IReadOnlyList<CutOut> Cuts, Figure 
             Value = part,
             Kind = QuantityKind.Ratio,
             Text = QuantityText.Of(part, Measure.Ratio, units),
-            Inputs = [FigureInput.Of(length), FigureInput.Said("length of the wall", QuantityText.Length(wall.Run, units), cuts[0].Opening.Span)],
+            Inputs = [
+                FigureInput.Of(length),
+                FigureInput.Said("length of the wall", QuantityText.Length(wall.Run, units), cuts[0].Opening.Span)],
             Formula = "length cut out / length of the wall",
             Substituted = $"{length.Text} / {QuantityText.Length(wall.Run, units)}",
             Source = Geometry,

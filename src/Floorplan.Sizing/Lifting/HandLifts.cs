@@ -70,11 +70,15 @@ internal sealed class HandLifts(PlanFacts facts)
         var load = (leg.Carriage.LoadKilograms, flow.Stream, from) switch
         {
             ({ } said, _, _) => With(said, FigureInput.Said("load", QuantityText.Of(said, Measure.Mass, plan.Units), leg.Span)),
-            (_, Stream.Product, _) when piece is { } each => With(each, FigureInput.Said("weight of one", QuantityText.Of(each, Measure.Mass, plan.Units), leg.Span)),
-            (_, Stream.Waste, StationStop { Station: { Role: StationRole.Bin } bin }) when facts.Items.Find(bin) is { } full => With(full.Full.Value, FigureInput.Of(full.Full)),
+            (_, Stream.Product, _) when piece is { } each => With(
+                each, FigureInput.Said("weight of one", QuantityText.Of(each, Measure.Mass, plan.Units), leg.Span)),
+            (_, Stream.Waste, StationStop { Station: { Role: StationRole.Bin } bin }) when facts.Items.Find(bin) is { } full =>
+                With(full.Full.Value, FigureInput.Of(full.Full)),
             _ => null,
         };
-        var index = load is not null && (Height(from, to) ?? Height(to, from)) is { } height ? figures.Index(load, height, Height(to, from) ?? height) : null;
+        var index = load is not null && (Height(from, to) ?? Height(to, from)) is { } height
+            ? figures.Index(load, height, Height(to, from) ?? height)
+            : null;
         return new HandLift(flow, leg, from, to, load, index, NotCovered(flow, leg, from, to, tall));
 
         Figure With(double kilograms, FigureInput input) => figures.Load(from, to, kilograms, input);
@@ -95,13 +99,20 @@ internal sealed class HandLifts(PlanFacts facts)
     /// <summary>Where hands are at one end; at a rack on the shelf that suits the other end best.</summary>
     private static double? Height(Stop? stop, Stop? other) => stop switch
     {
-        StationStop { Station: { Role: StationRole.Store } rack } => Math.Min(rack.WorkHeight.Millimetres, other is StationStop { Station: { Role: not StationRole.Store } far } ? far.WorkHeight.Millimetres : BestHeight),
+        StationStop { Station: { Role: StationRole.Store } rack } =>
+            Math.Min(
+                rack.WorkHeight.Millimetres,
+                other is StationStop { Station: { Role: not StationRole.Store } far } ? far.WorkHeight.Millimetres : BestHeight),
         StationStop s => s.Station.WorkHeight.Millimetres,
         OpeningStop o => o.Opening.Sill.Millimetres,
         _ => null,
     };
 
-    /// <summary>Of several products the lightest, since a plan does not say which of them a leg carries; null when one has no weight.</summary>
+    /// <summary>
+    /// Of several products the lightest, since a plan does not say which of them a leg carries; null when one has no weight.
+    /// </summary>
     private static double? PieceKilograms(Plan plan) =>
-        plan.Head.Products.Count > 0 && plan.Head.Products.All(p => p.WeightEach is { Unit.Kind: QuantityKind.Mass }) ? plan.Head.Products.Min(p => p.WeightEach!.Value.Base) : null;
+        plan.Head.Products.Count > 0 && plan.Head.Products.All(p => p.WeightEach is { Unit.Kind: QuantityKind.Mass })
+            ? plan.Head.Products.Min(p => p.WeightEach!.Value.Base)
+            : null;
 }

@@ -8,7 +8,8 @@ namespace Floorplan.Sizing.Lifting;
 /// <summary>The worked-out values of lifts. The same lift asked for by several flows has the same values.</summary>
 internal sealed class LiftFigures(UnitSystem units)
 {
-    private static readonly Source Equation = new("Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, 1994, rev. 2021", Origin.FoundInPublicCopy);
+    private static readonly Source Equation = new(
+        "Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, 1994, rev. 2021", Origin.FoundInPublicCopy);
     private static readonly Source Favourable = new("load close, no twist, firm grip, a lift now and then", Origin.OwnAssumption);
     private static readonly Source Lightest = new("of several products the lightest", Origin.OwnAssumption);
     private readonly Dictionary<(string From, string To, double Kilograms), Figure> loads = [];
@@ -49,7 +50,8 @@ internal sealed class LiftFigures(UnitSystem units)
             indices[(load, originMm, endMm)] = known = new Figure
             {
                 Name = load.Name.Replace("load lifted", "lifting index", StringComparison.Ordinal)
-                    + $", hands from {QuantityText.Length(Length.FromMillimetres(originMm), units)} to {QuantityText.Length(Length.FromMillimetres(endMm), units)}",
+                    + $", hands from {QuantityText.Length(Length.FromMillimetres(originMm), units)}"
+                    + $" to {QuantityText.Length(Length.FromMillimetres(endMm), units)}",
                 Of = Figure.WholePlan,
                 Value = index,
                 Kind = QuantityKind.Count,
@@ -72,7 +74,9 @@ internal sealed class LiftFigures(UnitSystem units)
     private static Lift At(double pounds, double originMm, double endMm, double heightMm)
     {
         double origin = originMm / InchPound.MillimetresPerInch;
-        return new Lift(pounds, 10, heightMm / InchPound.MillimetresPerInch, Math.Abs((endMm / InchPound.MillimetresPerInch) - origin), 0, 0.2, LiftingDuration.Short, Coupling.Good)
+        return new Lift(
+            pounds, 10, heightMm / InchPound.MillimetresPerInch, Math.Abs((endMm / InchPound.MillimetresPerInch) - origin), 0, 0.2,
+            LiftingDuration.Short, Coupling.Good)
         {
             OriginIn = origin,
         };

@@ -16,7 +16,9 @@ public static class LiftingEquation
     /// <summary>Load over recommended weight; infinite where no lift is allowed.</summary>
     public static double Index(Lift lift) => lift.LoadLb / RecommendedLb(lift);
 
-    /// <summary>The recommended weight limit as a product of numbers: load constant, horizontal, vertical, travel, twist, frequency, hold.</summary>
+    /// <summary>
+    /// The recommended weight limit as a product of numbers: load constant, horizontal, vertical, travel, twist, frequency, hold.
+    /// </summary>
     public static string Working(Lift lift)
     {
         var factors = new List<double>();
@@ -25,12 +27,16 @@ public static class LiftingEquation
             factors.Add(m);
             return m;
         });
-        return string.Create(CultureInfo.InvariantCulture, $"{LoadConstant} lb x {string.Join(" x ", factors.Select(f => f.ToString("0.###", CultureInfo.InvariantCulture)))}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{LoadConstant} lb x {string.Join(" x ", factors.Select(f => f.ToString("0.###", CultureInfo.InvariantCulture)))}");
     }
 
     /// <summary>As the manual prints it: multipliers rounded to two decimals first, and the limit to one.</summary>
     public static double PrintedRecommendedLb(Lift lift) =>
-        Math.Round(Product(lift, PrintedHorizontal(lift.HorizontalIn), m => Math.Round(m, 2, MidpointRounding.AwayFromZero)), 1, MidpointRounding.AwayFromZero);
+        Math.Round(
+            Product(lift, PrintedHorizontal(lift.HorizontalIn), m => Math.Round(m, 2, MidpointRounding.AwayFromZero)), 1,
+            MidpointRounding.AwayFromZero);
 
     private static double Product(Lift lift, double horizontal, Func<double, double> round) =>
         LoadConstant * round(horizontal) * round(Vertical(lift.VerticalIn)) * round(Travel(lift.TravelIn)) * round(Twist(lift.TwistDegrees))

@@ -11,7 +11,8 @@ namespace Floorplan.Sizing.Placing;
 public static class FromFaces
 {
     /// <summary>From the faces of its room to the west and the south side of a thing.</summary>
-    public static (Length West, Length South) Of(Station station) => (station.Bounds.West - station.Room.Bounds.West, station.Bounds.South - station.Room.Bounds.South);
+    public static (Length West, Length South) Of(Station station) =>
+        (station.Bounds.West - station.Room.Bounds.West, station.Bounds.South - station.Room.Bounds.South);
 
     /// <summary>From the end of its wall to the near edge of an opening; null for one that belongs to no room.</summary>
     public static (Room Room, Side Face, Length Along)? Of(Opening opening) => RoomOf(opening) is not { } room ? null

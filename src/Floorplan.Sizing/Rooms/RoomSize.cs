@@ -14,7 +14,8 @@ public sealed record RoomSize(Room Room, Figure Area, Figure Volume, Figure Brea
     public const double HighestCounted = 3000;
 
     private static readonly Source Geometry = new("geometry of the room", Origin.CommonPractice);
-    private static readonly Source Air = new("UK approved code of practice L24, regulation 10: heights over 3 m are not counted", Origin.FoundInPublicCopy);
+    private static readonly Source Air = new(
+        "UK approved code of practice L24, regulation 10: heights over 3 m are not counted", Origin.FoundInPublicCopy);
 
     /// <summary>By the id of the room.</summary>
     internal static IReadOnlyDictionary<string, RoomSize> Of(PlanFacts facts)
@@ -47,13 +48,15 @@ public sealed record RoomSize(Room Room, Figure Area, Figure Volume, Figure Brea
         string upTo = WorkingText.Long(HighestCounted, units);
         var breathed = Make(
             room, "volume for people", counted, QuantityKind.Volume, QuantityText.Of(counted, Measure.Volume, units),
-            [FigureInput.Of(area), ceiling, FigureInput.Taken("highest that counts", upTo, Air)], "floor area x the lower of the ceiling and what counts",
+            [FigureInput.Of(area), ceiling, FigureInput.Taken("highest that counts", upTo, Air)],
+            "floor area x the lower of the ceiling and what counts",
             $"{area.Text} x {(room.CeilingHeight.Millimetres < HighestCounted ? high : upTo)}", Air);
         return new RoomSize(room, area, volume, breathed);
     }
 
     private static Figure Make(
-        Room room, string name, double value, QuantityKind kind, string text, IReadOnlyList<FigureInput> inputs, string formula, string substituted, Source source) => new()
+        Room room, string name, double value, QuantityKind kind, string text, IReadOnlyList<FigureInput> inputs,
+        string formula, string substituted, Source source) => new()
     {
         Name = name,
         Of = room.Id,

@@ -34,11 +34,17 @@ public sealed record Crew(Figure All, IReadOnlyDictionary<string, Figure> Said, 
         foreach (var room in plan.Rooms)
         {
             said.TryAdd(room.Id, InRoom(plan, room, "crew", [.. stations[room.Id].Where(s => counts.ContainsKey(s.Id))], counts));
-            working.TryAdd(room.Id, InRoom(plan, room, "people who work there", [.. stations[room.Id].Where(s => counts.ContainsKey(s.Id) || s.Workers.Count > 0)], counts));
+            working.TryAdd(
+                room.Id,
+                InRoom(
+                    plan, room, "people who work there",
+                    [.. stations[room.Id].Where(s => counts.ContainsKey(s.Id) || s.Workers.Count > 0)], counts));
         }
 
         var rooms = said.Values.Where(f => f.Value > 0).ToList();
-        var all = Make("crew", Figure.WholePlan, rooms.Sum(f => f.Value), [.. rooms.Select(FigureInput.Of)], "sum over the rooms", rooms.Count == 0 ? "not said" : WorkingText.Sum([.. rooms.Select(f => Number(f.Value))]));
+        var all = Make(
+            "crew", Figure.WholePlan, rooms.Sum(f => f.Value), [.. rooms.Select(FigureInput.Of)], "sum over the rooms",
+            rooms.Count == 0 ? "not said" : WorkingText.Sum([.. rooms.Select(f => Number(f.Value))]));
         return new Crew(all, said, working);
     }
 
@@ -48,14 +54,19 @@ public sealed record Crew(Figure All, IReadOnlyDictionary<string, Figure> Said, 
 
         // Where the plan counts the room, places to stand say nothing more: people go from one to the next.
         int[] each = [.. at.Select(s => counts.TryGetValue(s.Id, out int count) ? count : isSaid ? 0 : s.Workers.Count)];
-        var inputs = at.Select((s, i) => FigureInput.Said(counts.ContainsKey(s.Id) ? $"crew of {s.Id}" : $"standing places of {s.Id}", Number(each[i]), counts.ContainsKey(s.Id) ? plan.Day!.Span : s.Span));
+        var inputs = at.Select((s, i) => FigureInput.Said(
+            counts.ContainsKey(s.Id) ? $"crew of {s.Id}" : $"standing places of {s.Id}", Number(each[i]),
+            counts.ContainsKey(s.Id) ? plan.Day!.Span : s.Span));
         return Make(
-            name, room.Id, own + each.Sum(), [.. isSaid ? [FigureInput.Said($"crew of {room.Id}", Number(own), plan.Day!.Span)] : Array.Empty<FigureInput>(), .. inputs],
+            name, room.Id, own + each.Sum(),
+            [.. isSaid ? [FigureInput.Said($"crew of {room.Id}", Number(own), plan.Day!.Span)] : Array.Empty<FigureInput>(), .. inputs],
             "the room's own number and those of its stations",
-            each.Length == 0 && !isSaid ? "none" : WorkingText.Sum([.. isSaid ? [Number(own)] : Array.Empty<string>(), .. each.Select(e => Number(e))]));
+            each.Length == 0 && !isSaid ? "none" : WorkingText.Sum(
+                [.. isSaid ? [Number(own)] : Array.Empty<string>(), .. each.Select(e => Number(e))]));
     }
 
-    private static Figure Make(string name, string of, double people, IReadOnlyList<FigureInput> inputs, string formula, string substituted) => new()
+    private static Figure Make(
+        string name, string of, double people, IReadOnlyList<FigureInput> inputs, string formula, string substituted) => new()
     {
         Name = name,
         Of = of,

@@ -14,7 +14,8 @@ namespace Floorplan.Sizing.Trailers;
 /// <param name="HitchShare">Of all weight; 1 is the whole.</param>
 public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Figure OnAxles, Figure OnHitch, Figure HitchShare)
 {
-    private static readonly Source Statics = new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy);
+    private static readonly Source Statics = new(
+        "moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy);
     private static readonly Source Middle = new("the bare trailer's weight lies in the middle of its box", Origin.OwnAssumption);
 
     /// <summary>How far behind the coupling the axles would have to be for the hitch to carry this share, in mm.</summary>
@@ -24,7 +25,8 @@ public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Fig
     internal static TrailerLoad? Of(PlanFacts facts, bool full)
     {
         var shell = facts.Plan.Shell;
-        if (shell.Kind != ShellKind.Trailer || facts.Items.Weighed.Count == 0 || shell.Loads is not { EmptyKg: not null, AxlesFromHitch: { } axles } loads)
+        if (shell.Kind != ShellKind.Trailer || facts.Items.Weighed.Count == 0
+            || shell.Loads is not { EmptyKg: not null, AxlesFromHitch: { } axles } loads)
         {
             return null;
         }
@@ -42,19 +44,25 @@ public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Fig
         var toAxles = FigureInput.Said("coupling to axles", QuantityText.Length(axles, units), shell.Span);
         var centre = Make(
             "distance from coupling to weight", toWeight, QuantityKind.Length, WorkingText.Long(toWeight, units),
-            [.. weight.Parts.Select(p => FigureInput.Of(p.Of(full))), ahead, FigureInput.Taken("place of the bare trailer's weight", "middle of the box", Middle)],
+            [
+                .. weight.Parts.Select(p => FigureInput.Of(p.Of(full))), ahead,
+                FigureInput.Taken("place of the bare trailer's weight", "middle of the box", Middle)],
             "sum of each weight x its distance from the coupling / weight together",
             $"({WorkingText.Sum([.. weight.Parts.Where(p => p.Of(full).Value > 0).Select(Term)])}) / {total.Text}");
         double onAxles = total.Value * toWeight / axles.Millimetres;
         var axleLoad = Make(
-            "weight on the axles", onAxles, QuantityKind.Mass, QuantityText.Of(onAxles, Measure.Mass, units), [FigureInput.Of(total), FigureInput.Of(centre), toAxles],
-            "weight together x distance from coupling to weight / coupling to axles", $"{total.Text} x {centre.Text} / {WorkingText.Long(axles.Millimetres, units)}");
+            "weight on the axles", onAxles, QuantityKind.Mass, QuantityText.Of(onAxles, Measure.Mass, units),
+            [FigureInput.Of(total), FigureInput.Of(centre), toAxles],
+            "weight together x distance from coupling to weight / coupling to axles",
+            $"{total.Text} x {centre.Text} / {WorkingText.Long(axles.Millimetres, units)}");
         var hitch = Make(
-            "weight on the hitch", total.Value - onAxles, QuantityKind.Mass, QuantityText.Of(total.Value - onAxles, Measure.Mass, units), [FigureInput.Of(total), FigureInput.Of(axleLoad)],
+            "weight on the hitch", total.Value - onAxles, QuantityKind.Mass, QuantityText.Of(total.Value - onAxles, Measure.Mass, units),
+            [FigureInput.Of(total), FigureInput.Of(axleLoad)],
             "weight together - weight on the axles", $"{total.Text} - {axleLoad.Text}");
         double share = hitch.Value / total.Value;
         var hitchShare = Make(
-            "share of the weight on the hitch", share, QuantityKind.Ratio, QuantityText.Of(share, Measure.Ratio, units), [FigureInput.Of(hitch), FigureInput.Of(total)],
+            "share of the weight on the hitch", share, QuantityKind.Ratio, QuantityText.Of(share, Measure.Ratio, units),
+            [FigureInput.Of(hitch), FigureInput.Of(total)],
             "weight on the hitch / weight together", $"{hitch.Text} / {total.Text}");
         return new TrailerLoad(full, total, centre, axleLoad, hitch, hitchShare);
 
@@ -64,7 +72,9 @@ public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Fig
             return $"{part.Of(full).Text} x {WorkingText.Long(west ? at : -at, units)}";
         }
 
-        Figure Make(string name, double value, QuantityKind kind, string text, IReadOnlyList<FigureInput> inputs, string formula, string substituted) => new()
+        Figure Make(
+            string name, double value, QuantityKind kind, string text, IReadOnlyList<FigureInput> inputs, string formula,
+            string substituted) => new()
         {
             Name = $"{name}, {state}",
             Of = Figure.WholePlan,

@@ -13,7 +13,8 @@ public static class BareShell
     private const double LongBox = 9000;
     private const double LongestBox = 13_000;
 
-    public static Source Trade { get; } = new("container trade figures for empty boxes: 20 ft 2300 kg, 40 ft 3940 kg, 40 ft high-cube 4120 kg", Origin.FoundInPublicCopy);
+    public static Source Trade { get; } = new(
+        "container trade figures for empty boxes: 20 ft 2300 kg, 40 ft 3940 kg, 40 ft high-cube 4120 kg", Origin.FoundInPublicCopy);
     private static readonly Source Said = new("as the plan says", Origin.CommonPractice);
 
     /// <summary>Null where neither the plan nor the trade says it.</summary>

@@ -16,7 +16,8 @@ namespace Floorplan.Sizing.Weights;
 public sealed record FloorLoad(Figure Load, IReadOnlyList<Station> Things)
 {
     private const double Metre = 1000;
-    private static readonly Source Spread = new("a thing shorter than a metre spreads its weight over a metre of floor", Origin.OwnAssumption);
+    private static readonly Source Spread = new(
+        "a thing shorter than a metre spreads its weight over a metre of floor", Origin.OwnAssumption);
 
     internal static FloorLoad? Of(PlanFacts facts)
     {
@@ -26,10 +27,12 @@ public sealed record FloorLoad(Figure Load, IReadOnlyList<Station> Things)
             return null;
         }
 
-        var loads = facts.Items.Weighed.Where(w => w.Full.Value > 0 && !w.Station.Hung).Select(w => Standing.Of(w.Full, w.Full.Value, w.Station.Footprint.EnvelopeInternal, w.Station)).ToList();
+        var loads = facts.Items.Weighed.Where(w => w.Full.Value > 0 && !w.Station.Hung).Select(
+            w => Standing.Of(w.Full, w.Full.Value, w.Station.Footprint.EnvelopeInternal, w.Station)).ToList();
         if (facts.Layers.FirstOrDefault(l => l.Name == ShellLayers.Partitions) is { } walls)
         {
-            loads.AddRange(plan.Partitions.Select(p => Standing.Of(walls.Weight, walls.PerArea.Value * ShellLayers.AreaOf(p), p.Outline.EnvelopeInternal, null)));
+            loads.AddRange(plan.Partitions.Select(
+                p => Standing.Of(walls.Weight, walls.PerArea.Value * ShellLayers.AreaOf(p), p.Outline.EnvelopeInternal, null)));
         }
 
         var (most, at) = Heaviest(loads);
@@ -44,12 +47,16 @@ public sealed record FloorLoad(Figure Load, IReadOnlyList<Station> Things)
             Value = load,
             Kind = QuantityKind.Mass,
             Text = QuantityText.Of(load, Measure.Mass, plan.Units),
-            Inputs = [.. there.Select(l => FigureInput.Of(l.From)).Distinct(), .. floor is null ? Array.Empty<FigureInput>() : [FigureInput.Of(floor.Weight)]],
+            Inputs = [
+                .. there.Select(l => FigureInput.Of(l.From)).Distinct(),
+                .. floor is null ? Array.Empty<FigureInput>() : [FigureInput.Of(floor.Weight)]],
             Formula = "sum of each weight / its length, a metre at least",
             Substituted = WorkingText.Sum(
             [
-                .. there.Select(l => $"{QuantityText.Of(l.Kilograms, Measure.Mass, plan.Units)} / {WorkingText.Long(l.East - l.West, plan.Units)}"),
-                .. floor is null ? Array.Empty<string>() : [$"{floor.Weight.Text} / {WorkingText.Long(plan.Shell.Finished.EnvelopeInternal.Width, plan.Units)}"],
+                .. there.Select(
+                    l => $"{QuantityText.Of(l.Kilograms, Measure.Mass, plan.Units)} / {WorkingText.Long(l.East - l.West, plan.Units)}"),
+                .. floor is null ? Array.Empty<string>() : [
+                    $"{floor.Weight.Text} / {WorkingText.Long(plan.Shell.Finished.EnvelopeInternal.Width, plan.Units)}"],
             ]),
             Source = Spread,
         };
@@ -60,7 +67,8 @@ public sealed record FloorLoad(Figure Load, IReadOnlyList<Station> Things)
     private static (double Kg, double At) Heaviest(IReadOnlyList<Standing> loads)
     {
         double now = 0, most = 0, at = 0;
-        foreach (var end in loads.Select(l => (At: l.East, Starts: false, Kg: -l.PerMetre)).Concat(loads.Select(l => (At: l.West, Starts: true, Kg: l.PerMetre))).OrderBy(e => e.At).ThenBy(e => e.Starts))
+        foreach (var end in loads.Select(l => (At: l.East, Starts: false, Kg: -l.PerMetre)).Concat(
+            loads.Select(l => (At: l.West, Starts: true, Kg: l.PerMetre))).OrderBy(e => e.At).ThenBy(e => e.Starts))
         {
             now += end.Kg;
             if (now > most + 1e-6)

@@ -30,7 +30,8 @@ internal static class FrameWeight
             Substituted = WorkingText.Sum([.. list.Totals.Select(t => t.Kilograms.Text)]),
             Source = CutList.Sums,
         };
-        double moment = facts.CutOuts.Where(c => c.Frame is not null).Sum(c => c.Frame!.Pieces.Sum(p => p.Kilograms) * CentreX(facts.Plan, c));
+        double moment = facts.CutOuts.Where(c => c.Frame is not null).Sum(
+            c => c.Frame!.Pieces.Sum(p => p.Kilograms) * CentreX(facts.Plan, c));
         double share = facts.CutOuts.Sum(c => c.Frame?.Pieces.Sum(p => p.Kilograms) ?? 0);
         return WeightPart.Same("frames of openings", weight, moment / share);
     }

@@ -5,7 +5,9 @@ using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Weights;
 
-/// <summary>The water that stands in heaters of which the plan says how much they hold. What the heaters themselves weigh it does not say.</summary>
+/// <summary>
+/// The water that stands in heaters of which the plan says how much they hold. What the heaters themselves weigh it does not say.
+/// </summary>
 internal static class HeaterWater
 {
     private static readonly Source Water = new("water of 1000 kg/m³", Origin.FromMemory);
@@ -24,10 +26,12 @@ internal static class HeaterWater
         }
 
         double kilograms = volume * ItemWeight.WaterDensity;
-        var full = Make(plan, "weight of water in heaters, full", kilograms, [.. held.Select(p => FigureInput.Said("volume", QuantityText.Of(p.Litres, plan.Units), p.Heater.Span))],
+        var full = Make(plan, "weight of water in heaters, full", kilograms, [
+            .. held.Select(p => FigureInput.Said("volume", QuantityText.Of(p.Litres, plan.Units), p.Heater.Span))],
             $"{QuantityText.Of(volume, Measure.Liquid, plan.Units)} x {WorkingText.Density(ItemWeight.WaterDensity, plan.Units)}");
         var empty = Make(plan, "weight of water in heaters, empty", 0, [], "none");
-        return new WeightPart("water in heaters", empty, full, 0, held.Sum(p => p.Litres.Base * ItemWeight.WaterDensity * p.Heater.At.X.Millimetres));
+        return new WeightPart(
+            "water in heaters", empty, full, 0, held.Sum(p => p.Litres.Base * ItemWeight.WaterDensity * p.Heater.At.X.Millimetres));
     }
 
     private static Figure Make(Plan plan, string name, double kilograms, IReadOnlyList<FigureInput> inputs, string substituted) => new()

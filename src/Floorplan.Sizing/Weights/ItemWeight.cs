@@ -24,10 +24,13 @@ public sealed record ItemWeight(Station Station, Figure Empty, Figure Full)
 
         if (full is null && station.Volume is { } volume)
         {
-            return new ItemWeight(station, AsSaid(station, "empty", empty?.Base ?? 0, units), Filled(station, empty?.Base ?? 0, volume, units));
+            return new ItemWeight(
+                station, AsSaid(station, "empty", empty?.Base ?? 0, units), Filled(station, empty?.Base ?? 0, volume, units));
         }
 
-        return new ItemWeight(station, AsSaid(station, "empty", (empty ?? full)!.Value.Base, units), AsSaid(station, "full", (full ?? empty)!.Value.Base, units));
+        return new ItemWeight(
+            station, AsSaid(station, "empty", (empty ?? full)!.Value.Base, units),
+            AsSaid(station, "full", (full ?? empty)!.Value.Base, units));
     }
 
     /// <summary>False for a bin or a tank of which the plan says only what it holds: its own weight counts as nothing.</summary>
@@ -39,7 +42,10 @@ public sealed record ItemWeight(Station Station, Figure Empty, Figure Full)
     {
         string text = QuantityText.Of(kilograms, Measure.Mass, units);
         bool said = station.WeightEmpty is not null || station.WeightFull is not null;
-        return Make(station, state, kilograms, units, [said ? FigureInput.Said("weight", text, station.Span) : FigureInput.Taken("weight", "not said", Said)], "weight as said", text, Said);
+        return Make(
+            station, state, kilograms, units,
+            [said ? FigureInput.Said("weight", text, station.Span) : FigureInput.Taken("weight", "not said", Said)],
+            "weight as said", text, Said);
     }
 
     private static Figure Filled(Station station, double empty, Quantity volume, UnitSystem units)
@@ -49,7 +55,9 @@ public sealed record ItemWeight(Station Station, Figure Empty, Figure Full)
         return Make(
             station, "full", empty + (volume.Base * WaterDensity), units,
             [
-                station.WeightEmpty is null ? FigureInput.Taken("weight empty", "not said", Water) : FigureInput.Said("weight empty", bare, station.Span),
+                station.WeightEmpty is null
+                    ? FigureInput.Taken("weight empty", "not said", Water)
+                    : FigureInput.Said("weight empty", bare, station.Span),
                 FigureInput.Said("volume", holds, station.Span),
                 FigureInput.Taken("weight of water", WorkingText.Density(WaterDensity, units), Water),
             ],
@@ -57,7 +65,8 @@ public sealed record ItemWeight(Station Station, Figure Empty, Figure Full)
     }
 
     private static Figure Make(
-        Station station, string state, double kilograms, UnitSystem units, IReadOnlyList<FigureInput> inputs, string formula, string substituted, Source source) => new()
+        Station station, string state, double kilograms, UnitSystem units, IReadOnlyList<FigureInput> inputs,
+        string formula, string substituted, Source source) => new()
     {
         Name = $"weight {state}",
         Of = station.Id,

@@ -11,18 +11,22 @@ namespace Floorplan.Sizing.Weights;
 public sealed record ItemWeights(IReadOnlyList<ItemWeight> Weighed, int All, Figure Empty, Figure Full)
 {
     private static readonly Source Sum = new("sum of what the plan says of its things", Origin.CommonPractice);
-    private readonly Dictionary<Station, ItemWeight> byStation = Weighed.ToDictionary<ItemWeight, Station>(w => w.Station, ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Station, ItemWeight> byStation = Weighed.ToDictionary<ItemWeight, Station>(
+        w => w.Station, ReferenceEqualityComparer.Instance);
 
     /// <summary>Null where the plan says no weight of it.</summary>
     public ItemWeight? Find(Station station) => byStation.GetValueOrDefault(station);
 
     /// <summary>For sentences, so that nobody takes a part for the whole: <c>4 of 9 things have a weight in the plan</c>.</summary>
-    public string Counted => Weighed.Count == All ? "all things have a weight" : FormattableString.Invariant($"{Weighed.Count} of {All} things have a weight in the plan");
+    public string Counted =>
+        Weighed.Count == All ? "all things have a weight" : FormattableString.Invariant(
+            $"{Weighed.Count} of {All} things have a weight in the plan");
 
     internal static ItemWeights Of(PlanFacts facts)
     {
         var (plan, units) = (facts.Plan, facts.Plan.Units);
-        List<ItemWeight> weighed = [.. plan.Stations.Select(s => ItemWeight.Of(s, units)).OfType<ItemWeight>().OrderByDescending(w => w.Full.Value)];
+        List<ItemWeight> weighed = [
+            .. plan.Stations.Select(s => ItemWeight.Of(s, units)).OfType<ItemWeight>().OrderByDescending(w => w.Full.Value)];
         return new ItemWeights(weighed, plan.Stations.Count, Together("empty", w => w.Empty), Together("full", w => w.Full));
 
         Figure Together(string state, Func<ItemWeight, Figure> weight)

@@ -19,7 +19,9 @@ public static class ShellLayers
 
     /// <summary>For rules that judge by weights.</summary>
     public static Source Usual { get; } = new(
-        "linings, floor and partitions as the plan says what they are of, else panels, screed where the floor has falls, or plywood; weights of BS 648:1964", Origin.OwnAssumption);
+        "linings, floor and partitions as the plan says what they are of, else panels, screed where the floor has falls, or plywood; "
+        + "weights of BS 648:1964",
+        Origin.OwnAssumption);
 
     private const string PanelUsual = "unlined walls are rare; most linings and partitions are sandwich panels";
     private const string FloorWithFalls = "falls are made in screed";
@@ -39,12 +41,16 @@ public static class ShellLayers
         double middle = shell.Finished.Centroid.X;
         if (shell.WallLining > Length.Zero)
         {
-            layers.Add(Layer.Of("wall lining", Walls(plan), shell.WallLining, shell.WallLiningOf, LayerMaterials.Panel, PanelUsual, shell.Span, plan.Units));
+            layers.Add(Layer.Of(
+                "wall lining", Walls(plan), shell.WallLining, shell.WallLiningOf, LayerMaterials.Panel, PanelUsual, shell.Span,
+                plan.Units));
         }
 
         if (shell.CeilingLining > Length.Zero)
         {
-            layers.Add(Layer.Of("ceiling lining", new LayerPlace(FloorArea(plan, "ceiling lining"), middle), shell.CeilingLining, shell.CeilingLiningOf, LayerMaterials.Panel, PanelUsual, shell.Span, plan.Units));
+            layers.Add(Layer.Of(
+                "ceiling lining", new LayerPlace(FloorArea(plan, "ceiling lining"), middle), shell.CeilingLining, shell.CeilingLiningOf,
+                LayerMaterials.Panel, PanelUsual, shell.Span, plan.Units));
         }
 
         if (shell.FloorBuildUp > Length.Zero)
@@ -57,7 +63,9 @@ public static class ShellLayers
 
         if (plan.Partitions.Count > 0)
         {
-            layers.Add(Layer.Of(Partitions, PartitionPlace(plan), plan.Partitions[0].Thickness, plan.Partitions[0].BuiltOf, LayerMaterials.Panel, PanelUsual, plan.Rooms[0].Span, plan.Units));
+            layers.Add(Layer.Of(
+                Partitions, PartitionPlace(plan), plan.Partitions[0].Thickness, plan.Partitions[0].BuiltOf, LayerMaterials.Panel,
+                PanelUsual, plan.Rooms[0].Span, plan.Units));
         }
 
         return layers;
@@ -87,7 +95,9 @@ public static class ShellLayers
     private static Figure FloorArea(Plan plan, string of)
     {
         var box = plan.Shell.Finished.EnvelopeInternal;
-        return Area(plan, of, plan.Shell.Finished.Area / 1e6, "length x width inside", $"{WorkingText.Long(box.Width, plan.Units)} x {WorkingText.Long(box.Height, plan.Units)}");
+        return Area(
+            plan, of, plan.Shell.Finished.Area / 1e6, "length x width inside",
+            $"{WorkingText.Long(box.Width, plan.Units)} x {WorkingText.Long(box.Height, plan.Units)}");
     }
 
     private static LayerPlace PartitionPlace(Plan plan)

@@ -4,7 +4,9 @@ using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Weights;
 
-/// <summary>What a unit weighs, part by part, with everything empty and with everything full. People are not counted: nobody rides in it.</summary>
+/// <summary>
+/// What a unit weighs, part by part, with everything empty and with everything full. People are not counted: nobody rides in it.
+/// </summary>
 /// <param name="Parts">Bare shell, layers, frames, water of heaters, things; only those that there are.</param>
 /// <param name="BuiltIn">Layers and frames together; null without any.</param>
 /// <param name="IsWhole">The weight of the bare shell is known and counted.</param>

@@ -12,7 +12,8 @@ public sealed record WeightPart(string Name, Figure Empty, Figure Full, double M
     public Figure Of(bool full) => full ? Full : Empty;
 
     /// <summary>What weighs the same full and empty.</summary>
-    internal static WeightPart Same(string name, Figure weight, double centreX) => new(name, weight, weight, weight.Value * centreX, weight.Value * centreX);
+    internal static WeightPart Same(string name, Figure weight, double centreX) =>
+        new(name, weight, weight, weight.Value * centreX, weight.Value * centreX);
 
     internal static WeightPart OfThings(ItemWeights items)
     {
@@ -20,5 +21,6 @@ public sealed record WeightPart(string Name, Figure Empty, Figure Full, double M
         return new WeightPart(count, items.Empty, items.Full, Moment(items, full: false), Moment(items, full: true));
     }
 
-    private static double Moment(ItemWeights items, bool full) => items.Weighed.Sum(w => w.Of(full).Value * w.Station.Footprint.EnvelopeInternal.Centre.X);
+    private static double Moment(ItemWeights items, bool full) =>
+        items.Weighed.Sum(w => w.Of(full).Value * w.Station.Footprint.EnvelopeInternal.Centre.X);
 }

@@ -7,7 +7,8 @@ namespace Floorplan.Checks.Rules.Shell;
 internal static class CountedWeight
 {
     /// <summary><c>4 of 9 things have a weight in the plan; linings, floor, partitions and frames 610 kg</c>.</summary>
-    public static string Of(PlanFacts facts) => facts.Items.Counted + (facts.Weight.BuiltIn is { } built ? $"; linings, floor, partitions and frames {built.Text}" : "");
+    public static string Of(PlanFacts facts) =>
+        facts.Items.Counted + (facts.Weight.BuiltIn is { } built ? $"; linings, floor, partitions and frames {built.Text}" : "");
 
     /// <summary>What the sentence prints.</summary>
     public static IEnumerable<Figure> Figures(PlanFacts facts) => facts.Weight.BuiltIn is { } built ? [built] : [];

@@ -6,8 +6,8 @@ namespace Floorplan.Tests.Sizing.Carrying;
 public sealed class WaysTests
 {
     /// <summary>
-    /// Nobody sets a load down in a doorway: two legs of some 5 m are one carry of more than 10 m (LM-MMH equations, Potvin and others, 2021:
-    /// fitted up to 10 m). Leg by leg nothing was found.
+    /// Nobody sets a load down in a doorway: two legs of some 5 m are one carry of more than 10 m (LM-MMH equations, Potvin and others,
+    /// 2021: fitted up to 10 m). Leg by leg nothing was found.
     /// </summary>
     [Fact]
     public void A_carry_through_a_door_is_one_carry()

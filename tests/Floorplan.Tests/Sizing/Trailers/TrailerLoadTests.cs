@@ -7,9 +7,9 @@ namespace Floorplan.Tests.Sizing.Trailers;
 public sealed class TrailerLoadTests
 {
     /// <summary>
-    /// Worked example T-ex5 of the utilities table, from the hitch: box 1800 kg at 3.2 m, full scald tank 400 at 1.5, plucker 90 at 2.2, full
-    /// chill tank 900 at 4.2, tables 150 at 3.5, heater 120 at 0.8; axles at 3.6 m. Together 3460 kg at 3.1673 m, 3044.2 on the axles, 415.8 on
-    /// the hitch, 12.02 %. Tanks of 60 and 150 kg empty, by hand: 7299 kg m / 2370 kg, 2027.5 on the axles, 14.45 %.
+    /// Worked example T-ex5 of the utilities table, from the hitch: box 1800 kg at 3.2 m, full scald tank 400 at 1.5, plucker 90 at 2.2,
+    /// full chill tank 900 at 4.2, tables 150 at 3.5, heater 120 at 0.8; axles at 3.6 m. Together 3460 kg at 3.1673 m, 3044.2 on the axles,
+    /// 415.8 on the hitch, 12.02 %. Tanks of 60 and 150 kg empty, by hand: 7299 kg m / 2370 kg, 2027.5 on the axles, 14.45 %.
     /// </summary>
     [Theory]
     [InlineData(0, 3460, 3167.3, 3044.2, 415.8, 12.02)]
@@ -49,8 +49,9 @@ public sealed class TrailerLoadTests
     /// <summary>
     /// By hand, with panels of 9.81 kg/m² (G4: 9.8) and plywood of 0.7 kg/m² for each mm (BS 648): inside 4.8 x 2.0 x 2.15355 m (a floor of
     /// 4 3/4 in and a roof of 2 in, usual ones). Walls 13.6 x 2.15355 x 9.81 = 287.3 kg, less the doors in the east
-    /// end 2.0 x 2.15355 x 9.81 = 42.25, ceiling 9.6 x 9.81 = 94.2, floor 9.6 x 17.5 = 168.0. With 1000 kg of trailer and a tank of 500 kg at
-    /// 5.0 m: (1549.5 x 3.2 + 500 x 5.0 - 42.25 x 5.65) / 3.6 = 2005.5 kg on the axles of 2007.25 kg. Before linings counted it was 1583 of 1500 kg.
+    /// end 2.0 x 2.15355 x 9.81 = 42.25, ceiling 9.6 x 9.81 = 94.2, floor 9.6 x 17.5 = 168.0. With 1000 kg of trailer and a tank of 500 kg
+    /// at 5.0 m: (1549.5 x 3.2 + 500 x 5.0 - 42.25 x 5.65) / 3.6 = 2005.5 kg on the axles of 2007.25 kg. Before linings counted it was 1583
+    /// of 1500 kg.
     /// </summary>
     [Fact]
     public void Linings_and_floor_load_hitch_and_axles()

@@ -4,7 +4,9 @@ using Xunit;
 
 namespace Floorplan.Tests.Sizing.Weights;
 
-/// <summary>ISO 668 (public copy): a 20 ft box is 5867 x 2330 mm inside. BS 648:1964 (secondary copy): plywood 0.7 kg/m² for each mm.</summary>
+/// <summary>
+/// ISO 668 (public copy): a 20 ft box is 5867 x 2330 mm inside. BS 648:1964 (secondary copy): plywood 0.7 kg/m² for each mm.
+/// </summary>
 public sealed class FloorLoadTests
 {
     /// <summary>By hand: 2400 kg on 1.2 m are 2000 kg on a metre; plywood of 50 mm over 2.23 m of width 35 x 2.23 = 78 kg.</summary>
@@ -34,5 +36,7 @@ public sealed class FloorLoadTests
         {things}
         """)).FloorLoad;
 
-    private static string Tank(string more) => $"station tank \"Tank\" in work\n  size 1200 x 800 x 1000\n  place against north wall, 1000 from west\n  weight 100 kg empty, 2400 kg full{more}";
+    private static string Tank(string more) =>
+        "station tank \"Tank\" in work\n  size 1200 x 800 x 1000\n  place against north wall, 1000 from west\n"
+        + $"  weight 100 kg empty, 2400 kg full{more}";
 }

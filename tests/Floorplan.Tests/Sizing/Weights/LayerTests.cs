@@ -8,7 +8,8 @@ namespace Floorplan.Tests.Sizing.Weights;
 public sealed class LayerTests
 {
     /// <summary>
-    /// Two steel sheets of 0.5 mm (7850 kg/m³, BS 648:1964) and foam of 40 kg/m³ (makers give 35 to 45), to one decimal: engineering table G4.
+    /// Two steel sheets of 0.5 mm (7850 kg/m³, BS 648:1964) and foam of 40 kg/m³ (makers give 35 to 45), to one decimal: engineering table
+    /// G4.
     /// </summary>
     [Theory]
     [InlineData(50, 9.8)]
@@ -32,7 +33,9 @@ public sealed class LayerTests
     public void A_floor_with_falls_is_screed_and_one_without_is_plywood(string falls, int thick, double perSquareMetre) =>
         Assert.Equal(perSquareMetre, Assert.Single(Of($"floor {thick}", falls)).PerArea.Value, 0.01);
 
-    /// <summary>BS 648:1964: plywood 0.7 kg/m² for each mm; a board of 12 mm and insulation of 40 kg/m³ are own assumptions: 8.4 + 1.52.</summary>
+    /// <summary>
+    /// BS 648:1964: plywood 0.7 kg/m² for each mm; a board of 12 mm and insulation of 40 kg/m³ are own assumptions: 8.4 + 1.52.
+    /// </summary>
     [Fact]
     public void A_lining_that_the_plan_names_weighs_what_that_weighs()
     {
@@ -43,7 +46,9 @@ public sealed class LayerTests
         Assert.Contains(layer.PerArea.Inputs, i => i.Line is not null && i.Text.Contains("plywood, painted", StringComparison.Ordinal));
     }
 
-    /// <summary>BS 648:1964 (secondary copy): concrete 2400 kg/m³, so that 100 mm of it weigh 240 kg/m²; a panel of 60 mm weighs 10.2 (G4).</summary>
+    /// <summary>
+    /// BS 648:1964 (secondary copy): concrete 2400 kg/m³, so that 100 mm of it weigh 240 kg/m²; a panel of 60 mm weighs 10.2 (G4).
+    /// </summary>
     [Fact]
     public void Floor_and_ceiling_may_say_what_they_are_of()
     {

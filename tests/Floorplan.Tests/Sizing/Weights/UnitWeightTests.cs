@@ -9,6 +9,13 @@ namespace Floorplan.Tests.Sizing.Weights;
 
 public sealed class UnitWeightTests
 {
+    private const string Tank = """
+        station tank "Tank" in work
+          size 1000 x 800 x 1000
+          place against north wall, 1000 from west
+          weight 60 kg empty, 700 kg full
+        """;
+
     /// <summary>
     /// ISO 668 (public copy): a 20 ft box is 6058 mm long; container trade figures: 2300 kg empty. A door of 900 x 2050 without a sill: by
     /// EN 10219-2 a tube of 50 x 50 x 3 weighs 4.25 kg/m, its head 1.0 m and its two posts; the rest from the tables of linings.
@@ -16,9 +23,11 @@ public sealed class UnitWeightTests
     [Fact]
     public void The_parts_of_a_box_add_up_to_what_it_weighs()
     {
-        var facts = Facts("station tank \"Tank\" in work\n  size 1000 x 800 x 1000\n  place against north wall, 1000 from west\n  weight 60 kg empty, 700 kg full");
+        var facts = Facts(Tank);
 
-        Assert.Equal(["bare shell", "wall lining", "ceiling lining", "floor build-up", "frames of openings", "things with a weight"], facts.Weight.Parts.Select(p => p.Name.Split(':')[0]));
+        Assert.Equal(
+            ["bare shell", "wall lining", "ceiling lining", "floor build-up", "frames of openings", "things with a weight"],
+            facts.Weight.Parts.Select(p => p.Name.Split(':')[0]));
         Assert.Equal(2300, facts.Weight.Parts[0].Full.Value);
         Assert.Equal(facts.CutList.Totals.Sum(t => t.Length.Metres) * 4.25, facts.Weight.Parts[4].Full.Value, 0.1);
         Assert.Equal(640, facts.Weight.Full.Value - facts.Weight.Empty.Value, 1e-6);
@@ -53,11 +62,13 @@ public sealed class UnitWeightTests
     [Fact]
     public void The_schedule_lists_the_parts_with_the_same_objects()
     {
-        var facts = Facts("station tank \"Tank\" in work\n  size 1000 x 800 x 1000\n  place against north wall, 1000 from west\n  weight 60 kg empty, 700 kg full");
+        var facts = Facts(Tank);
 
         var rows = Schedule.All(facts).Single(s => s.Name == "weights").Rows;
 
-        Assert.Equal([.. facts.Weight.Parts.Select(p => p.Full), facts.Weight.Full], rows.Select(r => ((Cell)r[2]!).Figures.Single()), ReferenceEqualityComparer.Instance);
+        Assert.Equal(
+            [.. facts.Weight.Parts.Select(p => p.Full), facts.Weight.Full], rows.Select(r => ((Cell)r[2]!).Figures.Single()),
+            ReferenceEqualityComparer.Instance);
     }
 
     /// <summary>Every number that a weight is made of comes from a line, a source or another figure, down to the last.</summary>
