@@ -6,6 +6,8 @@ namespace Floorplan.Language.Details;
 /// <param name="Starts">Whether it surely starts here, so that a list before it has ended.</param>
 internal sealed record BareForm(Detail Detail, Func<Cursor, bool> Starts, Func<Cursor, object?> Read)
 {
-    /// <summary>Whether it is tried here when nothing else fits, so that a slip in it is told as one; null is <see cref="Starts"/>.</summary>
+    /// <summary>
+    /// Whether it is tried here when nothing else fits, so that a slip in it is told as one; null is <see cref="Starts"/>.
+    /// </summary>
     public Func<Cursor, bool>? MayStart { get; init; }
 }

@@ -11,19 +11,37 @@ namespace Floorplan.Language.Details;
 public static class DayDetails
 {
     public static Detail<TargetSyntax> Target { get; } = new(
-        "target", "what the unit makes, and for how long", ["target 121 fish/h for 5 h", "target 123 fish/h for 5 h", "target 123 fish/h for 6 h"], TargetOf) { Use = Use.NotYet };
+        "target",
+        "what the unit makes, and for how long",
+        ["target 121 fish/h for 5 h", "target 123 fish/h for 5 h", "target 123 fish/h for 6 h"],
+        TargetOf) { Use = Use.NotYet };
 
     public static Detail<IReadOnlyList<CrewSyntax>> Crew { get; } = new(
-        "crew", "how many people work in a room or at a station", ["crew receiving 3, filleting 4", "crew receiving 3, filleting 5", "crew gutting 2"], CrewOf);
+        "crew",
+        "how many people work in a room or at a station",
+        ["crew receiving 3, filleting 4", "crew receiving 3, filleting 5", "crew gutting 2"],
+        CrewOf);
 
     public static Detail<ElsewhereSyntax> Elsewhere { get; } = new(
-        "elsewhere", "what is on the same site, but not in this unit", ["elsewhere 2 toilets, changing room", "elsewhere 3 toilets, changing room", "elsewhere 3 toilets"], ElsewhereOf);
+        "elsewhere",
+        "what is on the same site, but not in this unit",
+        ["elsewhere 2 toilets, changing room", "elsewhere 3 toilets, changing room", "elsewhere 3 toilets"],
+        ElsewhereOf);
 
     public static Detail<QuantitySyntax> Breaks { get; } = Time("breaks", "how long the breaks are", "breaks 31 min", "breaks 46 min");
 
-    public static Detail<QuantitySyntax> Changeover { get; } = Time("changeover", "how long a changeover takes", "changeover 16 min", "changeover 19 min");
+    public static Detail<QuantitySyntax> Changeover { get; } = Time(
+        "changeover",
+        "how long a changeover takes",
+        "changeover 16 min",
+        "changeover 19 min");
 
-    public static Detail<MoneySyntax> Rate { get; } = Money("rate", "what water, power and the like cost", "rate water 2.10 per m3", "rate water 2.30 per m3", "rate power 2.30 per m3");
+    public static Detail<MoneySyntax> Rate { get; } = Money(
+        "rate",
+        "what water, power and the like cost",
+        "rate water 2.10 per m3",
+        "rate water 2.30 per m3",
+        "rate power 2.30 per m3");
 
     public static Detail<MoneySyntax> Price { get; } = Money("price", "what a product sells for", "price fish 4.50", "price fish 4.70");
 

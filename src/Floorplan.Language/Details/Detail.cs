@@ -26,7 +26,9 @@ public abstract class Detail
     /// <summary>Ways of writing it, each different from the one before.</summary>
     public IReadOnlyList<string> Examples { get; }
 
-    /// <summary>All words that it may start with, <see cref="Word"/> first: <c>size</c> and <c>round</c>. Only one of them may be said.</summary>
+    /// <summary>
+    /// All words that it may start with, <see cref="Word"/> first: <c>size</c> and <c>round</c>. Only one of them may be said.
+    /// </summary>
     public IReadOnlyList<string> Forms { get; init; }
 
     /// <summary>May be said on several lines.</summary>

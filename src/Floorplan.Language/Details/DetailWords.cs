@@ -37,7 +37,9 @@ internal sealed class DetailWords
     public bool StartAt(Cursor c) => byFirst.TryGetValue(c.Current.ToLowerInvariant(), out var forms) && forms.Exists(f => f.StandsAt(c));
 
     /// <summary>The detail that stands here: the one with the most words that do, else the one whose first word does.</summary>
-    public Form? FormAt(Cursor c, string first) => !byFirst.TryGetValue(first, out var forms) ? null : forms.Find(f => f.StandsAt(c)) ?? forms[^1];
+    public Form? FormAt(
+        Cursor c,
+        string first) => !byFirst.TryGetValue(first, out var forms) ? null : forms.Find(f => f.StandsAt(c)) ?? forms[^1];
 
     /// <param name="Words">All words of the form, in small letters.</param>
     internal sealed record Form(Detail Detail, string[] Words)

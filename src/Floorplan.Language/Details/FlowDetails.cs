@@ -17,8 +17,11 @@ public static class FlowDetails
         "stops",
         "stops joined by `->`, how it goes, and when",
         [
-            "outside -> d1 -> gutting  by trolley 610 wide 910 long, after work", "outside -> d1 -> gutting  by trolley 630 wide 910 long, after work",
-            "outside -> d1 -> gutting  by trolley 630 wide 910 long", "outside -> d1 -> gutting  by hand 12 kg liquid", "outside -> d1 -> gutting  by hand 14 kg liquid",
+            "outside -> d1 -> gutting  by trolley 610 wide 910 long, after work",
+            "outside -> d1 -> gutting  by trolley 630 wide 910 long, after work",
+            "outside -> d1 -> gutting  by trolley 630 wide 910 long",
+            "outside -> d1 -> gutting  by hand 12 kg liquid",
+            "outside -> d1 -> gutting  by hand 14 kg liquid",
             "outside -> d1 -> gutting  by hand 14 kg", "outside -> d1 -> gutting  by conveyor",
         ],
         LineOf)
@@ -58,7 +61,11 @@ public static class FlowDetails
 
             if (!c.AtPhraseEnd && !c.Failed)
             {
-                c.Error("left-over", $"expected `by`, a comma or the end of the line, found {c.Found()}", c.Here, "stops are joined by `->`, and how it goes stands after `by`");
+                c.Error(
+                    "left-over",
+                    $"expected `by`, a comma or the end of the line, found {c.Found()}",
+                    c.Here,
+                    "stops are joined by `->`, and how it goes stands after `by`");
             }
 
             c.NextPhrase();
@@ -96,7 +103,11 @@ public static class FlowDetails
     {
         if (carriage is not ("trolley" or "conveyor"))
         {
-            c.Error("left-over", $"a {carriage} has no size in a flow", c.Here, "take it out: only a trolley or a conveyor says how wide it is");
+            c.Error(
+                "left-over",
+                $"a {carriage} has no size in a flow",
+                c.Here,
+                "take it out: only a trolley or a conveyor says how wide it is");
             return (null, null);
         }
 

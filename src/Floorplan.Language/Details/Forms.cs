@@ -11,7 +11,12 @@ internal static class Forms
     public static Detail<LengthSyntax> Length(string word, string says, string what, params IReadOnlyList<string> examples) =>
         new(word, says, examples, c => c.Length(what));
 
-    public static Detail<QuantitySyntax> Quantity(string word, string says, string what, IReadOnlyList<QuantityKind> kinds, params IReadOnlyList<string> examples) =>
+    public static Detail<QuantitySyntax> Quantity(
+        string word,
+        string says,
+        string what,
+        IReadOnlyList<QuantityKind> kinds,
+        params IReadOnlyList<string> examples) =>
         new(word, says, examples, c => c.Quantity(what, kinds));
 
     public static Detail<TextSyntax> Text(string word, string says, string what, params IReadOnlyList<string> examples) =>
@@ -21,7 +26,10 @@ internal static class Forms
     public static Detail<WordSyntax> Mark(string word, string says) => new(word, says, [word], c => new WordSyntax(word, c.Before));
 
     public static BareForm Place(Detail<PlaceTerm> detail) =>
-        new(detail, c => PlaceParser.Starts(c) && (!c.AtNumber || c.PhraseHolds("from")), PlaceParser.Term) { MayStart = PlaceParser.Starts };
+        new(
+            detail,
+            c => PlaceParser.Starts(c) && (!c.AtNumber || c.PhraseHolds("from")),
+            PlaceParser.Term) { MayStart = PlaceParser.Starts };
 
     /// <summary>A phrase that starts with a number and has an <c>x</c> before any <c>from</c>.</summary>
     public static bool SizeStandsHere(Cursor c)

@@ -11,10 +11,20 @@ public static class OpeningDetails
         "wall", "the wall that it is in, as `north wall`", ["south wall", "north wall"], Forms.Wall);
 
     public static Detail<SizeSyntax> Size { get; } = new(
-        "size", "its clear width and height", ["size 910 x 2055", "size 930 x 2055", "size 930 x 2035"], c => c.Size("a clear width", 2, 2)) { Needed = Needed.ToldByBinder };
+        "size",
+        "its clear width and height",
+        ["size 910 x 2055", "size 930 x 2055", "size 930 x 2035"],
+        c => c.Size("a clear width", 2, 2)) { Needed = Needed.ToldByBinder };
 
     public static Detail<PlaceTerm> Place { get; } = new(
-        "place", "where it stands along the wall", ["place 510 from west", "place 530 from west", "place centred"], PlaceParser.Term) { BareRepeats = true, Needed = Needed.ToldByBinder };
+        "place",
+        "where it stands along the wall",
+        ["place 510 from west", "place 530 from west", "place centred"],
+        PlaceParser.Term)
+    {
+        BareRepeats = true,
+        Needed = Needed.ToldByBinder,
+    };
 
     public static Detail<LengthSyntax> Sill { get; } = Forms.Length(
         "sill", "the height of its bottom above the floor", "a height above the floor", "sill 15", "sill 25");
@@ -33,14 +43,21 @@ public static class OpeningDetails
 
     public static Detail<WordSyntax> ClosesItself { get; } = Forms.Mark("closes itself", "it closes by itself");
 
-    public static Detail<WordSyntax> OpensFromInside { get; } = Forms.Mark("opens from inside", "it opens from inside without a key or a tool");
+    public static Detail<WordSyntax> OpensFromInside { get; } = Forms.Mark(
+        "opens from inside",
+        "it opens from inside without a key or a tool");
 
     public static Detail<NumberSyntax> Steps { get; } = new(
-        "steps", "how many equal rises lead up from the ground", ["steps 3", "steps 4"], c => c.Number("how many rises lead up from the ground"));
+        "steps",
+        "how many equal rises lead up from the ground",
+        ["steps 3", "steps 4"],
+        c => c.Number("how many rises lead up from the ground"));
 
     public static Detail<WordSyntax> Ramp { get; } = Forms.Mark("ramp", "a ramp leads up to it");
 
-    public static Detail<WordSyntax> Guard { get; } = Forms.Mark("guard", "a rail beside the steps, or a bar across a door that nobody steps through");
+    public static Detail<WordSyntax> Guard { get; } = Forms.Mark(
+        "guard",
+        "a rail beside the steps, or a bar across a door that nobody steps through");
 
     public static Detail<FrameSyntax> Frame { get; } = new(
         "frame",
@@ -74,6 +91,8 @@ public static class OpeningDetails
             return new FrameSyntax(form, form?.Text == "none" ? null : c.Size("the width of the section", 3, 3), null);
         }
 
-        return c.Words("`tube` or `angle` and its section, `none`, or what the frame is made of") is { } note ? new FrameSyntax(null, null, note) : null;
+        return c.Words("`tube` or `angle` and its section, `none`, or what the frame is made of") is { } note
+            ? new FrameSyntax(null, null, note)
+            : null;
     }
 }

@@ -34,13 +34,19 @@ public static class PlanDetails
         "code", "which published limits the checks start from", ["code us", "code eu"], c => c.Word("a code", "us", "eu", "none"));
 
     public static Detail<ProductSyntax> Product { get; } = new(
-        "product", "what is counted, and the weight of one", ["product fish, 0.9 kg each", "product fish, 1.1 kg each", "product birds"], ProductOf)
+        "product",
+        "what is counted, and the weight of one",
+        ["product fish, 0.9 kg each", "product fish, 1.1 kg each", "product birds"],
+        ProductOf)
     {
         Repeatable = true,
     };
 
     public static Detail<PeopleSyntax> People { get; } = new(
-        "people", "who works here, and the smallest and tallest of a hundred", ["people women 11 to 90 %", "people men 11 to 90 %", "people 11 to 92 %"], PeopleOf);
+        "people",
+        "who works here, and the smallest and tallest of a hundred",
+        ["people women 11 to 90 %", "people men 11 to 90 %", "people 11 to 92 %"],
+        PeopleOf);
 
     public static Detail<TextSyntax> Owner { get; } = Forms.Text(
         "owner", "who the unit is built for", "the owner's name", "owner \"Tarn Foot Fisheries\"", "owner \"Quern Hill\"");
@@ -118,7 +124,9 @@ public static class PlanDetails
         if (c.AtNumber)
         {
             least = c.Number("how many of a hundred are smaller than the smallest planned for");
-            most = least is not null && c.Expect("to") ? c.Quantity("how many of a hundred are smaller than the tallest planned for", QuantityKind.Ratio) : null;
+            most = least is not null && c.Expect("to") ? c.Quantity(
+                "how many of a hundred are smaller than the tallest planned for",
+                QuantityKind.Ratio) : null;
             if (most is null)
             {
                 return null;
@@ -128,7 +136,11 @@ public static class PlanDetails
         var people = new PeopleSyntax(who, least, most, start.To(c.Before));
         if (least is not null && !((double)least.Value >= LeastShare && (double)least.Value <= people.MostPercent && people.MostPercent <= MostShare))
         {
-            c.Error("people-out-of-range", "people are measured from 1 to 99 of a hundred, the smallest first", people.Span, "write such as `people 10 to 90 %`");
+            c.Error(
+                "people-out-of-range",
+                "people are measured from 1 to 99 of a hundred, the smallest first",
+                people.Span,
+                "write such as `people 10 to 90 %`");
             return null;
         }
 

@@ -9,16 +9,26 @@ namespace Floorplan.Language.Details;
 /// <summary>What an overhead rail may say.</summary>
 public static class RailDetails
 {
-    public static Detail<NameSyntax> Room { get; } = new("in", "the room that its points count from", ["in receiving", "in filleting"], Forms.Room);
+    public static Detail<NameSyntax> Room { get; } = new(
+        "in",
+        "the room that its points count from",
+        ["in receiving", "in filleting"],
+        Forms.Room);
 
     public static Detail<IReadOnlyList<CornerSyntax>> Path { get; } = new(
-        "path", "its points, each east then north", ["path 310 610, 3010 610, 3010 1810", "path 330 610, 3010 610, 3010 1810"], c => ShellDetails.PointsOf(c, "point"))
+        "path",
+        "its points, each east then north",
+        ["path 310 610, 3010 610, 3010 1810", "path 330 610, 3010 610, 3010 1810"],
+        c => ShellDetails.PointsOf(c, "point"))
     {
         Needed = Needed.Always,
     };
 
     public static Detail<LengthSyntax> Height { get; } = new(
-        "height", "the height of its hooks above the floor", ["height 2210", "height 2230"], c => c.Length("the height of the hooks")) { Needed = Needed.Always };
+        "height",
+        "the height of its hooks above the floor",
+        ["height 2210", "height 2230"],
+        c => c.Length("the height of the hooks")) { Needed = Needed.Always };
 
     public static Detail<LengthSyntax> Pitch { get; } = new(
         "pitch", "how far the hooks are apart", ["pitch 610", "pitch 630"], c => c.Length("the spacing of the hooks")) { Use = Use.NotYet };

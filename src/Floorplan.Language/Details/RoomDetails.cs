@@ -12,32 +12,51 @@ public static class RoomDetails
     private static readonly string[] Surfaces = ["floor", "walls", "ceiling", "base"];
 
     public static Detail<SliceSyntax> Slice { get; } = new(
-        "from", "the slice of the shell that it takes, to the middle lines of its partitions", ["from west to 3610", "from west to 3630"], SliceOf)
+        "from",
+        "the slice of the shell that it takes, to the middle lines of its partitions",
+        ["from west to 3610", "from west to 3630"],
+        SliceOf)
     {
         Group = "shape",
         Needed = Needed.ToldByBinder,
     };
 
     public static Detail<SizeSyntax> Area { get; } = new(
-        "area", "its sides as a rectangle, west to east and south to north", ["area 1310 x 1110", "area 1330 x 1110"], c => c.Size("the room's width from west to east", 2, 2))
+        "area",
+        "its sides as a rectangle, west to east and south to north",
+        ["area 1310 x 1110", "area 1330 x 1110"],
+        c => c.Size("the room's width from west to east", 2, 2))
     {
         Group = "shape",
         Needed = Needed.ToldByBinder,
     };
 
-    public static Detail<NameSyntax> In { get; } = new("in", "the room that a rectangle is carved from", ["in filleting", "in receiving"], Forms.Room);
+    public static Detail<NameSyntax> In { get; } = new(
+        "in",
+        "the room that a rectangle is carved from",
+        ["in filleting", "in receiving"],
+        Forms.Room);
 
     public static Detail<PlaceTerm> Place { get; } = new(
-        "place", "where a rectangle stands", ["place corner north-west", "place corner south-west"], PlaceParser.Term) { BareRepeats = true };
+        "place",
+        "where a rectangle stands",
+        ["place corner north-west", "place corner south-west"],
+        PlaceParser.Term) { BareRepeats = true };
 
     public static Detail<QuantitySyntax> Keep { get; } = new(
-        "keep", "the temperature that it keeps", ["keep 2 C", "keep -4 C"], c => c.Quantity("a temperature", QuantityKind.Temperature)) { Use = Use.NotYet };
+        "keep",
+        "the temperature that it keeps",
+        ["keep 2 C", "keep -4 C"],
+        c => c.Quantity("a temperature", QuantityKind.Temperature)) { Use = Use.NotYet };
 
     public static Detail<QuantitySyntax> Light { get; } = Forms.Quantity(
         "light", "its light level", "a light level", [QuantityKind.Illuminance], "light 221 lux", "light 543 lux");
 
     public static Detail<WordSyntax> Washed { get; } = new(
-        "washed down", "the floor is hosed, or it is not", ["washed down", "kept dry"], c => new WordSyntax(c.Before.Value.ToLowerInvariant(), c.Before))
+        "washed down",
+        "the floor is hosed, or it is not",
+        ["washed down", "kept dry"],
+        c => new WordSyntax(c.Before.Value.ToLowerInvariant(), c.Before))
     {
         Forms = ["washed down", "kept dry"],
     };

@@ -8,7 +8,12 @@ namespace Floorplan.Language.Details;
 /// <summary>What a <c>sheet</c> statement may say.</summary>
 public static class SheetDetails
 {
-    public static Detail<TextSyntax> Paper { get; } = Forms.Text("paper", "its paper size", "a paper size such as A3 or 11 x 17 in", "paper A2", "paper A1");
+    public static Detail<TextSyntax> Paper { get; } = Forms.Text(
+        "paper",
+        "its paper size",
+        "a paper size such as A3 or 11 x 17 in",
+        "paper A2",
+        "paper A1");
 
     public static Detail<NumberSyntax> Scale { get; } = new("scale", "its scale", ["scale 1:25", "scale 1:50"], ScaleOf);
 

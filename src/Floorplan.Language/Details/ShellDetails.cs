@@ -17,7 +17,8 @@ public static class ShellDetails
         "lining",
         "how far the finished walls, ceiling and floor stand in from the steel",
         ["lining walls 41 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"panel\", ceiling 44, floor 33",
-            "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33", "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33 \"screed\""],
+            "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33",
+            "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33 \"screed\""],
         LiningOf);
 
     /// <summary>A shed has none at an end, which the binder tells.</summary>
@@ -25,7 +26,10 @@ public static class ShellDetails
         "doors", "the end with the cargo or ramp doors", ["doors east", "doors west"], c => c.Side("the end that the doors are in"));
 
     public static Detail<HitchSyntax> Hitch { get; } = new(
-        "hitch", "the end with the coupling, and how far it lies before the box", ["hitch west, 1210 ahead", "hitch west, 1230 ahead", "hitch west"], HitchOf) { Of = [Shell, Trailer] };
+        "hitch",
+        "the end with the coupling, and how far it lies before the box",
+        ["hitch west, 1210 ahead", "hitch west, 1230 ahead", "hitch west"],
+        HitchOf) { Of = [Shell, Trailer] };
 
     public static Detail<AxlesSyntax> Axles { get; } = new(
         "axles",
@@ -58,7 +62,14 @@ public static class ShellDetails
         "walls", "the thickness of the bare wall", "the thickness of the walls", "walls 101", "walls 103");
 
     public static Detail<LengthSyntax> Eaves { get; } = new(
-        "eaves", "the height of the eaves", ["eaves 2810", "eaves 2830"], c => c.Length("the height of the eaves")) { Of = [Shell, Shed], Needed = Needed.ToldByBinder };
+        "eaves",
+        "the height of the eaves",
+        ["eaves 2810", "eaves 2830"],
+        c => c.Length("the height of the eaves"))
+    {
+        Of = [Shell, Shed],
+        Needed = Needed.ToldByBinder,
+    };
 
     public static Detail<IReadOnlyList<CornerSyntax>> Corners { get; } = new(
         "corners",
@@ -90,7 +101,10 @@ public static class ShellDetails
 
     private static IReadOnlyList<CornerSyntax> CornersOf(Cursor c) => PointsOf(c, "corner");
 
-    /// <summary>The words of its list come before a detail of the same word: <c>walls</c> after <c>lining ceiling 40,</c> is the lining of the walls.</summary>
+    /// <summary>
+    /// The words of its list come before a detail of the same word: <c>walls</c> after <c>lining ceiling 40,</c> is the lining of the
+    /// walls.
+    /// </summary>
     private static LiningSyntax LiningOf(Cursor c)
     {
         var lining = new LiningSyntax(null, null, null, null);

@@ -12,7 +12,11 @@ public static class StationDetails
 
     private static readonly QuantityKind[] Goods = [QuantityKind.Count, QuantityKind.Mass, QuantityKind.Volume];
 
-    public static Detail<NameSyntax> Room { get; } = new("in", "the room that it stands in", ["in filleting", "in receiving"], Forms.Room) { Of = Placed, Needed = Needed.ToldByBinder };
+    public static Detail<NameSyntax> Room { get; } = new(
+        "in",
+        "the room that it stands in",
+        ["in filleting", "in receiving"],
+        Forms.Room) { Of = Placed, Needed = Needed.ToldByBinder };
 
     public static Detail<SizeSyntax> Size { get; } = new(
         "size",
@@ -127,7 +131,11 @@ public static class StationDetails
         new("cost", "what it costs, in words", ["cost \"455 used\"", "cost \"905 new\""], c => c.Words("a cost")) { Use = Use.NotYet };
 
     public static Detail<WordSyntax> Hung { get; } =
-        new("hung", "it hangs from the ceiling or a wall, and the floor below is free", ["hung"], c => new WordSyntax("hung", c.Before)) { RunsOn = true };
+        new(
+            "hung",
+            "it hangs from the ceiling or a wall, and the floor below is free",
+            ["hung"],
+            c => new WordSyntax("hung", c.Before)) { RunsOn = true };
 
     public static Detail<LengthSyntax> Underside { get; } = Forms.Length(
         "underside", "the height of the underside of what hangs", "the height of the underside", "underside 1905", "underside 1955");
@@ -135,7 +143,11 @@ public static class StationDetails
     public static Detail<WordSyntax> OnWheels { get; } = Forms.Mark("on wheels", "it may be rolled away");
 
     public static Detail<LengthSyntax> AirGap { get; } = Forms.Length(
-        "air gap", "from the end of the tap down to the rim of what it fills", "the gap between the inlet and the rim", "air gap 52", "air gap 57");
+        "air gap",
+        "from the end of the tap down to the rim of what it fills",
+        "the gap between the inlet and the rim",
+        "air gap 52",
+        "air gap 57");
 
     public static Detail<LengthSyntax> Inlet { get; } = Forms.Length(
         "inlet", "the diameter of the end of that tap", "the diameter of the inlet", "inlet 21", "inlet 26");
@@ -149,7 +161,8 @@ public static class StationDetails
     /// <summary>In the order of the guide.</summary>
     public static IReadOnlyList<Detail> All { get; } =
     [
-        Size, Place, Turned, Workers, Work, WorkHeight, Batch, Cycle, Stays, Holds, Needs, Clear, Waste, Weight, Cost, Hung, Underside, OnWheels, AirGap, Inlet, Circuit, Volume,
+        Size, Place, Turned, Workers, Work, WorkHeight, Batch, Cycle, Stays, Holds, Needs, Clear, Waste, Weight, Cost, Hung,
+        Underside, OnWheels, AirGap, Inlet, Circuit, Volume,
     ];
 
     private static Detail<QuantitySyntax> Count(string word, string says, string what, params string[] examples) =>

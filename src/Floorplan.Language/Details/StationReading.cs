@@ -38,7 +38,9 @@ internal static class StationReading
         var start = c.Before;
         if (IsWord(start, "worker"))
         {
-            return c.Side("the side that the worker stands on") is { } stands ? new WorkersSyntax(1, stands, null, start.To(c.Before)) : null;
+            return c.Side("the side that the worker stands on") is { } stands
+                ? new WorkersSyntax(1, stands, null, start.To(c.Before))
+                : null;
         }
 
         if (c.Number("how many workers") is not { } count || c.Side("the side that the workers stand on") is not { } side)
@@ -76,7 +78,9 @@ internal static class StationReading
         }
 
         c.Try("each");
-        return new WorkSyntax(each, c.NextInList(n => Array.Exists(WorkWords, w => n.IsWord(w))) ? c.Word("a kind of work", WorkWords) : null);
+        return new WorkSyntax(
+            each,
+            c.NextInList(n => Array.Exists(WorkWords, w => n.IsWord(w))) ? c.Word("a kind of work", WorkWords) : null);
     }
 
     /// <summary><c>holds 80 fish</c> or <c>holds 5 shelves x 120 fish</c>, which is 600 fish.</summary>

@@ -123,11 +123,14 @@ internal abstract class StatementParser<T> : IStatementParser
         return true;
     }
 
-    /// <summary>Keeps what is said of a detail. One that counts once and is said twice is told, since one of the two would be lost.</summary>
+    /// <summary>
+    /// Keeps what is said of a detail. One that counts once and is said twice is told, since one of the two would be lost.
+    /// </summary>
     /// <param name="word">The first word that it was written with; empty for none.</param>
     protected static void Keep(T statement, Cursor c, Detail detail, string word, SourceSpan start, object? value)
     {
-        // Of what may be said any number of times nothing is looked for, so that a statement of very many details is read in step with its length.
+        // Of what may be said any number of times nothing is looked for, so that a statement of very many details is read in step with
+        // its length.
         bool counts = detail.Group is not null || (detail.Repeatable ? detail.MayClash : !(detail.BareRepeats && word.Length == 0));
         foreach (var said in counts ? statement.Details : [])
         {
@@ -140,7 +143,9 @@ internal abstract class StatementParser<T> : IStatementParser
                         : $"`{(ReferenceEquals(other, detail) ? said.Keyword : other.Word)}` and `{(ReferenceEquals(other, detail) ? word : detail.Word)}` are both said in this `{statement.Keyword.Text}`",
                     start,
                     "keep one of them",
-                    new RelatedSpan(said.Keyword.Length > 0 ? said.Span with { Length = said.Keyword.Length } : said.Span, "first said here"));
+                    new RelatedSpan(
+                        said.Keyword.Length > 0 ? said.Span with { Length = said.Keyword.Length } : said.Span,
+                        "first said here"));
                 break;
             }
         }
@@ -203,7 +208,11 @@ internal abstract class StatementParser<T> : IStatementParser
     {
         if (Variant(statement) is { } variant && !form.Detail.IsOf(variant))
         {
-            c.Error("unknown-detail", $"`{form.Detail.Word}` is not a detail of a {variant}", start, $"take it out: only a {string.Join(" or a ", form.Detail.Of.Where(o => o != statement.Keyword.Text))} has one");
+            c.Error(
+                "unknown-detail",
+                $"`{form.Detail.Word}` is not a detail of a {variant}",
+                start,
+                $"take it out: only a {string.Join(" or a ", form.Detail.Of.Where(o => o != statement.Keyword.Text))} has one");
         }
 
         object? value = form.Take(c) ? form.Detail.Read(c) : null;
@@ -214,7 +223,11 @@ internal abstract class StatementParser<T> : IStatementParser
     {
         if (all.FormAt(c, word) is { } others)
         {
-            c.Error("unknown-detail", $"`{others.Detail.Word}` is not a detail of `{statement.Keyword.Text}`", start, $"take it out: only {NearNames.Quoted(others.Detail.Of)} may have one");
+            c.Error(
+                "unknown-detail",
+                $"`{others.Detail.Word}` is not a detail of `{statement.Keyword.Text}`",
+                start,
+                $"take it out: only {NearNames.Quoted(others.Detail.Of)} may have one");
             PassOver(c, others);
             return;
         }
@@ -222,12 +235,20 @@ internal abstract class StatementParser<T> : IStatementParser
         var near = NearNames.Find(word, words.First);
         if (near.Count == 0 && Elsewhere(c, word) is { } elsewhere)
         {
-            c.Error("unknown-detail", $"`{elsewhere.Form.Detail.Word}` is not a detail of `{statement.Keyword.Text}`", start, $"take it out: only {NearNames.Quoted(elsewhere.Owners)} may have one");
+            c.Error(
+                "unknown-detail",
+                $"`{elsewhere.Form.Detail.Word}` is not a detail of `{statement.Keyword.Text}`",
+                start,
+                $"take it out: only {NearNames.Quoted(elsewhere.Owners)} may have one");
             PassOver(c, elsewhere.Form);
             return;
         }
 
-        c.Error("unknown-detail", $"{c.Found()} is not a detail of `{statement.Keyword.Text}`", start, near.Count > 0 ? NearNames.Hint(word, near) : Known(words));
+        c.Error(
+            "unknown-detail",
+            $"{c.Found()} is not a detail of `{statement.Keyword.Text}`",
+            start,
+            near.Count > 0 ? NearNames.Hint(word, near) : Known(words));
         if (near.Count > 0 && words.FormAt(c, near[0]) is { } meant)
         {
             // Read on as what was probably meant, so that its own commas are not taken for more mistakes.
@@ -328,7 +349,11 @@ internal abstract class StatementParser<T> : IStatementParser
         }
 
         string? slip = c.Kind == TokenKind.Word ? NearNames.Hint(c.Current, JoiningWords) : null;
-        c.Error("left-over", $"expected a comma or the end of the line, found {c.Found()}", c.Here, slip ?? "details on one line are separated by commas");
+        c.Error(
+            "left-over",
+            $"expected a comma or the end of the line, found {c.Found()}",
+            c.Here,
+            slip ?? "details on one line are separated by commas");
         return words.Has(c.Current.ToLowerInvariant()) && !c.IsFull && c.Forgive();
     }
 

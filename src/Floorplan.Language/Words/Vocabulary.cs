@@ -16,7 +16,11 @@ public static class Vocabulary
     {
         var bare = entry.Parser.Bare.Select(b => b.Detail).ToList();
         var details = entry.Parser.Words(entry.Word).Details.Concat(bare).Where(d => d.IsOf(entry.Word)).Distinct();
-        return new StatementWord(entry.Word, entry.Says, entry.Use, [.. details.Select(d => new DetailWord(d, entry.Use == Use.NotYet ? Use.NotYet : d.Use, bare.Contains(d)))]);
+        return new StatementWord(
+            entry.Word,
+            entry.Says,
+            entry.Use,
+            [.. details.Select(d => new DetailWord(d, entry.Use == Use.NotYet ? Use.NotYet : d.Use, bare.Contains(d)))]);
     }
 }
 

@@ -9,7 +9,15 @@ namespace Floorplan.Model.Comparing;
 /// <param name="Details">Which details differ; of a new thing all that it has, of one that is gone all that it had.</param>
 /// <param name="Was">Where it was on plan; null for what is new and what has no place.</param>
 /// <param name="Is">Where it is on plan; null for what is gone and what has no place.</param>
-public sealed record PlanChange(ChangeKind Kind, string Thing, string Id, string Label, string? Moved, IReadOnlyList<DetailChange> Details, Box? Was, Box? Is)
+public sealed record PlanChange(
+    ChangeKind Kind,
+    string Thing,
+    string Id,
+    string Label,
+    string? Moved,
+    IReadOnlyList<DetailChange> Details,
+    Box? Was,
+    Box? Is)
 {
     /// <summary><c>door d1</c>, <c>station Chill tank (chill)</c>.</summary>
     public string Name => Label.Length == 0 || Label == Id ? $"{Thing} {Id}".TrimEnd() : $"{Thing} {Label} ({Id})";

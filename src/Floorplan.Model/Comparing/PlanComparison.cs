@@ -7,7 +7,9 @@ namespace Floorplan.Model.Comparing;
 /// <summary>What differs between two revisions of a plan. Things are the same when their kind and id are.</summary>
 public sealed record PlanComparison(IReadOnlyList<PlanChange> Changes)
 {
-    /// <summary>In the order of the new plan, then what is gone in the order of the old one. Lengths are told in the units of the new plan.</summary>
+    /// <summary>
+    /// In the order of the new plan, then what is gone in the order of the old one. Lengths are told in the units of the new plan.
+    /// </summary>
     public static PlanComparison Of(Plan was, Plan now)
     {
         var before = PlanThings.Of(was, now.Units).ToDictionary(t => t.Key);
@@ -30,7 +32,15 @@ public sealed record PlanComparison(IReadOnlyList<PlanChange> Changes)
         }
 
         changes.AddRange(before.Values.Select(old =>
-            new PlanChange(ChangeKind.Vanished, old.Kind, old.Id, old.Label, null, [.. Compared(old).Select(d => new DetailChange(d.Word, d.Value, null))], old.Place, null)));
+            new PlanChange(
+                ChangeKind.Vanished,
+                old.Kind,
+                old.Id,
+                old.Label,
+                null,
+                [.. Compared(old).Select(d => new DetailChange(d.Word, d.Value, null))],
+                old.Place,
+                null)));
         return new PlanComparison(changes);
     }
 

@@ -33,14 +33,24 @@ public static class PlanThings
         .. plan.Flows.SelectMany(f => Lines(f, units)).GroupBy(l => l.Key).Select(g => g.First()),
         .. plan.Said.SpansOf("day").Select(s => Thing(plan, units, "day", "", "", null, s)).Take(1),
         .. plan.Limits.GroupBy(l => l.Rule).Select(g => Thing(
-            plan, units, "limit", g.Key, "", null, g.First().Span, ("set to", string.Join(", ", g.Select(l => Figure(l, units)))), ("reason", string.Join(", ", g.Select(l => l.Reason))))),
+            plan, units, "limit", g.Key, "", null, g.First().Span,
+            ("set to", string.Join(", ", g.Select(l => Figure(l, units)))),
+            ("reason", string.Join(", ", g.Select(l => l.Reason))))),
         .. plan.Acceptances.GroupBy(a => $"{a.Rule} {string.Join(' ', a.Things)}".TrimEnd())
             .Select(g => Thing(plan, units, "accept", g.Key, "", null, g.First().Span, ("reason", g.First().Reason))),
-        .. plan.SheetWishes.GroupBy(w => w.Sheet).Select(g => Thing(plan, units, "sheet", g.Key == 0 ? "all" : g.Key.ToString(System.Globalization.CultureInfo.InvariantCulture), "", null, g.First().Span)),
+        .. plan.SheetWishes.GroupBy(w => w.Sheet).Select(g => Thing(
+            plan, units, "sheet", g.Key == 0 ? "all" : FormattableString.Invariant($"{g.Key}"), "", null, g.First().Span)),
     ];
 
     private static PlanThing Thing(
-        Plan plan, UnitSystem units, string kind, string id, string label, Box? place, SourceSpan span, params IEnumerable<(string Word, string Value)> facts) =>
+        Plan plan,
+        UnitSystem units,
+        string kind,
+        string id,
+        string label,
+        Box? place,
+        SourceSpan span,
+        params IEnumerable<(string Word, string Value)> facts) =>
         new(kind, id, label, place, span, [.. Facts([.. facts]), .. plan.Said.At(span, units)]);
 
     /// <summary>What the plan does not say is left out.</summary>
@@ -90,10 +100,12 @@ public static class PlanThings
     private static string Load(Carriage carriage, UnitSystem units) => carriage.LoadKilograms is not { } load ? ""
         : QuantityText.Of(load, Measure.Mass, units) + (carriage.LoadKind == LoadKind.Still ? "" : " " + carriage.LoadKind.ToString().ToLowerInvariant());
 
-    private static string Figure(Limits.LimitOverride limit, UnitSystem units) => limit.Quantity is { } quantity ? QuantityText.Of(quantity, units)
+    private static string Figure(Limits.LimitOverride limit, UnitSystem units) => limit.Quantity is { } quantity
+        ? QuantityText.Of(quantity, units)
         : limit.Length is { } length ? QuantityText.Length(length, units) : "";
 
-    private static string Size(Box box, UnitSystem units) => $"{QuantityText.Length(box.Width, units)} x {QuantityText.Length(box.Depth, units)}";
+    private static string Size(Box box, UnitSystem units) =>
+        $"{QuantityText.Length(box.Width, units)} x {QuantityText.Length(box.Depth, units)}";
 
     private static Box BoxOf(Envelope box) => new(
         Length.FromMillimetres(box.MinX), Length.FromMillimetres(box.MinY), Length.FromMillimetres(box.MaxX), Length.FromMillimetres(box.MaxY));

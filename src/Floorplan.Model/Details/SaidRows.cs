@@ -27,7 +27,11 @@ internal static class SaidRows<TStatement>
 
     /// <param name="unit">Printed after the number.</param>
     public static SaidRow<TStatement, decimal> Of(Detail<NumberSyntax> detail, string unit = "") =>
-        Part<NumberSyntax, decimal>(detail.Word, detail, n => n.Value, (n, _) => FormattableString.Invariant($"{n:0.######} {unit}").TrimEnd());
+        Part<NumberSyntax, decimal>(
+            detail.Word,
+            detail,
+            n => n.Value,
+            (n, _) => FormattableString.Invariant($"{n:0.######} {unit}").TrimEnd());
 
     public static SaidRow<TStatement, string> Of(Detail<SideSyntax> detail) =>
         Part<SideSyntax, string>(detail.Word, detail, s => s.Side.Word(), (side, _) => side);
@@ -80,5 +84,7 @@ internal static class SaidRows<TStatement>
             (values, units) => string.Join(", ", values.Select(v => print(v, units))));
 
     public static string Text(SizeSyntax size, UnitSystem units) => (size.Round ? "round " : "")
-        + string.Join(" x ", new[] { size.Width, size.Depth, size.Height }.OfType<LengthSyntax>().Select(l => QuantityText.Length(l.Value, units)));
+        + string.Join(
+            " x ",
+            new[] { size.Width, size.Depth, size.Height }.OfType<LengthSyntax>().Select(l => QuantityText.Length(l.Value, units)));
 }

@@ -27,10 +27,16 @@ public static class StationTable
         (rows, units) => string.Join(", ", rows.Select(r => r.Print(units))));
 
     public static SaidRow<StationStatement, Quantity> WorkEach { get; } = new(
-        "work each", StationDetails.Work, (s, _) => s.Values(StationDetails.Work).Select(w => w.Each).FirstOrDefault(e => e is not null)?.Value, (each, units) => QuantityText.Of(each, units));
+        "work each",
+        StationDetails.Work,
+        (s, _) => s.Values(StationDetails.Work).Select(w => w.Each).FirstOrDefault(e => e is not null)?.Value,
+        (each, units) => QuantityText.Of(each, units));
 
     public static SaidRow<StationStatement, WorkKind> WorkKind { get; } = new(
-        "work", StationDetails.Work, (s, _) => KindOf(s.Values(StationDetails.Work).Select(w => w.Kind).FirstOrDefault(k => k is not null)?.Text), (kind, _) => kind.ToString().ToLowerInvariant());
+        "work",
+        StationDetails.Work,
+        (s, _) => KindOf(s.Values(StationDetails.Work).Select(w => w.Kind).FirstOrDefault(k => k is not null)?.Text),
+        (kind, _) => kind.ToString().ToLowerInvariant());
 
     public static SaidRow<StationStatement, Length> WorkHeight { get; } = Rows.Of(StationDetails.WorkHeight);
 
@@ -51,7 +57,9 @@ public static class StationTable
     public static SaidRow<StationStatement, IReadOnlyList<SaidClear>> Clears { get; } = new(
         "clear",
         StationDetails.Clear,
-        (s, turns) => List(s.Values(StationDetails.Clear), c => new SaidClear(c.Side.Side.Turned(turns), c.Depth.Value, c.Purpose?.Text ?? "", c.Span)),
+        (s, turns) => List(
+            s.Values(StationDetails.Clear),
+            c => new SaidClear(c.Side.Side.Turned(turns), c.Depth.Value, c.Purpose?.Text ?? "", c.Span)),
         (clears, units) => string.Join(", ", clears.Select(c => c.Print(units))));
 
     public static SaidRow<StationStatement, IReadOnlyList<Waste>> Wastes { get; } = new(
@@ -83,7 +91,8 @@ public static class StationTable
     /// <summary>In the order that they are told.</summary>
     public static IReadOnlyList<SaidRow<StationStatement>> All { get; } =
     [
-        Size, Place, Turned, Workers, WorkEach, WorkKind, WorkHeight, Batch, Cycle, Stays, Holds, Needs, Clears, Wastes, WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
+        Size, Place, Turned, Workers, WorkEach, WorkKind, WorkHeight, Batch, Cycle, Stays, Holds, Needs, Clears, Wastes,
+        WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
         AirGap, Inlet, Circuit, Volume,
     ];
 

@@ -11,7 +11,10 @@ internal static class DayTable
         SaidRows<DayStatement>.Part("target", DayDetails.Target, t => t.Amount),
         SaidRows<DayStatement>.Part("hours", DayDetails.Target, t => t.Hours),
         SaidRows<DayStatement>.Part<IReadOnlyList<CrewSyntax>, string>(
-            "crew", DayDetails.Crew, c => string.Join(", ", c.Select(p => FormattableString.Invariant($"{p.Where.Text} {p.Count.Value}"))), (crew, _) => crew),
+            "crew",
+            DayDetails.Crew,
+            c => string.Join(", ", c.Select(p => FormattableString.Invariant($"{p.Where.Text} {p.Count.Value}"))),
+            (crew, _) => crew),
         SaidRows<DayStatement>.Part<ElsewhereSyntax, string>("elsewhere", DayDetails.Elsewhere, Elsewhere, (text, _) => text),
         SaidRows<DayStatement>.Of(DayDetails.Breaks),
         SaidRows<DayStatement>.Of(DayDetails.Changeover),

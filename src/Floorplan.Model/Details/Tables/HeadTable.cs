@@ -13,7 +13,10 @@ internal static class HeadTable
         SaidRows<PlanStatement>.Of(PlanDetails.Units),
         SaidRows<PlanStatement>.Of(PlanDetails.Code),
         SaidRows<PlanStatement>.All(PlanDetails.Revision, r => $"{r.Mark.Text} {r.Date?.Text} {r.Text?.Text}".Trim(), (text, _) => text),
-        SaidRows<PlanStatement>.All(PlanDetails.Product, p => p, (p, units) => $"{p.Unit.Text} {(p.WeightEach is { } each ? QuantityText.Of(each.Value, units) : "")}".Trim()),
+        SaidRows<PlanStatement>.All(
+            PlanDetails.Product,
+            p => p,
+            (p, units) => $"{p.Unit.Text} {(p.WeightEach is { } each ? QuantityText.Of(each.Value, units) : "")}".Trim()),
         SaidRows<PlanStatement>.Part<PeopleSyntax, string>(
             "people",
             PlanDetails.People,

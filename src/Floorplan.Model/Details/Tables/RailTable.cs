@@ -9,7 +9,11 @@ internal static class RailTable
     public static IReadOnlyList<SaidRow<RailStatement>> All { get; } =
     [
         SaidRows<RailStatement>.Of(RailDetails.Room),
-        SaidRows<RailStatement>.Part<IReadOnlyList<CornerSyntax>, IReadOnlyList<CornerSyntax>>("path", RailDetails.Path, p => p, ShellTable.Points),
+        SaidRows<RailStatement>.Part<IReadOnlyList<CornerSyntax>, IReadOnlyList<CornerSyntax>>(
+            "path",
+            RailDetails.Path,
+            p => p,
+            ShellTable.Points),
         SaidRows<RailStatement>.Of(RailDetails.Height),
         SaidRows<RailStatement>.Of(RailDetails.Pitch),
         SaidRows<RailStatement>.Names(RailDetails.Through),

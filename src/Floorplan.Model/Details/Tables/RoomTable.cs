@@ -10,7 +10,11 @@ internal static class RoomTable
 {
     public static IReadOnlyList<SaidRow<RoomStatement>> All { get; } =
     [
-        new SaidRow<RoomStatement, SliceSyntax>("from", RoomDetails.Slice, (s, _) => s.Value(RoomDetails.Slice), (slice, units) => $"{Bound(slice.From, units)} to {Bound(slice.To, units)}")
+        new SaidRow<RoomStatement, SliceSyntax>(
+            "from",
+            RoomDetails.Slice,
+            (s, _) => s.Value(RoomDetails.Slice),
+            (slice, units) => $"{Bound(slice.From, units)} to {Bound(slice.To, units)}")
         {
             ToldByBox = true,
         },
@@ -28,5 +32,7 @@ internal static class RoomTable
             (finishes, _) => string.Join(", ", finishes.Select(f => $"{f.Surface.Text} {f.Text.Text}"))),
     ];
 
-    private static string Bound(SliceBoundSyntax? bound, UnitSystem units) => bound?.Side?.Side.Word() ?? (bound?.Distance is { } at ? QuantityText.Length(at.Value, units) : "");
+    private static string Bound(
+        SliceBoundSyntax? bound,
+        UnitSystem units) => bound?.Side?.Side.Word() ?? (bound?.Distance is { } at ? QuantityText.Length(at.Value, units) : "");
 }

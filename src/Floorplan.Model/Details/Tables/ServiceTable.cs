@@ -7,7 +7,9 @@ using Floorplan.Language.Words.Terms;
 
 namespace Floorplan.Model.Details.Tables;
 
-/// <summary>All that service points may say. Details that a statement does not have are never said in it, so that one table serves all.</summary>
+/// <summary>
+/// All that service points may say. Details that a statement does not have are never said in it, so that one table serves all.
+/// </summary>
 internal static class ServiceTable
 {
     public static IReadOnlyList<SaidRow<ServiceStatement>> All { get; } =
@@ -42,10 +44,18 @@ internal static class ServiceTable
     ];
 
     private static SaidRow<ServiceStatement, string> Term<T>(string called, Detail<TermSyntax<T>> detail)
-        where T : struct, Enum => SaidRows<ServiceStatement>.Part<TermSyntax<T>, string>(called, detail, t => TermWord.Of(t.Value), (word, _) => word);
+        where T : struct, Enum => SaidRows<ServiceStatement>.Part<TermSyntax<T>, string>(
+            called,
+            detail,
+            t => TermWord.Of(t.Value),
+            (word, _) => word);
 
     private static SaidRow<ServiceStatement, bool> Mark<T>(Detail<TermSyntax<T>> detail)
-        where T : struct, Enum => SaidRows<ServiceStatement>.Part<TermSyntax<T>, bool>(detail.Word, detail, _ => true, (_, _) => SaidThings.Yes);
+        where T : struct, Enum => SaidRows<ServiceStatement>.Part<TermSyntax<T>, bool>(
+            detail.Word,
+            detail,
+            _ => true,
+            (_, _) => SaidThings.Yes);
 
     private static SaidRow<ServiceStatement, IReadOnlyList<RatingSyntax>> Rating(Detail<RatingSyntax> detail) => SaidRows<ServiceStatement>.All(
         detail, r => r, (r, units) => string.Join(' ', r.Amounts.Select(a => QuantityText.Of(a.Value, units))), "rated");

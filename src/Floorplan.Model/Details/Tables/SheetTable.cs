@@ -10,7 +10,15 @@ internal static class SheetTable
     public static IReadOnlyList<SaidRow<SheetStatement>> All { get; } =
     [
         SaidRows<SheetStatement>.Of(SheetDetails.Paper),
-        SaidRows<SheetStatement>.Part<NumberSyntax, decimal>("scale", SheetDetails.Scale, n => n.Value, (n, _) => FormattableString.Invariant($"1:{n:0.##}")),
-        SaidRows<SheetStatement>.Part<IReadOnlyList<WordSyntax>, string>("shows", SheetDetails.Shows, w => string.Join(", ", w.Select(x => x.Text)), (text, _) => text),
+        SaidRows<SheetStatement>.Part<NumberSyntax, decimal>(
+            "scale",
+            SheetDetails.Scale,
+            n => n.Value,
+            (n, _) => FormattableString.Invariant($"1:{n:0.##}")),
+        SaidRows<SheetStatement>.Part<IReadOnlyList<WordSyntax>, string>(
+            "shows",
+            SheetDetails.Shows,
+            w => string.Join(", ", w.Select(x => x.Text)),
+            (text, _) => text),
     ];
 }
