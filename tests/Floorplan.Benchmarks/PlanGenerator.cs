@@ -100,7 +100,7 @@ public static class PlanGenerator
             Line(text, $"drain g{r}-{n} floor in r{r}, centred, {y} from south, 100");
         }
 
-        Line(text, $"falls r{r} 0.5 % to g{r}-0");
+        Line(text, $"falls r{r} 0.5 %");
     }
 
     private static void Flows(StringBuilder text, int r, int stations)

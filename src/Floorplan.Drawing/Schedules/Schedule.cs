@@ -24,7 +24,7 @@ public sealed record Schedule(string Name, string Title, IReadOnlyList<string> C
             OpeningSchedule.Of(plan),
             ServiceSchedule.Of(plan),
             TableSchedule.Of("finishes", ScheduleTables.Finishes(facts)),
-            TableSchedule.Of("connections", ScheduleTables.Connections(plan)),
+            TableSchedule.Of("connections", ScheduleTables.Connections(facts)),
             TableSchedule.Of("weights", ScheduleTables.Weights(facts) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
             TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, facts.CutOuts, plan.Units)),
             TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, facts.Holes, plan.Units)),

@@ -1,10 +1,10 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Language.Syntax.Statements;
-using Floorplan.Model;
 using Floorplan.Model.Details;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Placing;
+using Floorplan.Sizing.Uses;
 using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Drawing.Schedules;
@@ -31,30 +31,34 @@ internal static class StationSchedule
             "Stations",
             ["item", "id", "name", "kind", "room", $"width {unit}", $"depth {unit}", $"diameter {unit}", $"underside {unit}", $"top {unit}", $"work height {unit}",
                 $"from west {unit}", $"from south {unit}", "hung", "movable", "people", .. Said.Select(r => r.Word), "weight empty", "weight full", "line"],
-            [.. plan.Stations.Select(s => Row(plan, s, facts.Items.Find(s)))]);
+            [.. plan.Stations.Select(s => Row(facts, s, facts.Items.Find(s)))]);
     }
 
-    private static IReadOnlyList<object?> Row(Plan plan, Station station, ItemWeight? weight) =>
-    [
-        station.Item,
-        station.Id,
-        station.Label,
-        station.Role.ToString().ToLowerInvariant(),
-        station.Room.Label,
-        Schedule.Number(station.Bounds.Width, plan),
-        Schedule.Number(station.Bounds.Depth, plan),
-        Schedule.Number(station.Diameter, plan),
-        Schedule.Number(station.Bottom, plan),
-        Schedule.Number(station.Top, plan),
-        Schedule.Number(station.WorkHeight, plan),
-        Schedule.Number(FromFaces.Of(station).West, plan),
-        Schedule.Number(FromFaces.Of(station).South, plan),
-        station.Hung,
-        station.Movable,
-        station.Workers.Count,
-        .. Said.Select(r => (object?)station.Said.Print(r, plan.Units)),
-        weight is { EmptyIsSaid: true } ? (Cell)weight.Empty : "",
-        weight is null ? "" : (Cell)weight.Full,
-        station.Span.Position.Line,
-    ];
+    private static IReadOnlyList<object?> Row(PlanFacts facts, Station station, ItemWeight? weight)
+    {
+        var plan = facts.Plan;
+        return
+        [
+            station.Item,
+            station.Id,
+            station.Label,
+            station.Role.ToString().ToLowerInvariant(),
+            station.Room.Label,
+            Schedule.Number(station.Bounds.Width, plan),
+            Schedule.Number(station.Bounds.Depth, plan),
+            Schedule.Number(station.Diameter, plan),
+            Schedule.Number(station.Bottom, plan),
+            Schedule.Number(station.Top, plan),
+            Schedule.Number(station.WorkHeight, plan),
+            Schedule.Number(FromFaces.Of(station).West, plan),
+            Schedule.Number(FromFaces.Of(station).South, plan),
+            station.Hung,
+            station.Movable,
+            station.Workers.Count,
+            .. Said.Select(r => (object?)(r == StationTable.Needs ? UseText.All(facts.Uses.By(station.Id), plan.Units, "; ") : station.Said.Print(r, plan.Units))),
+            weight is { EmptyIsSaid: true } ? (Cell)weight.Empty : "",
+            weight is null ? "" : (Cell)weight.Full,
+            station.Span.Position.Line,
+        ];
+    }
 }

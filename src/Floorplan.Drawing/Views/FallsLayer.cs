@@ -4,45 +4,41 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
-using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
+using Floorplan.Sizing;
+using Floorplan.Sizing.Drainage;
 
 namespace Floorplan.Drawing.Views;
 
 /// <summary>Which way the floors fall: arrows towards the drain, and the slope.</summary>
-public sealed class FallsLayer(Plan plan) : PlanLayer(plan)
+public sealed class FallsLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
     private const double FromDrain = 4;
     private const double ArrowLength = 9;
     private const int MostArrows = 8;
 
-    public override IEnumerable<LegendEntry> Legend => Plan.Rooms.Any(r => DrainOf(r) is not null)
+    public override IEnumerable<LegendEntry> Legend => facts.Drainage.Values.Any(d => d.Rise is not null)
         ? [new LegendEntry("floor falls this way", (scene, box) =>
             FallArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y)))]
         : [];
 
     public override void Draw(PlanCanvas canvas)
     {
-        foreach (var room in Plan.Rooms)
+        foreach (var drainage in facts.Drainage.Values.Where(d => d.Rise is not null))
         {
-            if (DrainOf(room) is { } drain)
-            {
-                Draw(canvas, room, canvas.Transform.ToPaper(drain.At));
-            }
+            Draw(canvas, drainage);
         }
     }
 
-    private Drain? DrainOf(Room room) =>
-        room.Falls is { DrainId: { } id } ? Plan.Services.OfType<Drain>().FirstOrDefault(s => s.Id == id) : null;
-
-    private void Draw(PlanCanvas canvas, Room room, PaperPoint drain)
+    private void Draw(PlanCanvas canvas, RoomDrainage drainage)
     {
+        var room = drainage.Room;
+        List<PaperPoint> drains = [.. drainage.Takes.Select(d => canvas.Transform.ToPaper(d.At))];
         string group = "falls:" + room.Id;
         var brush = canvas.Brush(Layers.Drainage, group);
         PaperPoint? labelled = null;
         foreach (var corner in canvas.Transform.ToPaper(room.Floor.ExteriorRing).Skip(1).Take(MostArrows))
         {
+            var drain = drains.MinBy(d => PaperShapes.Length(corner - d));
             if (PaperShapes.Length(corner - drain) < FromDrain + ArrowLength)
             {
                 continue;
@@ -55,7 +51,7 @@ public sealed class FallsLayer(Plan plan) : PlanLayer(plan)
             labelled ??= tail;
         }
 
-        var at = labelled ?? drain;
+        var at = labelled ?? drains[0];
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,

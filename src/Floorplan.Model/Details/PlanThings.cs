@@ -70,7 +70,7 @@ public static class PlanThings
         ("class", room.Class.ToString().ToLowerInvariant()),
         ("size", Size(room.Bounds, units)),
         ("ceiling", QuantityText.Length(room.CeilingHeight, units)),
-        ("falls", room.Falls is { } falls ? $"{QuantityText.Of(falls.Slope, Measure.Ratio, units)} to {falls.DrainId}" : ""),
+        ("falls", room.Falls is { } falls ? QuantityText.Of(falls.Slope, Measure.Ratio, units) + (falls.DrainId is { } drain ? " to " + drain : "") : ""),
     ];
 
     /// <summary>Light and air belong to a whole room, and say only how much.</summary>

@@ -103,8 +103,6 @@ public sealed record Station
     public bool IsHandSink => Role == StationRole.Sink && Purpose == "hand";
 
     public bool IsSterilizer => Role == StationRole.Sink && Purpose == "sterilizer";
-
-    public bool IsWet => Role == StationRole.Sink || Needs.Any(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater or NeedKind.Drain);
 }
 
 public enum StationRole

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;

@@ -7,7 +7,7 @@ using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Bodies;
-using Floorplan.Sizing.Lifting;
+using Floorplan.Sizing.Water;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.Hands;
@@ -95,7 +95,7 @@ internal sealed class OutOfReach : Rule
         }
 
         // A hose far behind a bench that is too deep is the same mistake.
-        foreach (var tap in HandTap.Of(context).Where(t => !t.Over.Any(s => deep.Contains(s.Id))))
+        foreach (var tap in context.Facts.HandTaps.Where(t => !t.Over.Any(s => deep.Contains(s.Id))))
         {
             if (FarTap(context, tap) is { } finding)
             {

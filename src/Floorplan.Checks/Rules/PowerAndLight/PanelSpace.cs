@@ -1,12 +1,8 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Quantities;
-using Floorplan.Language.Syntax;
 using Floorplan.Model;
-using Floorplan.Model.Services;
-using Floorplan.Model.Shapes;
-using Floorplan.Model.Stations;
+using Floorplan.Sizing.Power;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
 
@@ -15,12 +11,6 @@ internal sealed class PanelSpace : Rule
 {
     /// <summary>3 ft for 0 to 150 V to ground in any condition (29 CFR 1910.303 Table S-1, as WAC 296-24-95703 gives it).</summary>
     private const double Depth = 914.4;
-
-    /// <summary>NEC 110.26(A)(2): 30 in, or the width of the equipment.</summary>
-    private const double Width = 762;
-
-    /// <summary>NEC 110.26(A)(3): 6 ft 6 in; what hangs higher is out of the way.</summary>
-    private static readonly Length Height = Length.FromMillimetres(1981.2);
 
     public override string Name => "panel-space";
 
@@ -69,36 +59,19 @@ internal sealed class PanelSpace : Rule
             yield break;
         }
 
-        foreach (var panel in context.Plan.Services.OfType<Panel>().Where(p => p is { Room: not null, Wall: not null }))
+        foreach (var space in context.Facts.WorkingSpaces)
         {
-            var (free, by) = Free(context, panel);
-            if (free < limit.Value - Tiers.Tolerance)
+            if (space.Free.Value < limit.Value - Tiers.Tolerance)
             {
+                var (panel, by) = (space.Panel, space.EndedBy);
                 string what = by is null ? "the wall opposite" : Named.Of(by);
+                string more = Say.SizeUp(limit.Value - space.Free.Value, context.Plan.Units);
                 yield return CheckContext.Find(
-                    this, limit, free, by is null ? [panel.Id] : [panel.Id, by.Id],
-                    $"{what} stands {context.Text(free)} before the panel {panel.Id}",
-                    $"leave {context.Text(limit.Value)} free before it over a width of {context.Text(Width)}: move {(by is null ? panel.Id : what)} {Say.SizeUp(limit.Value - free, context.Plan.Units)} or more",
+                    this, limit, space.Free, by is null ? [panel.Id] : [panel.Id, by.Id],
+                    $"{what} stands {space.Free.Text} before the panel {panel.Id}",
+                    $"leave {context.Text(limit.Value)} free before it over a width of {context.Text(WorkingSpace.Width)}: move {(by is null ? panel.Id : what)} {more} or more",
                     panel.Span, panel.At.Coordinate);
             }
         }
     }
-
-    /// <summary>How far the floor before the panel is free, and what ends it; null is the wall opposite.</summary>
-    private static (double Free, Station? By) Free(CheckContext context, Panel panel)
-    {
-        var room = panel.Room!;
-        var wall = panel.Wall!.Value;
-        var face = room.Bounds.Of(wall);
-        var half = Length.FromMillimetres(Width / 2);
-        return context.Plan.Stations
-            .Where(s => s.Room.Id == room.Id && !s.Movable && s.Bottom < Height && Overlaps(s.Bounds, panel.At, half, wall))
-            .Select(s => (Free: Length.Abs(s.Bounds.Of(wall) - face).Millimetres, By: (Station?)s))
-            .Append((Free: Length.Abs(room.Bounds.Of(wall.Opposite()) - face).Millimetres, By: null))
-            .MinBy(s => s.Free);
-    }
-
-    private static bool Overlaps(Box thing, PlanPoint panel, Length half, Side wall) => wall.RunsEastWest()
-        ? thing.West < panel.X + half && thing.East > panel.X - half
-        : thing.South < panel.Y + half && thing.North > panel.Y - half;
 }

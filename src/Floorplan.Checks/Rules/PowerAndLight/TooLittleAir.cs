@@ -1,10 +1,8 @@
-using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
+using Floorplan.Sizing.LightAndAir;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
 
@@ -60,20 +58,15 @@ internal sealed class TooLittleAir : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var fans = context.Plan.Services.OfType<AirPoint>()
-            .Where(s => s is { Room: not null, Amount: not null })
-            .GroupBy(s => s.Room!.Id);
-        foreach (var group in fans)
+        foreach (var air in context.Facts.Air.Values)
         {
-            var room = group.First().Room!;
-            var said = group.ToList();
-            var finding = room.Class switch
+            var finding = air.Room.Class switch
             {
-                HygieneClass.Toilet => OfToilet(context, room, said),
+                HygieneClass.Toilet => OfToilet(context, air),
 
                 // Cold stores are closed on purpose, and what a plant room wants depends on its machines.
                 HygieneClass.Cold or HygieneClass.Plant => null,
-                _ => OfRoom(context, room, said),
+                _ => OfRoom(context, air),
             };
             if (finding is not null)
             {
@@ -82,34 +75,25 @@ internal sealed class TooLittleAir : Rule
         }
     }
 
-    /// <summary>What is blown in leaves somewhere, and what is drawn out comes in somewhere: the larger of the two is the change.</summary>
-    private Finding? OfRoom(CheckContext context, Room room, List<AirPoint> fans)
+    private Finding? OfRoom(CheckContext context, RoomAir air)
     {
-        double flow = Math.Max(Sum<AirSupply>(fans), Sum<AirExhaust>(fans));
-        var volume = context.Facts.RoomSizes[room.Id].Volume;
-        double changes = flow * SecondsPerHour / volume.Value;
-        return context.Limit(this, Changes) is { } limit && changes < limit.Value * (1 - Tolerance)
-            ? CheckContext.Find(
-                this, limit, changes, [room.Id],
-                $"the air of {Named.Of(room)} is changed {changes.ToString("0.0", CultureInfo.InvariantCulture)} times an hour: {context.Air(flow)} for a room of {volume.Text}",
-                $"move {context.Air(limit.Value * volume.Value / SecondsPerHour)} or more", SpanOf(fans), room.Floor.InteriorPoint.Coordinate)
-                with
-            { Figures = [volume] }
-            : null;
+        if (air is not { Changes: { } changes, SaidAt: { } span } || context.Limit(this, Changes) is not { } limit || changes.Value * SecondsPerHour >= limit.Value * (1 - Tolerance))
+        {
+            return null;
+        }
+
+        double flow = changes.Value * air.Volume.Value;
+        return CheckContext.Find(
+            this, limit, changes.Value * SecondsPerHour, [air.Room.Id],
+            $"the air of {Named.Of(air.Room)} has {changes.Text}: {context.Air(flow)} for a room of {air.Volume.Text}",
+            $"move {context.Air(limit.Value * air.Volume.Value / SecondsPerHour)} or more", span, air.Room.Floor.InteriorPoint.Coordinate) with
+        { Figures = [changes, air.Volume, .. new[] { air.In, air.Out }.OfType<Figure>()] };
     }
 
-    private Finding? OfToilet(CheckContext context, Room room, List<AirPoint> fans)
-    {
-        double drawn = Sum<AirExhaust>(fans);
-        return drawn > 0 && context.Limit(this, Toilet) is { } limit && drawn < limit.Value * (1 - Tolerance)
+    private Finding? OfToilet(CheckContext context, RoomAir air) =>
+        air is { Out: { Value: > 0 } drawn, SaidAt: { } span } && context.Limit(this, Toilet) is { } limit && drawn.Value < limit.Value * (1 - Tolerance)
             ? CheckContext.Find(
-                this, limit, drawn, [room.Id], $"{context.Air(drawn)} of air are drawn from {Named.Of(room)}",
-                $"draw {context.Air(limit.Value)} or more, straight to outside", SpanOf(fans), room.Floor.InteriorPoint.Coordinate)
+                this, limit, drawn, [air.Room.Id], $"{drawn.Text} of air are drawn from {Named.Of(air.Room)}",
+                $"draw {context.Air(limit.Value)} or more, straight to outside", span, air.Room.Floor.InteriorPoint.Coordinate)
             : null;
-    }
-
-    private static double Sum<T>(List<AirPoint> fans)
-        where T : AirPoint => fans.OfType<T>().Sum(f => f.Amount!.Value.Base);
-
-    private static SourceSpan SpanOf(List<AirPoint> fans) => fans[0].Span;
 }

@@ -2,7 +2,6 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Rooms;
 using Floorplan.Sizing.Rooms;
-using Floorplan.Sizing.Working;
 
 namespace Floorplan.Checks.Rules.RoomAndPlace;
 

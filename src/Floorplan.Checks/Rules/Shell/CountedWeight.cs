@@ -1,5 +1,4 @@
 using Floorplan.Sizing;
-using Floorplan.Sizing.Working;
 
 namespace Floorplan.Checks.Rules.Shell;
 

@@ -1,7 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Shells;
-using Floorplan.Model.Stations;
 using Floorplan.Sizing.Weights;
 using NetTopologySuite.Geometries;
 

@@ -2,7 +2,6 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
-using Floorplan.Sizing.Trailers;
 using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Checks.Rules.Shell;

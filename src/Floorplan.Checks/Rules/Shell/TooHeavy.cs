@@ -3,7 +3,6 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Weights;
-using Floorplan.Sizing.Working;
 
 namespace Floorplan.Checks.Rules.Shell;
 

@@ -14,7 +14,7 @@ internal sealed class AirGapMissing : Rule
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
     public override string Says => "The end of a tap is too near the rim of the tank that it fills; or the plan guards other water against flowing back, "
-        + "and a tank has neither an air gap nor a guard at the nearest water point of its room.";
+        + "and a tank has neither an air gap nor a guard at the water point that serves it.";
 
     public override string Why => "When the main is drained for a repair, a tap that dips into a full tank sucks the tank into the drinking water. Air between them cannot fail as a valve can.";
 
@@ -63,7 +63,7 @@ internal sealed class AirGapMissing : Rule
             }
         }
 
-        var filled = new Filled(context.Plan);
+        var filled = new Filled(context.Facts);
         if (!filled.Speaks)
         {
             yield break;

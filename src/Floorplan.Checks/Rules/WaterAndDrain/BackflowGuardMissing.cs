@@ -30,7 +30,7 @@ internal sealed class BackflowGuardMissing : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var filled = new Filled(context.Plan);
+        var filled = new Filled(context.Facts);
         var hoses = filled.OpenHoses.ToList();
         if (filled.Speaks)
         {

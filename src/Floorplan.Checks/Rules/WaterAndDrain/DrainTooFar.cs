@@ -6,7 +6,10 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-/// <summary>A sink is taken to bring its own trap; only stations that ask for a drain are looked at.</summary>
+/// <summary>
+/// A sink is taken to bring its own trap; only things that ask for a drain are looked at. Which drain serves them is a fact of the plan,
+/// so that the waste of a sink may run in a pipe to another room.
+/// </summary>
 internal sealed class DrainTooFar : Rule
 {
     public override string Name => "drain-too-far";
@@ -44,20 +47,19 @@ internal sealed class DrainTooFar : Rule
             yield break;
         }
 
-        var drains = new NearestPoint<Drain>(context.Plan);
         foreach (var inRoom in context.Plan.Stations.Where(s => NeedOf(s) is not null).GroupBy(s => s.Room))
         {
-            if (!drains.IsIn(inRoom.Key))
+            var served = inRoom.Select(s => (Station: s, By: context.Facts.Supply.Of(s.Id, NeedKind.Drain))).ToList();
+            if (served.Exists(s => s.By?.Point is null))
             {
-                yield return None(context, [.. inRoom]);
-                continue;
+                yield return None(context, [.. served.Where(s => s.By?.Point is null).Select(s => s.Station)]);
             }
 
-            foreach (var station in inRoom)
+            foreach (var (station, by) in served)
             {
-                if (drains.To(station) is { } found && found.Mm > limit.Value + Tiers.Tolerance)
+                if (by is { Point: { } drain, Branch: { } branch } && branch.Value > limit.Value + Tiers.Tolerance)
                 {
-                    yield return Far(context, station, found, limit);
+                    yield return Far(context, station, drain, branch, limit);
                 }
             }
         }
@@ -76,7 +78,8 @@ internal sealed class DrainTooFar : Rule
         { NewLine = drain };
     }
 
-    private Finding Far(CheckContext context, Station station, (Drain Point, double Mm) found, AppliedLimit limit) => CheckContext.Find(
-        this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest drain for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
-        $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at {station.Id}", NeedOf(station)!.Span, station.Bounds.Centre.Coordinate);
+    private Finding Far(CheckContext context, Station station, ServicePoint drain, Figure branch, AppliedLimit limit) => CheckContext.Find(
+        this, limit, branch, [station.Id, drain.Id], $"the nearest drain for {Named.Of(station)} is {drain.Id}, {branch.Text} away",
+        $"move {drain.Id} {Nudge.Toward(drain.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at {station.Id}",
+        NeedOf(station)!.Span, station.Bounds.Centre.Coordinate);
 }

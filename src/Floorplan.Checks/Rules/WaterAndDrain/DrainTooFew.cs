@@ -2,8 +2,6 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
-using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -41,13 +39,6 @@ internal sealed class DrainTooFew : Rule
         new(Far, 4877, LimitUnit.Millimetres, Sources[1], Severity.Note),
     ];
 
-    /// <summary>The drain to which the most floor lies nearest; water runs to the nearest drain, own assumption where the falls do not say.</summary>
-    private static (Drain Drain, double SquareMetres)? Busiest(Room room, IReadOnlyList<Drain> drains) => FarthestFloor.Nearest(room.Floor, [.. drains.Select(d => d.At.Coordinate)])
-        .Select(c => (Drain: drains.MinBy(d => d.At.Coordinate.Distance(c.Site))!, SquareMetres: c.Part.Area / 1e6))
-        .OrderByDescending(c => c.SquareMetres)
-        .Select(c => ((Drain, double)?)c)
-        .FirstOrDefault();
-
     public override string Bad => """
         plan "One drain in a shed"
           units metric
@@ -68,16 +59,16 @@ internal sealed class DrainTooFew : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var byRoom = context.Plan.Services.OfType<Drain>().ToLookup(p => p.Room?.Id);
         foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown))
         {
-            var drains = byRoom[room.Id].ToList();
-            if (drains.Count == 0)
+            if (!context.Facts.Drainage.TryGetValue(room.Id, out var drainage) || drainage.Drains.Where(d => d.Room?.Id == room.Id).ToList() is not { Count: > 0 } drains)
             {
                 continue;
             }
 
-            var (at, mm) = FarthestFloor.From(room.Floor, [.. drains.Select(d => d.At.Coordinate)]);
+            // A floor that falls to a drain of another room is judged by drain-runs-to-clean and fall-not-possible.
+            bool runsToOwn = drainage.Takes.Any(drains.Contains);
+            var at = drainage.Farthest;
             var floor = context.Facts.RoomSizes[room.Id].Area;
             int needed = context.Limit(this, Area) is { } each ? (int)Math.Ceiling((floor.Value / each.Value) - 1e-6) : 0;
             if (context.Limit(this, Area) is { } area && drains.Count < needed)
@@ -88,17 +79,17 @@ internal sealed class DrainTooFew : Rule
                     with
                 { Figures = [floor] };
             }
-            else if (context.Limit(this, Area) is { } own && Busiest(room, drains) is { } busy && busy.SquareMetres > own.Value * (1 + Rounding))
+            else if (runsToOwn && context.Limit(this, Area) is { } own && drainage.Shares.FirstOrDefault() is { Drain: not null } busy && busy.SquareMetres > own.Value * (1 + Rounding))
             {
                 yield return CheckContext.Find(
                     this, own, busy.SquareMetres, [room.Id, busy.Drain.Id],
                     $"drain {busy.Drain.Id} takes {QuantityText.Of(busy.SquareMetres, Measure.Area, context.Plan.Units)} of {Named.Of(room)}, more than its share of the floor",
                     $"move it, or add a drain near {Say.Place(at, context.Plan.Units)}", busy.Drain.Span, busy.Drain.At.Coordinate);
             }
-            else if (context.Limit(this, Far) is { } far && mm > far.Value + Tiers.Tolerance)
+            else if (runsToOwn && context.Limit(this, Far) is { } far && drainage.Run.Value > far.Value + Tiers.Tolerance)
             {
                 yield return CheckContext.Find(
-                    this, far, mm, [room.Id], $"floor of {Named.Of(room)} lies {context.Walk(mm)} from the nearest drain",
+                    this, far, drainage.Run, [room.Id], $"floor of {Named.Of(room)} lies {drainage.Run.Text} from the nearest drain",
                     $"add a drain near {Say.Place(at, context.Plan.Units)}", room.Span, at);
             }
         }

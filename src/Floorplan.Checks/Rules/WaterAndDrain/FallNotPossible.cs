@@ -2,10 +2,9 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
-using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shells;
-using NetTopologySuite.Geometries;
+using Floorplan.Sizing.Drainage;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -38,32 +37,23 @@ internal sealed class FallNotPossible : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var byRoom = context.Plan.Services.OfType<Drain>().ToLookup(p => p.Room?.Id);
-        foreach (var room in context.Plan.Rooms)
+        foreach (var room in context.Facts.Drainage.Values.Where(d => d.Rise is not null))
         {
-            var drains = byRoom[room.Id].ToList();
-            if (room.Falls is not { } falls || drains.Count == 0)
-            {
-                continue;
-            }
-
-            var (at, run) = FarthestFloor.From(room.Floor, [.. drains.Select(d => d.At.Coordinate)]);
-            double rise = falls.Slope * run;
-            if (TooSteep(context, room, falls, drains, at, run) is { } steep)
+            if (TooSteep(context, room, room.Rise!) is { } steep)
             {
                 yield return steep;
             }
 
-            foreach (var drain in drains)
+            foreach (var level in room.Levels)
             {
-                if (drain.OutletBelow is { } outlet && outlet.Millimetres < rise - Tiers.Tolerance)
+                if (level.Drain is { OutletBelow: { } outlet } drain && drain.Room?.Id == level.Room.Id && outlet.Millimetres < level.Down - Tiers.Tolerance)
                 {
-                    yield return TooHigh(context, room, drain, outlet, rise);
+                    yield return TooHigh(context, level, drain, outlet);
                 }
             }
         }
 
-        foreach (var drain in byRoom.SelectMany(g => g))
+        foreach (var drain in context.Plan.Services.OfType<Drain>())
         {
             if (BelowGround(context, drain) is { } low)
             {
@@ -72,32 +62,46 @@ internal sealed class FallNotPossible : Rule
         }
     }
 
-    private Finding? TooSteep(CheckContext context, Room room, Falls falls, List<Drain> drains, Coordinate at, double run)
+    private Finding? TooSteep(CheckContext context, RoomDrainage drainage, Figure rise)
     {
-        double rise = falls.Slope * run;
+        var room = drainage.Room;
+        var falls = room.Falls!;
         double have = context.Plan.Shell.FloorBuildUp.Millimetres;
 
         // A shed without a floor lining has a slab, and a slab is cast to its falls.
         bool slab = context.Plan.Shell.Kind == ShellKind.Shed && have == 0;
-        if (slab || rise <= have + Tiers.Tolerance)
+        if (slab || rise.Value <= have + Tiers.Tolerance)
         {
             return null;
         }
 
+        string slope = QuantityText.Of(falls.Slope, Measure.Ratio, context.Plan.Units);
+        string most = context.Text(Math.Floor(have / drainage.Run.Value * 1000) / 1000, Measure.Ratio);
+        string other = drainage.Drains.Count > drainage.Takes.Count ? $", write `falls {room.Id} {slope}` without a drain so that the floor runs to the nearest" : "";
         return CheckContext.Find(
-            this, Severity.Error, [room.Id, .. drains.Select(d => d.Id)],
-            $"the falls of {Named.Of(room)} rise {context.Text(rise)} ({context.Text(falls.Slope, Measure.Ratio)} over {context.Walk(run)}), and the floor build-up is {context.Text(have)}",
-            $"make the floor lining {Say.SizeUp(rise, context.Plan.Units)}, add a drain near {Say.Place(at, context.Plan.Units)}, or slope the floor {context.Text(Math.Floor(have / run * 1000) / 1000, Measure.Ratio)}",
-            falls.Span, at) with
-        { Limit = $"the build-up of the floor in this plan ({Sources[0].Text})", Measured = rise, LimitValue = have };
+            this, Severity.Error, [room.Id, .. drainage.Takes.Select(d => d.Id)],
+            $"the falls of {Named.Of(room)} rise {rise.Text} ({slope} over {drainage.Run.Text}), and the floor build-up is {context.Text(have)}",
+            $"make the floor lining {Say.SizeUp(rise.Value, context.Plan.Units)}, add a drain near {Say.Place(drainage.Farthest, context.Plan.Units)}{other}, or slope the floor {most}",
+            falls.Span, drainage.Farthest) with
+        {
+            Limit = $"the build-up of the floor in this plan ({Sources[0].Text})",
+            Measured = rise.Value,
+            LimitValue = have,
+            Figures = [rise, drainage.Run, .. drainage.Levels.Where(l => drainage.Takes.Contains(l.Drain)).Select(l => l.Level)],
+        };
     }
 
-    private Finding TooHigh(CheckContext context, Room room, Drain drain, Length outlet, double rise) => CheckContext.Find(
-        this, Severity.Error, [drain.Id, room.Id],
-        $"the outlet of {drain.Id} lies {context.Text(outlet)} below the floor, and the falls bring the floor down {context.Text(rise)} there",
-        $"lower the outlet by {Say.SizeUp(rise - outlet.Millimetres, context.Plan.Units)}, or take a gentler slope", drain.Span, drain.At.Coordinate)
+    private Finding TooHigh(CheckContext context, FloorLevel level, Drain drain, Length outlet) => CheckContext.Find(
+        this, Severity.Error, [drain.Id, level.Room.Id],
+        $"the outlet of {drain.Id} lies {context.Text(outlet)} below the floor, and the falls bring the floor down {context.Text(level.Down)} there",
+        $"lower the outlet by {Say.SizeUp(level.Down - outlet.Millimetres, context.Plan.Units)}, or take a gentler slope", drain.Span, drain.At.Coordinate)
         with
-    { Limit = $"water runs down ({Sources[0].Text})", Measured = outlet.Millimetres, LimitValue = rise };
+    {
+        Limit = $"water runs down ({Sources[0].Text})",
+        Measured = outlet.Millimetres,
+        LimitValue = level.Down,
+        Figures = [level.Level],
+    };
 
     private Finding? BelowGround(CheckContext context, Drain drain)
     {

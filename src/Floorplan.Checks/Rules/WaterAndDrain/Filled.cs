@@ -1,6 +1,8 @@
 using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing;
+using Floorplan.Sizing.Water;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -8,15 +10,13 @@ namespace Floorplan.Checks.Rules.WaterAndDrain;
 internal sealed class Filled
 {
     private readonly Plan plan;
-    private readonly NearestPoint<WaterPoint> cold;
-    private readonly NearestPoint<WaterPoint> hot;
+    private readonly Supply supply;
     private readonly Dictionary<string, IGuardedPoint> points = new(StringComparer.Ordinal);
 
-    public Filled(Plan plan)
+    public Filled(PlanFacts facts)
     {
-        this.plan = plan;
-        cold = new NearestPoint<WaterPoint>(plan, p => p.Cold);
-        hot = new NearestPoint<WaterPoint>(plan, p => p.Hot);
+        plan = facts.Plan;
+        supply = facts.Supply;
         foreach (var point in plan.Services.OfType<WaterPoint>())
         {
             points.TryAdd(point.Id, point);
@@ -33,13 +33,6 @@ internal sealed class Filled
     /// <summary>Stations that water runs into and stays in, without a gap, and with no guard at the point that fills them.</summary>
     public IEnumerable<Station> OpenTanks => plan.Stations.Where(s =>
         s.AirGap is null
-        && (s.Holds is not null || s.Stays is not null || s.Volume is not null)
-        && s.Needs.Any(n => IsOpen(s, n)));
-
-    private bool IsOpen(Station station, Need need) => need.Kind switch
-    {
-        NeedKind.ColdWater => cold.To(station)?.Point is not { Guards.Count: > 0 },
-        NeedKind.HotWater => hot.To(station)?.Point is not { Guards.Count: > 0 },
-        _ => false,
-    };
+        && Supply.HoldsWater(s)
+        && s.Needs.Any(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater && supply.Of(s.Id, n.Kind)?.Point is not IGuardedPoint { GuardsBackflow: true }));
 }

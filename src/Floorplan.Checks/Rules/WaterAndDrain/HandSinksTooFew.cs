@@ -1,6 +1,5 @@
 using System.Globalization;
 using Floorplan.Checks.Framework;
-using Floorplan.Checks.Rules.Hygiene;
 using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;

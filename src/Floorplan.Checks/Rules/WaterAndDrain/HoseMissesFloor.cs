@@ -1,10 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
-using Floorplan.Model.Space;
-using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -13,9 +9,6 @@ internal sealed class HoseMissesFloor : Rule
 {
     /// <summary>A jet cleans this far past the nozzle; own assumption, in mm.</summary>
     private const double Jet = 2000;
-
-    /// <summary>Corners of the free floor that are walked to; the farthest in a straight line first. Own choice.</summary>
-    private const int MostWalks = 48;
 
     public override string Name => "hose-misses-floor";
 
@@ -53,51 +46,27 @@ internal sealed class HoseMissesFloor : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var hoses = context.Plan.Services.OfType<Hose>().Where(h => h is { Length: not null, Room: not null }).ToList();
-        if (hoses.Count == 0 || context.Limit(this) is not { } limit)
+        if (context.Facts.HoseCover.Missed.Count == 0 || context.Limit(this) is not { } limit)
         {
             yield break;
         }
 
-        foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown))
+        foreach (var (room, hose, at, past) in context.Facts.HoseCover.Missed)
         {
-            if (Farthest(context.Space, room, hoses) is { } far && far.Past > limit.Value + Tiers.Tolerance)
+            if (past.Value <= limit.Value + Tiers.Tolerance)
             {
-                string length = context.Walk(far.Hose.Length!.Value.Millimetres);
-                yield return CheckContext.Find(
-                    this, limit, far.Past, [room.Id, far.Hose.Id],
-                    double.IsInfinity(far.Past)
-                        ? $"no hose reaches the floor of {Named.Of(room)}"
-                        : $"the floor of {Named.Of(room)} goes on {context.Walk(far.Past)} past the end of the nearest hose, {far.Hose.Id} of {length}",
-                    double.IsInfinity(far.Past)
-                        ? $"add a hose on a water point in {Named.Of(room)}"
-                        : $"take one {context.Walk(Math.Ceiling((far.Past - limit.Value) / 100) * 100)} longer, or add a hose near {Say.Place(far.At, context.Plan.Units)}",
-                    far.Hose.Span, far.At);
+                continue;
             }
+
+            string length = context.Walk(hose.Length!.Value.Millimetres);
+            string more = context.Walk(Math.Ceiling((past.Value - limit.Value) / 100) * 100);
+            yield return double.IsInfinity(past.Value)
+                ? CheckContext.Find(
+                    this, limit, past, [room.Id, hose.Id], $"no hose reaches the floor of {Named.Of(room)}", $"add a hose on a water point in {Named.Of(room)}", hose.Span, at)
+                : CheckContext.Find(
+                    this, limit, past, [room.Id, hose.Id],
+                    $"the floor of {Named.Of(room)} goes on {past.Text} past the end of the nearest hose, {hose.Id} of {length}",
+                    $"take one {more} longer, or add a hose near {Say.Place(at, context.Plan.Units)}", hose.Span, at);
         }
     }
-
-    /// <summary>The corner of the free floor that lies farthest past the end of the hose that comes nearest to it.</summary>
-    private static (Hose Hose, double Past, Coordinate At)? Farthest(FloorSpace space, Room room, IReadOnlyList<Hose> hoses)
-    {
-        var corners = space.FreeFloor(room, Mover.Person).Coordinates.Distinct()
-            .Select(c => (At: c, Past: hoses.Min(h => h.At.Coordinate.Distance(c) - h.Length!.Value.Millimetres)))
-            .OrderByDescending(c => c.Past).ThenBy(c => c.At.X).ThenBy(c => c.At.Y)
-            .Take(MostWalks);
-        (Hose Hose, double Past, Coordinate At)? worst = null;
-        foreach (var (at, _) in corners)
-        {
-            var nearest = hoses.Select(h => (Hose: h, Past: Past(space, h, room, at))).MinBy(h => h.Past);
-            if (worst is null || nearest.Past > worst.Value.Past)
-            {
-                worst = (nearest.Hose, nearest.Past, at);
-            }
-        }
-
-        return worst;
-    }
-
-    /// <summary>How far a place lies past the end of a hose, on the way there within the building; infinite when there is none.</summary>
-    private static double Past(FloorSpace space, Hose hose, Room room, Coordinate at) =>
-        (space.Find(hose.Room, hose.At.Coordinate, room, at, Mover.Person, o => o is { RoomA: not null, RoomB: not null })?.LengthMm ?? double.PositiveInfinity) - hose.Length!.Value.Millimetres;
 }

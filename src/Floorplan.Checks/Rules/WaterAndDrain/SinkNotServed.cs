@@ -48,8 +48,8 @@ internal sealed class SinkNotServed : Rule
         // What a plan lacks altogether, and a station asks for in words, is told by water-too-far and drain-too-far.
         string[] water =
         [
-            .. Lacks(NeedKind.ColdWater, p => p is WaterPoint { Cold: true }) ? ["cold"] : Array.Empty<string>(),
-            .. Lacks(NeedKind.HotWater, p => p is WaterPoint { Hot: true } or Heater) ? ["hot"] : Array.Empty<string>(),
+            .. Lacks(NeedKind.ColdWater) ? ["cold"] : Array.Empty<string>(),
+            .. Lacks(NeedKind.HotWater) ? ["hot"] : Array.Empty<string>(),
         ];
         if (water.Length > 0)
         {
@@ -57,7 +57,7 @@ internal sealed class SinkNotServed : Rule
         }
 
         // A washed room without a drain is told of already.
-        if (Lacks(NeedKind.Drain, p => p is Drain) && !context.Found.Any(f => f.Rule is "room-without-drain" or "drain-too-far"))
+        if (Lacks(NeedKind.Drain) && !context.Found.Any(f => f.Rule is "room-without-drain" or "drain-too-far"))
         {
             string drain = Suggest.Drain(sinks[0].Room, plan.Units);
             yield return CheckContext.Find(
@@ -66,7 +66,7 @@ internal sealed class SinkNotServed : Rule
             { NewLine = drain };
         }
 
-        bool Lacks(NeedKind kind, Func<ServicePoint, bool> serves) => !plan.Services.Any(serves) && !plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind));
+        bool Lacks(NeedKind kind) => sinks.Exists(s => context.Facts.Supply.Of(s.Id, kind)?.Point is null) && !plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind));
     }
 
     private Finding Dry(CheckContext context, List<Station> sinks, string[] water)

@@ -1,8 +1,8 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Water;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -40,24 +40,22 @@ internal sealed class WaterTooFar : Rule
             yield break;
         }
 
-        var coldPoints = new NearestPoint<WaterPoint>(context.Plan, p => p.Cold);
-        var hotPoints = new NearestPoint<WaterPoint>(context.Plan, p => p.Hot);
         foreach (var station in context.Plan.Stations)
         {
             var at = station.Bounds.Centre.Coordinate;
             var missing = new List<Need>();
             foreach (var need in station.Needs.Where(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater).DistinctBy(n => n.Kind))
             {
-                var nearest = (need.Kind == NeedKind.HotWater ? hotPoints : coldPoints).To(station);
-                if (nearest is not { } found)
+                if (context.Facts.Supply.Of(station.Id, need.Kind) is not { Choice: SupplyChoice.OwnRoom, Point: { } point, Branch: { } branch })
                 {
                     missing.Add(need);
                 }
-                else if (found.Mm > limit.Value + Tiers.Tolerance)
+                else if (branch.Value > limit.Value + Tiers.Tolerance)
                 {
+                    string nearer = Nudge.Toward(point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units);
                     yield return CheckContext.Find(
-                        this, limit, found.Mm, [station.Id, found.Point.Id], $"the nearest {Word(need)} water for {Named.Of(station)} is {found.Point.Id}, {context.Walk(found.Mm)} away",
-                        $"move {found.Point.Id} {Nudge.Toward(found.Point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a point at {station.Id}", need.Span, at);
+                        this, limit, branch, [station.Id, point.Id], $"the nearest {Word(need)} water for {Named.Of(station)} is {point.Id}, {branch.Text} away",
+                        $"move {point.Id} {nearer}, or add a point at {station.Id}", need.Span, at);
                 }
             }
 
@@ -65,11 +63,11 @@ internal sealed class WaterTooFar : Rule
             {
                 // One point can give both, so both missing is one mistake.
                 string words = string.Join(' ', missing.Select(Word).Order(StringComparer.Ordinal));
-                string point = Suggest.Water(station.Id + "-water", words, station.Room, station.Bounds, context.Plan.Units);
+                string line = Suggest.Water(station.Id + "-water", words, station.Room, station.Bounds, context.Plan.Units);
                 yield return CheckContext.Find(
                     this, Severity.Error, [station.Id], $"{Named.Of(station)} needs {words.Replace(" ", " and ", StringComparison.Ordinal)} water, and {Named.Of(station.Room)} has no point for it",
-                    $"add a water point, such as: {point}", missing[0].Span, at) with
-                { NewLine = point };
+                    $"add a water point, such as: {line}", missing[0].Span, at) with
+                { NewLine = line };
             }
         }
     }

@@ -24,11 +24,11 @@ public sealed class PowerLightAirSheet : Sheet
             plan,
             [
                 new StationLayer(plan, StationLook.NumberOnly),
-                new PanelSpaceLayer(plan),
+                new PanelSpaceLayer(request.Facts),
                 new WallLayer(plan),
                 new OpeningLayer(plan),
                 new ServiceLayer(plan, ServiceSheet.Power),
-                new PowerNeedLayer(plan),
+                new PowerNeedLayer(request.Facts),
                 new FindingLayer(plan, findings),
                 .. RevisionLayer.For(request),
                 new DatumLayer(plan),
@@ -38,15 +38,15 @@ public sealed class PowerLightAirSheet : Sheet
             ]);
         return head with
         {
-            Description = $"Power, light and air: {SheetHead.Count(points.Count, "point")}, {SheetHead.Count(PowerNeeds.Of(plan).Count(), "machine")} with power, "
+            Description = $"Power, light and air: {SheetHead.Count(points.Count, "point")}, {SheetHead.Count(request.Facts.Power.Uses.Count, "machine")} with power, "
                 + $"light and air of {SheetHead.Count(plan.Rooms.Count, "room")}.",
             Views = [view],
             Legend = [.. view.Legend],
             Tables =
             [
                 .. points.Count > 0 ? [PowerTables.Points(plan, points)] : Array.Empty<KeyTable>(),
-                .. PowerNeeds.Of(plan).Any() ? [PowerTables.Loads(plan)] : Array.Empty<KeyTable>(),
-                .. PowerTables.Circuits(plan) is { } circuits ? [circuits] : Array.Empty<KeyTable>(),
+                .. request.Facts.Power.Uses.Count > 0 ? [PowerTables.Loads(request.Facts)] : Array.Empty<KeyTable>(),
+                .. PowerTables.Circuits(request.Facts) is { } circuits ? [circuits] : Array.Empty<KeyTable>(),
                 PowerTables.Rooms(request.Facts),
             ],
             Notes =

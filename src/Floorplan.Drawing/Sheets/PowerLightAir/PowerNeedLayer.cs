@@ -2,24 +2,26 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Views;
-using Floorplan.Model;
+using Floorplan.Sizing;
+using Floorplan.Sizing.Uses;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
 /// <summary>Beside every machine: what it draws, as written in the plan.</summary>
-internal sealed class PowerNeedLayer(Plan plan) : PlanLayer(plan)
+internal sealed class PowerNeedLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
     private const int LongestName = 40;
 
     public override void Draw(PlanCanvas canvas)
     {
-        foreach (var (station, need) in PowerNeeds.Of(Plan))
+        foreach (var uses in facts.Power.Uses.Where(u => u.Station is not null).GroupBy(u => u.Station!))
         {
+            var station = uses.Key;
             var box = canvas.Transform.ToPaper(station.Bounds);
             canvas.Labels.Add(new LabelRequest
             {
                 Id = "power:" + station.Id,
-                Lines = [PowerNeeds.Text(need, Plan.Units)],
+                Lines = [.. uses.Select(u => UseText.AmountOrKind(u, Plan.Units))],
                 Target = box,
                 Positions = [LabelPosition.Inside, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, .. LabelSides.AllRound],
                 Priority = LabelPriority.Need,

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
@@ -6,6 +5,8 @@ using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Sizing;
+using Floorplan.Sizing.Uses;
+using Floorplan.Sizing.Working;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
@@ -26,50 +27,43 @@ internal static class PowerTables
             string.Join(' ', ((p as RatedPoint)?.Ratings.Select(r => QuantityText.Of(r, plan.Units)) ?? []).Concat(p.Terms)),
         ])]);
 
-    public static KeyTable Loads(Plan plan)
-    {
-        var needs = PowerNeeds.Of(plan).ToList();
-        double watts = needs.Where(n => n.Need.Amount is { Unit.Kind: QuantityKind.Power }).Sum(n => n.Need.Amount!.Value.Base);
-        return new KeyTable(
-            "Connected loads, as written in the plan",
-            ["No", "Item", "Room", "Circuit", "Load"],
-            [
-                .. needs.Select(n => (IReadOnlyList<Cell>)
-                    [FormattableString.Invariant($"{n.Station.Item}"), n.Station.Caption, n.Station.Room.Label, n.Station.Circuit, PowerNeeds.Text(n.Need, plan.Units)]),
-                ["", "all together", "", "", QuantityText.Of(watts, Measure.Power, plan.Units)],
-            ]);
-    }
+    public static KeyTable Loads(PlanFacts facts) => new(
+        "Connected loads, as written in the plan",
+        ["No", "Item", "Room", "Circuit", "Load"],
+        [
+            .. facts.Power.Uses.Select(u => (IReadOnlyList<Cell>)[Number(u), Name(u), (u.Station?.Room ?? u.Point?.Room)?.Label ?? "", u.Circuit, UseText.AmountOrKind(u, facts.Plan.Units)]),
+            ["", "all together", "", "", facts.Power.Together is { } sum ? sum : "not said"],
+        ]);
 
     /// <summary>What hangs on each circuit, in the order of their numbers; null for a plan that names none.</summary>
-    public static KeyTable? Circuits(Plan plan)
-    {
-        var uses = plan.Services.OfType<CircuitPoint>().Where(s => s.Circuit.Length > 0).Select(s => (s.Circuit, Use: s.Id, Watts: 0.0, Rating: string.Join(' ', s.Ratings.Select(r => QuantityText.Of(r, plan.Units)))))
-            .Concat(PowerNeeds.Of(plan).Where(n => n.Station.Circuit.Length > 0).Select(n => (
-                n.Station.Circuit,
-                Use: FormattableString.Invariant($"{n.Station.Item} {n.Station.Caption}"),
-                Watts: n.Need.Amount is { Unit.Kind: QuantityKind.Power } power ? power.Base : 0,
-                Rating: "")));
-        var rows = uses.GroupBy(u => u.Circuit).OrderBy(g => int.TryParse(g.Key, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : int.MaxValue).ThenBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => (IReadOnlyList<Cell>)
-            [
-                g.Key,
-                string.Join(", ", g.Select(u => u.Use)),
-                string.Join(", ", g.Select(u => u.Rating).Where(r => r.Length > 0).Distinct()),
-                g.Sum(u => u.Watts) is var watts && watts > 0 ? QuantityText.Of(watts, Measure.Power, plan.Units) : "",
-            ])
-            .ToList();
-        return rows.Count == 0 ? null : new KeyTable("Circuits, as written in the plan", ["Circuit", "Serves", "Rating", "Machines"], rows);
-    }
+    public static KeyTable? Circuits(PlanFacts facts) => facts.Power.Circuits.Count == 0 ? null : new KeyTable(
+        "Circuits, as written in the plan",
+        ["Circuit", "Serves", "Rating", "Load"],
+        [.. facts.Power.Circuits.Select(c => (IReadOnlyList<Cell>)
+        [
+            c.Circuit,
+            string.Join(", ", c.Points.Select(p => p.Id).Concat(c.Machines.Select(u => $"{Number(u)} {Name(u)}"))),
+            string.Join(", ", c.Points.Select(p => string.Join(' ', p.Ratings.Select(r => QuantityText.Of(r, facts.Plan.Units)))).Where(r => r.Length > 0).Distinct()),
+            c.Load is { } load ? load : "",
+        ])]);
 
     public static KeyTable Rooms(PlanFacts facts) => new(
         "Light and air by room",
-        ["Room", "Light", "Air in", "Air out", "Volume"],
-        [.. facts.Plan.Rooms.Select(r => (IReadOnlyList<Cell>)
+        ["Room", "Light", "Air in", "Air out", "Volume", "Changes"],
+        [.. facts.Air.Values.Select(a => (IReadOnlyList<Cell>)
         [
-            r.Label,
-            facts.Light.GetValueOrDefault(r.Id) is { } lit ? lit.Level : "not said",
-            RoomServices.Air<AirSupply>(facts.Plan, r),
-            RoomServices.Air<AirExhaust>(facts.Plan, r),
-            facts.RoomSizes[r.Id].Volume,
+            a.Room.Label,
+            facts.Light.GetValueOrDefault(a.Room.Id) is { } lit ? lit.Level : "not said",
+            Flow(a.In, a.HasSupply),
+            Flow(a.Out, a.HasExhaust),
+            a.Volume,
+            a.Changes is { } changes ? changes : "",
         ])]);
+
+    /// <summary><c>yes</c> for a fan without a figure, empty without a fan.</summary>
+    private static Cell Flow(Figure? flow, bool hasFan) => flow is not null ? flow : hasFan ? "yes" : "";
+
+    private static string Number(ServiceUse use) => use.Station is { } station ? FormattableString.Invariant($"{station.Item}") : ServiceLayer.Mark(use.Point!);
+
+    private static string Name(ServiceUse use) => use.Station?.Caption ?? ServiceSymbols.NameOf(use.Point!);
 }

@@ -1,12 +1,9 @@
-using System.Globalization;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Sheets.PowerLightAir;
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
-using Floorplan.Model.Services;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing;
+using Floorplan.Sizing.Uses;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 
@@ -27,11 +24,12 @@ internal static class ScheduleTables
             facts.Items.Find(s) is { } loaded ? loaded.Full : "",
         ]).Prepend([room.First().Room.Label]))]);
 
-    public static KeyTable Needs(Plan plan) => new(
+    /// <summary>Sinks among them, whose water and drain follow from what they are.</summary>
+    public static KeyTable Needs(PlanFacts facts) => new(
         "What items need",
         ["No", "Item", "Needs"],
-        [.. plan.Stations.Where(s => s.Needs.Count > 0).Select(s => (IReadOnlyList<Cell>)
-            [FormattableString.Invariant($"{s.Item}"), s.Caption, string.Join(", ", s.Needs.Select(n => Need(n, plan.Units)))])]);
+        [.. facts.Plan.Stations.Where(s => facts.Uses.By(s.Id).Any()).Select(s => (IReadOnlyList<Cell>)
+            [FormattableString.Invariant($"{s.Item}"), s.Caption, UseText.All(facts.Uses.By(s.Id), facts.Plan.Units, ", ")])]);
 
     /// <summary>Surfaces that no room names are left out.</summary>
     public static KeyTable Finishes(PlanFacts facts)
@@ -75,45 +73,13 @@ internal static class ScheduleTables
         return new KeyTable("Weights", ["What", "Empty", "Full"], rows);
     }
 
-    public static KeyTable Connections(Plan plan)
-    {
-        var rows = new List<IReadOnlyList<Cell>>
-        {
-            Row("Cold water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.ColdWater)), Flow(plan, NeedKind.ColdWater)),
-            Row("Hot water", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.HotWater)), Flow(plan, NeedKind.HotWater)),
-            Row("Drain", plan.Stations.Count(s => s.IsWet) + plan.Services.OfType<Drain>().Count(), ""),
-            Row("Power", plan.Stations.Count(s => s.Needs.Any(n => n.Kind == NeedKind.Power)), Power(plan)),
-        };
-        return new KeyTable("Connections to outside, all uses at once", ["What", "Uses", "Together"], [.. rows.Where(r => r[1].Text != "0")]);
-
-        static IReadOnlyList<Cell> Row(string what, int uses, string together) => [what, uses.ToString(CultureInfo.InvariantCulture), together];
-    }
+    public static KeyTable Connections(PlanFacts facts) => new(
+        "Connections to outside, all uses at once",
+        ["What", "Uses", "Together", "Uses without a figure"],
+        [.. facts.Connections.Select(c => (IReadOnlyList<Cell>)
+            [c.Name, c.Uses, c.Together is { } sum ? sum : "", c.NotSaid > 0 ? FormattableString.Invariant($"{c.NotSaid}") : ""])]);
 
     private static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
         ? $"Ø{QuantityText.Cell(diameter, units)} × {QuantityText.Cell(station.Top - station.Bottom, units)}"
         : $"{QuantityText.Cell(Length.Max(station.Bounds.Width, station.Bounds.Depth), units)} × {QuantityText.Cell(Length.Min(station.Bounds.Width, station.Bounds.Depth), units)} × {QuantityText.Cell(station.Top - station.Bottom, units)}";
-
-    private static string Need(Need need, UnitSystem units)
-    {
-        string kind = need.Kind.Word();
-        string amount = need.Kind == NeedKind.Power
-            ? PowerNeeds.Text(need, units)
-            : string.Join(" at ", new[] { Text(need.Amount, units), Text(need.At, units) }.Where(t => t.Length > 0));
-        return amount.Length == 0 || amount == kind ? kind : $"{kind} {amount}";
-    }
-
-    /// <summary>All uses open at once, in L/min or gpm; empty when none says a flow.</summary>
-    private static string Flow(Plan plan, NeedKind kind)
-    {
-        double perSecond = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == kind && n.Amount is { Unit.Kind: QuantityKind.Flow }).Sum(n => n.Amount!.Value.Base);
-        return perSecond == 0 ? "" : QuantityText.Of(perSecond, Measure.Flow, plan.Units);
-    }
-
-    private static string Power(Plan plan)
-    {
-        double watts = plan.Stations.SelectMany(s => s.Needs).Where(n => n.Kind == NeedKind.Power && n.Amount is { Unit.Kind: QuantityKind.Power }).Sum(n => n.Amount!.Value.Base);
-        return watts == 0 ? "" : QuantityText.Of(watts, Measure.Power, plan.Units);
-    }
-
-    private static string Text(Quantity? quantity, UnitSystem units) => quantity is { } given ? QuantityText.Of(given, units) : "";
 }

@@ -43,7 +43,7 @@ public sealed class SchedulesSheet : Sheet
         if (plan.Stations.Count > 0)
         {
             yield return ScheduleTables.Items(request.Facts);
-            yield return ScheduleTables.Needs(plan);
+            yield return ScheduleTables.Needs(request.Facts);
         }
 
         yield return OpeningKeyTable.Of(plan);
@@ -63,7 +63,7 @@ public sealed class SchedulesSheet : Sheet
             yield return lifts;
         }
 
-        if (ScheduleTables.Connections(plan) is { Rows.Count: > 0 } connections)
+        if (ScheduleTables.Connections(request.Facts) is { Rows.Count: > 0 } connections)
         {
             yield return connections;
         }

@@ -4,15 +4,18 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
+using Floorplan.Sizing;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
-/// <summary>How far a hose reaches, straight from its point, within its room; nothing is drawn where it reaches all of it.</summary>
-public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
+/// <summary>
+/// How far a hose reaches, straight from its point, within its room. Where a straight line reaches all of the room, the label says
+/// whether the hose does on its way round what stands there.
+/// </summary>
+public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
     private const int SegmentsPerQuarter = 24;
 
@@ -33,9 +36,10 @@ public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
             var inside = Overlays.Common(circle, hose.Room!.Floor);
             string says = $"hose {QuantityText.Distance(hose.Length.Value.Millimetres, Plan.Units)}";
             var labelAt = canvas.Transform.ToPaper(hose.At);
-            if (inside.IsEmpty)
+            var farthest = facts.HoseCover.FarthestOfRoom(hose);
+            if (inside.IsEmpty && farthest is not null)
             {
-                says += " reaches all the room";
+                says += farthest.Value <= hose.Length.Value.Millimetres ? " reaches all the room" : $", farthest floor {farthest.Text} along the way";
             }
 
             for (int i = 0; i < inside.NumGeometries; i++)
@@ -52,6 +56,7 @@ public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
             {
                 Id = group,
                 Lines = [says],
+                Figures = farthest is null ? [] : [farthest],
                 Target = PaperBox.Around(labelAt, 3, 3),
                 Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Level,

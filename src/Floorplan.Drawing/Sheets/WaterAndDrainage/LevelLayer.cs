@@ -4,17 +4,18 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
-using Floorplan.Model;
+using Floorplan.Sizing;
+using Floorplan.Sizing.Drainage;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
-/// <summary>Spot levels at the corners of rooms with a fall, and at their drains.</summary>
-public sealed class LevelLayer(Plan plan) : PlanLayer(plan)
+/// <summary>Levels of floors with a fall: at their corners, their highest place and their drains.</summary>
+public sealed class LevelLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
     /// <summary>Marks stand this far in from their corner, towards the middle of the room, so that walls do not hide them.</summary>
     private const double FromCorner = 2.2;
 
-    private readonly IReadOnlyList<SpotLevel> levels = SpotLevel.Of(plan);
+    private readonly IReadOnlyList<FloorLevel> levels = [.. facts.Drainage.Values.SelectMany(d => d.Levels)];
 
     public override IEnumerable<LegendEntry> Legend => levels.Count > 0
         ? [new LegendEntry("level of the finished floor", (scene, box) => LevelMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
@@ -27,7 +28,7 @@ public sealed class LevelLayer(Plan plan) : PlanLayer(plan)
             var level = levels[i];
             string group = FormattableString.Invariant($"level:{level.Room.Id}:{i}");
             var at = canvas.Transform.ToPaper(level.At);
-            if (!level.IsDrain)
+            if (level.Drain is null)
             {
                 at += PaperShapes.Times(PaperShapes.Towards(at, canvas.Transform.ToPaper(level.Room.Floor.InteriorPoint.Coordinate)), FromCorner);
                 LevelMarkSymbol.Draw(canvas.Brush(Layers.Drainage, group, Band.Annotation), at);
@@ -36,7 +37,8 @@ public sealed class LevelLayer(Plan plan) : PlanLayer(plan)
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [level.Text(Plan.Units)],
+                Lines = [level.Level.Text],
+                Figures = [level.Level],
                 Target = PaperBox.Around(at, 3, 3),
                 Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Level,

@@ -2,19 +2,20 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Views;
-using Floorplan.Model;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing;
+using Floorplan.Sizing.Uses;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
 /// <summary>Beside every wet station: how much cold and hot water it needs, and that it drains.</summary>
-public sealed class NeedLayer(Plan plan) : PlanLayer(plan)
+public sealed class NeedLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
     private const int LongestName = 40;
 
     public override void Draw(PlanCanvas canvas)
     {
-        foreach (var station in Plan.Stations.Where(s => s.IsWet))
+        foreach (var station in Plan.Stations.Where(facts.Uses.IsWet))
         {
             var box = canvas.Transform.ToPaper(station.Bounds);
             canvas.Labels.Add(new LabelRequest
@@ -39,12 +40,6 @@ public sealed class NeedLayer(Plan plan) : PlanLayer(plan)
         }
     }
 
-    private IEnumerable<string> Lines(Station station)
-    {
-        foreach (var kind in Enum.GetValues<PipeKind>().Where(k => PipeRuns.Needs(station, k)))
-        {
-            string amount = NeedText.Of(station, kind, Plan.Units);
-            yield return amount == "yes" ? PipeLook.Of(kind).Letters : PipeLook.Of(kind).Letters + " " + amount;
-        }
-    }
+    private IEnumerable<string> Lines(Station station) => PipeLook.Piped.SelectMany(kind => facts.Uses.By(station, kind))
+        .Select(use => $"{PipeLook.Of(use.Kind).Letters} {UseText.Amount(use, Plan.Units)}".TrimEnd());
 }

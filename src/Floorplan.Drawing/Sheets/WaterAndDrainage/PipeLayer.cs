@@ -8,6 +8,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
@@ -31,10 +32,10 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
             var kinds = runs.Select(r => r.Kind).ToHashSet();
             if (Plan.Services.OfType<Drain>().Any())
             {
-                kinds.Add(PipeKind.Waste);
+                kinds.Add(NeedKind.Drain);
             }
 
-            return kinds.Order().Select(kind =>
+            return PipeLook.Piped.Where(kinds.Contains).Select(kind =>
             {
                 var look = PipeLook.Of(kind);
                 return new LegendEntry($"{look.Letters}  {look.Name}", (scene, box) =>
@@ -49,7 +50,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
         {
             var look = PipeLook.Of(run.Kind);
             string group = $"pipe:{look.Letters}:{run.Point.Id}";
-            var brush = canvas.Brush(run.Kind == PipeKind.Waste ? Layers.Drainage : Layers.Water, group, Band.Flow) with { Colour = look.Pen.Colour };
+            var brush = canvas.Brush(run.Kind == NeedKind.Drain ? Layers.Drainage : Layers.Water, group, Band.Flow) with { Colour = look.Pen.Colour };
             var lines = PipePaths.Of(run, canvas.Transform);
             for (int i = 0; i < lines.Count; i++)
             {
@@ -61,7 +62,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
                     brush.Disc(to, EndDot);
                 }
 
-                Letter(canvas, look, trunk && run.Kind != PipeKind.Waste ? Letters(look, run.Point) : look.Letters, from, to, FormattableString.Invariant($"{group}:{i}"), group);
+                Letter(canvas, look, trunk && run.Kind != NeedKind.Drain ? Letters(look, run.Point) : look.Letters, from, to, FormattableString.Invariant($"{group}:{i}"), group);
             }
         }
 
@@ -74,7 +75,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
     /// <summary>The shortest way out under the floor, square to a wall.</summary>
     private void DrawOutlet(PlanCanvas canvas, Drain drain)
     {
-        var look = PipeLook.Of(PipeKind.Waste);
+        var look = PipeLook.Of(NeedKind.Drain);
         string group = "pipe:outlet:" + drain.Id;
         var from = canvas.Transform.ToPaper(drain.At);
         var shell = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal);
@@ -115,7 +116,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
                 Bold = true,
                 LeadTo = at,
                 Optional = true,
-                Layer = look == PipeLook.Of(PipeKind.Waste) ? Layers.Drainage : Layers.Water,
+                Layer = look == PipeLook.Of(NeedKind.Drain) ? Layers.Drainage : Layers.Water,
                 Group = group,
             });
         }

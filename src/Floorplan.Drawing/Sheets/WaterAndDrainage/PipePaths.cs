@@ -2,6 +2,7 @@ using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
@@ -21,7 +22,7 @@ internal static class PipePaths
     {
         var point = transform.ToPaper(run.Point.At);
         bool alongX = run.Point.Wall?.RunsEastWest() ?? true;
-        int lane = run.Kind switch { PipeKind.Cold => 2, PipeKind.Hot => 3, _ => 0 };
+        int lane = run.Kind switch { NeedKind.ColdWater => 2, NeedKind.HotWater => 3, _ => 0 };
         var into = run.Point.Wall is { } wall ? wall.Opposite().Direction() : new PaperPoint(0, 0);
         var start = point + PaperShapes.Times(into, lane * Lane);
         var lines = new List<(PaperPoint, PaperPoint, bool)>();
@@ -37,7 +38,7 @@ internal static class PipePaths
             var box = transform.ToPaper(use.Bounds);
 
             // Side by side in the middle of the station, one place for each kind.
-            double spread = ((int)run.Kind - 1) * Math.Min(Lane * 1.2, (alongX ? box.Width : box.Height) / 4);
+            double spread = (PipeLook.Piped.ToList().IndexOf(run.Kind) - 1) * Math.Min(Lane * 1.2, (alongX ? box.Width : box.Height) / 4);
             double at = (alongX ? box.Centre.X : box.Centre.Y) + spread;
             low = Math.Min(low, at);
             high = Math.Max(high, at);

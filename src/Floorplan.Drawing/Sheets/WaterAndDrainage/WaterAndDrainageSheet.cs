@@ -2,8 +2,8 @@ using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
-using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
@@ -19,21 +19,22 @@ public sealed class WaterAndDrainageSheet : Sheet
     public override SheetContent Content(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
-        var runs = PipeRuns.Of(plan);
+        var facts = request.Facts;
+        var runs = PipeRun.Of(facts.Supply);
         var findings = MarkedFinding.NumberOf(request.Findings, RuleGroup.WaterAndDrain);
         var view = new PlanView(
             "Water and drainage",
             plan,
             [
-                new FallsLayer(plan),
+                new FallsLayer(facts),
                 new StationLayer(plan, StationLook.NumberOnly),
                 new WallLayer(plan),
                 new OpeningLayer(plan),
-                new HoseReachLayer(plan),
+                new HoseReachLayer(facts),
                 new PipeLayer(plan, runs),
                 new ServiceLayer(plan, ServiceSheet.Water),
-                new LevelLayer(plan),
-                new NeedLayer(plan),
+                new LevelLayer(facts),
+                new NeedLayer(facts),
                 new FindingLayer(plan, findings),
                 .. RevisionLayer.For(request),
                 new DatumLayer(plan),
@@ -42,13 +43,14 @@ public sealed class WaterAndDrainageSheet : Sheet
             ]);
         return head with
         {
-            Description = Describe(plan),
+            Description = Describe(facts),
             Views = [view],
             Legend = [.. view.Legend],
-            Tables = [.. Tables(plan, runs)],
+            Tables = [.. Tables(facts)],
             Notes =
             [
                 "Levels count from the finished floor at the highest point of each room, marked ±0: level = slope × distance to the drain.",
+                "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that touches two; where the room has none, from the nearest of the plan.",
                 "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
             ],
             Findings = [.. findings.Select(f => f.Line)],
@@ -56,23 +58,23 @@ public sealed class WaterAndDrainageSheet : Sheet
         };
     }
 
-    private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<PipeRun> runs)
+    private static IEnumerable<KeyTable> Tables(PlanFacts facts)
     {
-        var points = ServiceSymbols.On(ServiceSheet.Water, plan).ToList();
+        var points = ServiceSymbols.On(ServiceSheet.Water, facts.Plan).ToList();
         if (points.Count > 0)
         {
-            yield return PointTable.Of(plan, points);
+            yield return PointTable.Of(facts.Plan, points);
         }
 
-        if (plan.Stations.Any(s => s.IsWet))
+        if (facts.Supply.All.Count > 0)
         {
-            yield return NeedTable.Of(plan, runs);
+            yield return NeedTable.Of(facts);
         }
     }
 
-    private static string Describe(Plan plan) =>
-        $"Water and drainage plan: {SheetHead.Count(plan.Services.OfType<WaterPoint>().Count(), "water point")}, "
-        + $"{SheetHead.Count(plan.Services.OfType<Hose>().Count(), "hose")}, "
-        + $"{SheetHead.Count(plan.Services.OfType<Drain>().Count(), "drain")}, "
-        + $"{SheetHead.Count(plan.Stations.Count(s => s.IsWet), "wet station")}, falls and levels.";
+    private static string Describe(PlanFacts facts) =>
+        $"Water and drainage plan: {SheetHead.Count(facts.Plan.Services.OfType<WaterPoint>().Count(), "water point")}, "
+        + $"{SheetHead.Count(facts.Plan.Services.OfType<Hose>().Count(), "hose")}, "
+        + $"{SheetHead.Count(facts.Plan.Services.OfType<Drain>().Count(), "drain")}, "
+        + $"{SheetHead.Count(facts.Plan.Stations.Count(facts.Uses.IsWet), "wet station")}, falls and levels.";
 }

@@ -15,6 +15,6 @@ internal sealed class FallsParser : StatementParser<FallsStatement>
     {
         s.Name = c.Name("the name of a room");
         s.Slope = s.Name is null ? null : c.Quantity("a slope", QuantityKind.Ratio);
-        s.To = s.Slope is not null && c.Expect("to") ? c.Name("the name of a drain") : null;
+        s.To = s.Slope is not null && c.Try("to") ? c.Name("the name of a drain") : null;
     }
 }

@@ -29,19 +29,27 @@ public class SameFigureTests
     public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Parts)];
 
     [Theory, MemberData(nameof(Templates))]
-    public void Two_places_of_a_template_show_the_same_object(string template) =>
-        Shown(File.ReadAllText(Repository.At("templates", template + ".unit")));
-
-    /// <summary>Only findings show many figures beside a sheet, and templates have few: so the rules' own bad examples are looked at.</summary>
-    [Fact]
-    public void Bad_examples_show_figures_in_two_places()
+    public void Two_places_of_a_template_show_the_same_object(string template)
     {
-        int twice = RuleCatalogue.All.Where(r => CheckedPlan.Check(r.Bad, r.Name).Any(f => f.Figures.Count > 0)).Sum(r => Shown(r.Bad));
-        Assert.True(twice >= LeastShownTwice, $"only {twice} figures are shown in two places: cells, labels or findings no longer carry theirs");
+        var shown = Shown(File.ReadAllText(Repository.At("templates", template + ".unit")));
+        int twice = shown.Count(places => places.Count(p => !p.StartsWith("JSON", StringComparison.Ordinal)) > 1);
+        Assert.True(twice >= LeastOfTemplate || template == "empty-start", $"only {twice} figures are shown in two places: cells or labels no longer carry theirs");
     }
 
-    /// <summary>Goes up with each calculation that joins.</summary>
-    private const int LeastShownTwice = 12;
+    /// <summary>Findings share figures with sheets where there are faults, which templates have few of: so the rules' own bad examples are looked at.</summary>
+    [Fact]
+    public void Findings_of_bad_examples_share_figures_with_sheets()
+    {
+        int shared = RuleCatalogue.All.Where(r => CheckedPlan.Check(r.Bad, r.Name).Any(f => f.Figures.Count > 0)).SelectMany(r => Shown(r.Bad))
+            .Count(places => places.Any(p => p.StartsWith("finding", StringComparison.Ordinal)) && places.Any(p => p.StartsWith("sheet", StringComparison.Ordinal)));
+        Assert.True(shared >= LeastShared, $"only {shared} figures are in a finding and on a sheet: cells, labels or findings no longer carry theirs");
+    }
+
+    /// <summary>Uses of cold and hot water, drains and power, and the sums of two of them. Goes up with each calculation that joins.</summary>
+    private const int LeastOfTemplate = 5;
+
+    /// <summary>Light, three of air, a level of a floor. Goes up with each calculation that joins.</summary>
+    private const int LeastShared = 5;
 
     [Theory, MemberData(nameof(Numbers))]
     public void Two_places_of_an_invented_plan_show_the_same_object(int part)
@@ -52,8 +60,8 @@ public class SameFigureTests
         }
     }
 
-    /// <summary>Checks one plan; returns how many figures two places show.</summary>
-    private static int Shown(string text)
+    /// <summary>Checks one plan; returns the places that show each figure.</summary>
+    private static IReadOnlyList<IReadOnlyList<string>> Shown(string text)
     {
         var request = DrawnPlans.Request(text);
         var shown = Places(request).SelectMany(p => p.Figures.Select(f => (p.Place, Figure: f))).ToList();
@@ -61,7 +69,7 @@ public class SameFigureTests
         Assert.All(byName, g => Assert.True(
             g.All(s => ReferenceEquals(s.Figure, g.First().Figure)),
             $"{g.Key.Name} of {g.Key.Of}: {string.Join("; ", g.Select(s => $"{s.Place} {s.Figure.Text}").Distinct())}"));
-        return byName.Count(g => g.Select(s => s.Place).Distinct().Count() > 1);
+        return [.. byName.Select(g => (IReadOnlyList<string>)[.. g.Select(s => s.Place).Distinct()])];
     }
 
     private static IEnumerable<(string Place, IEnumerable<Figure> Figures)> Places(SheetRequest request)

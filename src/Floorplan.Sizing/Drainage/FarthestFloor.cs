@@ -2,7 +2,7 @@ using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Triangulate;
 
-namespace Floorplan.Checks.Measuring;
+namespace Floorplan.Sizing.Drainage;
 
 /// <summary>The place on a floor that lies farthest, in a straight line, from the nearest of some points.</summary>
 internal static class FarthestFloor
