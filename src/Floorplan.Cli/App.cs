@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using Floorplan.Cli.Commands;
 using Floorplan.Cli.Hosting;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Printing;
 
 namespace Floorplan.Cli;
 

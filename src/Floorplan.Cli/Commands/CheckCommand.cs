@@ -1,7 +1,9 @@
 using System.CommandLine;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Json;
+using Floorplan.Cli.Output.Printing;
+using Floorplan.Cli.Output.Reports;
 
 namespace Floorplan.Cli.Commands;
 

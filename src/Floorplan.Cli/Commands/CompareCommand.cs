@@ -2,7 +2,9 @@ using System.CommandLine;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Json;
+using Floorplan.Cli.Output.Printing;
+using Floorplan.Cli.Output.Reports;
 using Floorplan.Model.Comparing;
 
 namespace Floorplan.Cli.Commands;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Drawings;
 using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Commands;

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Hosting;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Printing;
+using Floorplan.Cli.Output.RulePages;
 using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Commands;

@@ -1,7 +1,8 @@
 using Floorplan.Checks.Mending;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Drawings;
+using Floorplan.Cli.Output.Printing;
 
 namespace Floorplan.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Hosting;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Printing;
 
 namespace Floorplan.Cli.Commands;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Drawings;
 
 namespace Floorplan.Cli.Gallery;
 

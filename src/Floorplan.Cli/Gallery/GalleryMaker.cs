@@ -1,6 +1,7 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Drawings;
+using Floorplan.Cli.Output.RulePages;
 using Floorplan.Cli.Templates;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Drawing.Svg;

@@ -1,6 +1,8 @@
 using System.Text;
 using Floorplan.Checks.Framework;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Drawings;
+using Floorplan.Cli.Output.Printing;
+using Floorplan.Cli.Output.Reports;
 using Floorplan.Cli.Templates;
 using Floorplan.Language.Diagnostics;
 

@@ -1,5 +1,5 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.RulePages;
 using Floorplan.Drawing.Sheets;
 using Xunit;
 

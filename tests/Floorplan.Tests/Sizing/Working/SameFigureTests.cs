@@ -2,7 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Floorplan.Benchmarks;
 using Floorplan.Checks.Framework;
-using Floorplan.Cli.Output;
+using Floorplan.Cli.Output.Json;
 using Floorplan.Drawing.Schedules;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Sizing.Working;

@@ -1,0 +1,67 @@
+using Floorplan.Cli.Hosting;
+using Floorplan.Cli.Input;
+using Floorplan.Cli.Output.Printing;
+using Floorplan.Print.Fonts;
+
+namespace Floorplan.Cli.Output.Drawings;
+
+/// <summary>Makes the files of drawings and writes them into one folder, each whole or not at all, and says which.</summary>
+/// <param name="numbers">Which sheets; null for all. Schedules and the index page come only with all of them.</param>
+/// <param name="since">The revision that changes are clouded against; null for none.</param>
+internal sealed class DrawingWriter(Host host, string folder, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
+{
+    private readonly List<DrawnPlan> _drawn = [];
+
+    public string Folder => folder;
+
+    /// <summary>Makes every file of a plan before the first is written. Returns the exit code.</summary>
+    public int Write(Checked input)
+    {
+        var plan = new DrawnPlan(input, formats, dpi, numbers, since);
+        if (plan.TooFine() is { } problem)
+        {
+            return Refuse(problem);
+        }
+
+        // A picture takes much memory, so pictures are made one at a time.
+        int atOnce = plan.Has(DrawFormat.Png) ? 1 : Environment.ProcessorCount;
+        var files = LongWork.Make(host, "drawing", [.. plan.Makers()], atOnce);
+        int exit = files.Max(Put);
+        if (plan.Has(DrawFormat.Pdf) || plan.Has(DrawFormat.Png))
+        {
+            WarnOfMissing(plan);
+        }
+
+        _drawn.Add(plan);
+        return exit;
+    }
+
+    public int WriteIndex() => numbers is null && _drawn.Count > 0 ? Put(DrawnFile.OfText(IndexPage.Name, IndexPage.Write(_drawn))) : ExitCode.Fine;
+
+    private void WarnOfMissing(DrawnPlan plan)
+    {
+        var missing = MissingCharacters.Of(plan.Sheets);
+        if (missing.Count > 0)
+        {
+            Page.OfOutput(host).Line($"  pdf and png show {MissingCharacters.Mark} for characters that their typeface lacks: {string.Join(' ', missing.Take(20))}{(missing.Count > 20 ? " …" : "")}");
+        }
+    }
+
+    private int Put(DrawnFile made)
+    {
+        string file = Path.Combine(folder, made.Name);
+        if (WholeFile.Replace(host.Full(file), made.Content) is { } problem)
+        {
+            return Refuse($"{file}: {problem}");
+        }
+
+        Page.OfOutput(host).Line("  wrote ", new Piece(file, Tone.Strong));
+        return ExitCode.Fine;
+    }
+
+    private int Refuse(string sentence)
+    {
+        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), sentence);
+        return ExitCode.CouldNotRun;
+    }
+}

@@ -1,0 +1,111 @@
+using System.Globalization;
+using Floorplan.Cli.Input;
+using Floorplan.Drawing.Dxf;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Schedules;
+using Floorplan.Drawing.Sheets;
+using Floorplan.Drawing.Svg;
+using Floorplan.Model;
+using Floorplan.Print.Pdf;
+using Floorplan.Print.Png;
+
+namespace Floorplan.Cli.Output.Drawings;
+
+/// <summary>One plan's sheets and schedules, and the files to make of them.</summary>
+internal sealed class DrawnPlan
+{
+    private readonly DrawFormat[] _formats;
+    private readonly int _dpi;
+
+    /// <param name="numbers">Which sheets; null for all of them and the schedules.</param>
+    /// <param name="since">The revision that changes are clouded against; null for none.</param>
+    public DrawnPlan(Checked input, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
+    {
+        _formats = formats;
+        _dpi = dpi;
+        Name = input.Input.BaseName;
+        Input = input;
+        Examination = input.Examination!;
+        Sheets = SheetSet.Draw(DrawingRequest.Of(Examination, since), numbers);
+        Schedules = numbers is null ? Schedule.All(Examination.Facts!) : [];
+
+        // Cut-outs come with the whole set, as schedules do.
+        CutOuts = numbers is null && Has(DrawFormat.Dxf) ? [.. CutOutDxf.Of(Examination.Facts!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))] : [];
+    }
+
+    public string Name { get; }
+
+    public Checked Input { get; }
+
+    public Examination Examination { get; }
+
+    public IReadOnlyList<SheetScene> Sheets { get; }
+
+    public IReadOnlyList<Schedule> Schedules { get; }
+
+    /// <summary>Files for a cutting table, one a wall.</summary>
+    public IReadOnlyList<(string File, string Text)> CutOuts { get; }
+
+    public bool Has(DrawFormat format) => _formats.Contains(format);
+
+    /// <summary>The file of one sheet; all sheets share one in PDF.</summary>
+    public string FileOf(SheetScene sheet, DrawFormat format) => format switch
+    {
+        DrawFormat.Pdf => $"{Name}.pdf",
+        DrawFormat.Dxf => $"{Name}-{sheet.Name}{DxfWriter.NameEnd}.dxf",
+        _ => $"{Name}-{sheet.Name}.{format.ToString().ToLowerInvariant()}",
+    };
+
+    public string FileOf(Schedule schedule) => $"{Name}-{schedule.Name}.csv";
+
+    /// <summary>Why a picture cannot be as fine as asked for; null when all can.</summary>
+    public string? TooFine() => Has(DrawFormat.Png) && Sheets.FirstOrDefault(s => !PngWriter.Fits(s, _dpi)) is { } sheet && PngWriter.Size(sheet, _dpi) is var (width, height)
+        ? string.Create(CultureInfo.InvariantCulture, $"{Name}-{sheet.Name}: at {_dpi} dots to the inch the picture would be {width} x {height} pixels, too many to make; --dpi {PngWriter.MostFor(sheet)} is the finest")
+        : null;
+
+    /// <summary>What makes each file, in the order that they are written.</summary>
+    public IEnumerable<Func<DrawnFile>> Makers()
+    {
+        foreach (var format in _formats.Where(f => f != DrawFormat.Pdf))
+        {
+            foreach (var sheet in Sheets)
+            {
+                yield return () => Make(sheet, format);
+            }
+        }
+
+        if (Has(DrawFormat.Pdf))
+        {
+            yield return () => new DrawnFile($"{Name}.pdf", PdfWriter.Write(Sheets, Info(Examination.Plan!)));
+        }
+
+        foreach (var (file, text) in CutOuts)
+        {
+            yield return () => DrawnFile.OfText(file, text);
+        }
+
+        foreach (var schedule in Schedules)
+        {
+            yield return () => new DrawnFile(FileOf(schedule), CsvSchedule.Write(schedule));
+        }
+    }
+
+    private DrawnFile Make(SheetScene sheet, DrawFormat format) => format switch
+    {
+        DrawFormat.Png => new DrawnFile(FileOf(sheet, format), PngWriter.Write(sheet, _dpi)),
+        DrawFormat.Dxf => DrawnFile.OfText(FileOf(sheet, format), DxfWriter.Write(sheet)),
+        _ => DrawnFile.OfText(FileOf(sheet, format), SvgWriter.Write(sheet)),
+    };
+
+    private PdfInfo Info(Plan plan)
+    {
+        var last = plan.Head.Revisions.LastOrDefault();
+        bool dated = DateTime.TryParseExact(last?.Date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var date);
+        string number = plan.Head.Number.Length > 0 ? plan.Head.Number + ", " : "";
+        string revision = last is { Mark.Length: > 0 } ? $", revision {last.Mark}" : "";
+        string subject = string.Create(CultureInfo.InvariantCulture, $"{number}{Sheets.Count} sheets{revision}");
+        return new PdfInfo(Clean(plan.Head.Title), Clean(plan.Head.DrawnBy.Length > 0 ? plan.Head.DrawnBy : plan.Head.Owner), Clean(subject), dated ? date : null);
+
+        static string Clean(string text) => Drawing.Lettering.SafeText.Clean(text);
+    }
+}
