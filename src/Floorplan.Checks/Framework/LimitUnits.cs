@@ -3,7 +3,7 @@ using Floorplan.Model.Limits;
 
 namespace Floorplan.Checks.Framework;
 
-/// <summary>For each unit of a figure: what it measures, what a <c>limit</c> statement may give for it, and how it reads. A new unit needs one row here.</summary>
+/// <summary>For each unit of a figure: what it measures, what a <c>limit</c> statement may give for it, and how it reads. A new unit needs one row here and one value below.</summary>
 public static class LimitUnits
 {
     private const double SecondsPerHour = 3600;
@@ -56,4 +56,23 @@ public static class LimitUnits
     /// <param name="Size">How much of the measure's base unit one of the rule's unit is.</param>
     /// <param name="Example">In the rule's unit.</param>
     private sealed record Row(Measure Measure, double Size, string Word, double Example, params QuantityKind[] Kinds);
+}
+
+/// <summary>The unit in which a rule keeps a figure.</summary>
+public enum LimitUnit
+{
+    Millimetres,
+    SquareMetres,
+    CubicMetres,
+    Celsius,
+    Percent,
+    Count,
+    Kilograms,
+    Lux,
+
+    /// <summary>Volumes of the room in an hour.</summary>
+    AirChanges,
+
+    /// <summary>Cubic metres a second.</summary>
+    AirFlow,
 }

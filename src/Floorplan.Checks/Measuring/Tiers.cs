@@ -1,5 +1,4 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Checks.Measuring;
 

@@ -2,7 +2,6 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Faces;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Frames;

@@ -4,7 +4,6 @@ using Floorplan.Drawing.Sheets.Schedules;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Sizing;
-using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Schedules;
 

@@ -2,7 +2,6 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Weights;
-using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.Shell;
 

@@ -1,10 +1,8 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
-using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
-using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using Floorplan.Sizing.Placing;
 

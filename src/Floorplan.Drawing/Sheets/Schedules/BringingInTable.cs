@@ -1,5 +1,4 @@
 using Floorplan.Drawing.Frames;
-using Floorplan.Model;
 using Floorplan.Sizing;
 using Floorplan.Sizing.CarryingIn;
 
