@@ -4,10 +4,10 @@ namespace Floorplan.Language.Diagnostics;
 
 /// <summary>
 /// The line of a file that something is said about, in three pieces, so that a console can colour the place. Without colour the
-/// place stands between two arrows: <c>line 12: place &gt;&gt;agianst&lt;&lt; north wall</c>. It reads the same aloud, in an e-mail and in any typeface.
+/// place stands between two arrows: <c>line 12: place &gt;&gt;agianst&lt;&lt; north wall</c>. It reads the same aloud, in an e-mail and in any typeface. A whole line needs no arrows.
 /// </summary>
 /// <param name="Before">With the number of the line.</param>
-/// <param name="Place">With its arrows.</param>
+/// <param name="Place">With its arrows, if it has any.</param>
 public sealed record Excerpt(string Before, string Place, string After)
 {
     /// <summary>Longer lines are cut round the place; fits a usual console.</summary>
@@ -31,6 +31,8 @@ public sealed record Excerpt(string Before, string Place, string After)
         end = Math.Min(end, to);
         string before = from > 0 ? "…" + line[from..start] : line[..start].TrimStart();
         string after = line[end..to] + (to < line.Length ? "…" : "");
-        return new Excerpt(FormattableString.Invariant($"  line {position.Line}: {before}"), $">>{line[start..end]}<<", after);
+        string place = line[start..end];
+        bool whole = place.Length > 0 && before.Length == 0 && after.Length == 0;
+        return new Excerpt(FormattableString.Invariant($"  line {position.Line}: {before}"), whole ? place : $">>{place}<<", after);
     }
 }
