@@ -25,7 +25,8 @@ public static class App
 
         try
         {
-            return parsed.Invoke(new InvocationConfiguration { Output = host.Out, Error = host.Error, EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(
+                new InvocationConfiguration { Output = host.Out, Error = host.Error, EnableDefaultExceptionHandler = false });
         }
         catch (Exception bug) when (bug is not IOException)
         {

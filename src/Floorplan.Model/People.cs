@@ -12,7 +12,9 @@ public sealed record People(WhoWorks Who, double Least, double Most)
     public static People Usual { get; } = new(WhoWorks.WomenAndMen, 5, 95);
 
     /// <summary>As a plan writes it: <c>women 10 to 90 %</c>.</summary>
-    public string Text => (Who switch { WhoWorks.Women => "women ", WhoWorks.Men => "men ", _ => "" }) + string.Create(CultureInfo.InvariantCulture, $"{Least:0.##} to {Most:0.##} %");
+    public string Text
+        => (Who switch { WhoWorks.Women => "women ", WhoWorks.Men => "men ", _ => "" })
+            + string.Create(CultureInfo.InvariantCulture, $"{Least:0.##} to {Most:0.##} %");
 }
 
 /// <summary>Whose bodies count.</summary>

@@ -18,7 +18,9 @@ public sealed partial class PlanFacts(Plan plan, FloorSpace space)
     /// <summary>For one thread.</summary>
     public FloorSpace Space { get; } = space;
 
-    /// <summary>The kept value, or what <paramref name="work"/> makes of these facts; it may ask for other facts, but not in a circle.</summary>
+    /// <summary>
+    /// The kept value, or what <paramref name="work"/> makes of these facts; it may ask for other facts, but not in a circle.
+    /// </summary>
     private T Once<T>(ref T? kept, Func<PlanFacts, T> work)
         where T : class
     {

@@ -3,7 +3,10 @@ using System.Globalization;
 
 namespace Floorplan.Benchmarks;
 
-/// <summary>The program as a shell starts it: a new process each time, its processor time and its time from start to end, and the most memory it held.</summary>
+/// <summary>
+/// The program as a shell starts it: a new process each time, its processor time and its time from start to end, and the most memory it
+/// held.
+/// </summary>
 internal static class ColdCommand
 {
     private const int Runs = 15;
@@ -40,7 +43,8 @@ internal static class ColdCommand
         times.Sort();
         processor.Sort();
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{string.Join(' ', arguments)}: processor time median {processor[Runs / 2]:0} ms, least {processor[0]:0} ms; wall median {times[Runs / 2]:0} ms, fastest {times[0]:0} ms, slowest {times[^1]:0} ms of {Runs}; most memory {memory >> 20} MB"));
+            $"{string.Join(' ', arguments)}: processor time median {processor[Runs / 2]:0} ms, least {processor[0]:0} ms; wall median "
+                + $"{times[Runs / 2]:0} ms, fastest {times[0]:0} ms, slowest {times[^1]:0} ms of {Runs}; most memory {memory >> 20} MB"));
     }
 
     private static (long Memory, double ProcessorMs) Look(Process process)

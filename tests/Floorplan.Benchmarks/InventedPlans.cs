@@ -31,7 +31,13 @@ public sealed class InventedPlans
         this.number = number;
         random = new Random(number);
         feet = number % 5 == 0;
-        words = new InventedWords(random, number % 8 == 3 ? InventedNames.SixtyLetters : number % 8 == 7 ? InventedNames.OneWordOfSixty : number % 8 == 5 ? InventedNames.LongIds : InventedNames.Usual);
+        words = new InventedWords(random, number % 8 == 3
+            ? InventedNames.SixtyLetters
+            : number % 8 == 7
+            ? InventedNames.OneWordOfSixty
+            : number % 8 == 5
+            ? InventedNames.LongIds
+            : InventedNames.Usual);
         int stations = Fewest + (number * (Most - Fewest) / (Count - 1));
         depth = Whole(stations <= 24 ? 2300 : 4000 + random.Next(3000));
         int inRooms = Math.Clamp((stations / 8) + 1 + random.Next(2), 2, 7);
@@ -81,15 +87,18 @@ public sealed class InventedPlans
         double mm = length * (feet ? Inch : 1);
         if (depth < Whole(2400) && mm < 11900 && number % 3 != 0)
         {
-            Line($"shell container {(mm < 5800 ? 20 : 40)} ft high-cube\n  lining    walls {L(Whole(20))}, ceiling {L(Whole(60))}, floor {L(Whole(60))}\n  doors     {(number % 2 == 0 ? "west" : "east")}\n  ground    {L(Whole(450))} below floor");
+            Line($"shell container {(mm < 5800 ? 20 : 40)} ft high-cube\n  lining    walls {L(Whole(20))}, ceiling {L(Whole(60))}, floor "
+                + $"{L(Whole(60))}\n  doors     {(number % 2 == 0 ? "west" : "east")}\n  ground    {L(Whole(450))} below floor");
         }
         else if (depth < Whole(2400) && mm < 11900)
         {
-            Line($"shell trailer {L(length + Whole(100))} x {L(depth + Whole(120))} x {L(Whole(2700))}\n  hitch     east, {L(Whole(1200))} ahead\n  axles     2\n  lining    walls {L(Whole(25))}, ceiling {L(Whole(25))}, floor {L(Whole(50))}");
+            Line($"shell trailer {L(length + Whole(100))} x {L(depth + Whole(120))} x {L(Whole(2700))}\n  hitch     east, "
+                + $"{L(Whole(1200))} ahead\n  axles     2\n  lining    walls {L(Whole(25))}, ceiling {L(Whole(25))}, floor {L(Whole(50))}");
         }
         else
         {
-            Line($"shell shed {L(length + Whole(200))} x {L(depth + Whole(200))} x {L(Whole(3000))}\n  walls     {L(Whole(100))}\n  posts     every {L(Whole(1200))}");
+            Line($"shell shed {L(length + Whole(200))} x {L(depth + Whole(200))} x {L(Whole(3000))}\n  walls     {L(Whole(100))}\n  "
+                + $"posts     every {L(Whole(1200))}");
         }
     }
 
@@ -97,15 +106,18 @@ public sealed class InventedPlans
     {
         string room = rooms[i].Id;
         rooms[i].Door = Opening("d");
-        Line($"door {rooms[i].Door} {room} to outside, south wall, {L(Whole(100))} from west, {L(Whole(900))} x {L(Whole(2050))}, swings out, opens from inside, steps 3");
+        Line($"door {rooms[i].Door} {room} to outside, south wall, {L(Whole(100))} from west, {L(Whole(900))} x {L(Whole(2050))}, swings "
+            + "out, opens from inside, steps 3");
 
         if (i > 0)
         {
             rooms[i].Inner = Opening("d");
-            Line($"door {rooms[i].Inner} {rooms[i - 1].Id} to {room}, centred, {L(Whole(850))} x {L(Whole(2050))}, {(random.Next(2) == 0 ? "slides" : $"swings {room}")}");
+            Line($"door {rooms[i].Inner} {rooms[i - 1].Id} to {room}, centred, {L(Whole(850))} x {L(Whole(2050))}, "
+                + $"{(random.Next(2) == 0 ? "slides" : $"swings {room}")}");
             if (random.Next(2) == 0)
             {
-                Line($"hatch {Opening("h")} {rooms[i - 1].Id} to {room}, {L(Whole(100))} from south, {L(Whole(500))} x {L(Whole(500))}, sill {L(Whole(950))}");
+                Line($"hatch {Opening("h")} {rooms[i - 1].Id} to {room}, {L(Whole(100))} from south, {L(Whole(500))} x {L(Whole(500))}, "
+                    + $"sill {L(Whole(950))}");
             }
         }
 
@@ -116,7 +128,8 @@ public sealed class InventedPlans
 
         if (random.Next(3) == 0)
         {
-            Line($"vent {Opening("v")} {room} to outside, north wall, {L(Whole(200))} from east, {L(Whole(300))} x {L(Whole(300))}, sill {L(Whole(2000))}, frame none");
+            Line($"vent {Opening("v")} {room} to outside, north wall, {L(Whole(200))} from east, {L(Whole(300))} x {L(Whole(300))}, sill "
+                + $"{L(Whole(2000))}, frame none");
         }
     }
 
@@ -133,7 +146,10 @@ public sealed class InventedPlans
             {
                 Line($"  worker {s.Side}");
                 Line($"  work   {10 + random.Next(50)} s each");
-                string[] needs = [$"cold {(feet ? "2 gpm" : "6 L/min")}, drain", $"power {(feet ? "120 V" : "230 V")} 0.8 kW", $"cold {(feet ? "2 gpm" : "6 L/min")}, hot {(feet ? "1 gpm at 140 F" : "4 L/min at 60 C")}, drain"];
+                string[] needs =
+                    [
+                        $"cold {(feet ? "2 gpm" : "6 L/min")}, drain", $"power {(feet ? "120 V" : "230 V")} 0.8 kW",
+                        $"cold {(feet ? "2 gpm" : "6 L/min")}, hot {(feet ? "1 gpm at 140 F" : "4 L/min at 60 C")}, drain"];
                 Line($"  needs  {needs[random.Next(needs.Length)]}");
                 if (random.Next(5) == 0)
                 {
@@ -148,12 +164,14 @@ public sealed class InventedPlans
         string wall = random.Next(2) == 0 ? "north" : "south";
         string water = words.Id("w", i);
         Line($"water {water} cold hot in {room.Id}, {wall} wall, {L(room.Width / 2)} from west, height {L(Whole(1200))}");
-        Line($"outlet {words.Id("x", i)} in {room.Id}, north wall, {L(room.Width / 3)} from west, height {L(Whole(1100))}, 16 A {(feet ? 120 : 230)} V, gfci");
+        Line($"outlet {words.Id("x", i)} in {room.Id}, north wall, {L(room.Width / 3)} from west, height {L(Whole(1100))}, 16 A "
+            + $"{(feet ? 120 : 230)} V, gfci");
         Line($"light {room.Id} {(feet ? "50 fc" : "540 lux")}");
         string drain = words.Id("f", i);
         if (room.Class is "dirty" or "clean")
         {
-            Line($"drain {drain} floor in {room.Id}, centred, {L((room.Width / 2) + Whole(100))} from west, {L(Whole(100))}{(drains.Count > 0 ? ", runs to " + drains[^1] : "")}");
+            Line($"drain {drain} floor in {room.Id}, centred, {L((room.Width / 2) + Whole(100))} from west, "
+                + $"{L(Whole(100))}{(drains.Count > 0 ? ", runs to " + drains[^1] : "")}");
             Line($"falls {room.Id} 2 % to {drain}");
             Line($"hose {words.Id("z", i)} on {water}, {(feet ? "25 ft" : "7.5 m")}, vacuum breaker");
             drains.Add(drain);
@@ -169,15 +187,17 @@ public sealed class InventedPlans
     private void Flows()
     {
         Line($"flow product");
-        Line($"  outside -> {rooms[0].Door}{string.Concat(rooms[0].Stations.Where(s => s.Word == "station").Take(6).Select(s => " -> " + s.Id))}   by hand");
+        Line($"  outside -> {rooms[0].Door}{Stops(rooms[0])}   by hand");
         for (int i = 1; i < rooms.Count; i++)
         {
             string before = rooms[i - 1].Stations.LastOrDefault(s => s.Word == "station")?.Id ?? rooms[i - 1].Stations[0].Id;
-            Line($"  {before} -> {rooms[i].Inner}{string.Concat(rooms[i].Stations.Where(s => s.Word == "station").Take(6).Select(s => " -> " + s.Id))}   by {(random.Next(2) == 0 ? "hand" : $"trolley {L(Whole(600))} wide")}");
+            string carried = random.Next(2) == 0 ? "hand" : $"trolley {L(Whole(600))} wide";
+            Line($"  {before} -> {rooms[i].Inner}{Stops(rooms[i])}   by {carried}");
         }
 
         Line($"  {rooms[^1].Stations[0].Id} -> {rooms[^1].Door} -> outside   by hand");
-        Line($"flow waste \"{words.Flow("Trim and water")}\"\n  {rooms[0].Stations[0].Id} -> {rooms[0].Door} -> outside   by hand, after work");
+        Line($"flow waste \"{words.Flow("Trim and water")}\"\n  {rooms[0].Stations[0].Id} -> {rooms[0].Door} -> outside   by hand, after "
+            + "work");
         Line($"flow people \"{words.Flow("Crew")}\"\n  outside -> {rooms[0].Door} -> {rooms[0].Stations[^1].Id}");
     }
 
@@ -186,5 +206,9 @@ public sealed class InventedPlans
 
     private string L(int units) => units.ToString(CultureInfo.InvariantCulture) + (feet ? " in" : "");
 
-    private void Line(FormattableString line) => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
+    private static string Stops(InventedRoom room)
+        => string.Concat(room.Stations.Where(s => s.Word == "station").Take(6).Select(s => " -> " + s.Id));
+
+    // Numbers are written the same everywhere: the project builds without cultures.
+    private void Line(string line) => text.Append(line).Append('\n');
 }

@@ -25,7 +25,10 @@ internal sealed class InventedRoom
                 _ => $"\"{words.Station()}\" ",
             };
             (width, deep) = word is "sink" or "bin" ? (whole(450), whole(400)) : (width, deep);
-            Stations.Add(new InventedStation(word, words.Id("s", (at * 100) + i), before, width, deep, row, ends[row], row == 2 ? (depth / 2) - (deep / 2) : 0));
+            Stations.Add(
+                new InventedStation(word, words.Id("s", (at * 100) + i), before, width, deep, row, ends[row], row == 2
+                    ? (depth / 2) - (deep / 2)
+                    : 0));
             ends[row] += width + whole(100 + (random.Next(4) * 100));
         }
 

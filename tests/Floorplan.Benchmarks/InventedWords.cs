@@ -8,14 +8,24 @@ internal sealed class InventedWords(Random random, InventedNames names)
 
     private static readonly string[] Things =
     [
-        "bench", "table", "scale", "sealer", "tank", "sink table", "rack", "slicer", "mixer", "kettle", "cooler", "trolley place", "skinner", "saw", "grinder", "labeller",
+        "bench", "table", "scale", "sealer", "tank", "sink table", "rack", "slicer", "mixer", "kettle", "cooler", "trolley place",
+        "skinner", "saw", "grinder", "labeller",
     ];
 
-    private static readonly string[] Work = ["Gutting", "Washing", "Packing", "Weighing", "Chilling", "Cutting", "Tipping", "Sorting", "Salting", "Filling", "Trimming", "Checking"];
+    private static readonly string[] Work =
+        [
+            "Gutting", "Washing", "Packing", "Weighing", "Chilling", "Cutting", "Tipping", "Sorting", "Salting", "Filling", "Trimming",
+            "Checking"];
 
-    private static readonly string[] More = ["by the door", "left", "right", "stainless with a drip tray", "for the second shift", "no. 2", "with raised edge and shelf below", "on lockable wheels"];
+    private static readonly string[] More =
+        [
+            "by the door", "left", "right", "stainless with a drip tray", "for the second shift", "no. 2",
+            "with raised edge and shelf below", "on lockable wheels"];
 
-    private static readonly string[] Rooms = ["Receiving", "Preparation hall", "Cutting and trimming", "Packing", "Cold store", "Change and wash", "Cartons and film", "Dispatch"];
+    private static readonly string[] Rooms =
+        [
+            "Receiving", "Preparation hall", "Cutting and trimming", "Packing", "Cold store", "Change and wash", "Cartons and film",
+            "Dispatch"];
 
     public string Station() => Fit($"{Any(Work)} {Any(Things)}");
 
@@ -24,7 +34,10 @@ internal sealed class InventedWords(Random random, InventedNames names)
     public string Flow(string what) => Fit(what);
 
     /// <summary>A name of the language; some people write what the thing is.</summary>
-    public string Id(string prefix, int at) => names == InventedNames.LongIds ? FormattableString.Invariant($"{prefix}-{Any(Work).ToLowerInvariant()}-number-{at}") : FormattableString.Invariant($"{prefix}{at}");
+    public string Id(string prefix, int at)
+        => names == InventedNames.LongIds
+            ? FormattableString.Invariant($"{prefix}-{Any(Work).ToLowerInvariant()}-number-{at}")
+            : FormattableString.Invariant($"{prefix}{at}");
 
     private string Fit(string text) => names switch
     {

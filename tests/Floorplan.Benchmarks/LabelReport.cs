@@ -8,11 +8,15 @@ internal static class LabelReport
 {
     public static void Run(string templates)
     {
-        var plans = Directory.EnumerateFiles(templates, "*.unit").Order(StringComparer.Ordinal).Select(f => (Name: Path.GetFileNameWithoutExtension(f), Text: File.ReadAllText(f)));
+        var plans = Directory.EnumerateFiles(templates, "*.unit").Order(StringComparer.Ordinal)
+            .Select(f => (Name: Path.GetFileNameWithoutExtension(f), Text: File.ReadAllText(f)));
         Print("template", [.. plans.Select(p => (p.Name, Score(p.Text).Aggregate((a, b) => a + b)))]);
 
         List<IReadOnlyList<LabelScore>> invented = [.. Enumerable.Range(0, InventedPlans.Count).Select(n => Score(InventedPlans.Make(n)))];
-        Print("invented plans, sheet", [.. SheetSet.All.Select((s, i) => (s.Number.ToString(CultureInfo.InvariantCulture), invented.Select(p => p[i]).Aggregate((a, b) => a + b)))]);
+        Print(
+            "invented plans, sheet",
+            [.. SheetSet.All.Select(
+                (s, i) => (s.Number.ToString(CultureInfo.InvariantCulture), invented.Select(p => p[i]).Aggregate((a, b) => a + b)))]);
     }
 
     private static IReadOnlyList<LabelScore> Score(string text)
@@ -23,10 +27,16 @@ internal static class LabelReport
 
     private static void Print(string what, List<(string Name, LabelScore Score)> rows)
     {
-        var table = new Table(what, "sheets", "texts", "faults", "leaders", "mm of leader", "leaders crossing", "lines crossed", "keyed", "shortened", "lists cut short");
+        var table =
+            new Table(
+                what, "sheets", "texts", "faults", "leaders", "mm of leader", "leaders crossing", "lines crossed", "keyed", "shortened",
+                "lists cut short");
         foreach (var (name, s) in rows.Append(("all", rows.Aggregate(LabelScore.Nothing, (sum, r) => sum + r.Score))))
         {
-            table.Add([name, .. new[] { s.Sheets, s.Texts, s.Faults, s.Leaders, (int)s.LeaderMm, s.LeadersCrossing, s.LinesCrossed, s.Keyed, s.Shortened, s.Lost }.Select(n => n.ToString(CultureInfo.InvariantCulture))]);
+            table.Add(
+                [name, .. new[] {
+                    s.Sheets, s.Texts, s.Faults, s.Leaders, (int)s.LeaderMm, s.LeadersCrossing, s.LinesCrossed, s.Keyed, s.Shortened,
+                    s.Lost }.Select(n => n.ToString(CultureInfo.InvariantCulture))]);
         }
 
         table.Print();

@@ -15,7 +15,9 @@ namespace Floorplan.Benchmarks;
 /// <param name="Keyed">Labels that only found room for a number, or for none, with their words in the key of marks.</param>
 /// <param name="Shortened">Texts that end in an ellipsis; the whole stands in a table.</param>
 /// <param name="Lost">Sheets on which lines of a list found no room.</param>
-internal sealed partial record LabelScore(int Sheets, int Texts, int Faults, int Leaders, double LeaderMm, int LeadersCrossing, int LinesCrossed, int Keyed, int Shortened, int Lost)
+internal sealed partial record LabelScore(
+    int Sheets, int Texts, int Faults, int Leaders, double LeaderMm, int LeadersCrossing, int LinesCrossed, int Keyed, int Shortened,
+    int Lost)
 {
     public static LabelScore Nothing { get; } = new(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
@@ -23,7 +25,8 @@ internal sealed partial record LabelScore(int Sheets, int Texts, int Faults, int
     {
         List<TextItem> texts = [.. sheet.Items.OfType<TextItem>()];
         List<LineItem> leaders = [.. sheet.Items.OfType<LineItem>().Where(l => l.Layer == Layers.Leader)];
-        List<(PaperPoint A, PaperPoint B)> lines = [.. sheet.Items.Where(i => i.Layer is not (Layers.Leader or Layers.FloorHatch or Layers.WallHatch)).SelectMany(Parts)];
+        List<(PaperPoint A, PaperPoint B)> lines =
+            [.. sheet.Items.Where(i => i.Layer is not (Layers.Leader or Layers.FloorHatch or Layers.WallHatch)).SelectMany(Parts)];
         return new LabelScore(
             1,
             texts.Count,
@@ -39,7 +42,8 @@ internal sealed partial record LabelScore(int Sheets, int Texts, int Faults, int
 
     public static LabelScore operator +(LabelScore a, LabelScore b) => new(
         a.Sheets + b.Sheets, a.Texts + b.Texts, a.Faults + b.Faults, a.Leaders + b.Leaders, a.LeaderMm + b.LeaderMm,
-        a.LeadersCrossing + b.LeadersCrossing, a.LinesCrossed + b.LinesCrossed, a.Keyed + b.Keyed, a.Shortened + b.Shortened, a.Lost + b.Lost);
+        a.LeadersCrossing + b.LeadersCrossing, a.LinesCrossed + b.LinesCrossed, a.Keyed + b.Keyed, a.Shortened + b.Shortened, a.Lost
+            + b.Lost);
 
     private static IEnumerable<(PaperPoint A, PaperPoint B)> Parts(SceneItem item) => item switch
     {
@@ -51,7 +55,8 @@ internal sealed partial record LabelScore(int Sheets, int Texts, int Faults, int
     private static bool Cross(PaperPoint a, PaperPoint b, PaperPoint c, PaperPoint d) =>
         Side(a, b, c) * Side(a, b, d) < 0 && Side(c, d, a) * Side(c, d, b) < 0;
 
-    private static int Side(PaperPoint a, PaperPoint b, PaperPoint p) => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
+    private static int Side(PaperPoint a, PaperPoint b, PaperPoint p)
+        => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
 
     [GeneratedRegex("^(k[0-9]+|-)$")]
     private static partial Regex KeyMark();

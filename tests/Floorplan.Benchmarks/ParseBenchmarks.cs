@@ -4,7 +4,10 @@ using YamlDotNet.RepresentationModel;
 
 namespace Floorplan.Benchmarks;
 
-/// <summary>Reading the same content: a plan with our parser, and the same statements, words and details written as YAML with a general-purpose library.</summary>
+/// <summary>
+/// Reading the same content: a plan with our parser, and the same statements, words and details written as YAML with a general-purpose
+/// library.
+/// </summary>
 [MemoryDiagnoser]
 public class ParseBenchmarks
 {

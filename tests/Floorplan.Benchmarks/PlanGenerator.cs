@@ -40,11 +40,14 @@ public static class PlanGenerator
     public static string OneFlow(int stops)
     {
         const int tables = 12;
-        var text = new StringBuilder("plan \"One long flow\"\n  units metric\nshell shed 20000 x 10000 x 3000\nroom a \"A\" clean from west to east\n");
+        var text =
+            new StringBuilder(
+                "plan \"One long flow\"\n  units metric\nshell shed 20000 x 10000 x 3000\nroom a \"A\" clean from west to east\n");
         Line(text, $"door d a to outside, south wall, 9000 from west, 1000 x 2100, swings out");
         for (int i = 0; i < tables; i++)
         {
-            Line(text, $"station s{i} \"Table {i}\" in a\n  size 600 x 600 x 900\n  place at {500 + (1500 * i)}, {4000 + (3000 * (i % 2))}\n  worker south");
+            Line(text, $"station s{i} \"Table {i}\" in a\n  size 600 x 600 x 900");
+            Line(text, $"  place at {500 + (1500 * i)}, {4000 + (3000 * (i % 2))}\n  worker south");
         }
 
         text.Append("flow product\n  outside -> d");
@@ -111,7 +114,9 @@ public static class PlanGenerator
         for (int s = 0; s < stations; s++)
         {
             // Ten stops a line, as a person would break it.
-            text.Append(s > 0 && s % 10 == 0 ? string.Create(CultureInfo.InvariantCulture, $"  by hand\n  b{r}-{s - 1} -> b{r}-{s}") : string.Create(CultureInfo.InvariantCulture, $" -> b{r}-{s}"));
+            text.Append(s > 0 && s % 10 == 0
+                ? string.Create(CultureInfo.InvariantCulture, $"  by hand\n  b{r}-{s - 1} -> b{r}-{s}")
+                : string.Create(CultureInfo.InvariantCulture, $" -> b{r}-{s}"));
         }
 
         Line(text, $"  by hand");
@@ -119,5 +124,6 @@ public static class PlanGenerator
         Line(text, $"  outside -> out{r} -> k{r} -> b{r}-0");
     }
 
-    private static void Line(StringBuilder text, FormattableString line) => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
+    private static void Line(StringBuilder text, FormattableString line)
+        => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
 }

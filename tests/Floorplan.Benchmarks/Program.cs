@@ -14,7 +14,9 @@ switch (args)
         Report.Run();
         break;
     case ["stages", var plan]:
-        Stages.Run(int.TryParse(plan, CultureInfo.InvariantCulture, out int count) ? PlanGenerator.Make(count) : File.ReadAllText(plan), 6000);
+        Stages.Run(int.TryParse(plan, CultureInfo.InvariantCulture, out int count)
+            ? PlanGenerator.Make(count)
+            : File.ReadAllText(plan), 6000);
         break;
     case ["cold", var program, .. var arguments]:
         ColdCommand.Run(program, arguments);

@@ -3,7 +3,9 @@ using YamlDotNet.RepresentationModel;
 
 namespace Floorplan.Benchmarks;
 
-/// <summary>All tables of README.md beside this file that one process can measure, in under three minutes. Processor time, not wall time.</summary>
+/// <summary>
+/// All tables of README.md beside this file that one process can measure, in under three minutes. Processor time, not wall time.
+/// </summary>
 internal static class Report
 {
     private const int Stations = 40;
@@ -36,7 +38,9 @@ internal static class Report
             Pipeline.All((even = !even) ? edited : text);
             wall = Math.Min(wall, watch.Elapsed.TotalMilliseconds);
         });
-        Console.WriteLine($"One character edited, to findings and the SVG of all sheets, fastest: {Table.Text(ms)} ms of processor time, {Table.Text(wall)} ms by the clock\n");
+        Console.WriteLine(
+            $"One character edited, to findings and the SVG of all sheets, fastest: {Table.Text(ms)} ms of processor time, "
+                + $"{Table.Text(wall)} ms by the clock\n");
     }
 
     private static void Parse()

@@ -21,7 +21,11 @@ internal static class Scaling
         sizes = sizes.Count > 0 ? sizes : Sizes;
         var times = Measure(sizes, PlanGenerator.Make, true);
         Print(sizes, "stations", [.. Grouped(times)]);
-        Print(sizes, "stations", [.. times.Where(t => Stages.IsRule(t.Name) && t.Ms[^1] >= Short && Fit([.. sizes.TakeLast(2)], [.. t.Ms.TakeLast(2)]) > Asked)]);
+        Print(
+            sizes, "stations",
+            [.. times.Where(t => Stages.IsRule(t.Name)
+                && t.Ms[^1] >= Short
+                && Fit([.. sizes.TakeLast(2)], [.. t.Ms.TakeLast(2)]) > Asked)]);
     }
 
     /// <summary>One flow that goes round the same few stations over and over: routes, meetings and rules, without sheets.</summary>
@@ -69,14 +73,17 @@ internal static class Scaling
     {
         if (rows.Count == 0)
         {
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"No rule grows faster than n^{Asked} from {sizes[^2]} to {sizes[^1]} {what}.\n"));
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture, $"No rule grows faster than n^{Asked} from {sizes[^2]} to {sizes[^1]} {what}.\n"));
             return;
         }
 
         var table = new Table(["stage", .. sizes.Select(n => $"{n} {what}, ms"), "exponent", "last step"]);
         foreach (var (name, ms) in rows)
         {
-            table.Add([name, .. ms.Select(Table.Text), Table.Text(Fit(sizes, ms)), Table.Text(Fit([.. sizes.TakeLast(2)], [.. ms.TakeLast(2)]))]);
+            table.Add(
+                [name, .. ms.Select(Table.Text), Table.Text(Fit(sizes, ms)), Table.Text(Fit([.. sizes.TakeLast(2)], [.. ms.TakeLast(2)]))]);
         }
 
         table.Print();

@@ -18,7 +18,8 @@ internal static class Stages
     private const double Least = 0.005;
 
     /// <summary>Prints the table of one plan in a warm process: the median of the rounds.</summary>
-    /// <param name="budget">Processor time to spend on warming up, and again on measuring, in ms; a round that has begun is finished.</param>
+    /// <param name="budget">Processor time to spend on warming up, and again on measuring, in ms; a round that has begun is
+    /// finished.</param>
     public static void Run(string text, double budget)
     {
         Rounds(text, budget);

@@ -18,7 +18,8 @@ internal sealed class Table(params string[] heads)
     }
 
     /// <summary>Three figures or so: 0.04, 1.25, 83.1, 835.</summary>
-    public static string Text(double value) => value.ToString(value < 10 ? "0.00" : value < 100 ? "0.0" : "0", CultureInfo.InvariantCulture);
+    public static string Text(double value)
+        => value.ToString(value < 10 ? "0.00" : value < 100 ? "0.0" : "0", CultureInfo.InvariantCulture);
 
     private static void Print(string[] cells) => Console.WriteLine("| " + string.Join(" | ", cells) + " |");
 }

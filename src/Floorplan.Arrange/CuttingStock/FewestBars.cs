@@ -12,7 +12,8 @@ internal static class FewestBars
 
     /// <param name="known">A way that works; its bars are the most that are looked at.</param>
     /// <returns>The best way found, and whether it is proven that none takes fewer bars.</returns>
-    public static (List<List<StockPiece>> Bars, bool Proven) Find(IReadOnlyList<StockPiece> pieces, List<List<StockPiece>> known, Length bar, Length kerf)
+    public static (List<List<StockPiece>> Bars, bool Proven) Find(
+        IReadOnlyList<StockPiece> pieces, List<List<StockPiece>> known, Length bar, Length kerf)
     {
         var kinds = pieces.GroupBy(p => p.Length).ToList();
         var model = new CpModel();
@@ -34,14 +35,20 @@ internal static class FewestBars
         }
 
         model.Minimize(LinearExpr.Sum(used));
-        var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{MostWork}") };
+        var solver =
+            new CpSolver
+            {
+                StringParameters =
+                FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{MostWork}")
+            };
         var status = solver.Solve(model);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
             ? (Bars(solver, kinds, counts, used), status == CpSolverStatus.Optimal)
             : (known, false);
     }
 
-    private static List<List<StockPiece>> Bars(CpSolver solver, List<IGrouping<Length, StockPiece>> kinds, IntVar[][] counts, BoolVar[] used)
+    private static List<List<StockPiece>> Bars(
+        CpSolver solver, List<IGrouping<Length, StockPiece>> kinds, IntVar[][] counts, BoolVar[] used)
     {
         var left = kinds.ConvertAll(k => new Queue<StockPiece>(k));
         var bars = new List<List<StockPiece>>();

@@ -9,7 +9,8 @@ namespace Floorplan.Arrange.CuttingStock;
 /// </summary>
 public static class StockCutter
 {
-    public static IReadOnlyList<StockPlan> Cut(CutList list, Length bar, Length kerf) => [.. list.Totals.Select(t => Cut(t.Section, PiecesOf(list, t.Section), bar, kerf))];
+    public static IReadOnlyList<StockPlan> Cut(CutList list, Length bar, Length kerf)
+        => [.. list.Totals.Select(t => Cut(t.Section, PiecesOf(list, t.Section), bar, kerf))];
 
     public static StockPlan Cut(SteelSection section, IReadOnlyList<StockPiece> pieces, Length bar, Length kerf)
     {
@@ -26,7 +27,8 @@ public static class StockCutter
     }
 
     private static List<StockPiece> PiecesOf(CutList list, SteelSection section) =>
-        [.. list.Rows.Where(r => r.Piece.Section == section).SelectMany(r => Enumerable.Repeat(new StockPiece(r.Opening, r.Piece.Part, r.Piece.Length), r.Count))];
+        [.. list.Rows.Where(r => r.Piece.Section == section)
+            .SelectMany(r => Enumerable.Repeat(new StockPiece(r.Opening, r.Piece.Part, r.Piece.Length), r.Count))];
 
     private static List<List<StockPiece>> FirstFit(IEnumerable<StockPiece> pieces, Length bar, Length kerf)
     {
@@ -47,7 +49,8 @@ public static class StockCutter
         return bars;
     }
 
-    private static Length Needed(IEnumerable<StockPiece> pieces, Length kerf) => pieces.Aggregate(Length.Zero, (sum, p) => sum + p.Length + kerf);
+    private static Length Needed(IEnumerable<StockPiece> pieces, Length kerf)
+        => pieces.Aggregate(Length.Zero, (sum, p) => sum + p.Length + kerf);
 
     /// <summary>No way takes fewer: all pieces end to end, and pieces over half a bar, of which no two share one.</summary>
     private static int LeastBars(IReadOnlyCollection<StockPiece> pieces, Length bar, Length kerf)

@@ -1,6 +1,8 @@
 namespace Floorplan.Checks.Framework;
 
-/// <summary>Another rule whose finding already explains one of this rule, which then stays silent; see <see cref="Rule.FollowsFrom"/>.</summary>
+/// <summary>
+/// Another rule whose finding already explains one of this rule, which then stays silent; see <see cref="Rule.FollowsFrom"/>.
+/// </summary>
 /// <param name="Rule">Name of the other rule.</param>
 public sealed record Cause(string Rule, CauseScope Scope)
 {
@@ -17,6 +19,9 @@ public enum CauseScope
     /// <summary>It names all things of the explained one; its room only where that names nothing else.</summary>
     SameThings,
 
-    /// <summary>It says that one of the things stands where it cannot (<see cref="Finding.Misplaced"/>). Once that is accepted, what follows from it is told.</summary>
+    /// <summary>
+    /// It says that one of the things stands where it cannot (<see cref="Finding.Misplaced"/>). Once that is accepted, what follows
+    /// from it is told.
+    /// </summary>
     Misplaced,
 }

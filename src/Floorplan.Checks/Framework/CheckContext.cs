@@ -66,24 +66,30 @@ public sealed class CheckContext(PlanFacts facts)
     public string Percent(double percent) => LimitUnits.Text(percent, LimitUnit.Percent, Plan.Units);
 
     /// <summary>A finding without a published figure.</summary>
-    public static Finding Find(Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null) => new()
-    {
-        Rule = rule.Name,
-        Severity = severity,
-        Things = things,
-        Message = message,
-        Mend = mend,
-        Span = span,
-        At = at,
-    };
+    public static Finding Find(
+        Rule rule, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span,
+        Coordinate? at = null) => new()
+        {
+            Rule = rule.Name,
+            Severity = severity,
+            Things = things,
+            Message = message,
+            Mend = mend,
+            Span = span,
+            At = at,
+        };
 
     /// <summary>A finding that judges a worked-out value, which sheets may show too.</summary>
     /// <param name="measured">In the unit of the limit when its value is.</param>
-    public static Finding Find(Rule rule, AppliedLimit limit, Figure measured, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null)
+    public static Finding Find(
+        Rule rule, AppliedLimit limit, Figure measured, IReadOnlyList<string> things, string message, string mend, SourceSpan span,
+        Coordinate? at = null)
         => Find(rule, limit, measured.Value, things, message, mend, span, at) with { Figures = [measured] };
 
     /// <summary>A finding against a figure; weight and limit text come from the figure.</summary>
-    public static Finding Find(Rule rule, AppliedLimit limit, double measured, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate? at = null)
+    public static Finding Find(
+        Rule rule, AppliedLimit limit, double measured, IReadOnlyList<string> things, string message, string mend, SourceSpan span,
+        Coordinate? at = null)
         => Find(rule, limit.Severity, things, message, mend, span, at) with
         {
             Limit = limit.Text,

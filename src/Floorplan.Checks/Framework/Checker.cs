@@ -5,7 +5,9 @@ namespace Floorplan.Checks.Framework;
 /// <summary>Runs every rule over one plan.</summary>
 public static class Checker
 {
-    /// <summary>Heaviest first, accepted ones last, then in the order of the file. An exception from a rule is our bug and passes through.</summary>
+    /// <summary>
+    /// Heaviest first, accepted ones last, then in the order of the file. An exception from a rule is our bug and passes through.
+    /// </summary>
     public static IReadOnlyList<Finding> Check(PlanFacts facts) => Check(facts, RuleCatalogue.All);
 
     /// <summary>With rules of the caller's choice.</summary>

@@ -19,7 +19,9 @@ public sealed record Finding
     /// <summary>What is wrong, in one plain sentence with the measured value; no full stop.</summary>
     public required string Message { get; init; }
 
-    /// <summary>The limit with its source, as a clause: <c>limit 7.6 m (FDA/CFP Plan Review Guide 2000, Part 4)</c>; empty without a figure.</summary>
+    /// <summary>
+    /// The limit with its source, as a clause: <c>limit 7.6 m (FDA/CFP Plan Review Guide 2000, Part 4)</c>; empty without a figure.
+    /// </summary>
     public string Limit { get; init; } = "";
 
     /// <summary>What would mend it here, with numbers where known.</summary>

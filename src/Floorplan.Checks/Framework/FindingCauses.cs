@@ -17,8 +17,13 @@ internal static class FindingCauses
     private static FollowsFrom<Finding> Relation(string rule, Cause cause, HashSet<string> rooms)
     {
         return cause.Scope == CauseScope.Misplaced
-            ? new(rule, f => f.Rule == cause.Rule && f.Misplaced && f.AcceptedBy is null, f => f.Things.Where(t => !rooms.Contains(t)), f => f.Things)
-            : new(rule, f => f.Rule == cause.Rule, f => f.Things, f => ThingsOf(f).Take(1)) { When = (effect, stronger) => ThingsOf(effect).All(stronger.Things.Contains) };
+            ? new(rule, f => f.Rule == cause.Rule
+                && f.Misplaced
+                && f.AcceptedBy is null, f => f.Things.Where(t => !rooms.Contains(t)), f => f.Things)
+            : new(
+                rule, f => f.Rule == cause.Rule, f
+                    => f.Things, f => ThingsOf(f).Take(1))
+            { When = (effect, stronger) => ThingsOf(effect).All(stronger.Things.Contains) };
 
         IReadOnlyList<string> ThingsOf(Finding finding)
         {

@@ -10,7 +10,8 @@ public sealed record FindingCounts(int Errors, int Warnings, int Notes, int Acce
     public static FindingCounts Of(IReadOnlyCollection<Finding> findings)
     {
         int Standing(Severity severity) => findings.Count(f => f.AcceptedBy is null && f.Severity == severity);
-        return new FindingCounts(Standing(Severity.Error), Standing(Severity.Warning), Standing(Severity.Note), findings.Count(f => f.AcceptedBy is not null));
+        return new FindingCounts(
+            Standing(Severity.Error), Standing(Severity.Warning), Standing(Severity.Note), findings.Count(f => f.AcceptedBy is not null));
     }
 
     public static FindingCounts operator +(FindingCounts a, FindingCounts b)

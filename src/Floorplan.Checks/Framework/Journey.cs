@@ -10,7 +10,8 @@ namespace Floorplan.Checks.Framework;
 /// <param name="FromRoom">Null is outside.</param>
 /// <param name="ToRoom">Null is outside.</param>
 /// <param name="Rooms">Rooms walked through in order, both ends included, null for outside; no two neighbours the same.</param>
-internal sealed record Journey(Flow Flow, Stop From, Stop To, IReadOnlyList<LegRoute> Legs, Room? FromRoom, Room? ToRoom, IReadOnlyList<Room?> Rooms)
+internal sealed record Journey(
+    Flow Flow, Stop From, Stop To, IReadOnlyList<LegRoute> Legs, Room? FromRoom, Room? ToRoom, IReadOnlyList<Room?> Rooms)
 {
     /// <summary>Ids that findings name: both stops, without outside.</summary>
     public IReadOnlyList<string> Things => [.. new[] { From, To }.Where(s => s is not OutsideStop).Select(s => s.Name).Distinct()];
@@ -73,6 +74,7 @@ internal sealed record Journey(Flow Flow, Stop From, Stop To, IReadOnlyList<LegR
     {
         public bool Equals((Flow Flow, int Chain) x, (Flow Flow, int Chain) y) => ReferenceEquals(x.Flow, y.Flow) && x.Chain == y.Chain;
 
-        public int GetHashCode((Flow Flow, int Chain) key) => HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(key.Flow), key.Chain);
+        public int GetHashCode((Flow Flow, int Chain) key)
+            => HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(key.Flow), key.Chain);
     }
 }

@@ -3,7 +3,10 @@ using Floorplan.Model.Limits;
 
 namespace Floorplan.Checks.Framework;
 
-/// <summary>For each unit of a figure: what it measures, what a <c>limit</c> statement may give for it, and how it reads. A new unit needs one row here and one value below.</summary>
+/// <summary>
+/// For each unit of a figure: what it measures, what a <c>limit</c> statement may give for it, and how it reads. A new unit needs one
+/// row here and one value below.
+/// </summary>
 public static class LimitUnits
 {
     private const double SecondsPerHour = 3600;
@@ -26,7 +29,9 @@ public static class LimitUnits
     {
         LimitUnit.Millimetres => set.Length?.Millimetres,
         LimitUnit.Count => set.Quantity is { Unit.Kind: QuantityKind.Count } count ? count.Base : null,
-        _ => set.Quantity is { } quantity && Rows[unit] is var row && row.Kinds.Contains(quantity.Unit.Kind) ? quantity.Base / row.Size : null,
+        _ => set.Quantity is { } quantity && Rows[unit] is var row && row.Kinds.Contains(quantity.Unit.Kind)
+            ? quantity.Base / row.Size
+            : null,
     };
 
     /// <summary>For people: <c>7.6 m</c>, <c>37 m²</c>, <c>82 °C</c>.</summary>

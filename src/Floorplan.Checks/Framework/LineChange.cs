@@ -55,7 +55,10 @@ public sealed record LineChange
 
     private int IndexIn(string plan)
     {
-        int[] found = [.. plan.Split('\n').Index().Where(l => l.Item.TrimStart().StartsWith(Start, StringComparison.Ordinal)).Select(l => l.Index)];
-        return found.Length == 1 ? found[0] : throw new InvalidOperationException($"{found.Length} lines of this example start with `{Start}`, and one should");
+        int[] found =
+            [.. plan.Split('\n').Index().Where(l => l.Item.TrimStart().StartsWith(Start, StringComparison.Ordinal)).Select(l => l.Index)];
+        return found.Length == 1
+            ? found[0]
+            : throw new InvalidOperationException($"{found.Length} lines of this example start with `{Start}`, and one should");
     }
 }

@@ -17,17 +17,23 @@ public sealed class PlanLimits(Plan plan)
         }
 
         RuleLimit? applies = ofKey.Find(l => l.AppliesUnder(plan.Head.Code));
-        var set = key == rule.Limits[0].Key ? plan.Limits.LastOrDefault(l => l.Rule == rule.Name && LimitUnits.Value(l, ofKey[0].Unit) is not null) : null;
+        var set = key == rule.Limits[0].Key
+            ? plan.Limits.LastOrDefault(l => l.Rule == rule.Name && LimitUnits.Value(l, ofKey[0].Unit) is not null)
+            : null;
         if (set is null)
         {
-            return applies is null ? null : new AppliedLimit(applies.Value, Lighter(applies.Severity, applies.Source.Heaviest), Text(applies), applies, null);
+            return applies is null
+                ? null
+                : new AppliedLimit(applies.Value, Lighter(applies.Severity, applies.Source.Heaviest), Text(applies), applies, null);
         }
 
         // A plan may set a figure that no law asks for under its code; then the plan's own word is no more than a warning.
         var published = applies ?? ofKey[0];
         var severity = applies is null ? Lighter(published.Severity, Severity.Warning) : published.Severity;
         double value = LimitUnits.Value(set, published.Unit)!.Value;
-        string text = $"limit {Format(value, published.Unit)}, set in this plan: {set.Reason}; published: {Format(published.Value, published.Unit)} ({published.Source.Text})";
+        string text =
+            $"limit {Format(value, published.Unit)}, set in this plan: {set.Reason}; published: "
+                + $"{Format(published.Value, published.Unit)} ({published.Source.Text})";
         return new AppliedLimit(value, Lighter(severity, published.Source.Heaviest), text, published, set);
     }
 

@@ -26,7 +26,9 @@ public abstract class Rule
     /// <summary>Where the rule and its figures come from; at least one.</summary>
     public abstract IReadOnlyList<Source> Sources { get; }
 
-    /// <summary>The figures, settable with <c>limit</c>; empty when the rule has none. The first is the one that <c>limit</c> sets.</summary>
+    /// <summary>
+    /// The figures, settable with <c>limit</c>; empty when the rule has none. The first is the one that <c>limit</c> sets.
+    /// </summary>
     public virtual IReadOnlyList<RuleLimit> Limits => [];
 
     /// <summary>A whole small plan that has this fault, once.</summary>
@@ -41,10 +43,15 @@ public abstract class Rule
     /// <summary>Caution for work that can hurt; null when none applies.</summary>
     public virtual string? Caution => null;
 
-    /// <summary>Rules whose finding already explains one of this rule; then this one stays silent. The one place where rules say so.</summary>
+    /// <summary>
+    /// Rules whose finding already explains one of this rule; then this one stays silent. The one place where rules say so.
+    /// </summary>
     public virtual IReadOnlyList<Cause> FollowsFrom => [];
 
-    /// <summary>False where the rule has nothing to look at, such as a trailer's rule on a shed: then it does not run, and reports do not list it.</summary>
+    /// <summary>
+    /// False where the rule has nothing to look at, such as a trailer's rule on a shed: then it does not run, and reports do not list
+    /// it.
+    /// </summary>
     public virtual bool AppliesTo(Plan plan) => true;
 
     public abstract IEnumerable<Finding> Check(CheckContext context);

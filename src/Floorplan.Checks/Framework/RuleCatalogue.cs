@@ -10,7 +10,10 @@ using Floorplan.Checks.Rules.WaterAndDrain;
 
 namespace Floorplan.Checks.Framework;
 
-/// <summary>Every rule, in the order they are listed and run. Written out, so that a cold start does not search the assembly; a test proves that none is left out.</summary>
+/// <summary>
+/// Every rule, in the order they are listed and run. Written out, so that a cold start does not search the assembly; a test proves that
+/// none is left out.
+/// </summary>
 public static class RuleCatalogue
 {
     /// <summary>The file's own rules come last: they look at what the others found.</summary>

@@ -10,7 +10,10 @@ public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Fi
     /// <summary><c>nothing found</c>, <c>2 errors, 1 note, 1 accepted</c>.</summary>
     public string Text => FindingCounts.Of(Findings).Text("nothing found");
 
-    /// <summary>Every rule that applies to the plan, in the order of the catalogue: rules whose every figure is of other codes are left out, and so are those about the file itself.</summary>
+    /// <summary>
+    /// Every rule that applies to the plan, in the order of the catalogue: rules whose every figure is of other codes are left out, and
+    /// so are those about the file itself.
+    /// </summary>
     public static IReadOnlyList<RuleResult> Of(Plan plan, IReadOnlyList<Finding> findings)
     {
         var limits = new PlanLimits(plan);

@@ -13,7 +13,10 @@ public static class Sides
     /// <summary>The way one walks when stepping through an opening into one of its two sides (null is outside).</summary>
     public static Side Into(Opening opening, Room? room) => room?.Id == opening.RoomA?.Id ? opening.Wall.Opposite() : opening.Wall;
 
-    /// <summary>The floor in front of an opening on one side: as wide as the opening, <paramref name="depthMm"/> deep from the face of the wall; never thinner than what counts as touching, so that it stays an area.</summary>
+    /// <summary>
+    /// The floor in front of an opening on one side: as wide as the opening, <paramref name="depthMm"/> deep from the face of the wall;
+    /// never thinner than what counts as touching, so that it stays an area.
+    /// </summary>
     public static Polygon InFrontOf(Opening opening, Side into, double depthMm)
     {
         var reveal = opening.Reveal.EnvelopeInternal;

@@ -10,7 +10,9 @@ namespace Floorplan.Checks.Measuring;
 /// </summary>
 internal static class ArmReach
 {
-    /// <summary>Of the figures for small and for tall people, the heaviest that the thing is beyond, and how far it is for these people.</summary>
+    /// <summary>
+    /// Of the figures for small and for tall people, the heaviest that the thing is beyond, and how far it is for these people.
+    /// </summary>
     /// <param name="across">On plan, in mm.</param>
     /// <param name="height">Above the floor, in mm; null when not said.</param>
     public static (AppliedLimit Limit, double Reach)? Beyond(IEnumerable<AppliedLimit> limits, People people, double across, double? height)
@@ -34,7 +36,8 @@ internal static class ArmReach
     public static double? Highest(AppliedLimit limit, People people, double across) =>
         across > limit.Value ? null : Shoulder(limit, people) + Math.Sqrt((limit.Value * limit.Value) - (across * across));
 
-    private static double Shoulder(AppliedLimit limit, People people) => (limit.Published.Body! with { Measure = BodyMeasure.ShoulderHeight, BothHands = false }).Of(people);
+    private static double Shoulder(AppliedLimit limit, People people)
+        => (limit.Published.Body! with { Measure = BodyMeasure.ShoulderHeight, BothHands = false }).Of(people);
 
     private static double Slant(double across, double up) => up == 0 ? across : Math.Sqrt((across * across) + (up * up));
 }

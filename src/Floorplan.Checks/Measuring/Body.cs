@@ -9,7 +9,7 @@ namespace Floorplan.Checks.Measuring;
 internal sealed class Body
 {
     /// <summary>
-    /// Shoulder breadth and belly depth of a 95th-percentile man in mm: what no squeezing makes smaller. Who works in a unit may
+    /// Shoulder breadth and belly depth of a 95th-percentile man in mm: what no squeezing makes smaller. Whoever works in a unit may
     /// change; who comes to mend and to inspect may be anybody, so that these stay whatever people the plan is for.
     /// </summary>
     public static double Shoulders { get; } = BodySize.Largest(BodyMeasure.Shoulders).Usual;
@@ -69,7 +69,8 @@ internal sealed class Body
     /// <summary>The compass word for the way back from the bench.</summary>
     public string Backwards => Say.Heading(away.X, away.Y);
 
-    private Coordinate At(double back, double side) => new(front.X + (back * away.X) - (side * away.Y), front.Y + (back * away.Y) + (side * away.X));
+    private Coordinate At(double back, double side)
+        => new(front.X + (back * away.X) - (side * away.Y), front.Y + (back * away.Y) + (side * away.X));
 
     private (double Away, double Side) Along(Coordinate c)
     {

@@ -7,7 +7,9 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Measuring;
 
-/// <summary>Where a person can stand before one side of a thing, facing it: a body of <see cref="Body.Shoulders"/> by <see cref="Body.Belly"/>.</summary>
+/// <summary>
+/// Where a person can stand before one side of a thing, facing it: a body of <see cref="Body.Shoulders"/> by <see cref="Body.Belly"/>.
+/// </summary>
 internal sealed class StandingBefore(FloorSpace space, Station thing, Side side)
 {
     /// <summary>Farther before the side than this nobody looks, in mm; own assumption.</summary>
@@ -66,7 +68,8 @@ internal sealed class StandingBefore(FloorSpace space, Station thing, Side side)
         var (x, y) = facesNorthOrSouth ? (halfAlong, halfDeep) : (halfDeep, halfAlong);
         return Shape.Factory.CreateMultiPointFromCoords(
         [
-            .. convex.SelectMany(c => new Coordinate[] { new(c.X - x, c.Y - y), new(c.X + x, c.Y - y), new(c.X - x, c.Y + y), new(c.X + x, c.Y + y) }),
+            .. convex.SelectMany(
+                c => new Coordinate[] { new(c.X - x, c.Y - y), new(c.X + x, c.Y - y), new(c.X - x, c.Y + y), new(c.X + x, c.Y + y) }),
         ]).ConvexHull();
     }
 

@@ -15,7 +15,8 @@ internal static class Suggest
     public static string Drain(Room room, UnitSystem units)
     {
         var at = room.Floor.InteriorPoint.Coordinate;
-        return $"drain fd-{room.Id} floor in {room.Id}, {Across(at.X - room.Bounds.West.Millimetres, units)} from west, {Across(at.Y - room.Bounds.South.Millimetres, units)} from south, {Written(4, 100, units)}";
+        return $"drain fd-{room.Id} floor in {room.Id}, {Across(at.X - room.Bounds.West.Millimetres, units)} from west, "
+            + $"{Across(at.Y - room.Bounds.South.Millimetres, units)} from south, {Written(4, 100, units)}";
     }
 
     /// <summary>A water point on the wall nearest to a thing, at the middle of it, 1200 mm or 48 in up.</summary>

@@ -12,7 +12,8 @@ internal static class Tiers
     public static AppliedLimit? Above(CheckContext context, Rule rule, double measured) => Above(Holding(context, rule), measured);
 
     /// <summary>Of some figures those that <paramref name="measured"/> is more than, the heaviest; null when it keeps to all.</summary>
-    public static AppliedLimit? Above(IEnumerable<AppliedLimit> limits, double measured) => Heaviest(limits, limit => measured > limit.Value + Tolerance);
+    public static AppliedLimit? Above(IEnumerable<AppliedLimit> limits, double measured)
+        => Heaviest(limits, limit => measured > limit.Value + Tolerance);
 
     /// <summary>Of the figures that <paramref name="measured"/> is less than, the heaviest; null when it keeps to all.</summary>
     public static AppliedLimit? Below(CheckContext context, Rule rule, double measured) =>
@@ -22,7 +23,8 @@ internal static class Tiers
     public static IReadOnlyList<AppliedLimit> Holding(CheckContext context, Rule rule) => context.Holding(rule);
 
     /// <summary>Of some figures those that <paramref name="measured"/> is less than, the heaviest; null when it keeps to all.</summary>
-    public static AppliedLimit? Below(IEnumerable<AppliedLimit> limits, double measured) => Heaviest(limits, limit => measured < limit.Value - Tolerance);
+    public static AppliedLimit? Below(IEnumerable<AppliedLimit> limits, double measured)
+        => Heaviest(limits, limit => measured < limit.Value - Tolerance);
 
     /// <summary>A measure that is over by less than this is a rounding of the geometry, in mm.</summary>
     public const double Tolerance = 0.5;

@@ -24,7 +24,9 @@ internal sealed class TrolleyTurn(Plan plan)
     private readonly Dictionary<double, SolidEdges> edges = [];
     private readonly Dictionary<(LongBox, Coordinate, Coordinate), (Coordinate At, double Passes)?> known = [];
 
-    /// <summary>The first bend of a way that lets only a shorter trolley pass, and how long that may be; null when it turns everywhere.</summary>
+    /// <summary>
+    /// The first bend of a way that lets only a shorter trolley pass, and how long that may be; null when it turns everywhere.
+    /// </summary>
     public (Coordinate At, double Passes)? Tightest(Route route, LongBox box)
     {
         foreach (var stretch in new WayBends(route.Path).Stretches(box.Width, LeastBend, (box.Length / 2) + Near(box)))
@@ -78,7 +80,8 @@ internal sealed class TrolleyTurn(Plan plan)
         var at = new Coordinate(stuck.X, stuck.Y);
         return (stretch.Bends.MinBy(b => b.Distance(at))!, passes);
 
-        Moved Go(LongBox trolley) => moving.Go(new Move(trolley, frame, [new Spot(stretch.From, near)], [new Spot(stretch.To, near)], stretch.Angle));
+        Moved Go(LongBox trolley)
+            => moving.Go(new Move(trolley, frame, [new Spot(stretch.From, near)], [new Spot(stretch.To, near)], stretch.Angle));
     }
 
     /// <summary>Walls with all doors open that it fits through, and whatever stands or hangs below its height.</summary>

@@ -21,7 +21,7 @@ internal sealed class WayBends
     /// <summary>In the order of the way.</summary>
     /// <param name="within">Corners nearer together than this are one bend, mm.</param>
     /// <param name="least">What a bend turns by in all, in degrees; a gentler one is steered through.</param>
-    /// <param name="ahead">So far before and behind a bend a stretch begins and ends; stretches that would overlap are one.</param>
+    /// <param name="ahead">So far before and after a bend a stretch begins and ends; stretches that would overlap are one.</param>
     public IEnumerable<BentStretch> Stretches(double within, double least, double ahead)
     {
         List<(double From, double To, Coordinate At)> bends = [.. Bends(within, least)];
@@ -33,7 +33,9 @@ internal sealed class WayBends
                 last++;
             }
 
-            yield return Stretch(Math.Max(0, bends[first].From - ahead), Math.Min(along[^1], bends[last].To + ahead), [.. bends[first..(last + 1)].Select(b => b.At)]);
+            yield return Stretch(
+                Math.Max(0, bends[first].From - ahead), Math.Min(along[^1], bends[last].To + ahead),
+                [.. bends[first..(last + 1)].Select(b => b.At)]);
             first = last + 1;
         }
     }

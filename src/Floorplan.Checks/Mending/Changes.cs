@@ -97,13 +97,16 @@ internal static partial class Changes
                 double moved = value + (way * k * step);
                 if (moved >= 0)
                 {
-                    yield return new TextChange(start + number.Index, number.Length, (moved / each).ToString("0.###", CultureInfo.InvariantCulture), k * step);
+                    yield return new TextChange(start
+                        + number.Index, number.Length, (moved / each).ToString("0.###", CultureInfo.InvariantCulture), k * step);
                 }
             }
         }
     }
 
     /// <summary>A plain number that says how far along: <c>12 in from west</c>, <c>gap 100</c>.</summary>
-    [GeneratedRegex(@"(?<![\w./'""-])(?<number>-?\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))? from (?:north|south|east|west)\b|\bgap (?<number>-?\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))?(?=\s|,|$)")]
+    [GeneratedRegex(
+        @"(?<![\w./'""-])(?<number>-?\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))? from (?:north|south|east|west)\b"
+        + @"|\bgap (?<number>-?\d{1,6}(?:\.\d{1,3})?)(?: ?(?<unit>mm|cm|m|in|ft))?(?=\s|,|$)")]
     private static partial Regex Offset();
 }

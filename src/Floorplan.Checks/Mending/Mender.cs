@@ -17,7 +17,9 @@ namespace Floorplan.Checks.Mending;
 /// <param name="files">What the plan's <c>kinds from</c> statements may read.</param>
 public sealed class Mender(IPlanFiles files)
 {
-    /// <summary>Letters of changed texts that one run reads, so that it ends soon on any plan, and the same way on any machine; own choice.</summary>
+    /// <summary>
+    /// Letters of changed texts that one run reads, so that it ends soon on any plan, and the same way on any machine; own choice.
+    /// </summary>
     private const long Proposing = 1_500_000;
     private const long Mending = 12_000_000;
 
@@ -30,7 +32,10 @@ public sealed class Mender(IPlanFiles files)
         return [.. findings.Select(f => IsTried(f) ? f with { Proposal = For(plan, findings, f) } : f)];
     }
 
-    /// <summary>The findings mended one after the other with what mends them, each on the text that the one before left; empty when nothing does.</summary>
+    /// <summary>
+    /// The findings mended one after the other with what mends them, each on the text that the one before left; empty when nothing
+    /// does.
+    /// </summary>
     public IReadOnlyList<Finding> Mend(SourceText source)
     {
         left = Mending;
@@ -46,7 +51,10 @@ public sealed class Mender(IPlanFiles files)
         return mended;
     }
 
-    /// <summary>The first standing finding, heaviest first, for which a change is found. One that no change mended is not tried again after another was mended.</summary>
+    /// <summary>
+    /// The first standing finding, heaviest first, for which a change is found. One that no change mended is not tried again after
+    /// another was mended.
+    /// </summary>
     private Finding? Next(Plan plan, IReadOnlyList<Finding> findings, HashSet<string> given) => findings
         .Where(f => IsTried(f) && given.Add(f.Key))
         .Select(f => f with { Proposal = For(plan, findings, f) })
@@ -84,7 +92,10 @@ public sealed class Mender(IPlanFiles files)
 
     private static bool IsWorse(Finding before, Finding after) =>
         (after.AcceptedBy is null && (before.AcceptedBy is not null || after.Severity > before.Severity))
-        || (before.Measured is { } a && after.Measured is { } b && after.LimitValue is { } limit && Math.Abs(b - limit) > Math.Abs(a - (before.LimitValue ?? limit)) + 1);
+        || (before.Measured is { } a
+            && after.Measured is { } b
+            && after.LimitValue is { } limit
+            && Math.Abs(b - limit) > Math.Abs(a - (before.LimitValue ?? limit)) + 1);
 
     private (Plan? Plan, IReadOnlyList<Finding> Findings) Check(SourceText source, IReadOnlyList<Rule> rules)
     {

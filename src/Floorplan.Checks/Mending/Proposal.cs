@@ -1,6 +1,8 @@
 namespace Floorplan.Checks.Mending;
 
-/// <summary>One change of a plan's text that mends one finding and makes no other worse; proven by checking the changed text whole.</summary>
+/// <summary>
+/// One change of a plan's text that mends one finding and makes no other worse; proven by checking the changed text whole.
+/// </summary>
 /// <param name="Line">Of the changed or the new line, from 1.</param>
 /// <param name="Before">The line as it stands; empty when a line is added.</param>
 /// <param name="After">The line as proposed.</param>
@@ -11,7 +13,10 @@ public sealed record Proposal(TextChange Change, int Line, string Before, string
     {
         string text = change.Apply(before);
         bool adds = change.Start == before.Length;
-        int line = LineAt(text, adds ? before.Length + change.Words.IndexOf(change.Words.TrimStart('\n'), StringComparison.Ordinal) : change.Start);
+        int line =
+            LineAt(text, adds
+                ? before.Length + change.Words.IndexOf(change.Words.TrimStart('\n'), StringComparison.Ordinal)
+                : change.Start);
         return new Proposal(change, line, adds ? "" : LineOf(before, line), LineOf(text, line), text);
     }
 

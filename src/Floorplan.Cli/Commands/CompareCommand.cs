@@ -16,9 +16,18 @@ internal static class CompareCommand
     {
         var was = new Argument<string>("OLD") { HelpName = "OLD", Description = "The plan as it was." };
         var now = new Argument<string>("NEW") { HelpName = "NEW", Description = "The plan as it is." };
-        var output = new Option<string>("--output") { Description = "How to print: text for people, json for programs.", DefaultValueFactory = _ => "text" };
+        var output =
+            new Option<string>("--output")
+            {
+                Description = "How to print: text for people, json for programs.",
+                DefaultValueFactory = _ => "text"
+            };
         output.AcceptOnlyFromAmong("text", "json");
-        var command = new Command("compare", "Say what moved, appeared, vanished or changed between two revisions of a plan, and which findings came and went.") { was, now, output };
+        var command =
+            new Command(
+                "compare",
+                "Say what moved, appeared, vanished or changed between two revisions of a plan, and which findings came and went.") { was,
+                now, output };
         command.SetAction(parsed => Run(host, parsed.GetValue(was)!, parsed.GetValue(now)!, parsed.GetValue(output) == "json"));
         return command;
     }
@@ -29,7 +38,10 @@ internal static class CompareCommand
         foreach (var input in new[] { old, fresh }.Where(i => i.Examination?.Plan is null))
         {
             CheckText.Write(Page.OfError(host), input);
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Input.Name}: {input.Input.Problem ?? "nothing is compared until the text is mended"}");
+            Page.OfError(host)
+                .Line(
+                    new Piece("floorplan: ", Tone.Error),
+                    $"{input.Input.Name}: {input.Input.Problem ?? "nothing is compared until the text is mended"}");
         }
 
         if (old.Examination is not { Plan: { } before } || fresh.Examination is not { Plan: { } after })

@@ -19,7 +19,8 @@ internal static class Dpi
     private static int Parse(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int dpi) && dpi is >= PngWriter.LeastDpi and <= PngWriter.MostDpi)
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int dpi)
+            && dpi is >= PngWriter.LeastDpi and <= PngWriter.MostDpi)
         {
             return dpi;
         }

@@ -22,8 +22,15 @@ internal static class DrawCommand
         var sheets = SheetNumbers.Build();
         var formats = DrawFormats.Build();
         var dpi = Dpi.Build();
-        var since = new Option<string?>("--since") { Description = "Another revision of the plan: what differs is clouded on the plans and listed.", HelpName = "OLD" };
-        var command = new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") { files, output, sheets, formats, dpi, since };
+        var since =
+            new Option<string?>("--since")
+            {
+                Description = "Another revision of the plan: what differs is clouded on the plans and listed.",
+                HelpName = "OLD"
+            };
+        var command =
+            new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") {
+                files, output, sheets, formats, dpi, since };
         command.SetAction(parsed =>
         {
             int[] numbers = parsed.GetValue(sheets) ?? [];
@@ -34,7 +41,10 @@ internal static class DrawCommand
                 return ExitCode.CouldNotRun;
             }
 
-            var writer = new DrawingWriter(host, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0 ? numbers : null, old);
+            var writer =
+                new DrawingWriter(host, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0
+                    ? numbers
+                    : null, old);
             return Run(host, names, writer);
         });
         return command;
@@ -46,7 +56,8 @@ internal static class DrawCommand
         var error = Page.OfError(host);
         if (files.Count > 1)
         {
-            error.Line(new Piece("floorplan: ", Tone.Error), "--since compares one plan with another revision of it; draw one file at a time");
+            error.Line(
+                new Piece("floorplan: ", Tone.Error), "--since compares one plan with another revision of it; draw one file at a time");
             return null;
         }
 
@@ -66,7 +77,10 @@ internal static class DrawCommand
         List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
         if (SameNameTwice(all) is { } twice)
         {
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"two of the files are named {twice}, so their sheets would have the same names; draw them into folders of their own");
+            Page.OfError(host)
+                .Line(
+                    new Piece("floorplan: ", Tone.Error),
+                    $"two of the files are named {twice}, so their sheets would have the same names; draw them into folders of their own");
             return ExitCode.CouldNotRun;
         }
 

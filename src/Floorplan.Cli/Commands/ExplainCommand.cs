@@ -15,10 +15,12 @@ internal static class ExplainCommand
         var name = new Argument<string>("NAME")
         {
             HelpName = "NAME",
-            Description = "What stands in [ ] behind a finding or a mistake: a rule such as overlap, or a code such as unknown-name.",
+            Description = "What stands in [ ] after a finding or a mistake: a rule such as overlap, or a code such as unknown-name.",
         };
         name.CompletionSources.Add(_ => Names);
-        var command = new Command("explain", "Show what a rule or a mistake means, why it matters, where its limits come from, and how to mend it.") { name };
+        var command =
+            new Command(
+                "explain", "Show what a rule or a mistake means, why it matters, where its limits come from, and how to mend it.") { name };
         command.SetAction(parsed => Run(host, parsed.GetValue(name)!));
         return command;
     }
@@ -37,7 +39,10 @@ internal static class ExplainCommand
             return ExitCode.Fine;
         }
 
-        string near = RuleCatalogue.NewNameOf(wanted) is { } now ? $"that rule is now called {now}: floorplan explain {now}" : NearNames.Hint(wanted, Names) ?? "it explains what stands in [ ] behind a finding or a mistake; floorplan rules lists the rules";
+        string near = RuleCatalogue.NewNameOf(wanted) is { } now
+            ? $"that rule is now called {now}: floorplan explain {now}"
+            : NearNames.Hint(wanted, Names)
+                ?? "it explains what stands in [ ] after a finding or a mistake; floorplan rules lists the rules";
         Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"there is nothing called {name} to explain; {near}");
         return ExitCode.CouldNotRun;
     }

@@ -54,7 +54,7 @@ internal static class FormatCommand
         {
             var page = Page.OfError(host);
             Array.ForEach(errors, e => MistakeText.Write(page, e));
-            return Fail(host, input, "left as it is: a text with mistakes is not laid out anew", ExitCode.Errors);
+            return Fail(host, input, "left as it is: a text with mistakes is not laid out again", ExitCode.Errors);
         }
 
         string formatted = Formatter.Format(tree);

@@ -5,7 +5,7 @@ using Floorplan.Cli.Output.Printing;
 
 namespace Floorplan.Cli.Commands;
 
-/// <summary>Draws the gallery anew. For those who work on the program; not listed.</summary>
+/// <summary>Draws the gallery again. For those who work on the program; not listed.</summary>
 internal static class GalleryCommand
 {
     public static Command Build(Host host)

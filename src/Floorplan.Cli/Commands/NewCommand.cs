@@ -13,9 +13,20 @@ internal static class NewCommand
 {
     public static Command Build(Host host)
     {
-        var template = new Argument<string?>("TEMPLATE") { Arity = ArgumentArity.ZeroOrOne, HelpName = "TEMPLATE", Description = "The template to start from; leave it out to list them." };
+        var template =
+            new Argument<string?>("TEMPLATE")
+            {
+                Arity = ArgumentArity.ZeroOrOne,
+                HelpName = "TEMPLATE",
+                Description = "The template to start from; leave it out to list them."
+            };
         template.CompletionSources.Add(_ => TemplateShelf.Names);
-        var file = new Argument<string?>("FILE") { Arity = ArgumentArity.ZeroOrOne, Description = "The plan to write; - writes to standard output." };
+        var file =
+            new Argument<string?>("FILE")
+            {
+                Arity = ArgumentArity.ZeroOrOne,
+                Description = "The plan to write; - writes to standard output."
+            };
         var command = new Command("new", "Start a plan from a template.") { template, file };
         command.SetAction(parsed => Run(host, parsed.GetValue(template), parsed.GetValue(file)));
         return command;
@@ -32,7 +43,9 @@ internal static class NewCommand
         var error = Page.OfError(host);
         if (TemplateShelf.Find(template) is not { } text)
         {
-            error.Line(new Piece("floorplan: ", Tone.Error), $"there is no template {template}; ", NearNames.Hint(template, TemplateShelf.Names) ?? "they are");
+            error.Line(
+                new Piece("floorplan: ", Tone.Error), $"there is no template {template}; ", NearNames.Hint(template, TemplateShelf.Names)
+                    ?? "they are");
             error.Rows([.. TemplateShelf.Names.Select(n => (n, TemplateShelf.Describe(n)))]);
             return ExitCode.CouldNotRun;
         }
@@ -55,7 +68,9 @@ internal static class NewCommand
     private static int Write(Host host, string template, string file, string text)
     {
         string full = host.Full(file);
-        string? problem = Path.Exists(full) ? "it is there already and is left as it is; choose another name" : WholeFile.Create(full, text);
+        string? problem = Path.Exists(full)
+            ? "it is there already and is left as it is; choose another name"
+            : WholeFile.Create(full, text);
         if (problem is not null)
         {
             Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{file}: {problem}");

@@ -22,7 +22,9 @@ internal static class GalleryIndex
         text.Append("\n## Classic mistakes\n\n");
         foreach (var mistake in ClassicMistakes.All)
         {
-            text.Append("- [").Append(mistake.Title).Append("](mistakes/").Append(mistake.Name).Append("/README.md): ").Append(mistake.Story).Append('\n');
+            text.Append("- [").Append(mistake.Title).Append("](mistakes/").Append(mistake.Name).Append("/README.md): ")
+                .Append(mistake.Story)
+                .Append('\n');
         }
 
         text.Append("\n## Rules\n");
@@ -44,7 +46,8 @@ internal static class GalleryIndex
         text.Append(TemplateShelf.Describe(name)).Append("\n\n");
         foreach (var sheet in SheetSet.All)
         {
-            text.Append("![").Append(name).Append(", sheet ").Append(sheet.Number).Append(": ").Append(sheet.Title).Append("](templates/").Append(name);
+            text.Append("![").Append(name).Append(", sheet ").Append(sheet.Number).Append(": ").Append(sheet.Title).Append("](templates/")
+                .Append(name);
             text.Append('/').Append(sheet.Number).Append('-').Append(sheet.Name).Append(".svg)\n");
         }
     }

@@ -55,7 +55,8 @@ internal static class GalleryMaker
         var source = new Language.Text.SourceText(text, name + ".unit");
         var examination = Examination.Of(source, new NoFiles());
         return examination.Plan is null
-            ? throw new InvalidOperationException($"{name}: {string.Join("; ", examination.Diagnostics.Select(d => $"{DiagnosticText.Place(d.Span)} {d.Message}"))}")
+            ? throw new InvalidOperationException(
+                $"{name}: {string.Join("; ", examination.Diagnostics.Select(d => $"{DiagnosticText.Place(d.Span)} {d.Message}"))}")
             : examination;
     }
 }

@@ -7,7 +7,8 @@ namespace Floorplan.Cli.Gallery;
 /// <param name="Sheet">The sheet that shows it best.</param>
 /// <param name="Story">What somebody meant by it, in a sentence or two.</param>
 /// <param name="Edits">What the spoilt plan says in place of a stretch of the template; each stretch occurs once.</param>
-internal sealed record Mistake(string Name, string Title, string Template, string Rule, int Sheet, string Story, IReadOnlyList<(string Good, string Bad)> Edits)
+internal sealed record Mistake(
+    string Name, string Title, string Template, string Rule, int Sheet, string Story, IReadOnlyList<(string Good, string Bad)> Edits)
 {
     /// <summary>The template's text with the mistake made.</summary>
     /// <exception cref="InvalidOperationException">The template no longer has such a stretch, or has it twice.</exception>

@@ -14,7 +14,8 @@ internal static class MistakePage
     public static void Add(GalleryFiles files, Mistake mistake)
     {
         string folder = $"mistakes/{mistake.Name}/";
-        string good = TemplateShelf.Find(mistake.Template) ?? throw new InvalidOperationException($"mistake {mistake.Name}: no template {mistake.Template}");
+        string good = TemplateShelf.Find(mistake.Template)
+            ?? throw new InvalidOperationException($"mistake {mistake.Name}: no template {mistake.Template}");
         string bad = mistake.Spoil(good);
         files.Add(folder + "before.unit", bad);
         files.Add(folder + "after.unit", good);
@@ -24,7 +25,8 @@ internal static class MistakePage
         files.Add(folder + "before.svg", SheetFiles.Draw(before, [mistake.Sheet])[0].Svg);
         files.Add(folder + "after.svg", SheetFiles.Draw(after, [mistake.Sheet])[0].Svg);
 
-        Finding[] found = [.. before.Findings.Where(f => f.Rule == mistake.Rule && !after.Findings.Any(a => a.Rule == f.Rule && a.Message == f.Message))];
+        Finding[] found =
+            [.. before.Findings.Where(f => f.Rule == mistake.Rule && !after.Findings.Any(a => a.Rule == f.Rule && a.Message == f.Message))];
         if (found.Length == 0)
         {
             throw new InvalidOperationException($"mistake {mistake.Name}: {mistake.Rule} finds nothing");
@@ -37,7 +39,8 @@ internal static class MistakePage
     {
         var text = new StringBuilder();
         text.Append("# ").Append(mistake.Title).Append("\n\n").Append(mistake.Story).Append("\n\n");
-        text.Append("Found by [`").Append(mistake.Rule).Append("`](../../rules/").Append(mistake.Rule).Append(".md) in [before.unit](before.unit):\n\n");
+        text.Append("Found by [`").Append(mistake.Rule).Append("`](../../rules/").Append(mistake.Rule)
+            .Append(".md) in [before.unit](before.unit):\n\n");
         text.Append("```text\n");
         text.Append(Findings(found));
         text.Append("```\n\nThe change that mends it, giving [after.unit](after.unit):\n\n```diff\n");

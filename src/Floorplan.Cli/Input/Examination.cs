@@ -23,7 +23,8 @@ internal sealed record Examination(
     public bool HasErrors => Plan is null || Findings.Any(f => f.Severity == Severity.Error && f.AcceptedBy is null);
 
     /// <summary>With the changes of the text that <see cref="Mender"/> finds for the findings.</summary>
-    public Examination WithProposals(IPlanFiles files) => Plan is null ? this : this with { Findings = new Mender(files).Propose(Plan, Findings) };
+    public Examination WithProposals(IPlanFiles files)
+        => Plan is null ? this : this with { Findings = new Mender(files).Propose(Plan, Findings) };
 
     public static Examination Of(SourceText source, IPlanFiles files)
     {

@@ -42,7 +42,9 @@ internal static class PlanFileReader
             using var stream = open();
             byte[] bytes = ReadAtMost(stream, MostBytes + 1);
             return bytes.Length > MostBytes
-                ? Refuse(name, string.Create(CultureInfo.InvariantCulture, $"more than {MostBytes >> 20} MB; a plan is far smaller, so this is some other file"))
+                ? Refuse(
+                    name, string.Create(
+                        CultureInfo.InvariantCulture, $"more than {MostBytes >> 20} MB; a plan is far smaller, so this is some other file"))
                 : Decode(name, path, bytes);
         }
         catch (UnauthorizedAccessException)
@@ -89,7 +91,9 @@ internal static class PlanFileReader
     private static string Missing(string full)
     {
         string folder = Path.GetDirectoryName(full) ?? "";
-        string[] plans = Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.unit").Select(Path.GetFileName).OfType<string>()] : [];
+        string[] plans = Directory.Exists(folder)
+            ? [.. Directory.EnumerateFiles(folder, "*.unit").Select(Path.GetFileName).OfType<string>()]
+            : [];
         string? near = NearNames.Hint(Path.GetFileName(full), plans);
         return "there is no such file" + (near is null ? "" : "; " + near);
     }

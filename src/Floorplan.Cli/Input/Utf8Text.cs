@@ -27,7 +27,10 @@ internal static class Utf8Text
         if (wrong >= 0)
         {
             int line = body[..wrong].Count((byte)'\n') + 1;
-            return (null, hasMark, string.Create(CultureInfo.InvariantCulture, $"line {line} is not UTF-8 text (byte 0x{body[wrong]:X2}); save the file as UTF-8"));
+            return (
+                null, hasMark,
+                string.Create(
+                    CultureInfo.InvariantCulture, $"line {line} is not UTF-8 text (byte 0x{body[wrong]:X2}); save the file as UTF-8"));
         }
 
         return (Encoding.UTF8.GetString(body), hasMark, null);

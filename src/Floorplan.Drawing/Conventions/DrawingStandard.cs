@@ -5,7 +5,9 @@ namespace Floorplan.Drawing.Conventions;
 /// <summary>The sizes that a sheet is drawn with, in paper millimetres. Origins: F = read in a public page, M = from memory.</summary>
 public sealed record DrawingStandard
 {
-    /// <summary>Drawn to the conventions of ISO 128-2 (construction group 0.25/0.5/1.0 with 0.35; M), ISO 129-1 and ISO 3098 (F2).</summary>
+    /// <summary>
+    /// Drawn to the conventions of ISO 128-2 (construction group 0.25/0.5/1.0 with 0.35; M), ISO 129-1 and ISO 3098 (F2).
+    /// </summary>
     public static DrawingStandard Iso { get; } = new();
 
     /// <summary>Widths of the US National CAD Standard (F2); dimension gap 1/16 in, overshoot 1/8 in, rows 3/8 in (F2).</summary>

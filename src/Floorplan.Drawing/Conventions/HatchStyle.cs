@@ -1,6 +1,9 @@
 namespace Floorplan.Drawing.Conventions;
 
-/// <summary>Lines at an angle (degrees, counter-clockwise from the x axis) and pitch on paper; crossed adds the other diagonal, dots draws points.</summary>
+/// <summary>
+/// Lines at an angle (degrees, counter-clockwise from the x axis) and pitch on paper; crossed adds the other diagonal, dots draws
+/// points.
+/// </summary>
 public sealed record HatchStyle(double Degrees, double Pitch, HatchForm Form = HatchForm.Lines)
 {
     /// <summary>Cut walls.</summary>

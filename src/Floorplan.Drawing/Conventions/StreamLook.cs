@@ -7,7 +7,8 @@ public sealed record StreamLook(string Letter, string Name, Pen Pen)
 {
     private const double Width = 0.7;
 
-    // Letters, line types and colours: the project's own choice. No letter is that of a zone or of a side of the compass; each type is also told apart on a black and white copy.
+    // Letters, line types and colours: the project's own choice. No letter is that of a zone or of a side of the compass; each type is
+    // also told apart on a black and white copy.
     private static readonly StreamLook Product = new("A", "product", new(1.0, Palette.Blue));
     private static readonly StreamLook Waste = new("B", "waste", new(Width, Palette.Vermillion, Dashes.Dashed(0.35)));
     private static readonly StreamLook People = new("H", "people", new(Width, Palette.Green, Dashes.Dotted(Width)));

@@ -12,7 +12,8 @@ public sealed record ZoneLook(string Letter, string Name, string? Tint, HatchSty
     private static readonly ZoneLook Cold = new("K", "cold: chill, freeze, store", Palette.Tint(Palette.Blue, 0.12), new(0, 3));
     private static readonly ZoneLook Dry = new("Y", "dry: packaging and supplies", Palette.Tint(Palette.Yellow, 0.25), new(135, 5));
     private static readonly ZoneLook Staff = new("P", "people: change, wash, break", Palette.Tint(Palette.Green, 0.15), new(90, 4));
-    private static readonly ZoneLook Plant = new("U", "plant: machines and services", Palette.Tint(Palette.Grey, 0.15), new(45, 5, HatchForm.Crossed));
+    private static readonly ZoneLook Plant =
+        new("U", "plant: machines and services", Palette.Tint(Palette.Grey, 0.15), new(45, 5, HatchForm.Crossed));
     private static readonly ZoneLook Toilet = new("T", "toilet", Palette.Tint(Palette.Purple, 0.2), new(135, 3));
 
     public static ZoneLook Of(HygieneClass hygieneClass) => hygieneClass switch

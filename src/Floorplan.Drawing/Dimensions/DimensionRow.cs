@@ -6,7 +6,8 @@ namespace Floorplan.Drawing.Dimensions;
 /// <param name="Side">The side of the view that it stands on.</param>
 /// <param name="Stops">In any order; equal places are merged.</param>
 /// <param name="FromEnd">A running row counts from its last stop: its datum is at the right or the upper end.</param>
-public sealed record DimensionRow(Side Side, DimensionForm Form, IReadOnlyList<DimensionStop> Stops, string? Group = null, bool FromEnd = false);
+public sealed record DimensionRow(
+    Side Side, DimensionForm Form, IReadOnlyList<DimensionStop> Stops, string? Group = null, bool FromEnd = false);
 
 public enum DimensionForm
 {

@@ -49,7 +49,9 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
         {
             var texts = RowLayout.Texts(row, denominator, units, standard);
             double above = RowLayout.Above(texts, standard);
-            double line = textOutward || laid.Count == 0 && above <= RowLayout.BaseAbove(standard) ? at : at + above - RowLayout.BaseAbove(standard);
+            double line = textOutward || laid.Count == 0 && above <= RowLayout.BaseAbove(standard)
+                ? at
+                : at + above - RowLayout.BaseAbove(standard);
             double outer = line + (textOutward ? above : standard.ExtensionOvershoot + standard.SmallestGap);
             laid.Add(new LaidRow(row, texts, line, outer));
             at = textOutward ? line + Math.Max(standard.RowPitch, above + standard.ExtensionOvershoot) : line + standard.RowPitch;

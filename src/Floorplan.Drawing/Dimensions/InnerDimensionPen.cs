@@ -20,7 +20,9 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
     private const double SideStep = 2.5;
     private const int Tries = 6;
 
-    /// <summary>A thin line through the text weighs as much as this many steps aside; a line crossed by the dimension line is one.</summary>
+    /// <summary>
+    /// A thin line through the text weighs as much as this many steps aside; a line crossed by the dimension line is one.
+    /// </summary>
     private const int TextCut = 3;
 
     /// <summary>Two dimension lines beside each other are no nearer than this, paper mm.</summary>
@@ -80,9 +82,11 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
         return true;
     }
 
-    private bool IsClearOfTexts(PaperPoint a, PaperPoint b) => obstacles.LeaderIsFree(a, b) && Ticks(a, b).All(t => obstacles.LeaderIsFree(t.From, t.To));
+    private bool IsClearOfTexts(PaperPoint a, PaperPoint b)
+        => obstacles.LeaderIsFree(a, b) && Ticks(a, b).All(t => obstacles.LeaderIsFree(t.From, t.To));
 
-    private IEnumerable<(PaperPoint From, PaperPoint To)> Ticks(PaperPoint a, PaperPoint b) => [RowPen.TickEnds(a, standard), RowPen.TickEnds(b, standard)];
+    private IEnumerable<(PaperPoint From, PaperPoint To)> Ticks(PaperPoint a, PaperPoint b)
+        => [RowPen.TickEnds(a, standard), RowPen.TickEnds(b, standard)];
 
     private TextItem Text(string text, PaperPoint a, PaperPoint b, bool upright, string group)
     {

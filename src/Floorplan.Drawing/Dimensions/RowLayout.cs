@@ -16,7 +16,9 @@ internal static class RowLayout
 {
     private const double TextMargin = 0.8;
 
-    /// <summary>Kept between a text on the line and the end of its stretch: where the end's stroke rises into it, and where it does not.</summary>
+    /// <summary>
+    /// Kept between a text on the line and the end of its stretch: where the end's stroke rises into it, and where it does not.
+    /// </summary>
     private const double ClearOfStroke = 1.3;
     private const double ClearOfEnd = 0.6;
 
@@ -61,10 +63,13 @@ internal static class RowLayout
 
         return [.. onLine, .. Raise(raised)];
 
-        string Text(Length from, Length to) => QuantityText.Dimension(Length.Abs(LengthRounding.Round(to, units) - LengthRounding.Round(from, units)), units);
+        string Text(Length from, Length to)
+            => QuantityText.Dimension(Length.Abs(LengthRounding.Round(to, units) - LengthRounding.Round(from, units)), units);
     }
 
-    /// <summary>In the middle, or as far off it as keeps clear of the stroke that rises into the stretch: at its left end, or its upper one.</summary>
+    /// <summary>
+    /// In the middle, or as far off it as keeps clear of the stroke that rises into the stretch: at its left end, or its upper one.
+    /// </summary>
     private static double OnLine(Side side, double width, double stretch)
     {
         double shift = Math.Max(0, ClearOfStroke - ((stretch - width) / 2));

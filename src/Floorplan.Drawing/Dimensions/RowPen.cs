@@ -54,7 +54,9 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
     {
         double length = upright ? to.X - from.X : to.Y - from.Y;
         var gaps = texts.Where(t => t.IsCutBy(from, to))
-            .Select(t => upright ? (Low: (t.Left - from.X) / length, High: (t.Right - from.X) / length) : (Low: (t.Top - from.Y) / length, High: (t.Bottom - from.Y) / length))
+            .Select(t => upright
+                ? (Low: (t.Left - from.X) / length, High: (t.Right - from.X) / length)
+                : (Low: (t.Top - from.Y) / length, High: (t.Bottom - from.Y) / length))
             .Select(g => (Low: Math.Min(g.Low, g.High), High: Math.Max(g.Low, g.High)))
             .OrderBy(g => g.Low);
         double done = 0;

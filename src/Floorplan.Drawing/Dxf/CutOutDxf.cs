@@ -9,7 +9,8 @@ using Floorplan.Sizing.Frames;
 namespace Floorplan.Drawing.Dxf;
 
 /// <summary>
-/// The holes of one wall, of the floor or of the roof, for a cutting table: closed outlines and a cross at the steel datum, nothing else. ASCII
+/// The holes of one wall, of the floor or of the roof, for a cutting table: closed outlines and a cross at the steel datum, nothing
+/// else. ASCII
 /// DXF of release 12, one unit is one millimetre. A wall is flat as seen from outside with the datum at 0, 0 and up as y, so that a
 /// wall whose datum is at its right lies to the left of it.
 /// </summary>
@@ -28,12 +29,18 @@ public static class CutOutDxf
         var holes = facts.Holes.Where(h => h.Width is not null).ToList();
         foreach (var wall in ShellWall.Of(plan.Shell).Where(w => cuts.Any(c => c.Wall == w) || holes.Exists(h => h.Wall == w)))
         {
-            files.Add(($"cut-outs-{wall.NameIn(plan.Shell).Replace(' ', '-')}{DxfWriter.NameEnd}", Wall(plan.Shell, wall, [.. cuts.Where(c => c.Wall == wall)], [.. holes.Where(h => h.Wall == wall)])));
+            files.Add(
+                (
+                    $"cut-outs-{wall.NameIn(plan.Shell).Replace(' ', '-')}{DxfWriter.NameEnd}",
+                    Wall(plan.Shell, wall, [.. cuts.Where(c => c.Wall == wall)], [.. holes.Where(h => h.Wall == wall)])));
         }
 
         foreach (var level in holes.Where(h => h.Wall is null).GroupBy(h => h.Surface))
         {
-            files.Add(($"cut-outs-{level.Key.ToString().ToLowerInvariant()}{DxfWriter.NameEnd}", Write(pairs => Holes(pairs, level, x => x.Millimetres))));
+            files.Add(
+                (
+                    $"cut-outs-{level.Key.ToString().ToLowerInvariant()}{DxfWriter.NameEnd}",
+                    Write(pairs => Holes(pairs, level, x => x.Millimetres))));
         }
 
         return files;

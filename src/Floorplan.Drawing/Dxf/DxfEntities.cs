@@ -56,20 +56,24 @@ internal sealed class DxfEntities(DxfPairs pairs, SheetScene sheet, DxfLineTypes
     {
         foreach (var corners in DxfTriangles.Of(area))
         {
-            Start("SOLID", area, area.Fill).Point(10, At(corners[0])).Point(11, At(corners[1])).Point(12, At(corners[2])).Point(13, At(corners[2]));
+            Start("SOLID", area, area.Fill).Point(10, At(corners[0])).Point(11, At(corners[1])).Point(12, At(corners[2]))
+                .Point(13, At(corners[2]));
         }
     }
 
     private void Text(TextItem text)
     {
-        Start("TEXT", text, text.Colour).Point(10, At(text.At)).Add(40, text.CapHeight * sheet.Denominator).Add(1, DxfText.Escape(text.Text)).Add(50, Turned(text.Degrees)).Add(7, text.Bold ? Bold : Regular);
+        Start("TEXT", text, text.Colour).Point(10, At(text.At)).Add(40, text.CapHeight * sheet.Denominator)
+            .Add(1, DxfText.Escape(text.Text))
+            .Add(50, Turned(text.Degrees)).Add(7, text.Bold ? Bold : Regular);
         if (text.Anchor != TextAnchor.Start)
         {
             pairs.Add(72, text.Anchor == TextAnchor.Middle ? 1 : 2).Point(11, At(text.At));
         }
     }
 
-    private DxfPairs Start(string kind, SceneItem item, string colour) => pairs.Add(0, kind).Add(8, item.Layer).Add(62, DxfColour.Nearest(colour));
+    private DxfPairs Start(string kind, SceneItem item, string colour)
+        => pairs.Add(0, kind).Add(8, item.Layer).Add(62, DxfColour.Nearest(colour));
 
     private DxfPairs Start(string kind, SceneItem item, Pen pen)
     {

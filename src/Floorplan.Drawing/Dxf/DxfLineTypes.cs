@@ -49,5 +49,6 @@ internal sealed class DxfLineTypes
         }
     }
 
-    private static string Key(IReadOnlyList<double> dash) => string.Join(' ', dash.Select(d => d.ToString("0.###", CultureInfo.InvariantCulture)));
+    private static string Key(IReadOnlyList<double> dash)
+        => string.Join(' ', dash.Select(d => d.ToString("0.###", CultureInfo.InvariantCulture)));
 }

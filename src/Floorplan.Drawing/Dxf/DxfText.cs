@@ -9,7 +9,10 @@ public static class DxfText
     private const int Replacement = 0xFFFD;
     private const int MostOfFourDigits = 0xFFFF;
 
-    /// <summary>What the sheets write, in plain letters or in the codes that R12 has for it: <c>\U+nnnn</c> came later, and not every program reads it.</summary>
+    /// <summary>
+    /// What the sheets write, in plain letters or in the codes that R12 has for it: <c>\U+nnnn</c> came later, and not every program
+    /// reads it.
+    /// </summary>
     private static readonly Dictionary<int, string> Plain = new()
     {
         ['\u00A0'] = " ",

@@ -29,7 +29,8 @@ public static class DxfWriter
             entities.Write(item);
         }
 
-        string note = string.Create(CultureInfo.InvariantCulture, $"1 unit = 1 mm, true size; drawn for paper at 1:{sheet.Denominator:0.##}");
+        string note =
+            string.Create(CultureInfo.InvariantCulture, $"1 unit = 1 mm, true size; drawn for paper at 1:{sheet.Denominator:0.##}");
         entities.Write(new TextItem(note, new(NotePlace.X, sheet.HeightMm - NotePlace.Y), 2.5, TextAnchor.Start, Layers.Text));
         return pairs.Add(0, "ENDSEC").Add(0, "EOF").ToString();
     }

@@ -9,7 +9,9 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Faces;
 
-/// <summary>The steel of an unrolled wall: outline, posts, rails, headers, castings, and the corrugations of a container's sheet between them.</summary>
+/// <summary>
+/// The steel of an unrolled wall: outline, posts, rails, headers, castings, and the corrugations of a container's sheet between them.
+/// </summary>
 internal static class FaceSteel
 {
     /// <summary>
@@ -48,7 +50,9 @@ internal static class FaceSteel
         }
 
         yield return new LegendEntry("finished floor", (scene, box) =>
-            scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), new Pen(standard.Narrow, Palette.Black, Dashes.LongDashDot(standard.Narrow)), Layers.Legend));
+            scene.Line(
+                new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y),
+                new Pen(standard.Narrow, Palette.Black, Dashes.LongDashDot(standard.Narrow)), Layers.Legend));
     }
 
     public static void Draw(SceneBuilder scene, PlanTransform transform, WallFace face, IReadOnlyList<Box> holes, DrawingStandard standard)
@@ -77,10 +81,12 @@ internal static class FaceSteel
     }
 
     /// <summary>
-    /// From above, what carries the floor and the roof along their edges: rails, posts and castings as deep as the bare walls. Cross members
+    /// From above, what carries the floor and the roof along their edges: rails, posts and castings as deep as the bare walls. Cross
+    /// members
     /// and roof bows lie between them at places that only the box shows.
     /// </summary>
-    public static void DrawRim(SceneBuilder scene, PlanTransform transform, Shell shell, IReadOnlyList<ServiceHole> holes, DrawingStandard standard)
+    public static void DrawRim(
+        SceneBuilder scene, PlanTransform transform, Shell shell, IReadOnlyList<ServiceHole> holes, DrawingStandard standard)
     {
         if (shell.Kind == ShellKind.Shed)
         {
@@ -88,7 +94,9 @@ internal static class FaceSteel
         }
 
         var holed = Overlays.Sum(holes.Select(h => (Geometry)Around(h)));
-        scene.Hatch(transform.Rings(Overlays.Less(Overlays.Less(shell.Outside, shell.BareInside), holed)), NoCut, new Pen(standard.Fine), Layers.Frame, "frame");
+        scene.Hatch(
+            transform.Rings(Overlays.Less(Overlays.Less(shell.Outside, shell.BareInside), holed)), NoCut, new Pen(standard.Fine),
+            Layers.Frame, "frame");
         foreach (var ring in transform.Rings(shell.BareInside))
         {
             scene.Polyline(ring, true, new Pen(standard.Narrow), Layers.Frame, "frame");
@@ -112,6 +120,8 @@ internal static class FaceSteel
 
         var from = transform.ToPaper(0, level);
         var to = transform.ToPaper(face.Width.Millimetres, level);
-        canvas.Scene.Line(from, to, new Pen(standard.Narrow, Palette.Black, Dashes.LongDashDot(standard.Narrow)), Layers.Marks, "finished floor", Band.Annotation);
+        canvas.Scene.Line(
+            from, to, new Pen(standard.Narrow, Palette.Black, Dashes.LongDashDot(standard.Narrow)), Layers.Marks, "finished floor",
+            Band.Annotation);
     }
 }

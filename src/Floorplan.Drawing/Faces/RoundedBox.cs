@@ -16,7 +16,10 @@ internal static class RoundedBox
         }
 
         double r = Math.Min(radius, Math.Min(box.Width, box.Height) / 2);
-        PaperPoint[] centres = [new(box.Right - r, box.Bottom - r), new(box.Left + r, box.Bottom - r), new(box.Left + r, box.Top + r), new(box.Right - r, box.Top + r)];
+        PaperPoint[] centres =
+            [
+                new(box.Right - r, box.Bottom - r), new(box.Left + r, box.Bottom - r), new(box.Left + r, box.Top + r),
+                new(box.Right - r, box.Top + r)];
         var points = new List<PaperPoint>();
         for (int corner = 0; corner < 4; corner++)
         {

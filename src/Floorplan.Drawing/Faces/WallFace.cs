@@ -45,5 +45,6 @@ internal sealed record WallFace(Shell Shell, ShellWall Wall, bool FromOutside)
     /// <summary>The finished inside of the wall.</summary>
     public ShellWall Finished => Wall.FinishedIn(Shell);
 
-    public string Title => $"{char.ToUpperInvariant(Wall.Side.Word()[0])}{Wall.NameIn(Shell)[1..]}, seen from {(FromOutside ? "outside" : "inside")}";
+    public string Title
+        => $"{char.ToUpperInvariant(Wall.Side.Word()[0])}{Wall.NameIn(Shell)[1..]}, seen from {(FromOutside ? "outside" : "inside")}";
 }

@@ -37,7 +37,10 @@ internal static class BarScale
         {
             string number = (i * step).ToString("0.#", CultureInfo.InvariantCulture);
             string text = i == parts ? $"{number} {QuantityText.DistanceUnit(units)}" : number;
-            scene.Text(new TextItem(text, left + new PaperPoint(i * each, Thickness + 1 + standard.NoteHeight), standard.NoteHeight, i == parts ? TextAnchor.Start : TextAnchor.Middle, Layers.Marks, "bar scale"));
+            scene.Text(
+                new TextItem(text, left + new PaperPoint(i * each, Thickness + 1 + standard.NoteHeight), standard.NoteHeight, i == parts
+                    ? TextAnchor.Start
+                    : TextAnchor.Middle, Layers.Marks, "bar scale"));
         }
     }
 }

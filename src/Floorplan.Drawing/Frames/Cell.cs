@@ -2,7 +2,9 @@ using Floorplan.Sizing.Working;
 
 namespace Floorplan.Drawing.Frames;
 
-/// <summary>One cell of a table, with the figures whose values it prints. Plain text is a cell without figures; a figure prints its own text.</summary>
+/// <summary>
+/// One cell of a table, with the figures whose values it prints. Plain text is a cell without figures; a figure prints its own text.
+/// </summary>
 /// <remarks>
 /// A cell that prints worked-out numbers in its own words is <c>new Cell($"{load.Text}, {share.Text}", [load, share])</c>. A test gathers
 /// the figures of all cells, labels and findings of a plan by name and thing, and fails where two of them are not the same object.

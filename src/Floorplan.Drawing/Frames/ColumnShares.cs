@@ -21,16 +21,26 @@ internal static class ColumnShares
         {
             double now = Lines(cells, widths);
             double[] saved = [.. widths.Select((_, i) => now - Lines(cells, [.. widths.Select((w, n) => n == i ? w + part : w)]))];
-            int best = saved.Max() > 0 ? Array.IndexOf(saved, saved.Max()) : Enumerable.Range(0, widths.Length).MaxBy(i => text[i] / widths[i]);
+            int best = saved.Max() > 0
+                ? Array.IndexOf(saved, saved.Max())
+                : Enumerable.Range(0, widths.Length).MaxBy(i => text[i] / widths[i]);
             widths[best] += part;
         }
 
         return widths;
     }
 
-    /// <summary>Widths that together take more than there is room: the widest are cut down to one width, so that short words and figures stay whole.</summary>
+    /// <summary>
+    /// Where the widths together take more than there is room, the widest are cut down to one width, so that short words and figures
+    /// stay whole. Widths that find room stay as they are.
+    /// </summary>
     public static double[] Capped(double[] wanted, double room)
     {
+        if (wanted.Sum() <= room)
+        {
+            return wanted;
+        }
+
         double left = room;
         int columns = wanted.Length;
         foreach (double width in wanted.Order())

@@ -17,11 +17,14 @@ internal static class NorthArrow
         var foot = centre + new PaperPoint(0, Radius);
         scene.Line(foot, tip, pen, Layers.Marks, "north", Band.Annotation);
         scene.Fill([[tip, centre + new PaperPoint(1.6, 1), centre]], Palette.Black, Layers.Marks, "north", Band.Annotation);
-        scene.Text(new TextItem("N", tip + new PaperPoint(0, -0.8), standard.NoteHeight, TextAnchor.Middle, Layers.Marks, "north", Bold: true));
+        scene.Text(
+            new TextItem("N", tip + new PaperPoint(0, -0.8), standard.NoteHeight, TextAnchor.Middle, Layers.Marks, "north", Bold: true));
         if (trueNorth is { } degrees)
         {
             var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
-            scene.Line(centre, centre + new PaperPoint(Radius * sin, -Radius * cos), new Pen(standard.Narrow, Palette.Blue, Dashes.Dashed(standard.Fine)), Layers.Marks, "north", Band.Annotation);
+            scene.Line(centre, centre
+                + new PaperPoint(Radius * sin, -Radius * cos), new Pen(standard.Narrow, Palette.Blue, Dashes.Dashed(standard.Fine)),
+                    Layers.Marks, "north", Band.Annotation);
         }
     }
 }

@@ -8,7 +8,8 @@ public sealed record PaperSize(string Name, double Width, double Height)
     private const double Inch = InchPound.MillimetresPerInch;
 
     /// <summary>ISO 216, smallest first; A3 is the default.</summary>
-    public static IReadOnlyList<PaperSize> Iso { get; } = [new("A3", 420, 297), new("A2", 594, 420), new("A1", 841, 594), new("A0", 1189, 841)];
+    public static IReadOnlyList<PaperSize> Iso { get; } =
+        [new("A3", 420, 297), new("A2", 594, 420), new("A1", 841, 594), new("A0", 1189, 841)];
 
     /// <summary>ASME Y14.1 sizes (F2), smallest first; 11 x 17 in is the default.</summary>
     public static IReadOnlyList<PaperSize> Us { get; } =
@@ -28,5 +29,7 @@ public sealed record PaperSize(string Name, double Width, double Height)
         return Iso.Concat(Us).Concat(Small).FirstOrDefault(p => Plain(p.Name) == plain);
     }
 
-    private static string Plain(string name) => name.Replace(" ", "", StringComparison.Ordinal).Replace("in", "", StringComparison.OrdinalIgnoreCase).Replace("\"", "", StringComparison.Ordinal).ToUpperInvariant();
+    private static string Plain(string name)
+        => name.Replace(" ", "", StringComparison.Ordinal).Replace("in", "", StringComparison.OrdinalIgnoreCase)
+            .Replace("\"", "", StringComparison.Ordinal).ToUpperInvariant();
 }

@@ -12,7 +12,9 @@ public static class ScaleSeries
     /// <summary>3/4, 1/2, 3/8, 1/4, 3/16, 1/8, 3/32, 1/16 in to the foot, then engineers' scales.</summary>
     private static readonly double[] Imperial = [16, 24, 32, 48, 64, 96, 128, 192, 480, 1200, 2400, 6000, 12000];
 
-    /// <summary>Beyond this a larger sheet is taken first: 1:50, and 1/4 in to the foot, which plan reviewers ask for at least (F).</summary>
+    /// <summary>
+    /// Beyond this a larger sheet is taken first: 1:50, and 1/4 in to the foot, which plan reviewers ask for at least (F).
+    /// </summary>
     public static double SmallestWanted(UnitSystem units) => units == UnitSystem.Metric ? 50 : 48;
 
     public static IReadOnlyList<double> For(UnitSystem units) => units == UnitSystem.Metric ? Metric : Imperial;

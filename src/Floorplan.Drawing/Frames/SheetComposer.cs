@@ -28,7 +28,8 @@ public static class SheetComposer
         foreach (var layout in Layouts(content, text, standard))
         {
             // When all fits the usual paper but labels crowd, a larger scale on the next paper is tried.
-            if (best is { Complete: true } && (layout.Denominator >= best.Layout.Denominator || layout.Paper != papers.ElementAtOrDefault(1)))
+            if (best is { Complete: true }
+                && (layout.Denominator >= best.Layout.Denominator || layout.Paper != papers.ElementAtOrDefault(1)))
             {
                 continue;
             }
@@ -83,7 +84,9 @@ public static class SheetComposer
         var scene = new SceneBuilder(layout.Denominator);
         var labels = new LabelPlacer(scene);
         SheetFrame.Draw(scene, layout.Paper, layout.Inside, standard);
-        TitleBlock.Draw(scene, layout.Inside, content.TitleBlock, ScaleSeries.Text(layout.Denominator, content.Units), layout.Paper.Name, content.Units == UnitSystem.Metric ? "millimetres" : "feet and inches", standard);
+        TitleBlock.Draw(
+            scene, layout.Inside, content.TitleBlock, ScaleSeries.Text(layout.Denominator, content.Units), layout.Paper.Name,
+            content.Units == UnitSystem.Metric ? "millimetres" : "feet and inches", standard);
         for (int i = 0; i < content.Views.Count; i++)
         {
             content.Views[i].Draw(new ViewCanvas(scene, labels, layout.Views[i], layout.Denominator, standard));
@@ -103,19 +106,29 @@ public static class SheetComposer
         if (labels.AllNotShown.Count > 0)
         {
             var rows = labels.AllNotShown.Distinct().Select(n => (IReadOnlyList<Cell>)[n.Of, n.Words]).ToList();
-            blocks = [.. blocks, TableBlock.Of(new KeyTable("Not shown at its place", ["Of", "What"], rows), layout.Columns[0].Width, standard)];
+            blocks =
+                [.. blocks, TableBlock.Of(new KeyTable("Not shown at its place", ["Of", "What"], rows), layout.Columns[0].Width, standard)];
         }
 
         bool complete = new TextColumns(layout.Columns, standard).Fill(blocks, scene);
         SceneHatches.Draw(scene);
-        var sheet = new SheetScene(content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}", SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items], layout.Denominator)
-        {
-            Figures = [.. content.Tables.SelectMany(t => t.Rows).SelectMany(r => r).SelectMany(c => c.Figures), .. placed.SelectMany(p => p.Request.Figures)],
-        };
-        return new Drawing(layout, sheet, complete, placed.Count == 0 ? 0 : placed.Count(p => p.Outcome != LabelOutcome.AtTarget) / (double)placed.Count);
+        var sheet =
+            new SheetScene(
+                content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}",
+                SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items], layout.Denominator)
+            {
+                Figures =
+                [
+                    .. content.Tables.SelectMany(t => t.Rows).SelectMany(r => r).SelectMany(c => c.Figures),
+                    .. placed.SelectMany(p => p.Request.Figures)],
+            };
+        return new Drawing(layout, sheet, complete, placed.Count == 0
+            ? 0
+            : placed.Count(p => p.Outcome != LabelOutcome.AtTarget) / (double)placed.Count);
     }
 
-    private static void DrawStrip(SceneBuilder scene, SheetContent content, ISheetView view, PaperBox box, Layout layout, DrawingStandard standard)
+    private static void DrawStrip(
+        SceneBuilder scene, SheetContent content, ISheetView view, PaperBox box, Layout layout, DrawingStandard standard)
     {
         double y = box.Bottom + 8;
         double x = box.Left + 2;
@@ -127,18 +140,23 @@ public static class SheetComposer
 
         string text = StripText(view, layout.Denominator, content.Units);
         double width = TextMeasure.Width(text, standard.SubtitleHeight, true);
-        scene.Text(new TextItem(text, new(x, y + (standard.SubtitleHeight / 2)), standard.SubtitleHeight, TextAnchor.Start, Layers.Text, Bold: true));
+        scene.Text(
+            new TextItem(
+                text, new(x, y + (standard.SubtitleHeight / 2)), standard.SubtitleHeight, TextAnchor.Start, Layers.Text, Bold: true));
         BarScale.Draw(scene, new(x + width + 6, y - 2), layout.Denominator, content.Units, standard);
     }
 
-    private static string StripText(ISheetView view, double denominator, UnitSystem units) => $"{view.Title}  {ScaleSeries.Text(denominator, units)}";
+    private static string StripText(ISheetView view, double denominator, UnitSystem units)
+        => $"{view.Title}  {ScaleSeries.Text(denominator, units)}";
 
     /// <param name="Complete">All text found room.</param>
     /// <param name="Crowding">The share of labels that are not at what they name.</param>
     private sealed record Drawing(Layout Layout, SheetScene Scene, bool Complete, double Crowding);
 
     /// <summary>Where everything goes on one paper at one scale.</summary>
-    private sealed record Layout(PaperSize Paper, double Denominator, PaperBox Inside, IReadOnlyList<PaperBox> Views, PaperBox ViewArea, IReadOnlyList<PaperBox> Columns, bool ViewsFit)
+    private sealed record Layout(
+        PaperSize Paper, double Denominator, PaperBox Inside, IReadOnlyList<PaperBox> Views, PaperBox ViewArea,
+        IReadOnlyList<PaperBox> Columns, bool ViewsFit)
     {
         /// <param name="centred">The view in the middle; else at the left, with the text beside it.</param>
         public static Layout Of(SheetContent content, PaperSize paper, double denominator, bool centred)
@@ -170,7 +188,9 @@ public static class SheetComposer
             return new Layout(paper, denominator, inside, views, area, TextColumns.Around(inside, space), fits);
         }
 
-        /// <summary>Views side by side in their order, as many as the paper is wide. One view stands alone, however wide its strip is.</summary>
+        /// <summary>
+        /// Views side by side in their order, as many as the paper is wide. One view stands alone, however wide its strip is.
+        /// </summary>
         private static List<ViewRow> Rows(SheetContent content, double denominator, double most)
         {
             var rows = new List<ViewRow>();
@@ -193,7 +213,8 @@ public static class SheetComposer
         }
 
         private static double StripWidth(ISheetView view, double denominator, UnitSystem units) =>
-            TextMeasure.Width(StripText(view, denominator, units), DrawingStandard.For(units).SubtitleHeight, true) + 8 + BarScale.Width + (view.IsPlan ? NorthArrow.Width : 0);
+            TextMeasure.Width(StripText(view, denominator, units), DrawingStandard.For(units).SubtitleHeight, true) + 8 + BarScale.Width
+                + (view.IsPlan ? NorthArrow.Width : 0);
     }
 
     /// <param name="Cells">Each view's paper, and the width that it stands in, as wide as the strip under it at least.</param>

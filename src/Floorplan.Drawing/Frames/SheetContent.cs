@@ -5,7 +5,9 @@ using Floorplan.Model;
 
 namespace Floorplan.Drawing.Frames;
 
-/// <summary>All that one sheet shows, before paper and scale are chosen. Texts may be hostile; they are cleaned, wrapped and shortened here.</summary>
+/// <summary>
+/// All that one sheet shows, before paper and scale are chosen. Texts may be hostile; they are cleaned, wrapped and shortened here.
+/// </summary>
 public sealed record SheetContent
 {
     /// <summary>File name without extension, such as <c>1-general-arrangement</c>.</summary>

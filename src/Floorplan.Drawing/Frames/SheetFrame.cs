@@ -5,7 +5,9 @@ using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Frames;
 
-/// <summary>The border of a sheet with its zones (ISO 5457: 20 mm filing margin, else 10; zones of 50 mm from the centring marks; F2, M).</summary>
+/// <summary>
+/// The border of a sheet with its zones (ISO 5457: 20 mm filing margin, else 10; zones of 50 mm from the centring marks; F2, M).
+/// </summary>
 internal static class SheetFrame
 {
     private const double FilingMargin = 20;
@@ -35,8 +37,10 @@ internal static class SheetFrame
         Down(scene, inside, y);
         foreach (var (from, to) in new[]
         {
-            (new PaperPoint(x, inside.Top - Band), new PaperPoint(x, inside.Top + Band)), (new PaperPoint(x, inside.Bottom + Band), new PaperPoint(x, inside.Bottom - Band)),
-            (new PaperPoint(inside.Left - Band, y), new PaperPoint(inside.Left + Band, y)), (new PaperPoint(inside.Right + Band, y), new PaperPoint(inside.Right - Band, y)),
+            (new PaperPoint(x, inside.Top - Band), new PaperPoint(x, inside.Top + Band)),
+                (new PaperPoint(x, inside.Bottom + Band), new PaperPoint(x, inside.Bottom - Band)),
+            (new PaperPoint(inside.Left - Band, y), new PaperPoint(inside.Left + Band, y)),
+                (new PaperPoint(inside.Right + Band, y), new PaperPoint(inside.Right - Band, y)),
         })
         {
             scene.Line(from, to, new Pen(standard.FrameLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
@@ -49,7 +53,8 @@ internal static class SheetFrame
         foreach (double x in borders.Skip(1).SkipLast(1))
         {
             scene.Line(new(x, inside.Top - Band), new(x, inside.Top), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
-            scene.Line(new(x, inside.Bottom), new(x, inside.Bottom + Band), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
+            scene.Line(
+                new(x, inside.Bottom), new(x, inside.Bottom + Band), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
         }
 
         for (int i = 0; i + 1 < borders.Length; i++)
@@ -66,7 +71,8 @@ internal static class SheetFrame
         foreach (double y in borders.Skip(1).SkipLast(1))
         {
             scene.Line(new(inside.Left - Band, y), new(inside.Left, y), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
-            scene.Line(new(inside.Right, y), new(inside.Right + Band, y), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
+            scene.Line(
+                new(inside.Right, y), new(inside.Right + Band, y), new Pen(ZoneLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
         }
 
         for (int i = 0; i + 1 < borders.Length; i++)

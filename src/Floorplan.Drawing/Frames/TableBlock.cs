@@ -39,7 +39,9 @@ internal static class TableBlock
     {
         for (int i = 0; i < rows.Count; i++)
         {
-            var row = rows[i].Length == 1 ? Row(rows[i], new TableColumns([width], 0), s, bold: true) : Row(rows[i], columns, s, bold: false);
+            var row = rows[i].Length == 1
+                ? Row(rows[i], new TableColumns([width], 0), s, bold: true)
+                : Row(rows[i], columns, s, bold: false);
             if (rows[i].Length == 1 && i + 1 < rows.Count && rows[i + 1].Length > 1)
             {
                 var below = Row(rows[++i], columns, s, bold: false);
@@ -66,14 +68,22 @@ internal static class TableBlock
         double room = width - (Gap * (heads.Length - 1));
         double tight = width - (TightGap * (heads.Length - 1));
         double[][] cells = [.. rows.Select(r => r.Select(c => TextMeasure.Width(c, s.NoteHeight)).ToArray())];
-        double[] longest = [.. heads.Select((h, i) => Math.Max(TextMeasure.Width(h, s.NoteHeight, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max()) + WordSlack)];
+        double[] longest =
+            [.. heads.Select((h, i) => Math.Max(TextMeasure.Width(h, s.NoteHeight, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max())
+                + WordSlack)];
         if (longest.Sum() <= room)
         {
             return new TableColumns(longest, Gap);
         }
 
-        double[] words = [.. heads.Select((h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => TextWrap.Pieces(r[i]))) + WordSlack))];
-        double[] figures = [.. words.Select((w, i) => Math.Max(w, rows.SelectMany(r => Figures(r[i])).Select(f => TextMeasure.Width(f, s.NoteHeight) + WordSlack).DefaultIfEmpty(0).Max()))];
+        double[] words =
+            [.. heads.Select(
+                (h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => TextWrap.Pieces(r[i]))) + WordSlack))];
+        double[] figures =
+            [.. words.Select(
+                (w, i) => Math.Max(
+                    w, rows.SelectMany(r => Figures(r[i])).Select(f => TextMeasure.Width(f, s.NoteHeight) + WordSlack).DefaultIfEmpty(0)
+                        .Max()))];
         if (figures.Sum() > room)
         {
             return new TableColumns(figures.Sum() <= tight ? figures : ColumnShares.Capped(words, tight), TightGap);
@@ -92,12 +102,14 @@ internal static class TableBlock
         return new TableColumns(ColumnShares.Lines(cells, even) < MuchShorter * ColumnShares.Lines(cells, widths) ? even : widths, Gap);
     }
 
-    /// <summary>Numbers with the unit behind them: <c>1.33 m</c>.</summary>
+    /// <summary>Numbers with the unit after them: <c>1.33 m</c>.</summary>
     private static IEnumerable<string> Figures(string text)
     {
         const int longestUnit = 5;
         string[] words = text.Split(' ');
-        return words.Zip(words.Skip(1)).Where(p => p.First.Length > 0 && char.IsDigit(p.First[0]) && p.Second.TrimEnd(',').Length <= longestUnit).Select(p => p.First + " " + p.Second);
+        return words.Zip(words.Skip(1))
+            .Where(p => p.First.Length > 0 && char.IsDigit(p.First[0]) && p.Second.TrimEnd(',').Length <= longestUnit)
+                .Select(p => p.First + " " + p.Second);
     }
 
     private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>
@@ -113,7 +125,10 @@ internal static class TableBlock
             {
                 for (int k = 0; k < lines[i].Count; k++)
                 {
-                    scene.Text(new TextItem(lines[i][k], new(x, at.Y + (s.NoteHeight * (1 + (k * TextMeasure.LinePitch)))), s.NoteHeight, TextAnchor.Start, Layers.Schedule, Bold: bold));
+                    scene.Text(
+                        new TextItem(
+                            lines[i][k], new(x, at.Y + (s.NoteHeight * (1 + (k * TextMeasure.LinePitch)))), s.NoteHeight, TextAnchor.Start,
+                            Layers.Schedule, Bold: bold));
                 }
 
                 x += columns.Widths[i] + columns.Gap;

@@ -43,7 +43,8 @@ internal static class TextBlocks
 
         if (content.Notes.Count > 0)
         {
-            yield return new TextBlock("Notes", [.. content.Notes.Select((n, i) => Numbered(FormattableString.Invariant($"{i + 1}"), n, width, s))]);
+            yield return new TextBlock(
+                "Notes", [.. content.Notes.Select((n, i) => Numbered(FormattableString.Invariant($"{i + 1}"), n, width, s))]);
         }
 
         if (content.Cautions.Count > 0)
@@ -51,7 +52,10 @@ internal static class TextBlocks
             yield return new TextBlock("Caution", [.. content.Cautions.Select(c => Caution(c, width, s))]);
         }
 
-        var revisions = new KeyTable("Revisions", ["Rev", "Date", "What changed"], [.. content.Revisions.Select(r => (IReadOnlyList<Cell>)[r.Mark, r.Date, r.Text])]);
+        var revisions =
+            new KeyTable(
+                "Revisions", ["Rev", "Date", "What changed"],
+                [.. content.Revisions.Select(r => (IReadOnlyList<Cell>)[r.Mark, r.Date, r.Text])]);
         if (revisions.Rows.Count > 0)
         {
             yield return TableBlock.Of(revisions, width, s);
@@ -61,11 +65,14 @@ internal static class TextBlocks
     private static BlockRow Finding(FindingLine finding, double width, DrawingStandard s)
     {
         const double mark = 7;
-        var lines = TextWrap.Lines(SafeText.Clean($"{finding.Severity}: {finding.Text}", LongestFinding), width - mark, s.NoteHeight, most: MostLines);
+        var lines =
+            TextWrap.Lines(
+                SafeText.Clean($"{finding.Severity}: {finding.Text}", LongestFinding), width - mark, s.NoteHeight, most: MostLines);
         return new BlockRow(Height(lines.Count, s), (scene, at) =>
         {
             string number = FormattableString.Invariant($"{finding.Number}");
-            scene.Text(new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true));
+            scene.Text(
+                new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true));
             Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Finding);
         });
     }
@@ -126,7 +133,9 @@ internal static class TextBlocks
             PaperPoint[] triangle = [at + new PaperPoint(0, 4.5), at + new PaperPoint(2.6, 0), at + new PaperPoint(5.2, 4.5)];
             scene.Fill([triangle], SafetyColours.Yellow, Layers.SafetySign, "caution", Band.Annotation);
             scene.Polyline(triangle, true, new Pen(s.Narrow), Layers.SafetySign, "caution", Band.Annotation);
-            scene.Text(new TextItem("!", at + new PaperPoint(2.6, 4.1), s.NoteHeight, TextAnchor.Middle, Layers.SafetySign, "caution", Bold: true));
+            scene.Text(
+                new TextItem("!", at
+                    + new PaperPoint(2.6, 4.1), s.NoteHeight, TextAnchor.Middle, Layers.SafetySign, "caution", Bold: true));
             Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Legend);
         });
     }
@@ -135,7 +144,9 @@ internal static class TextBlocks
     {
         for (int i = 0; i < lines.Count; i++)
         {
-            scene.Text(new TextItem(lines[i], at + new PaperPoint(0, s.NoteHeight * (1 + (i * TextMeasure.LinePitch))), s.NoteHeight, TextAnchor.Start, layer));
+            scene.Text(
+                new TextItem(lines[i], at
+                    + new PaperPoint(0, s.NoteHeight * (1 + (i * TextMeasure.LinePitch))), s.NoteHeight, TextAnchor.Start, layer));
         }
     }
 

@@ -34,7 +34,8 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
             double left = inside.Left + pad + (i * (width + Gap));
             bool underView = left < view.Right + Gap && view.Left - Gap < left + width;
             bool overTitle = left + width > inside.Right - TitleBlock.Width - Gap;
-            all.Add(new PaperBox(left, (underView ? view.Bottom : inside.Top) + pad, left + width, inside.Bottom - (overTitle ? TitleBlock.Height : 0) - pad));
+            all.Add(new PaperBox(left, (underView ? view.Bottom : inside.Top) + pad, left
+                + width, inside.Bottom - (overTitle ? TitleBlock.Height : 0) - pad));
         }
 
         return all;
@@ -57,7 +58,10 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
         foot = TextBlocks.Height(1, standard);
         int left = Fill([.. all.Where(b => !b.IsList), .. all.Where(b => b.IsList)], scene, whole: false);
         var last = columns[^1];
-        scene.Text(new TextItem($"… and {left} more lines that find no room here", new(last.Left, last.Bottom), standard.NoteHeight, TextAnchor.Start, Layers.Legend, Bold: true));
+        scene.Text(
+            new TextItem(
+                $"… and {left} more lines that find no room here", new(last.Left, last.Bottom), standard.NoteHeight, TextAnchor.Start,
+                Layers.Legend, Bold: true));
         return false;
     }
 
@@ -125,11 +129,17 @@ internal sealed class TextColumns(IReadOnlyList<PaperBox> columns, DrawingStanda
         if (scene is not null)
         {
             string whole = block.Title + (again ? " (continued)" : "");
-            double height = TextMeasure.Width(whole, standard.SubtitleHeight, true) <= columns[column].Width ? standard.SubtitleHeight : standard.NoteHeight;
+            double height = TextMeasure.Width(whole, standard.SubtitleHeight, true) <= columns[column].Width
+                ? standard.SubtitleHeight
+                : standard.NoteHeight;
             string title = SafeText.Fit(whole, columns[column].Width, height, true);
-            scene.Text(new TextItem(title, Here + new PaperPoint(0, standard.SubtitleHeight), height, TextAnchor.Start, Layers.Legend, Bold: true));
+            scene.Text(
+                new TextItem(title, Here
+                    + new PaperPoint(0, standard.SubtitleHeight), height, TextAnchor.Start, Layers.Legend, Bold: true));
             double y = Here.Y + standard.SubtitleHeight + 1.3;
-            scene.Line(new(columns[column].Left, y), new(columns[column].Right, y), new Pen(standard.Narrow), Layers.Legend, null, Band.Annotation);
+            scene.Line(
+                new(columns[column].Left, y), new(columns[column].Right, y), new Pen(standard.Narrow), Layers.Legend, null,
+                Band.Annotation);
         }
 
         down += TitleHeight;

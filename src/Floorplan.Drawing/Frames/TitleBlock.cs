@@ -16,7 +16,8 @@ internal static class TitleBlock
 
     public const double Height = (5 * Row) + TitleRow;
 
-    public static void Draw(SceneBuilder scene, PaperBox inside, TitleBlockFields f, string scale, string paper, string units, DrawingStandard standard)
+    public static void Draw(
+        SceneBuilder scene, PaperBox inside, TitleBlockFields f, string scale, string paper, string units, DrawingStandard standard)
     {
         var box = new PaperBox(inside.Right - Width, inside.Bottom - Height, inside.Right, inside.Bottom);
         scene.Rectangle(box, new Pen(standard.FrameLine), Layers.TitleBlock, null, Band.Annotation);
@@ -25,9 +26,13 @@ internal static class TitleBlock
         pen.Line(ref y, Row, ("Owner", f.Owner, 90), ("Site", f.Site, 90));
         pen.Line(ref y, TitleRow, ("Title", f.Title, 180));
         pen.Line(ref y, Row, ("Sheet", f.SheetTitle, 90), ("Document type", f.DocumentType, 45), ("Number", f.Number, 45));
-        pen.Line(ref y, Row, ("Drawn by", f.DrawnBy, 45), ("Checked by", f.CheckedBy, 45), ("Date", f.Date, 45), ("Revision", f.Revision, 20), ("Sheet no.", FormattableString.Invariant($"{f.Sheet} (set of {f.Sheets})"), 25));
+        pen.Line(
+            ref y, Row, ("Drawn by", f.DrawnBy, 45), ("Checked by", f.CheckedBy, 45), ("Date", f.Date, 45), ("Revision", f.Revision, 20),
+            ("Sheet no.", FormattableString.Invariant($"{f.Sheet} (set of {f.Sheets})"), 25));
         pen.Line(ref y, Row, ("Scale", scale, 50), ("Units", units, 40), ("Paper", paper, 25), ("Checks", f.Checks, 65));
-        pen.Line(ref y, Row, ("Source file, content hash", f.SourceHash.Length == 0 ? f.SourceName : $"{f.SourceName}  {f.SourceHash}", 95), ("Made with", f.Tool, 35), ("Caution", "Do not scale from paper", 50));
+        pen.Line(
+            ref y, Row, ("Source file, content hash", f.SourceHash.Length == 0 ? f.SourceName : $"{f.SourceName}  {f.SourceHash}", 95),
+            ("Made with", f.Tool, 35), ("Caution", "Do not scale from paper", 50));
     }
 
     /// <summary>Draws rows of cells: a small name over a value, which is shortened to fit.</summary>
@@ -40,9 +45,14 @@ internal static class TitleBlock
             {
                 bool title = cells.Length == 1;
                 double valueHeight = title ? standard.SubtitleHeight : standard.NoteHeight;
-                scene.Text(new TextItem(name, new(x + Pad, y + Pad + NameHeight), NameHeight, TextAnchor.Start, Layers.TitleBlock, Colour: "#404040"));
+                scene.Text(
+                    new TextItem(
+                        name, new(x + Pad, y + Pad + NameHeight), NameHeight, TextAnchor.Start, Layers.TitleBlock, Colour: "#404040"));
                 string text = Fitted(SafeText.Clean(value), width - (2 * Pad), ref valueHeight, title);
-                scene.Text(new TextItem(text, new(x + Pad, y + height - Pad - (title ? 0.6 : 0.2)), valueHeight, TextAnchor.Start, Layers.TitleBlock, Bold: title));
+                scene.Text(
+                    new TextItem(
+                        text, new(x + Pad, y + height - Pad - (title ? 0.6 : 0.2)), valueHeight, TextAnchor.Start, Layers.TitleBlock,
+                        Bold: title));
                 if (x > box.Left)
                 {
                     scene.Line(new(x, y), new(x, y + height), new Pen(standard.Narrow), Layers.TitleBlock, null, Band.Annotation);

@@ -46,7 +46,8 @@ public static class Hatcher
     private static IEnumerable<(PaperPoint From, PaperPoint To)> Clip(HatchArea area, double degrees)
     {
         var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
-        PaperPoint[][] rings = [.. area.Rings.Select(r => r.Select(p => new PaperPoint((p.X * cos) - (p.Y * sin), (p.X * sin) + (p.Y * cos))).ToArray())];
+        PaperPoint[][] rings =
+            [.. area.Rings.Select(r => r.Select(p => new PaperPoint((p.X * cos) - (p.Y * sin), (p.X * sin) + (p.Y * cos))).ToArray())];
         double low = rings.SelectMany(r => r).Select(p => p.Y).DefaultIfEmpty(0).Min();
         double high = rings.SelectMany(r => r).Select(p => p.Y).DefaultIfEmpty(0).Max();
         double pitch = area.Style.Pitch * Math.Max(1, Math.Ceiling((high - low) / area.Style.Pitch / MostLines));
@@ -112,7 +113,8 @@ public static class Hatcher
         }
     }
 
-    private static PaperPoint Along(PaperPoint a, PaperPoint b, double share) => new(a.X + ((b.X - a.X) * share), a.Y + ((b.Y - a.Y) * share));
+    private static PaperPoint Along(PaperPoint a, PaperPoint b, double share)
+        => new(a.X + ((b.X - a.X) * share), a.Y + ((b.Y - a.Y) * share));
 
     private static IEnumerable<PaperPoint> Dots(PaperPoint a, PaperPoint b, double pitch)
     {

@@ -64,7 +64,8 @@ internal sealed class DrawnObstacles
     }
 
     /// <param name="width">Paper mm.</param>
-    public void AddHeavy(PaperPoint from, PaperPoint to, double width) => heavy.Add(PaperBox.Of([from, to]), new Segment(from, to, width / 2));
+    public void AddHeavy(PaperPoint from, PaperPoint to, double width)
+        => heavy.Add(PaperBox.Of([from, to]), new Segment(from, to, width / 2));
 
     /// <summary>No text, heavy line or dark area where this text would stand.</summary>
     public bool IsFree(PaperBox box)
@@ -132,7 +133,8 @@ internal sealed class DrawnObstacles
     private static bool Crosses(Segment s, PaperPoint from, PaperPoint to) =>
         Side(from, to, s.From) * Side(from, to, s.To) < 0 && Side(s.From, s.To, from) * Side(s.From, s.To, to) < 0;
 
-    private static int Side(PaperPoint a, PaperPoint b, PaperPoint p) => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
+    private static int Side(PaperPoint a, PaperPoint b, PaperPoint p)
+        => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
 
     private static bool Touches(AreaItem area, PaperBox box)
     {

@@ -57,7 +57,9 @@ public sealed class LabelPlacer(SceneBuilder scene)
     /// <summary>No text may stand here.</summary>
     public void KeepOut(PaperBox box) => keepOuts.Add(box);
 
-    /// <summary>Draws all labels into the scene, within <paramref name="area"/>. Call once, when everything else of the views is drawn.</summary>
+    /// <summary>
+    /// Draws all labels into the scene, within <paramref name="area"/>. Call once, when everything else of the views is drawn.
+    /// </summary>
     public IReadOnlyList<LabelResult> Place(PaperBox area)
     {
         var obstacles = new DrawnObstacles(scene.Items, DrawingStandard.Iso.HeavyFrom);
@@ -103,7 +105,9 @@ public sealed class LabelPlacer(SceneBuilder scene)
             return DrawLed(request, far, obstacles);
         }
 
-        return near is { } found && !(request.Optional && found.Cost > MostForOptional) ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget) : null;
+        return near is { } found && !(request.Optional && found.Cost > MostForOptional)
+            ? Draw(request, found.Shape, found.Box, obstacles, LabelOutcome.AtTarget)
+            : null;
     }
 
     private static Spot? AtTarget(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, DrawnObstacles obstacles)
@@ -136,7 +140,8 @@ public sealed class LabelPlacer(SceneBuilder scene)
 
     private static IEnumerable<LabelShape> Shapes(LabelRequest request, IReadOnlyList<string> lines)
     {
-        for (double height = request.CapHeight; height >= request.SmallestCapHeight - 1e-9; height = Smaller(height, request.SmallestCapHeight))
+        for (double height =
+            request.CapHeight; height >= request.SmallestCapHeight - 1e-9; height = Smaller(height, request.SmallestCapHeight))
         {
             yield return new LabelShape(request, lines, height, false);
             if (request.MayTurn)
@@ -167,7 +172,10 @@ public sealed class LabelPlacer(SceneBuilder scene)
                 var centre = new PaperPoint(to.X + (cos * (far + (shape.Width / 2))), to.Y + (sin * (far + (shape.Height / 2))));
                 var box = PaperBox.Around(centre, shape.Width, shape.Height);
                 var from = new PaperPoint(Math.Clamp(to.X, box.Left, box.Right), Math.Clamp(to.Y, box.Top, box.Bottom));
-                if (!area.Holds(box) || request.NotOver?.Overlaps(box) == true || !obstacles.IsFree(box) || !obstacles.LeaderIsFree(from, to))
+                if (!area.Holds(box)
+                    || request.NotOver?.Overlaps(box) == true
+                    || !obstacles.IsFree(box)
+                    || !obstacles.LeaderIsFree(from, to))
                 {
                     continue;
                 }

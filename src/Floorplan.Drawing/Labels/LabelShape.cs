@@ -28,7 +28,8 @@ internal sealed record LabelShape(LabelRequest Request, IReadOnlyList<string> Li
             return Request.Tag switch
             {
                 TagShape.None => (w, h),
-                TagShape.Circle or TagShape.Diamond => (Request.Tag == TagShape.Circle ? side : side * 1.25, Request.Tag == TagShape.Circle ? side : side * 1.25),
+                TagShape.Circle or TagShape.Diamond
+                    => (Request.Tag == TagShape.Circle ? side : side * 1.25, Request.Tag == TagShape.Circle ? side : side * 1.25),
                 TagShape.Hexagon => (w + h + TagPad, h + (2 * TagPad)),
                 TagShape.Capsule => (w + h, h + (2 * TagPad)),
                 _ => (w + (2 * TagPad), h + (2 * TagPad)),
@@ -45,7 +46,10 @@ internal sealed record LabelShape(LabelRequest Request, IReadOnlyList<string> Li
         {
             double down = first + (i * CapHeight * TextMeasure.LinePitch);
             var at = Turned ? new PaperPoint(centre.X + down, centre.Y) : new PaperPoint(centre.X, centre.Y + down);
-            scene.Text(new TextItem(Lines[i], at, CapHeight, TextAnchor.Middle, Request.Layer, Request.Group, Turned ? 90 : 0, Request.Bold, Request.Colour));
+            scene.Text(
+                new TextItem(Lines[i], at, CapHeight, TextAnchor.Middle, Request.Layer, Request.Group, Turned
+                    ? 90
+                    : 0, Request.Bold, Request.Colour));
         }
     }
 
@@ -99,5 +103,6 @@ internal sealed record LabelShape(LabelRequest Request, IReadOnlyList<string> Li
         }
     }
 
-    private static PaperPoint[] Ring(PaperPoint centre, double radius) => [.. HalfRing(centre, radius, -90), .. HalfRing(centre, radius, 90)];
+    private static PaperPoint[] Ring(PaperPoint centre, double radius)
+        => [.. HalfRing(centre, radius, -90), .. HalfRing(centre, radius, 90)];
 }

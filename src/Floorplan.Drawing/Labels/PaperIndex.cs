@@ -90,5 +90,7 @@ internal sealed class PaperIndex<T>
     }
 
     private static (int Left, int Top, int Right, int Bottom) Cells(PaperBox box) =>
-        ((int)Math.Floor(box.Left / Cell), (int)Math.Floor(box.Top / Cell), (int)Math.Floor(box.Right / Cell), (int)Math.Floor(box.Bottom / Cell));
+        (
+            (int)Math.Floor(box.Left / Cell), (int)Math.Floor(box.Top / Cell), (int)Math.Floor(box.Right / Cell),
+            (int)Math.Floor(box.Bottom / Cell));
 }

@@ -2,7 +2,9 @@ namespace Floorplan.Drawing.Lettering;
 
 internal static partial class InterAdvances
 {
-    /// <summary>Advance widths of the regular weight in font units, range after range as in <see cref="Ranges"/>; 0 = not in the font.</summary>
+    /// <summary>
+    /// Advance widths of the regular weight in font units, range after range as in <see cref="Ranges"/>; 0 = not in the font.
+    /// </summary>
     private static ReadOnlySpan<ushort> Regular =>
     [
         // U+0020 to U+007E

@@ -32,7 +32,8 @@ public static class SafeText
 
             if (count == longest)
             {
-                return string.Concat(clean.ToString().AsSpan(0, clean.Length - (char.IsLowSurrogate(clean[^1]) ? 2 : 1)).TrimEnd(), Ellipsis);
+                return string.Concat(
+                    clean.ToString().AsSpan(0, clean.Length - (char.IsLowSurrogate(clean[^1]) ? 2 : 1)).TrimEnd(), Ellipsis);
             }
 
             clean.Append(space ? " " : rune.ToString());

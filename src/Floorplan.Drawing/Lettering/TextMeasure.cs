@@ -8,7 +8,9 @@ public static class TextMeasure
     /// <summary>Capital height over font size of Inter, about 0.727.</summary>
     public const double CapHeightRatio = InterAdvances.CapHeight / (double)InterAdvances.UnitsPerEm;
 
-    /// <summary>A viewer without Inter draws another sans serif; the widest usual one (DejaVu Sans) is under 10 % wider. Own measurement.</summary>
+    /// <summary>
+    /// A viewer without Inter draws another sans serif; the widest usual one (DejaVu Sans) is under 10 % wider. Own measurement.
+    /// </summary>
     public const double Slack = 1.10;
 
     /// <summary>Below the baseline, in cap heights: tails of g, p, q and commas (0.29 in Inter).</summary>
@@ -36,7 +38,8 @@ public static class TextMeasure
     }
 
     /// <summary>Height of a block of lines from the top of its capitals to the foot of its tails.</summary>
-    public static double BlockHeight(int lines, double capHeight) => lines == 0 ? 0 : capHeight * (Ascent + Descent + ((lines - 1) * LinePitch));
+    public static double BlockHeight(int lines, double capHeight)
+        => lines == 0 ? 0 : capHeight * (Ascent + Descent + ((lines - 1) * LinePitch));
 
     /// <summary>The box that a text item takes; for turned text the upright box around it.</summary>
     public static PaperBox Box(TextItem text)

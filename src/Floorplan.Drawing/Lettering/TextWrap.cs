@@ -5,7 +5,10 @@ namespace Floorplan.Drawing.Lettering;
 /// <summary>Breaks text into lines that fit a width.</summary>
 public static class TextWrap
 {
-    /// <summary>A name longer than this in letters may be broken behind its hyphens, a shorter one only where it finds no room whole; own choice.</summary>
+    /// <summary>
+    /// A name longer than this in letters may be broken after its hyphens, a shorter one only where it finds no room whole; own
+    /// choice.
+    /// </summary>
     private const int LongWord = 12;
 
     /// <summary>As sheets write them, besides those that plans are written in.</summary>
@@ -52,9 +55,10 @@ public static class TextWrap
     }
 
     /// <summary>Behind two letters, so not the one between feet and inches.</summary>
-    private static bool IsSoftHyphen(string text, int at) => text[at] == '-' && at > 1 && char.IsLetter(text[at - 1]) && char.IsLetter(text[at - 2]);
+    private static bool IsSoftHyphen(string text, int at)
+        => text[at] == '-' && at > 1 && char.IsLetter(text[at - 1]) && char.IsLetter(text[at - 2]);
 
-    /// <summary>A figure is not parted from the unit behind it while there is another place to break.</summary>
+    /// <summary>A figure is not split from the unit after it while there is another place to break.</summary>
     private static bool IsBeforeUnit(string text, int at)
     {
         int end = text.IndexOf(' ', at + 1);

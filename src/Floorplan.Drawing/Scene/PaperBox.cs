@@ -4,7 +4,8 @@ namespace Floorplan.Drawing.Scene;
 public readonly record struct PaperBox(double Left, double Top, double Right, double Bottom)
 {
     /// <summary>Holds nothing; grows with <see cref="With(PaperPoint)"/>.</summary>
-    public static PaperBox Nothing { get; } = new(double.PositiveInfinity, double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
+    public static PaperBox Nothing { get; } =
+        new(double.PositiveInfinity, double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
 
     public double Width => Right - Left;
 
@@ -14,7 +15,8 @@ public readonly record struct PaperBox(double Left, double Top, double Right, do
 
     public PaperPoint Centre => new((Left + Right) / 2, (Top + Bottom) / 2);
 
-    public static PaperBox At(PaperPoint topLeft, double width, double height) => new(topLeft.X, topLeft.Y, topLeft.X + width, topLeft.Y + height);
+    public static PaperBox At(PaperPoint topLeft, double width, double height)
+        => new(topLeft.X, topLeft.Y, topLeft.X + width, topLeft.Y + height);
 
     public static PaperBox Around(PaperPoint centre, double width, double height) =>
         new(centre.X - (width / 2), centre.Y - (height / 2), centre.X + (width / 2), centre.Y + (height / 2));

@@ -23,7 +23,8 @@ public sealed record PlanTransform(double Denominator, PaperPoint Origin)
 
     public PaperPoint ToPaper(PlanPoint at) => ToPaper(at.X.Millimetres, at.Y.Millimetres);
 
-    public PaperBox ToPaper(Box box) => ToPaper(new Envelope(box.West.Millimetres, box.East.Millimetres, box.South.Millimetres, box.North.Millimetres));
+    public PaperBox ToPaper(Box box)
+        => ToPaper(new Envelope(box.West.Millimetres, box.East.Millimetres, box.South.Millimetres, box.North.Millimetres));
 
     public PaperBox ToPaper(Envelope extent)
     {
@@ -42,7 +43,8 @@ public sealed record PlanTransform(double Denominator, PaperPoint Origin)
             if (shape.GetGeometryN(i) is Polygon { IsEmpty: false } polygon)
             {
                 rings.Add([.. polygon.ExteriorRing.Coordinates.SkipLast(1).Select(ToPaper)]);
-                rings.AddRange(polygon.InteriorRings.Select(hole => (IReadOnlyList<PaperPoint>)[.. hole.Coordinates.SkipLast(1).Select(ToPaper)]));
+                rings.AddRange(
+                    polygon.InteriorRings.Select(hole => (IReadOnlyList<PaperPoint>)[.. hole.Coordinates.SkipLast(1).Select(ToPaper)]));
             }
         }
 

@@ -23,19 +23,23 @@ public sealed class SceneBuilder(double denominator = 1)
     public void Line(PaperPoint from, PaperPoint to, Pen pen, string layer, string? group = null, Band band = Band.Object) =>
         Add(new LineItem(from, to, pen, layer, group), band);
 
-    public void Polyline(IReadOnlyList<PaperPoint> points, bool closed, Pen pen, string layer, string? group = null, Band band = Band.Object) =>
+    public void Polyline(
+        IReadOnlyList<PaperPoint> points, bool closed, Pen pen, string layer, string? group = null, Band band = Band.Object) =>
         Add(new PolylineItem(points, closed, pen, layer, group), band);
 
     public void Rectangle(PaperBox box, Pen pen, string layer, string? group = null, Band band = Band.Object) =>
         Polyline(Corners(box), true, pen, layer, group, band);
 
-    public void Arc(PaperPoint centre, double radius, double startDegrees, double endDegrees, Pen pen, string layer, string? group = null, Band band = Band.Object) =>
+    public void Arc(
+        PaperPoint centre, double radius, double startDegrees, double endDegrees, Pen pen, string layer, string? group = null,
+        Band band = Band.Object) =>
         Add(new ArcItem(centre, radius, startDegrees, endDegrees, pen, layer, group), band);
 
     public void Circle(PaperPoint centre, double radius, Pen pen, string layer, string? group = null, Band band = Band.Object) =>
         Arc(centre, radius, 0, 360, pen, layer, group, band);
 
-    public void Fill(IReadOnlyList<IReadOnlyList<PaperPoint>> rings, string colour, string layer, string? group = null, Band band = Band.Tint) =>
+    public void Fill(
+        IReadOnlyList<IReadOnlyList<PaperPoint>> rings, string colour, string layer, string? group = null, Band band = Band.Tint) =>
         Add(new AreaItem(rings, colour, layer, group), band);
 
     public void Fill(PaperBox box, string colour, string layer, string? group = null, Band band = Band.Tint) =>
@@ -47,7 +51,8 @@ public sealed class SceneBuilder(double denominator = 1)
     public void Hatch(IReadOnlyList<IReadOnlyList<PaperPoint>> rings, HatchStyle style, Pen pen, string layer, string? group = null) =>
         _hatches.Add(new HatchArea(rings, style, pen, layer, group));
 
-    public void Hatch(PaperBox box, HatchStyle style, Pen pen, string layer, string? group = null) => Hatch([Corners(box)], style, pen, layer, group);
+    public void Hatch(PaperBox box, HatchStyle style, Pen pen, string layer, string? group = null)
+        => Hatch([Corners(box)], style, pen, layer, group);
 
     private static PaperPoint[] Corners(PaperBox box) =>
         [new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)];

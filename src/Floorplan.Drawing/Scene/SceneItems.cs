@@ -18,14 +18,17 @@ public abstract record SceneItem(string Layer, string? Group);
 
 public sealed record LineItem(PaperPoint From, PaperPoint To, Pen Pen, string Layer, string? Group = null) : SceneItem(Layer, Group);
 
-public sealed record PolylineItem(IReadOnlyList<PaperPoint> Points, bool Closed, Pen Pen, string Layer, string? Group = null) : SceneItem(Layer, Group);
+public sealed record PolylineItem(
+    IReadOnlyList<PaperPoint> Points, bool Closed, Pen Pen, string Layer, string? Group = null) : SceneItem(Layer, Group);
 
 /// <summary>Counter-clockwise as seen on paper from start to end, in degrees from the positive x axis; 0 to 360 is a circle.</summary>
-public sealed record ArcItem(PaperPoint Centre, double Radius, double StartDegrees, double EndDegrees, Pen Pen, string Layer, string? Group = null)
+public sealed record ArcItem(
+    PaperPoint Centre, double Radius, double StartDegrees, double EndDegrees, Pen Pen, string Layer, string? Group = null)
     : SceneItem(Layer, Group);
 
 /// <summary>Filled rings (even-odd), without outline.</summary>
-public sealed record AreaItem(IReadOnlyList<IReadOnlyList<PaperPoint>> Rings, string Fill, string Layer, string? Group = null) : SceneItem(Layer, Group);
+public sealed record AreaItem(
+    IReadOnlyList<IReadOnlyList<PaperPoint>> Rings, string Fill, string Layer, string? Group = null) : SceneItem(Layer, Group);
 
 /// <summary>One line of text.</summary>
 /// <param name="At">Anchor on the baseline.</param>

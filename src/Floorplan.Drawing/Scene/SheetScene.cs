@@ -6,7 +6,8 @@ namespace Floorplan.Drawing.Scene;
 /// <param name="Name">File name without extension, such as <c>1-general-arrangement</c>.</param>
 /// <param name="Description">For people who cannot see it: what the sheet shows, in a sentence.</param>
 /// <param name="Denominator">The scale of its views is 1 to this: a paper millimetre is so many millimetres of the thing drawn.</param>
-public sealed record SheetScene(string Name, string Title, string Description, double WidthMm, double HeightMm, IReadOnlyList<SceneItem> Items, double Denominator = 1)
+public sealed record SheetScene(
+    string Name, string Title, string Description, double WidthMm, double HeightMm, IReadOnlyList<SceneItem> Items, double Denominator = 1)
 {
     /// <summary>The worked-out values that its tables and labels print.</summary>
     public IReadOnlyList<Figure> Figures { get; init; } = [];

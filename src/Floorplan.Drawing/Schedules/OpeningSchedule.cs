@@ -1,8 +1,8 @@
 using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
-using SaidTable = Floorplan.Model.Details.Tables.OpeningTable;
 using Floorplan.Sizing.Placing;
+using SaidTable = Floorplan.Model.Details.Tables.OpeningTable;
 
 namespace Floorplan.Drawing.Schedules;
 
@@ -21,8 +21,11 @@ internal static class OpeningSchedule
         return new Schedule(
             "openings",
             "Openings",
-            ["id", "name", "kind", "leaf", "from", "to", "wall", $"clear width {unit}", $"clear height {unit}", $"sill {unit}", "set out from",
-                $"along wall {unit}", $"datum x {unit}", $"datum y {unit}", "cut in shell", "closes itself", "opens from inside", .. OtherWords, "line"],
+            [
+                "id", "name", "kind", "leaf", "from", "to", "wall", $"clear width {unit}", $"clear height {unit}", $"sill {unit}",
+                "set out from",
+                $"along wall {unit}", $"datum x {unit}", $"datum y {unit}", "cut in shell", "closes itself", "opens from inside",
+                .. OtherWords, "line"],
             [.. plan.Openings.Select(o => Row(plan, o))]);
     }
 
@@ -30,7 +33,9 @@ internal static class OpeningSchedule
     {
         var from = FromFaces.Of(opening);
         var datum = opening.Start - plan.Shell.Datum;
-        var said = opening.Kind == OpeningKind.CargoDoor ? [] : plan.Said.At(opening.Span, plan.Units).ToDictionary(d => d.Word, d => d.Value);
+        var said = opening.Kind == OpeningKind.CargoDoor
+            ? []
+            : plan.Said.At(opening.Span, plan.Units).ToDictionary(d => d.Word, d => d.Value);
         return
         [
             opening.Id,

@@ -10,7 +10,8 @@ namespace Floorplan.Drawing.Schedules;
 /// <summary>A table of the plan for a spreadsheet: every row has a cell for every column.</summary>
 /// <param name="Name">For the file's name: <c>stations</c>.</param>
 /// <param name="Columns">Heads; those of lengths name their unit.</param>
-/// <param name="Rows">Text, numbers, yes or no (as <c>bool</c>), null for nothing; or a <see cref="Cell"/>, with the figures that it prints.</param>
+/// <param name="Rows">Text, numbers, yes or no (as <c>bool</c>), null for nothing; or a <see cref="Cell"/>, with the figures that it
+/// prints.</param>
 public sealed record Schedule(string Name, string Title, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<object?>> Rows)
 {
     /// <summary>All schedules of a plan; one without rows is among them, so that the set is always the same.</summary>
@@ -37,7 +38,7 @@ public sealed record Schedule(string Name, string Title, IReadOnlyList<string> C
     /// <summary>The unit that lengths are in: <c>mm</c> or <c>in</c>.</summary>
     internal static string Unit(Plan plan) => QuantityText.LengthUnit(plan.Units);
 
-    /// <summary>A length as a number that a spreadsheet can reckon with; null for none.</summary>
+    /// <summary>A length as a number that a spreadsheet can calculate with; null for none.</summary>
     internal static double? Number(Length? length, Plan plan) => length is not { } given ? null
         : plan.Units == UnitSystem.Metric ? Math.Round(given.Millimetres, 3) : Math.Round(given.Inches, 4);
 }

@@ -13,7 +13,9 @@ internal static class ServiceSchedule
         return new Schedule(
             "services",
             "Services",
-            ["id", "name", "kind", "room", "wall", $"datum x {unit}", $"datum y {unit}", $"height {unit}", "cold", "hot", $"size {unit}", $"size across {unit}", "form", $"outlet below {unit}", $"hose {unit}", "on", "circuit", "ratings", "words", "line"],
+            [
+                "id", "name", "kind", "room", "wall", $"datum x {unit}", $"datum y {unit}", $"height {unit}", "cold", "hot", $"size {unit}",
+                $"size across {unit}", "form", $"outlet below {unit}", $"hose {unit}", "on", "circuit", "ratings", "words", "line"],
             [.. plan.Services.Select(s => Row(plan, s))]);
     }
 

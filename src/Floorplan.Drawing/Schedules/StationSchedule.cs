@@ -17,7 +17,8 @@ internal static class StationSchedule
     [
         .. StationTable.All.Except(
         [
-            StationTable.Size, StationTable.Place, StationTable.WorkHeight, StationTable.Underside, StationTable.Hung, StationTable.OnWheels, StationTable.WeightEmpty,
+            StationTable.Size, StationTable.Place, StationTable.WorkHeight, StationTable.Underside, StationTable.Hung,
+            StationTable.OnWheels, StationTable.WeightEmpty,
             StationTable.WeightFull,
         ]),
     ];
@@ -29,8 +30,11 @@ internal static class StationSchedule
         return new Schedule(
             "stations",
             "Stations",
-            ["item", "id", "name", "kind", "room", $"width {unit}", $"depth {unit}", $"diameter {unit}", $"underside {unit}", $"top {unit}", $"work height {unit}",
-                $"from west {unit}", $"from south {unit}", "hung", "movable", "people", .. Said.Select(r => r.Word), "weight empty", "weight full", "line"],
+            [
+                "item", "id", "name", "kind", "room", $"width {unit}", $"depth {unit}", $"diameter {unit}", $"underside {unit}",
+                $"top {unit}", $"work height {unit}",
+                $"from west {unit}", $"from south {unit}", "hung", "movable", "people", .. Said.Select(r => r.Word), "weight empty",
+                "weight full", "line"],
             [.. plan.Stations.Select(s => Row(facts, s, facts.Items.Find(s)))]);
     }
 
@@ -55,7 +59,10 @@ internal static class StationSchedule
             station.Hung,
             station.Movable,
             station.Workers.Count,
-            .. Said.Select(r => (object?)(r == StationTable.Needs ? UseText.All(facts.Uses.By(station.Id), plan.Units, "; ") : station.Said.Print(r, plan.Units))),
+            .. Said.Select(
+                r => (object?)(r == StationTable.Needs
+                    ? UseText.All(facts.Uses.By(station.Id), plan.Units, "; ")
+                    : station.Said.Print(r, plan.Units))),
             weight is { EmptyIsSaid: true } ? (Cell)weight.Empty : "",
             weight is null ? "" : (Cell)weight.Full,
             station.Span.Position.Line,

@@ -48,7 +48,9 @@ public static class PlanPicture
         labels.Place(box);
         SceneHatches.Draw(scene);
         string found = string.Join("; ", request.Findings.Select((f, i) => $"{i + 1}: {f.Message}"));
-        return new SheetScene(name, title, found.Length == 0 ? "Plan without findings." : found, space.Width, space.Height, [.. scene.Items], denominator);
+        return new SheetScene(name, title, found.Length == 0
+            ? "Plan without findings."
+            : found, space.Width, space.Height, [.. scene.Items], denominator);
     }
 
     private static bool Fits(PaperSpace space) => space.Width <= Widest && space.Height <= Tallest;

@@ -35,7 +35,8 @@ internal static class SheetHead
     {
         var counts = FindingCounts.Of(request.Findings);
         string text = $"{Count(counts.Errors, "error")}, {Count(counts.Warnings, "warning")}";
-        return text + (counts.Notes > 0 ? ", " + Count(counts.Notes, "note") : "") + (counts.Accepted > 0 ? string.Create(CultureInfo.InvariantCulture, $", {counts.Accepted} accepted") : "");
+        return text + (counts.Notes > 0 ? ", " + Count(counts.Notes, "note") : "")
+            + (counts.Accepted > 0 ? string.Create(CultureInfo.InvariantCulture, $", {counts.Accepted} accepted") : "");
     }
 
     /// <summary><c>1 room</c>, <c>3 rooms</c>.</summary>

@@ -8,7 +8,8 @@ using Floorplan.Sizing.Frames;
 namespace Floorplan.Drawing.Sheets;
 
 /// <summary>What a sheet is drawn from.</summary>
-/// <param name="Facts">The same object that the rules judged: sheets draw what it holds and compute nothing that a rule or another sheet shows too.</param>
+/// <param name="Facts">The same object that the rules judged: sheets draw what it holds and compute nothing that a rule or another
+/// sheet shows too.</param>
 /// <param name="Findings">All findings in the order of the report; their numbers on the sheet count from 1 in this order.</param>
 public sealed record SheetRequest(PlanFacts Facts, IReadOnlyList<Finding> Findings)
 {

@@ -15,7 +15,10 @@ namespace Floorplan.Drawing.Sheets;
 /// <summary>All sheets, and the drawing of them.</summary>
 public static class SheetSet
 {
-    public static IReadOnlyList<Sheet> All { get; } = [new GeneralArrangementSheet(), new FlowAndHygieneSheet(), new StationsSheet(), new WaterAndDrainageSheet(), new PowerLightAirSheet(), new OpeningsAndFramesSheet(), new ElevationsSheet(), new SchedulesSheet(), new ChecksSheet()];
+    public static IReadOnlyList<Sheet> All { get; } =
+        [
+            new GeneralArrangementSheet(), new FlowAndHygieneSheet(), new StationsSheet(), new WaterAndDrainageSheet(),
+            new PowerLightAirSheet(), new OpeningsAndFramesSheet(), new ElevationsSheet(), new SchedulesSheet(), new ChecksSheet()];
 
     /// <summary>Draws sheets in order of number. A plan with findings is drawn with them marked.</summary>
     /// <param name="numbers">Which sheets; null draws all. Numbers without a sheet are passed over.</param>

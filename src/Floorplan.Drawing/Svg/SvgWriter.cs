@@ -20,12 +20,15 @@ public static class SvgWriter
             .Append(SvgNumber.Text(sheet.HeightMm)).Append("\" role=\"img\" aria-labelledby=\"sheet-title sheet-description\">\n");
         svg.Append("<title id=\"sheet-title\">").Append(XmlText.Escape(sheet.Title)).Append("</title>\n");
         svg.Append("<desc id=\"sheet-description\">").Append(XmlText.Escape(sheet.Description)).Append("</desc>\n");
-        svg.Append("<rect width=\"").Append(SvgNumber.Text(sheet.WidthMm)).Append("\" height=\"").Append(SvgNumber.Text(sheet.HeightMm)).Append("\" fill=\"#FFFFFF\"/>\n");
+        svg.Append("<rect width=\"").Append(SvgNumber.Text(sheet.WidthMm)).Append("\" height=\"").Append(SvgNumber.Text(sheet.HeightMm))
+            .Append("\" fill=\"#FFFFFF\"/>\n");
         svg.Append("<g font-family=\"").Append(Fonts).Append("\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\">\n");
         for (int i = 0; i < sheet.Items.Count;)
         {
             int end = i + 1;
-            while (end < sheet.Items.Count && sheet.Items[end].Layer == sheet.Items[i].Layer && sheet.Items[end].Group == sheet.Items[i].Group)
+            while (end < sheet.Items.Count
+                && sheet.Items[end].Layer == sheet.Items[i].Layer
+                && sheet.Items[end].Group == sheet.Items[i].Group)
             {
                 end++;
             }
@@ -138,13 +141,16 @@ public static class SvgWriter
     {
         string x = SvgNumber.Text(text.At.X);
         string y = SvgNumber.Text(text.At.Y);
-        svg.Append("<text x=\"").Append(x).Append("\" y=\"").Append(y).Append("\" font-size=\"").Append(SvgNumber.Text(TextMeasure.FontSize(text.CapHeight))).Append('"');
-        svg.Append(text.Anchor switch { TextAnchor.Middle => " text-anchor=\"middle\"", TextAnchor.End => " text-anchor=\"end\"", _ => "" });
+        svg.Append("<text x=\"").Append(x).Append("\" y=\"").Append(y).Append("\" font-size=\"")
+            .Append(SvgNumber.Text(TextMeasure.FontSize(text.CapHeight))).Append('"');
+        svg.Append(
+            text.Anchor switch { TextAnchor.Middle => " text-anchor=\"middle\"", TextAnchor.End => " text-anchor=\"end\"", _ => "" });
         svg.Append(text.Bold ? " font-weight=\"700\"" : "");
         svg.Append(" fill=\"").Append(text.Colour).Append('"');
         if (text.Degrees != 0)
         {
-            svg.Append(" transform=\"rotate(").Append(SvgNumber.Text(-text.Degrees)).Append(' ').Append(x).Append(' ').Append(y).Append(")\"");
+            svg.Append(" transform=\"rotate(").Append(SvgNumber.Text(-text.Degrees)).Append(' ').Append(x).Append(' ').Append(y)
+                .Append(")\"");
         }
 
         svg.Append('>').Append(XmlText.Escape(text.Text)).Append("</text>\n");
@@ -165,12 +171,16 @@ public static class SvgWriter
 
     private static void Stroke(StringBuilder svg, Pen pen)
     {
-        svg.Append(" fill=\"none\" stroke=\"").Append(pen.Colour).Append("\" stroke-width=\"").Append(SvgNumber.Text(pen.Width)).Append('"');
+        svg.Append(" fill=\"none\" stroke=\"").Append(pen.Colour).Append("\" stroke-width=\"").Append(SvgNumber.Text(pen.Width))
+            .Append('"');
         if (pen.Dash is { } dash)
         {
             svg.Append(" stroke-dasharray=\"").AppendJoin(' ', dash.Select(SvgNumber.Text)).Append('"');
         }
     }
 
-    private static bool SamePen(Pen a, Pen b) => a.Width.Equals(b.Width) && a.Colour == b.Colour && (ReferenceEquals(a.Dash, b.Dash) || (a.Dash is not null && b.Dash is not null && a.Dash.SequenceEqual(b.Dash)));
+    private static bool SamePen(Pen a, Pen b)
+        => a.Width.Equals(b.Width)
+            && a.Colour == b.Colour
+            && (ReferenceEquals(a.Dash, b.Dash) || (a.Dash is not null && b.Dash is not null && a.Dash.SequenceEqual(b.Dash)));
 }

@@ -6,7 +6,8 @@ namespace Floorplan.Drawing.Svg;
 /// <summary>Makes any text safe inside XML: markup is escaped, characters that XML 1.0 cannot hold are dropped.</summary>
 public static class XmlText
 {
-    private static readonly SearchValues<char> Plain = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789 -.,:;/()%+*=#_|~");
+    private static readonly SearchValues<char> Plain =
+        SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789 -.,:;/()%+*=#_|~");
 
     public static string Escape(string text)
     {

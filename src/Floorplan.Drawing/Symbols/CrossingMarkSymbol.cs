@@ -10,7 +10,8 @@ public static class CrossingMarkSymbol
 
     public static void Draw(SymbolBrush brush, PaperPoint at)
     {
-        PaperPoint[] ring = [new(at.X, at.Y - HalfSize), new(at.X + HalfSize, at.Y), new(at.X, at.Y + HalfSize), new(at.X - HalfSize, at.Y)];
+        PaperPoint[] ring =
+            [new(at.X, at.Y - HalfSize), new(at.X + HalfSize, at.Y), new(at.X, at.Y + HalfSize), new(at.X - HalfSize, at.Y)];
         brush.Fill(ring, Palette.White);
         brush.Ring(brush.Symbol, ring);
         double arm = HalfSize * 0.4;

@@ -10,7 +10,10 @@ public static class RackSymbol
     public static void Draw(SymbolBrush brush, PaperBox outline)
     {
         double size = Math.Min(Upright, Math.Min(outline.Width, outline.Height) / 3);
-        foreach (var (x, y) in ((double, double)[])[(outline.Left, outline.Top), (outline.Right - size, outline.Top), (outline.Left, outline.Bottom - size), (outline.Right - size, outline.Bottom - size)])
+        foreach (
+            var (x, y) in ((double, double)[])[
+                (outline.Left, outline.Top), (outline.Right - size, outline.Top), (outline.Left, outline.Bottom - size),
+                (outline.Right - size, outline.Bottom - size)])
         {
             brush.Box(PaperBox.At(new(x, y), size, size), brush.Narrow);
         }

@@ -2,7 +2,9 @@ using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Symbols;
 
-/// <summary>A revision cloud: half circles bulging outwards along a rectangle, the usual mark round what changed (common practice, no source).</summary>
+/// <summary>
+/// A revision cloud: half circles bulging outwards along a rectangle, the usual mark round what changed (common practice, no source).
+/// </summary>
 public static class RevisionCloudSymbol
 {
     /// <summary>About the width of one bulge, paper mm.</summary>

@@ -23,6 +23,7 @@ public static class WorkerSymbol
         var tip = centre + PaperShapes.Times(faces, head + (shoulders * NoseShare));
         var cheek = PaperShapes.Times(PaperShapes.Left(faces), head * 0.5);
         brush.Ring(brush.Narrow, PaperShapes.Ellipse(centre, head, head, 0));
-        brush.Path(brush.Narrow, centre + PaperShapes.Times(faces, head * 0.86) + cheek, tip, centre + PaperShapes.Times(faces, head * 0.86) - cheek);
+        brush.Path(brush.Narrow, centre + PaperShapes.Times(faces, head * 0.86) + cheek, tip, centre
+            + PaperShapes.Times(faces, head * 0.86) - cheek);
     }
 }

@@ -40,7 +40,10 @@ public sealed class ClearSpaceLayer(Plan plan) : PlanLayer(plan)
                         Id = group,
                         Lines = TextWrap.Lines(purpose, box.Width - 2, Standard.SmallestHeight, false, 2),
                         Target = box,
-                        Positions = [LabelPosition.Inside, LabelPosition.InsideBottomLeft, LabelPosition.InsideBottomRight, LabelPosition.InsideTopLeft, LabelPosition.InsideTopRight],
+                        Positions =
+                            [
+                                LabelPosition.Inside, LabelPosition.InsideBottomLeft, LabelPosition.InsideBottomRight,
+                                LabelPosition.InsideTopLeft, LabelPosition.InsideTopRight],
                         Priority = LabelPriority.Clear,
                         CapHeight = Standard.SmallestHeight,
                         SmallestCapHeight = Standard.SmallestHeight,

@@ -11,7 +11,8 @@ namespace Floorplan.Drawing.Views;
 public sealed class CrossingLayer(Plan plan, IReadOnlyList<StreamCrossing> crossings) : PlanLayer(plan)
 {
     public override IEnumerable<LegendEntry> Legend => crossings.Count > 0
-        ? [new LegendEntry("streams meet here", (scene, box) => CrossingMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
+        ? [new LegendEntry(
+            "streams meet here", (scene, box) => CrossingMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
         : [];
 
     public override void Draw(PlanCanvas canvas)

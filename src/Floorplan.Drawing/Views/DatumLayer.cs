@@ -11,7 +11,9 @@ namespace Floorplan.Drawing.Views;
 public sealed class DatumLayer(Plan plan) : PlanLayer(plan)
 {
     public override IEnumerable<LegendEntry> Legend =>
-        [new LegendEntry("steel datum: outside, south-west", (scene, box) => DatumSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))];
+        [new LegendEntry(
+            "steel datum: outside, south-west", (scene, box)
+                => DatumSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))];
 
     public override void Draw(PlanCanvas canvas)
     {

@@ -154,7 +154,8 @@ internal sealed class EmptyFloor
 
                 break;
             case ArcItem arc:
-                Take(new PaperBox(arc.Centre.X - arc.Radius, arc.Centre.Y - arc.Radius, arc.Centre.X + arc.Radius, arc.Centre.Y + arc.Radius), arc);
+                Take(new PaperBox(arc.Centre.X - arc.Radius, arc.Centre.Y - arc.Radius, arc.Centre.X + arc.Radius, arc.Centre.Y
+                    + arc.Radius), arc);
                 break;
             case AreaItem area:
                 Take(area);
@@ -183,7 +184,9 @@ internal sealed class EmptyFloor
     }
 
     private static PaperPoint At(ArcItem arc, double share) =>
-        arc.Centre + Symbols.PaperShapes.Times(Symbols.PaperShapes.Direction(arc.StartDegrees + ((arc.EndDegrees - arc.StartDegrees) * share)), arc.Radius);
+        arc.Centre
+            + Symbols.PaperShapes.Times(
+                Symbols.PaperShapes.Direction(arc.StartDegrees + ((arc.EndDegrees - arc.StartDegrees) * share)), arc.Radius);
 
     private void Take(PaperPoint from, PaperPoint to)
     {

@@ -11,7 +11,9 @@ public sealed class EndMarkLayer(Plan plan) : PlanLayer(plan)
 {
     public override void Draw(PlanCanvas canvas)
     {
-        Mark(canvas, Plan.Shell.DoorEnd, Plan.Openings.FirstOrDefault(o => o.Kind == OpeningKind.CargoDoor) is { } door ? $"DOOR END ({OpeningLayer.Mark(door)})" : "DOOR END");
+        Mark(canvas, Plan.Shell.DoorEnd, Plan.Openings.FirstOrDefault(o => o.Kind == OpeningKind.CargoDoor) is { } door
+            ? $"DOOR END ({OpeningLayer.Mark(door)})"
+            : "DOOR END");
         Mark(canvas, Plan.Shell.HitchEnd, "HITCH END");
     }
 

@@ -18,7 +18,8 @@ public sealed class FallsLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 
     public override IEnumerable<LegendEntry> Legend => facts.Drainage.Values.Any(d => d.Rise is not null)
         ? [new LegendEntry("floor falls this way", (scene, box) =>
-            FallArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y)))]
+            FallArrowSymbol.Draw(
+                new SymbolBrush(scene, Standard, Layers.Legend), new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y)))]
         : [];
 
     public override void Draw(PlanCanvas canvas)

@@ -35,7 +35,8 @@ public sealed class FindingLayer(Plan plan, IReadOnlyList<MarkedFinding> finding
     }
 
     public override IEnumerable<LegendEntry> Legend => findings.Any(f => f.Finding.At is not null)
-        ? [new LegendEntry("finding, see the list", (scene, box) => FindingMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
+        ? [new LegendEntry(
+            "finding, see the list", (scene, box) => FindingMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
         : [];
 
     public override void Draw(PlanCanvas canvas)

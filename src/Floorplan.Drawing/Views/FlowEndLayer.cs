@@ -49,7 +49,8 @@ public sealed class FlowEndLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanL
         }
     }
 
-    private static void Add(Dictionary<(long X, long Y), (PaperPoint At, List<string> Lines, List<string> Marks)> ends, PaperPoint at, string line, string mark)
+    private static void Add(
+        Dictionary<(long X, long Y), (PaperPoint At, List<string> Lines, List<string> Marks)> ends, PaperPoint at, string line, string mark)
     {
         const double cell = 8;
         var key = ((long)Math.Round(at.X / cell), (long)Math.Round(at.Y / cell));

@@ -8,7 +8,9 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Views;
 
-/// <summary>The real route of every leg as an arrow: line type, colour and letter of its stream, with its number in the table of legs.</summary>
+/// <summary>
+/// The real route of every leg as an arrow: line type, colour and letter of its stream, with its number in the table of legs.
+/// </summary>
 public sealed class FlowLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanLayer(plan)
 {
     private const double LanePitch = 1.8;
@@ -38,7 +40,9 @@ public sealed class FlowLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanLaye
     {
         var look = StreamLook.Of(stream);
         return new LegendEntry($"{look.Letter}  {look.Name}", (scene, box) =>
-            Arrow(new SymbolBrush(scene, Standard, Layers.Legend) { Colour = look.Pen.Colour }, look.Pen, [new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y)]));
+            Arrow(
+                new SymbolBrush(scene, Standard, Layers.Legend) { Colour = look.Pen.Colour }, look.Pen,
+                [new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y)]));
     });
 
     public override void Draw(PlanCanvas canvas)

@@ -10,7 +10,9 @@ namespace Floorplan.Drawing.Views;
 /// <param name="Note">Beside the mark on the plan: how it is carried when not by hand or on foot, and when; may be empty.</param>
 public sealed record FlowLeg(string Mark, string Note, LegRoute Route)
 {
-    /// <summary>What is drawn, in plan mm: the route, and its step into the opening that it starts or ends at. Empty when there is no way.</summary>
+    /// <summary>
+    /// What is drawn, in plan mm: the route, and its step into the opening that it starts or ends at. Empty when there is no way.
+    /// </summary>
     public IReadOnlyList<Coordinate> Way { get; } = WayOf(Route);
 
     public static IReadOnlyList<FlowLeg> Number(IReadOnlyList<LegRoute> routes, UnitSystem units)

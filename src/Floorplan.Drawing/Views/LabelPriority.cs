@@ -3,7 +3,9 @@ namespace Floorplan.Drawing.Views;
 /// <summary>Which texts get their place first.</summary>
 internal static class LabelPriority
 {
-    /// <summary>First, because its place is looked for on all the floor of its room, and the others can stand on any side of theirs.</summary>
+    /// <summary>
+    /// First, because its place is looked for on all the floor of its room, and the others can stand on any side of theirs.
+    /// </summary>
     public const int RoomName = 110;
     public const int Item = 100;
     public const int Finding = 95;

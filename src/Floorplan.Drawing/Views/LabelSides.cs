@@ -26,10 +26,21 @@ public static class LabelSides
     /// <summary>Label places on one side of a thing first, then round it.</summary>
     public static IReadOnlyList<LabelPosition> LabelsOn(this Side side) => side switch
     {
-        Side.North => [LabelPosition.Above, LabelPosition.AboveRight, LabelPosition.AboveLeft, LabelPosition.Below, LabelPosition.BelowRight, LabelPosition.BelowLeft, LabelPosition.Right, LabelPosition.Left],
-        Side.South => [LabelPosition.Below, LabelPosition.BelowRight, LabelPosition.BelowLeft, LabelPosition.Above, LabelPosition.AboveRight, LabelPosition.AboveLeft, LabelPosition.Right, LabelPosition.Left],
-        Side.East => [LabelPosition.Right, LabelPosition.AboveRight, LabelPosition.BelowRight, LabelPosition.Left, LabelPosition.AboveLeft, LabelPosition.BelowLeft, LabelPosition.Above, LabelPosition.Below],
-        _ => [LabelPosition.Left, LabelPosition.AboveLeft, LabelPosition.BelowLeft, LabelPosition.Right, LabelPosition.AboveRight, LabelPosition.BelowRight, LabelPosition.Above, LabelPosition.Below],
+        Side.North
+            => [
+                LabelPosition.Above, LabelPosition.AboveRight, LabelPosition.AboveLeft, LabelPosition.Below, LabelPosition.BelowRight,
+                LabelPosition.BelowLeft, LabelPosition.Right, LabelPosition.Left],
+        Side.South
+            => [
+                LabelPosition.Below, LabelPosition.BelowRight, LabelPosition.BelowLeft, LabelPosition.Above, LabelPosition.AboveRight,
+                LabelPosition.AboveLeft, LabelPosition.Right, LabelPosition.Left],
+        Side.East
+            => [
+                LabelPosition.Right, LabelPosition.AboveRight, LabelPosition.BelowRight, LabelPosition.Left, LabelPosition.AboveLeft,
+                LabelPosition.BelowLeft, LabelPosition.Above, LabelPosition.Below],
+        _ => [
+            LabelPosition.Left, LabelPosition.AboveLeft, LabelPosition.BelowLeft, LabelPosition.Right, LabelPosition.AboveRight,
+            LabelPosition.BelowRight, LabelPosition.Above, LabelPosition.Below],
     };
 
     /// <summary>All places round a thing, above first.</summary>

@@ -13,7 +13,8 @@ public sealed record MarkedFinding(int Number, Finding Finding)
     public static IReadOnlyList<MarkedFinding> NumberOf(IReadOnlyList<Finding> findings, params RuleGroup[] groups) =>
         [.. NumberAll(findings).Where(f => groups.Contains(RuleCatalogue.Find(f.Finding.Rule)!.Group))];
 
-    public static IReadOnlyList<MarkedFinding> NumberAll(IReadOnlyList<Finding> findings) => [.. findings.Select((f, i) => new MarkedFinding(i + 1, f))];
+    public static IReadOnlyList<MarkedFinding> NumberAll(IReadOnlyList<Finding> findings)
+        => [.. findings.Select((f, i) => new MarkedFinding(i + 1, f))];
 
     public FindingLine Line => new(
         Number,

@@ -14,7 +14,7 @@ internal static class Marks
 
     public static string Of(string id) => SafeText.Clean(id, Longest);
 
-    /// <summary>Broken behind a hyphen where one stands in the second half of a line.</summary>
+    /// <summary>Broken after a hyphen where one stands in the second half of a line.</summary>
     public static IReadOnlyList<string> Lines(string mark)
     {
         var lines = new List<string>();

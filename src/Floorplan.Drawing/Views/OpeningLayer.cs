@@ -18,7 +18,8 @@ public sealed class OpeningLayer(Plan plan) : PlanLayer(plan)
         get
         {
             var extent = new Envelope();
-            foreach (var swing in Plan.Openings.Where(o => o.Kind != OpeningKind.CargoDoor && o.Swing is { Into: null }).Select(o => o.Swing!))
+            foreach (var swing in Plan.Openings.Where(o => o.Kind != OpeningKind.CargoDoor && o.Swing is { Into: null })
+                .Select(o => o.Swing!))
             {
                 extent.ExpandToInclude(swing.Swept.EnvelopeInternal);
                 foreach (var leaf in swing.Leaves)

@@ -11,7 +11,8 @@ internal static class OpeningLegend
 {
     public static IEnumerable<LegendEntry> For(IReadOnlyList<Opening> openings, DrawingStandard standard)
     {
-        foreach (var kind in openings.Where(o => o.Kind == OpeningKind.Door && o.Swing is not null).Select(o => o.Swing!.Kind).Distinct().Order())
+        foreach (var kind in openings.Where(o => o.Kind == OpeningKind.Door && o.Swing is not null).Select(o => o.Swing!.Kind).Distinct()
+            .Order())
         {
             yield return new LegendEntry(Name(kind), (scene, box) => DrawDoor(new SymbolBrush(scene, standard, Layers.Legend), kind, box));
         }

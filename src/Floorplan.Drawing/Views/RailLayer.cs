@@ -35,7 +35,8 @@ public sealed class RailLayer(Plan plan) : PlanLayer(plan)
     }
 
     public override IEnumerable<LegendEntry> Legend => Plan.Rails.Count > 0
-        ? [new LegendEntry("overhead rail", (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), Pen, Layers.Legend))]
+        ? [new LegendEntry(
+            "overhead rail", (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), Pen, Layers.Legend))]
         : [];
 
     private Pen Pen => new(Standard.Wide, Palette.Black, Dashes.Dashed(Standard.Narrow));
@@ -53,7 +54,8 @@ public sealed class RailLayer(Plan plan) : PlanLayer(plan)
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [.. TextWrap.Lines(SafeText.Clean(rail.Label, LongestName), NameWidth, Standard.NoteHeight), "rail " + QuantityText.Length(rail.Height, Plan.Units) + " over floor"],
+                Lines = [.. TextWrap.Lines(SafeText.Clean(rail.Label, LongestName), NameWidth, Standard.NoteHeight), "rail "
+                    + QuantityText.Length(rail.Height, Plan.Units) + " over floor"],
                 Target = PaperBox.Around(middle, 1, 1),
                 Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Level,

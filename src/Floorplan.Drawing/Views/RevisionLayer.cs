@@ -36,11 +36,14 @@ internal sealed class RevisionLayer(Plan plan, IReadOnlyList<PlanChange> changes
     }
 
     public override IEnumerable<LegendEntry> Legend => Placed.Any()
-        ? [new LegendEntry("changed, see the list", (scene, box) => RevisionCloudSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Grown(-2), Pen))]
+        ? [new LegendEntry(
+            "changed, see the list", (scene, box)
+                => RevisionCloudSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Grown(-2), Pen))]
         : [];
 
     /// <summary>The layer, when there is anything to compare with.</summary>
-    public static IEnumerable<PlanLayer> For(SheetRequest request) => request.Changes.Count > 0 ? [new RevisionLayer(request.Plan, request.Changes)] : [];
+    public static IEnumerable<PlanLayer> For(SheetRequest request)
+        => request.Changes.Count > 0 ? [new RevisionLayer(request.Plan, request.Changes)] : [];
 
     /// <summary>The list that the numbers of the clouds refer to.</summary>
     public static IEnumerable<KeyTable> Table(SheetRequest request) => request.Changes.Count > 0
@@ -53,17 +56,23 @@ internal sealed class RevisionLayer(Plan plan, IReadOnlyList<PlanChange> changes
     private Pen Pen => new(Standard.Text, Palette.Blue);
 
     private IEnumerable<(int Number, PlanChange Change, Box Box)> Placed => changes
-        .Select((c, i) => (Number: i + 1, Change: c, Box: c is { Thing: "room", Was: { } was, Is: { } now } ? Strip(was, now) : c.Is ?? c.Was))
+        .Select((c, i) => (Number: i + 1, Change: c, Box: c is { Thing: "room", Was: { } was, Is: { } now }
+            ? Strip(was, now)
+            : c.Is ?? c.Was))
         .Where(p => p.Box is not null)
         .Select(p => (p.Number, p.Change, p.Box!.Value));
 
     /// <summary>Of a room that grew or shrank the strip of floor that it won or lost; null where its outline stayed.</summary>
     private static Box? Strip(Box was, Box now)
     {
-        var changed = Overlays.Sum([Overlays.Less(was.ToPolygon(), now.ToPolygon()), Overlays.Less(now.ToPolygon(), was.ToPolygon())]).EnvelopeInternal;
+        var changed =
+            Overlays.Sum(
+                [Overlays.Less(was.ToPolygon(), now.ToPolygon()), Overlays.Less(now.ToPolygon(), was.ToPolygon())]).EnvelopeInternal;
         return changed.IsNull
             ? null
-            : new Box(Length.FromMillimetres(changed.MinX), Length.FromMillimetres(changed.MinY), Length.FromMillimetres(changed.MaxX), Length.FromMillimetres(changed.MaxY));
+            : new Box(
+                Length.FromMillimetres(changed.MinX), Length.FromMillimetres(changed.MinY), Length.FromMillimetres(changed.MaxX),
+                Length.FromMillimetres(changed.MaxY));
     }
 
     public override void Draw(PlanCanvas canvas)

@@ -90,7 +90,8 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
     }
 
     /// <summary>The first way of writing the name that leaves floor for the letter too.</summary>
-    private (IReadOnlyList<string> Lines, double Height, PaperBox? Place, (PaperBox? Place, double Height) Tag) Choose(Room room, EmptyFloor floor, PaperBox bounds, PaperPoint middle)
+    private (IReadOnlyList<string> Lines, double Height, PaperBox? Place, (PaperBox? Place, double Height) Tag) Choose(
+        Room room, EmptyFloor floor, PaperBox bounds, PaperPoint middle)
     {
         (IReadOnlyList<string> Lines, double Height, PaperBox? Place, (PaperBox? Place, double Height) Tag)? first = null;
         foreach (var (lines, height, place) in Names(room, floor, bounds))
@@ -106,7 +107,10 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
         return first!.Value;
     }
 
-    /// <summary>From the largest lettering, in two lines or one, that finds empty floor to the name shortened to what does, and last the name without a place.</summary>
+    /// <summary>
+    /// From the largest lettering, in two lines or one, that finds empty floor to the name shortened to what does, and last the name
+    /// without a place.
+    /// </summary>
     private IEnumerable<(IReadOnlyList<string> Lines, double Height, PaperBox? Place)> Names(Room room, EmptyFloor floor, PaperBox bounds)
     {
         string name = SafeText.Clean(room.Label, Longest);
@@ -117,7 +121,8 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             double word = name.Split(' ').Max(w => TextMeasure.Width(w, height, true)) + Clearance;
             IReadOnlyList<string>[] ways =
             [
-                [name, area], [.. Wrapped(widest), area], [name + "  " + area], [.. Wrapped(Math.Max(word, widest / 2)), area], [.. Wrapped(word), area],
+                [name, area], [.. Wrapped(widest), area], [name + "  " + area], [.. Wrapped(Math.Max(word, widest / 2)), area],
+                [.. Wrapped(word), area],
             ];
             IReadOnlyList<string> Wrapped(double width) => TextWrap.Lines(name, width, height, true, 4);
             foreach (var lines in ways)
@@ -137,7 +142,8 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             {
                 IReadOnlyList<string> lines = [.. TextWrap.Lines(name, widest * share, height, true, 2), area];
                 double width = lines.Max(l => TextMeasure.Width(l, height, true)) + (2 * Clearance);
-                if (lines[0].Length >= FewestLetters && floor.Find(width, TextMeasure.BlockHeight(lines.Count, height) + (2 * Clearance), bounds.Centre) is { } place)
+                if (lines[0].Length >= FewestLetters
+                    && floor.Find(width, TextMeasure.BlockHeight(lines.Count, height) + (2 * Clearance), bounds.Centre) is { } place)
                 {
                     yield return (lines, height, place);
                 }

@@ -51,7 +51,9 @@ internal sealed class RouteLanes(double pitch)
         return best;
     }
 
-    /// <summary>How far a path runs along routes already laid, or back along itself; counted no further than <paramref name="enough"/>.</summary>
+    /// <summary>
+    /// How far a path runs along routes already laid, or back along itself; counted no further than <paramref name="enough"/>.
+    /// </summary>
     private double Shared(IReadOnlyList<PaperPoint> path, double enough)
     {
         var own = new Dictionary<(int X, int Y), List<Sample>>();
@@ -147,7 +149,8 @@ internal sealed class RouteLanes(double pitch)
         var moved = new List<PaperPoint>(path.Count);
         for (int i = 0; i < path.Count; i++)
         {
-            var normal = PaperShapes.Left(before[i] ?? after[i] ?? new PaperPoint(1, 0)) + PaperShapes.Left(after[i] ?? before[i] ?? new PaperPoint(1, 0));
+            var normal = PaperShapes.Left(before[i] ?? after[i] ?? new PaperPoint(1, 0))
+                + PaperShapes.Left(after[i] ?? before[i] ?? new PaperPoint(1, 0));
             double square = (normal.X * normal.X) + (normal.Y * normal.Y);
             moved.Add(path[i] + PaperShapes.Times(normal, by * Math.Min(2 / Math.Max(square, 1e-9), 1)));
         }
@@ -164,7 +167,11 @@ internal sealed class RouteLanes(double pitch)
             int i = forward ? n : path.Count - 1 - n;
             int from = forward ? i - 1 : i + 1;
             bool coincide = PaperShapes.Length(path[i] - path[from]) <= 1e-6;
-            steps[i] = coincide ? steps[from] : forward ? PaperShapes.Towards(path[from], path[i]) : PaperShapes.Towards(path[i], path[from]);
+            steps[i] = coincide
+                ? steps[from]
+                : forward
+                ? PaperShapes.Towards(path[from], path[i])
+                : PaperShapes.Towards(path[i], path[from]);
         }
 
         return steps;

@@ -22,7 +22,8 @@ public sealed class ServiceLayer(Plan plan, ServiceSheet? sheet = null) : PlanLa
         {
             var first = Shown.First(s => ServiceSymbols.NameOf(s) == name);
             return new LegendEntry(name, (scene, box) =>
-                ServiceSymbols.Draw(new SymbolBrush(scene, Standard, Layers.Legend), first with { Wall = null }, box.Centre, ServiceSymbols.Smallest));
+                ServiceSymbols.Draw(
+                    new SymbolBrush(scene, Standard, Layers.Legend), first with { Wall = null }, box.Centre, ServiceSymbols.Smallest));
         });
 
     private IEnumerable<ServicePoint> Shown => ServiceSymbols.On(sheet, Plan);
@@ -35,12 +36,16 @@ public sealed class ServiceLayer(Plan plan, ServiceSheet? sheet = null) : PlanLa
         {
             string group = "service:" + service.Id;
             var at = canvas.Transform.ToPaper(service.At);
-            double size = service is ISizedPoint { Size: { } real } ? Math.Max(ServiceSymbols.Smallest, canvas.Transform.Size(real)) : ServiceSymbols.Smallest;
+            double size = service is ISizedPoint { Size: { } real }
+                ? Math.Max(ServiceSymbols.Smallest, canvas.Transform.Size(real))
+                : ServiceSymbols.Smallest;
             var drawnAt = ServiceSymbols.Draw(canvas.Brush(ServiceSymbols.LayerOf(service), group, Band.Annotation), service, at, size);
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = service is CircuitPoint { Circuit.Length: > 0 } wired ? [.. Marks.Lines(Mark(service)), "circuit " + SafeText.Clean(wired.Circuit, LongestCircuit)] : Marks.Lines(Mark(service)),
+                Lines = service is CircuitPoint { Circuit.Length: > 0 } wired
+                    ? [.. Marks.Lines(Mark(service)), "circuit " + SafeText.Clean(wired.Circuit, LongestCircuit)]
+                    : Marks.Lines(Mark(service)),
                 KeyText = Mark(service),
                 Target = PaperBox.Around(drawnAt, LabelReach, LabelReach),
                 Positions = service.Wall is { } wall ? wall.Opposite().LabelsOn() : LabelSides.AllRound,

@@ -81,14 +81,17 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
         var box = canvas.Transform.ToPaper(station.Bounds);
         LabelPosition[] inside =
         [
-            LabelPosition.InsideTopLeft, LabelPosition.InsideBottomLeft, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight, LabelPosition.Inside,
+            LabelPosition.InsideTopLeft, LabelPosition.InsideBottomLeft, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight,
+            LabelPosition.Inside,
         ];
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":item",
             Lines = [FormattableString.Invariant($"{station.Item}")],
             Target = box,
-            Positions = station.Role == StationRole.Sink || Math.Min(box.Width, box.Height) < SmallestForNumber ? [.. LabelSides.AllRound, .. inside] : [.. inside, .. LabelSides.AllRound],
+            Positions = station.Role == StationRole.Sink || Math.Min(box.Width, box.Height) < SmallestForNumber
+                ? [.. LabelSides.AllRound, .. inside]
+                : [.. inside, .. LabelSides.AllRound],
             Priority = LabelPriority.Item,
             CapHeight = Standard.NoteHeight,
             SmallestCapHeight = Standard.SmallestHeight,
@@ -103,7 +106,10 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
                 Id = group + ":name",
                 Lines = lines,
                 Target = box,
-                Positions = [LabelPosition.Inside, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, LabelPosition.InsideTopLeft],
+                Positions =
+                    [
+                        LabelPosition.Inside, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft,
+                        LabelPosition.InsideTopLeft],
                 Priority = LabelPriority.StationName,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,

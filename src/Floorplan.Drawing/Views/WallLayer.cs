@@ -31,13 +31,19 @@ public sealed class WallLayer(Plan plan) : PlanLayer(plan)
     {
         var shell = Plan.Shell;
         var holes = Overlays.Sum(Plan.Openings.Where(o => PlanCut.Cuts(o.Sill, o.Sill + o.Height)).Select(o => o.Reveal));
-        DrawCut(canvas, Overlays.Less(Overlays.Less(shell.Outside, shell.BareInside), holes), Thickness(shell.Outside, shell.BareInside), Palette.Wall, "wall:shell");
-        DrawCut(canvas, Overlays.Less(Overlays.Less(shell.BareInside, shell.Finished), holes), shell.WallLining.Millimetres, Palette.LightGrey, "wall:lining");
+        DrawCut(
+            canvas, Overlays.Less(Overlays.Less(shell.Outside, shell.BareInside), holes), Thickness(shell.Outside, shell.BareInside),
+            Palette.Wall, "wall:shell");
+        DrawCut(
+            canvas, Overlays.Less(Overlays.Less(shell.BareInside, shell.Finished), holes), shell.WallLining.Millimetres, Palette.LightGrey,
+            "wall:lining");
 
         var tall = Plan.Partitions.Where(p => p.Height > PlanCut.Height).ToList();
         if (tall.Count > 0)
         {
-            DrawCut(canvas, Overlays.Less(Overlays.Sum(tall.Select(p => p.Outline)), holes), tall.Min(p => p.Thickness.Millimetres), Palette.Grey, "wall:partitions");
+            DrawCut(
+                canvas, Overlays.Less(Overlays.Sum(tall.Select(p => p.Outline)), holes), tall.Min(p => p.Thickness.Millimetres),
+                Palette.Grey, "wall:partitions");
         }
 
         // A partition that ends below the cut is seen from above: outline only.

@@ -14,7 +14,8 @@ public sealed class WorkerLayer(Plan plan) : PlanLayer(plan)
 
     public override IEnumerable<LegendEntry> Legend => Plan.Stations.Any(s => s.Workers.Count > 0)
         ? [new LegendEntry("worker, facing the work", (scene, box) =>
-            WorkerSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, new(0, -1), Math.Min(SampleShoulders, box.Width)))]
+            WorkerSymbol.Draw(
+                new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, new(0, -1), Math.Min(SampleShoulders, box.Width)))]
         : [];
 
     public override void Draw(PlanCanvas canvas)

@@ -8,7 +8,8 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Drawing.Views;
 
 /// <summary>The floors of the rooms: tint and hatch of their hygiene class.</summary>
-/// <param name="edgeOnly">Hatch a band along the edge only, as large areas may be (ISO 128), so that dimensions and labels stay clear.</param>
+/// <param name="edgeOnly">Hatch a band along the edge only, as large areas may be (ISO 128), so that dimensions and labels stay
+/// clear.</param>
 public sealed class ZoneLayer(Plan plan, bool edgeOnly) : PlanLayer(plan)
 {
     /// <summary>Width of the hatched edge on paper, mm; own choice.</summary>
@@ -33,7 +34,9 @@ public sealed class ZoneLayer(Plan plan, bool edgeOnly) : PlanLayer(plan)
                 canvas.Scene.Fill(floor, look.Tint, Layers.Floor, group);
             }
 
-            Geometry hatched = edgeOnly ? Overlays.Less(room.Floor, room.Floor.Buffer(-EdgeBand * canvas.Transform.Denominator)) : room.Floor;
+            Geometry hatched = edgeOnly
+                ? Overlays.Less(room.Floor, room.Floor.Buffer(-EdgeBand * canvas.Transform.Denominator))
+                : room.Floor;
             canvas.Scene.Hatch(canvas.Transform.Rings(hatched), look.Hatch, HatchPen, Layers.FloorHatch, group);
         }
     }

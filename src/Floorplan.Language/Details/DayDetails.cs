@@ -14,7 +14,8 @@ public static class DayDetails
         "target",
         "what the unit makes, and for how long",
         ["target 121 fish/h for 5 h", "target 123 fish/h for 5 h", "target 123 fish/h for 6 h"],
-        TargetOf) { Use = Use.NotYet };
+        TargetOf)
+    { Use = Use.NotYet };
 
     public static Detail<IReadOnlyList<CrewSyntax>> Crew { get; } = new(
         "crew",

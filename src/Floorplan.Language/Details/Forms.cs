@@ -29,7 +29,8 @@ internal static class Forms
         new(
             detail,
             c => PlaceParser.Starts(c) && (!c.AtNumber || c.PhraseHolds("from")),
-            PlaceParser.Term) { MayStart = PlaceParser.Starts };
+            PlaceParser.Term)
+        { MayStart = PlaceParser.Starts };
 
     /// <summary>A phrase that starts with a number and has an <c>x</c> before any <c>from</c>.</summary>
     public static bool SizeStandsHere(Cursor c)

@@ -14,7 +14,8 @@ public static class OpeningDetails
         "size",
         "its clear width and height",
         ["size 910 x 2055", "size 930 x 2055", "size 930 x 2035"],
-        c => c.Size("a clear width", 2, 2)) { Needed = Needed.ToldByBinder };
+        c => c.Size("a clear width", 2, 2))
+    { Needed = Needed.ToldByBinder };
 
     public static Detail<PlaceTerm> Place { get; } = new(
         "place",

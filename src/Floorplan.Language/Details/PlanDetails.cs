@@ -21,7 +21,9 @@ public static class PlanDetails
     public static Detail<RevisionSyntax> Revision { get; } = new(
         "revision",
         "a revision: its mark, date and what it says",
-        ["revision A, 2026-11-25, \"First issue\"", "revision B, 2026-11-25, \"First issue\"", "revision B, 2026-12-04, \"First issue\"", "revision B, 2026-12-04, \"Hatch moved\""],
+        [
+            "revision A, 2026-11-25, \"First issue\"", "revision B, 2026-11-25, \"First issue\"", "revision B, 2026-12-04, \"First issue\"",
+            "revision B, 2026-12-04, \"Hatch moved\""],
         RevisionOf)
     {
         Repeatable = true,
@@ -67,7 +69,8 @@ public static class PlanDetails
         Repeatable = true,
     };
 
-    public static IReadOnlyList<Detail> All { get; } = [Number, Revision, Units, Code, Product, People, Owner, Site, DrawnBy, CheckedBy, Note];
+    public static IReadOnlyList<Detail> All { get; } =
+        [Number, Revision, Units, Code, Product, People, Owner, Site, DrawnBy, CheckedBy, Note];
 
     private static RevisionSyntax? RevisionOf(Cursor c)
     {
@@ -134,7 +137,8 @@ public static class PlanDetails
         }
 
         var people = new PeopleSyntax(who, least, most, start.To(c.Before));
-        if (least is not null && !((double)least.Value >= LeastShare && (double)least.Value <= people.MostPercent && people.MostPercent <= MostShare))
+        if (least is not null
+            && !((double)least.Value >= LeastShare && (double)least.Value <= people.MostPercent && people.MostPercent <= MostShare))
         {
             c.Error(
                 "people-out-of-range",

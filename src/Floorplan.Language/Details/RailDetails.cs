@@ -28,10 +28,12 @@ public static class RailDetails
         "height",
         "the height of its hooks above the floor",
         ["height 2210", "height 2230"],
-        c => c.Length("the height of the hooks")) { Needed = Needed.Always };
+        c => c.Length("the height of the hooks"))
+    { Needed = Needed.Always };
 
     public static Detail<LengthSyntax> Pitch { get; } = new(
-        "pitch", "how far the hooks are apart", ["pitch 610", "pitch 630"], c => c.Length("the spacing of the hooks")) { Use = Use.NotYet };
+        "pitch", "how far the hooks are apart", ["pitch 610", "pitch 630"], c => c.Length("the spacing of the hooks"))
+    { Use = Use.NotYet };
 
     public static Detail<IReadOnlyList<NameSyntax>> Through { get; } = new(
         "through", "the openings that it passes", ["through o1", "through d1"], ThroughOf);

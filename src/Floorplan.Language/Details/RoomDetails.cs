@@ -41,13 +41,15 @@ public static class RoomDetails
         "place",
         "where a rectangle stands",
         ["place corner north-west", "place corner south-west"],
-        PlaceParser.Term) { BareRepeats = true };
+        PlaceParser.Term)
+    { BareRepeats = true };
 
     public static Detail<QuantitySyntax> Keep { get; } = new(
         "keep",
         "the temperature that it keeps",
         ["keep 2 C", "keep -4 C"],
-        c => c.Quantity("a temperature", QuantityKind.Temperature)) { Use = Use.NotYet };
+        c => c.Quantity("a temperature", QuantityKind.Temperature))
+    { Use = Use.NotYet };
 
     public static Detail<QuantitySyntax> Light { get; } = Forms.Quantity(
         "light", "its light level", "a light level", [QuantityKind.Illuminance], "light 221 lux", "light 543 lux");

@@ -16,7 +16,9 @@ public static class ShellDetails
     public static Detail<LiningSyntax> Lining { get; } = new(
         "lining",
         "how far the finished walls, ceiling and floor stand in from the steel",
-        ["lining walls 41 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"panel\", ceiling 44, floor 33",
+        [
+            "lining walls 41 \"plywood\", ceiling 42, floor 31", "lining walls 43 \"plywood\", ceiling 42, floor 31",
+            "lining walls 43 \"panel\", ceiling 44, floor 33",
             "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33",
             "lining walls 43 \"panel\", ceiling 44 \"panel\", floor 33 \"screed\""],
         LiningOf);
@@ -29,12 +31,15 @@ public static class ShellDetails
         "hitch",
         "the end with the coupling, and how far it lies before the box",
         ["hitch west, 1210 ahead", "hitch west, 1230 ahead", "hitch west"],
-        HitchOf) { Of = [Shell, Trailer] };
+        HitchOf)
+    { Of = [Shell, Trailer] };
 
     public static Detail<AxlesSyntax> Axles { get; } = new(
         "axles",
         "how many axles, how far their middle lies from the coupling, and what the plate of one allows",
-        ["axles 2, 4510 from hitch, 1350 kg each", "axles 2, 4530 from hitch, 1350 kg each", "axles 2, 4530 from hitch, 1370 kg each", "axles 3"],
+        [
+            "axles 2, 4510 from hitch, 1350 kg each", "axles 2, 4530 from hitch, 1350 kg each", "axles 2, 4530 from hitch, 1370 kg each",
+            "axles 3"],
         AxlesOf)
     {
         Of = [Shell, Trailer],
@@ -80,7 +85,8 @@ public static class ShellDetails
         Of = [Shell, Shed],
     };
 
-    public static IReadOnlyList<Detail> All { get; } = [Lining, Doors, Hitch, Axles, Weight, Ground, TrueNorth, PostsEvery, Walls, Eaves, Corners];
+    public static IReadOnlyList<Detail> All { get; } =
+        [Lining, Doors, Hitch, Axles, Weight, Ground, TrueNorth, PostsEvery, Walls, Eaves, Corners];
 
     /// <summary>Points, each east then north.</summary>
     internal static IReadOnlyList<CornerSyntax> PointsOf(Cursor c, string what)
@@ -88,7 +94,8 @@ public static class ShellDetails
         var points = new List<CornerSyntax>();
         do
         {
-            if (c.Length($"how far east a {what} is", mayBeNegative: true) is not { } x || c.Length($"how far north a {what} is", mayBeNegative: true) is not { } y)
+            if (c.Length($"how far east a {what} is", mayBeNegative: true) is not { } x
+                || c.Length($"how far north a {what} is", mayBeNegative: true) is not { } y)
             {
                 break;
             }

@@ -16,7 +16,8 @@ public static class StationDetails
         "in",
         "the room that it stands in",
         ["in filleting", "in receiving"],
-        Forms.Room) { Of = Placed, Needed = Needed.ToldByBinder };
+        Forms.Room)
+    { Of = Placed, Needed = Needed.ToldByBinder };
 
     public static Detail<SizeSyntax> Size { get; } = new(
         "size",
@@ -135,7 +136,8 @@ public static class StationDetails
             "hung",
             "it hangs from the ceiling or a wall, and the floor below is free",
             ["hung"],
-            c => new WordSyntax("hung", c.Before)) { RunsOn = true };
+            c => new WordSyntax("hung", c.Before))
+        { RunsOn = true };
 
     public static Detail<LengthSyntax> Underside { get; } = Forms.Length(
         "underside", "the height of the underside of what hangs", "the height of the underside", "underside 1905", "underside 1955");

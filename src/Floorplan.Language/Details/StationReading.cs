@@ -113,7 +113,8 @@ internal static class StationReading
             }
 
             var amounts = new List<QuantitySyntax>();
-            var kinds = kind.Text switch { "cold" or "hot" or "drain" => WaterKinds, "power" => PowerKinds, "air" => AirKinds, _ => SolidKinds };
+            var kinds =
+                kind.Text switch { "cold" or "hot" or "drain" => WaterKinds, "power" => PowerKinds, "air" => AirKinds, _ => SolidKinds };
             while (c.AtNumber && c.Quantity("an amount", kinds) is { } amount)
             {
                 amounts.Add(amount);

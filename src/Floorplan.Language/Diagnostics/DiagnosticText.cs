@@ -9,11 +9,13 @@ public static class DiagnosticText
     public static string Write(Diagnostic diagnostic)
     {
         var text = new StringBuilder();
-        text.Append(Place(diagnostic.Span)).Append(": ").Append(Word(diagnostic.Severity)).Append(": ").Append(Visible(diagnostic.Message)).Append(" [").Append(diagnostic.Code).Append("]\n");
+        text.Append(Place(diagnostic.Span)).Append(": ").Append(Word(diagnostic.Severity)).Append(": ").Append(Visible(diagnostic.Message))
+            .Append(" [").Append(diagnostic.Code).Append("]\n");
         text.Append(Excerpt.Of(diagnostic.Span).Text).Append('\n');
         foreach (var related in diagnostic.Related ?? [])
         {
-            text.Append("  ").Append(Place(related.Span)).Append(": ").Append(Visible(related.Message)).Append('\n').Append(Excerpt.Of(related.Span).Text).Append('\n');
+            text.Append("  ").Append(Place(related.Span)).Append(": ").Append(Visible(related.Message)).Append('\n')
+                .Append(Excerpt.Of(related.Span).Text).Append('\n');
         }
 
         if (diagnostic.Help is { } help)

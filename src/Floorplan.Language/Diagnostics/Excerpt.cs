@@ -4,7 +4,8 @@ namespace Floorplan.Language.Diagnostics;
 
 /// <summary>
 /// The line of a file that something is said about, in three pieces, so that a console can colour the place. Without colour the
-/// place stands between two arrows: <c>line 12: place &gt;&gt;agianst&lt;&lt; north wall</c>. It reads the same aloud, in an e-mail and in any typeface. A whole line needs no arrows.
+/// place stands between two arrows: <c>line 12: place &gt;&gt;agianst&lt;&lt; north wall</c>. It reads the same aloud, in an e-mail and
+/// in any typeface. A whole line needs no arrows.
 /// </summary>
 /// <param name="Before">With the number of the line.</param>
 /// <param name="Place">With its arrows, if it has any.</param>

@@ -24,7 +24,11 @@ public static class NearNames
     /// <summary>At most three, nearest first.</summary>
     public static IReadOnlyList<string> Find(string wanted, IEnumerable<string> names)
         => [.. names.Take(MostSearched)
-            .Select(n => (Name: n, Far: Math.Min(Distance(wanted, n), wanted.Length >= Part && n.Length <= LongestCompared && n.Contains(wanted, StringComparison.OrdinalIgnoreCase) ? Allowed(wanted) : int.MaxValue)))
+            .Select(n => (
+                Name: n,
+                Far: Math.Min(Distance(wanted, n), wanted.Length >= Part
+                    && n.Length <= LongestCompared
+                    && n.Contains(wanted, StringComparison.OrdinalIgnoreCase) ? Allowed(wanted) : int.MaxValue)))
             .Where(p => p.Far <= Allowed(wanted))
             .OrderBy(p => p.Far)
             .ThenBy(p => p.Name, StringComparer.Ordinal)

@@ -80,7 +80,7 @@ public static class Formatter
         }
     }
 
-    /// <summary>Two spaces behind the longest detail word of the statement; 0 for a flow, whose chains have no such word.</summary>
+    /// <summary>Two spaces after the longest detail word of the statement; 0 for a flow, whose chains have no such word.</summary>
     private static int Column(SourceText source, List<FormatLine> lines, int head)
     {
         string statement = Text(source, lines[head].Tokens[0]).ToLowerInvariant();
@@ -98,7 +98,9 @@ public static class Formatter
         return Math.Max(HeadStatements.Contains(statement) ? LeastHeadColumn : LeastColumn, longest + 2);
     }
 
-    /// <summary>The word or words that a detail starts with and how many tokens they are; empty when nothing follows or it starts with no word.</summary>
+    /// <summary>
+    /// The word or words that a detail starts with and how many tokens they are; empty when nothing follows or it starts with no word.
+    /// </summary>
     private static (string Word, int Tokens) DetailWord(SourceText source, FormatLine line)
     {
         var tokens = line.Tokens;
@@ -108,7 +110,9 @@ public static class Formatter
         }
 
         string first = Text(source, tokens[0]);
-        string both = tokens.Count > 4 && tokens[2].Kind == TokenKind.Word && tokens[3].Kind == TokenKind.Space ? first + " " + Text(source, tokens[2]) : "";
+        string both = tokens.Count > 4 && tokens[2].Kind == TokenKind.Word && tokens[3].Kind == TokenKind.Space
+            ? first + " " + Text(source, tokens[2])
+            : "";
         return TwoWords.Contains(both.ToLowerInvariant()) ? (both, 3) : (first, 1);
     }
 

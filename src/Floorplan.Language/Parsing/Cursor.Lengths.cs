@@ -13,13 +13,18 @@ internal sealed partial class Cursor
     private const decimal NmPerMillimetre = Quantities.Length.NanometresPerMillimetre;
     private const decimal NmPerInch = Quantities.Length.NanometresPerInch;
 
-    public bool AtNumber => Kind is TokenKind.Number or TokenKind.Fraction || (Kind is TokenKind.Dash && KindAt(1) is TokenKind.Number or TokenKind.Fraction);
+    public bool AtNumber
+        => Kind is TokenKind.Number or TokenKind.Fraction
+            || (Kind is TokenKind.Dash && KindAt(1) is TokenKind.Number or TokenKind.Fraction);
 
     public LengthSyntax? Length(string what, bool mayBeNegative = false)
     {
         if (!AtNumber)
         {
-            Wrong(what, $"write a length such as {(bareUnits == UnitSystem.Metric ? "`600`, `60 cm`, `2'-6\"` or `9 in`" : "`2'-6\"`, `30 in`, `30` (inches) or `760 mm`")}");
+            Wrong(
+                what,
+                "write a length such as "
+                + (bareUnits == UnitSystem.Metric ? "`600`, `60 cm`, `2'-6\"` or `9 in`" : "`2'-6\"`, `30 in`, `30` (inches) or `760 mm`"));
             return null;
         }
 
@@ -103,7 +108,7 @@ internal sealed partial class Cursor
     /// <summary>A bare number is in the plan's units: millimetres, or inches in a feet plan, where whole feet carry their mark.</summary>
     private decimal Bare(decimal number) => number * (bareUnits == UnitSystem.Metric ? NmPerMillimetre : NmPerInch);
 
-    /// <summary>A word right behind a length that is another kind's unit, or a slip of a length's unit.</summary>
+    /// <summary>A word right after a length that is another kind's unit, or a slip of a length's unit.</summary>
     private bool IsWrongUnit(SourceSpan start)
     {
         // In `28 on x 36` the word before the `x` can only be meant as a unit.
@@ -115,7 +120,9 @@ internal sealed partial class Cursor
 
         if (OtherKind(Current) is { } kind)
         {
-            Error("wrong-unit", $"expected a length, found {KindNames.Of(kind)} (`{Shown(start.To(Here).Value)}`)", start.To(Here), "lengths are written in mm, cm, m, in or ft");
+            Error(
+                "wrong-unit", $"expected a length, found {KindNames.Of(kind)} (`{Shown(start.To(Here).Value)}`)", start.To(Here),
+                "lengths are written in mm, cm, m, in or ft");
             return true;
         }
 
@@ -178,8 +185,11 @@ internal sealed partial class Cursor
             return feet + (inches * NmPerInch);
         }
 
-        string meant = QuantityText.Dimension(new Length((long)Math.Min(feet + (inches * NmPerInch), Bounds.LongestLength)), UnitSystem.Feet);
-        Error("inches-over-foot", $"behind feet there are fewer than 12 inches, and here are {Shown(span.Value)}", span, $"if that is what you measured write `{meant}`; otherwise mend one of the two figures");
+        string meant =
+            QuantityText.Dimension(new Length((long)Math.Min(feet + (inches * NmPerInch), Bounds.LongestLength)), UnitSystem.Feet);
+        Error(
+            "inches-over-foot", $"after feet there are fewer than 12 inches, and here are {Shown(span.Value)}", span,
+            $"if that is what you measured write `{meant}`; otherwise mend one of the two figures");
         return null;
     }
 
@@ -262,7 +272,8 @@ internal sealed partial class Cursor
     private decimal? Decimal()
     {
         string text = Current;
-        if (text.Length > Bounds.MostDigits || !decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal value))
+        if (text.Length > Bounds.MostDigits
+            || !decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal value))
         {
             Error("number-too-large", $"a number has at most {Bounds.MostDigits} digits", Here);
             return null;
@@ -272,7 +283,9 @@ internal sealed partial class Cursor
             && tokens[at].End == tokens[at + 1].Start && tokens[at + 1].End == tokens[at + 2].Start;
         if (thousands)
         {
-            Error("comma-in-number", $"a number has no comma inside: `{text},{TextAt(2)}`", Here.To(SpanOf(tokens[at + 2])), $"write `{text}{TextAt(2)}`");
+            Error(
+                "comma-in-number", $"a number has no comma inside: `{text},{TextAt(2)}`", Here.To(SpanOf(tokens[at + 2])),
+                $"write `{text}{TextAt(2)}`");
             at += 3;
             return null;
         }
@@ -295,11 +308,14 @@ internal sealed partial class Cursor
     }
 
     /// <summary>Words that may follow a length and are no unit.</summary>
-    private static bool IsJoiningWord(string word) => word.ToLowerInvariant() is "x" or "×" or "from" or "to" or "wide" or "ahead" or "apart" or "below" or "above" or "high" or "deep" or "gap" or "at" or "by" or "in" or "and" or "long" or "on" or "each" or "per" or "for";
+    private static bool IsJoiningWord(string word)
+        => word.ToLowerInvariant() is "x" or "×" or "from" or "to" or "wide" or "ahead" or "apart" or "below" or "above" or "high" or "deep"
+            or "gap" or "at" or "by" or "in" or "and" or "long" or "on" or "each" or "per" or "for";
 
     /// <summary><c>95O</c> for 950.</summary>
     private string? LetterForDigit() => Current is "O" or "o" or "l" or "I" && at > 0 && tokens[at - 1].End == tokens[at].Start
-        ? $"the letter `{Current}` stands where a digit is meant: write `{source.Content.Substring(tokens[at - 1].Start, tokens[at - 1].Length)}{(Current is "O" or "o" ? "0" : "1")}`"
+        ? $"the letter `{Current}` stands where a digit is meant: write "
+            + $"`{source.Content.Substring(tokens[at - 1].Start, tokens[at - 1].Length)}{(Current is "O" or "o" ? "0" : "1")}`"
         : null;
 
     private static readonly string[] LengthUnits = ["mm", "cm", "m", "in", "ft", "inch", "inches", "feet", "foot", "metre", "metres"];

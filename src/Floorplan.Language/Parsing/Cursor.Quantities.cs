@@ -21,7 +21,9 @@ internal sealed partial class Cursor
         return Decimal() is { } value ? new NumberSyntax(value, span) : null;
     }
 
-    /// <summary>A number with a unit of one of these kinds. With <see cref="QuantityKind.Count"/> any word may be what is counted.</summary>
+    /// <summary>
+    /// A number with a unit of one of these kinds. With <see cref="QuantityKind.Count"/> any word may be what is counted.
+    /// </summary>
     public QuantitySyntax? Quantity(string what, params IReadOnlyList<QuantityKind> kinds)
     {
         string example = string.Join("; ", kinds.Select(UnitTable.Examples));
@@ -44,18 +46,26 @@ internal sealed partial class Cursor
         {
             if (Kind == TokenKind.Word && !IsJoiningWord(Current))
             {
-                Error("unknown-unit", $"`{Shown(Current)}` is not a unit of {string.Join(" or ", kinds.Select(k => KindNames.Of(k).Split(' ', 2)[1]))}", Here, LetterForDigit() ?? NearNames.Hint(Current, kinds.SelectMany(UnitTable.SymbolsOf)) ?? $"units that fit: {example}");
+                Error(
+                    "unknown-unit",
+                    $"`{Shown(Current)}` is not a unit of {string.Join(" or ", kinds.Select(k => KindNames.Of(k).Split(' ', 2)[1]))}", Here,
+                    LetterForDigit() ?? NearNames.Hint(Current, kinds.SelectMany(UnitTable.SymbolsOf)) ?? $"units that fit: {example}");
                 return null;
             }
 
-            Error("missing-unit", $"{what} needs a unit behind `{source.Content[start.Start..Before.End]}`", start.To(Before), $"units that fit: {example}");
+            Error(
+                "missing-unit", $"{what} needs a unit after `{source.Content[start.Start..Before.End]}`", start.To(Before),
+                $"units that fit: {example}");
             return null;
         }
 
         var span = start.To(Before);
         if (!kinds.Contains(unit.Kind))
         {
-            Error("wrong-unit", $"expected {string.Join(" or ", kinds.Select(KindNames.Of))}, found {KindNames.Of(unit.Kind)} (`{Shown(span.Value)}`)", span, $"units that fit: {example}");
+            Error(
+                "wrong-unit",
+                $"expected {string.Join(" or ", kinds.Select(KindNames.Of))}, found {KindNames.Of(unit.Kind)} (`{Shown(span.Value)}`)",
+                span, $"units that fit: {example}");
             return null;
         }
 
@@ -76,7 +86,9 @@ internal sealed partial class Cursor
             return new SideSyntax(side, span);
         }
 
-        Wrong($"{what}: north, south, east or west", Kind == TokenKind.Word ? NearNames.Hint(Current, ["north", "south", "east", "west"]) : null);
+        Wrong($"{what}: north, south, east or west", Kind == TokenKind.Word
+            ? NearNames.Hint(Current, ["north", "south", "east", "west"])
+            : null);
         return null;
     }
 
@@ -89,7 +101,7 @@ internal sealed partial class Cursor
         var lengths = new List<LengthSyntax>();
         do
         {
-            if (LengthAboveZero(lengths.Count == 0 ? what : "a length behind `x`", "a size") is not { } length)
+            if (LengthAboveZero(lengths.Count == 0 ? what : "a length after `x`", "a size") is not { } length)
             {
                 return null;
             }
@@ -213,13 +225,17 @@ internal sealed partial class Cursor
         if (Kind == TokenKind.Word)
         {
             string word = Current;
-            if (kinds.Contains(QuantityKind.Rate) && IsWord("per", 1) && KindAt(2) == TokenKind.Word && UnitTable.Rate(word + "/" + TextAt(2)) is { } rate)
+            if (kinds.Contains(QuantityKind.Rate)
+                && IsWord("per", 1)
+                && KindAt(2) == TokenKind.Word
+                && UnitTable.Rate(word + "/" + TextAt(2)) is { } rate)
             {
                 at += 3;
                 return rate;
             }
 
-            var known = UnitTable.Find(word) ?? UnitTable.Rate(word) ?? (LengthUnit(word) ? new Unit(word, QuantityKind.Length, x => x) : null);
+            var known = UnitTable.Find(word) ?? UnitTable.Rate(word)
+                ?? (LengthUnit(word) ? new Unit(word, QuantityKind.Length, x => x) : null);
             if (known is not null || kinds.Contains(QuantityKind.Count))
             {
                 at++;

@@ -34,13 +34,14 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
     /// <summary>The current token's text, or an empty string at the end.</summary>
     public string Current => TextAt(0);
 
-    /// <summary>Where the current token is; behind the last token at the end of the line.</summary>
+    /// <summary>Where the current token is; after the last token at the end of the line.</summary>
     public SourceSpan Here => AtEnd ? new SourceSpan(source, tokens[^1].End, 0) : SpanOf(tokens[at]);
 
     /// <summary>The span of the token before the current one.</summary>
     public SourceSpan Before => SpanOf(tokens[Math.Max(0, at - 1)]);
 
-    public string TextAt(int ahead) => at + ahead >= tokens.Length ? "" : source.Content.Substring(tokens[at + ahead].Start, tokens[at + ahead].Length);
+    public string TextAt(int ahead)
+        => at + ahead >= tokens.Length ? "" : source.Content.Substring(tokens[at + ahead].Start, tokens[at + ahead].Length);
 
     private ReadOnlySpan<char> SpanAt(int ahead) => source.Content.AsSpan(tokens[at + ahead].Start, tokens[at + ahead].Length);
 
@@ -48,14 +49,14 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
 
     public void Skip() => at = Math.Min(at + 1, tokens.Length);
 
-    /// <summary>Goes on behind a mistake in the same phrase.</summary>
+    /// <summary>Goes on after a mistake in the same phrase.</summary>
     public bool Forgive()
     {
         Failed = false;
         return true;
     }
 
-    /// <summary>Moves behind the next comma; false at the end of the line. A mistake ends with its phrase.</summary>
+    /// <summary>Moves past the next comma; false at the end of the line. A mistake ends with its phrase.</summary>
     public bool NextPhrase()
     {
         while (!AtPhraseEnd)
@@ -73,10 +74,12 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         return true;
     }
 
-    /// <summary>Inside a list of one detail: moves behind a comma when no other detail starts there and the list goes on.</summary>
+    /// <summary>Inside a list of one detail: moves past a comma when no other detail starts there and the list goes on.</summary>
     public bool NextInList(Func<Cursor, bool> goesOn) => NextPart(c => c.EndsList?.Invoke(c) != true && goesOn(c));
 
-    /// <summary>Inside one detail: moves behind a comma when this surely belongs to it, even where it is a word of another detail.</summary>
+    /// <summary>
+    /// Inside one detail: moves past a comma when this surely belongs to it, even where it is a word of another detail.
+    /// </summary>
     public bool NextPart(Func<Cursor, bool> goesOn)
     {
         if (AtEnd || tokens[at].Kind != TokenKind.Comma)
@@ -95,7 +98,8 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         return false;
     }
 
-    public bool IsWord(string word, int ahead = 0) => KindAt(ahead) == TokenKind.Word && SpanAt(ahead).Equals(word, StringComparison.OrdinalIgnoreCase);
+    public bool IsWord(string word, int ahead = 0)
+        => KindAt(ahead) == TokenKind.Word && SpanAt(ahead).Equals(word, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Takes these words if they stand here, all or none.</summary>
     public bool Try(params ReadOnlySpan<string> words)
@@ -149,7 +153,8 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         var word = new WordSyntax(Current.ToLowerInvariant(), Here);
         if (choices.Count > 0 && !choices.Contains(word.Text))
         {
-            Error("unknown-word", $"{Found()} is not {what}", Here, NearNames.Hint(word.Text, choices) ?? $"use {NearNames.Quoted(choices)}");
+            Error("unknown-word", $"{Found()} is not {what}", Here, NearNames.Hint(word.Text, choices)
+                ?? $"use {NearNames.Quoted(choices)}");
             return null;
         }
 
@@ -162,7 +167,9 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         if (Kind is TokenKind.Number && KindAt(1) is TokenKind.Word && tokens[at].End == tokens[at + 1].Start)
         {
             string name = Shown(Current + TextAt(1));
-            Error("bad-name", $"a name starts with a letter, and `{name}` starts with a number", Here.To(SpanOf(tokens[at + 1])), $"write `n{name}`, for example");
+            Error(
+                "bad-name", $"a name starts with a letter, and `{name}` starts with a number", Here.To(SpanOf(tokens[at + 1])),
+                $"write `n{name}`, for example");
             return null;
         }
 
@@ -174,7 +181,9 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
 
         if (Current.Length > Bounds.LongestName)
         {
-            Error("name-too-long", $"a name has at most {Bounds.LongestName} letters, and this one has {Current.Length}", Here, "use a short name and a label in quotes");
+            Error(
+                "name-too-long", $"a name has at most {Bounds.LongestName} letters, and this one has {Current.Length}", Here,
+                "use a short name and a label in quotes");
             return null;
         }
 
@@ -202,7 +211,9 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         }
         else if (text.Length > Bounds.LongestText)
         {
-            Error("text-too-long", $"a text has at most {Bounds.LongestText} characters, and this one has {text.Length}", span, "shorten it, or use a `note` of its own");
+            Error(
+                "text-too-long", $"a text has at most {Bounds.LongestText} characters, and this one has {text.Length}", span,
+                "shorten it, or use a `note` of its own");
         }
         else
         {
@@ -246,7 +257,8 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
         span = span.To(Before);
         if (span.Length > Bounds.LongestText)
         {
-            Error("text-too-long", $"a text has at most {Bounds.LongestText} characters, and this one has {span.Length}", span, "shorten it");
+            Error(
+                "text-too-long", $"a text has at most {Bounds.LongestText} characters, and this one has {span.Length}", span, "shorten it");
         }
         else
         {

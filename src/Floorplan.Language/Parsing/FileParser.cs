@@ -16,7 +16,9 @@ internal static class FileParser
         var mistakes = new Mistakes();
         if (source.Content.Length > Bounds.MostCharacters || source.LineCount > Bounds.MostLines)
         {
-            mistakes.Add("file-too-large", $"a plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters", new SourceSpan(source, 0, 0), "put kinds into a file of their own and read it with `kinds from`");
+            mistakes.Add(
+                "file-too-large", $"a plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters",
+                new SourceSpan(source, 0, 0), "put kinds into a file of their own and read it with `kinds from`");
             return new SyntaxTree(source, [new Token(TokenKind.Unknown, 0, source.Content.Length)], [], mistakes.All, bareUnits, null);
         }
 
@@ -61,9 +63,12 @@ internal static class FileParser
     {
         foreach (var token in tokens)
         {
-            if (token.Kind == TokenKind.Comment && HiddenCharacters.FirstOf(source.Content.Substring(token.Start, token.Length).Replace('\t', ' ')) is { } hidden)
+            if (token.Kind == TokenKind.Comment
+                && HiddenCharacters.FirstOf(source.Content.Substring(token.Start, token.Length).Replace('\t', ' ')) is { } hidden)
             {
-                mistakes.Warn("hidden-character", $"this comment holds a character that does not show ({hidden})", new SourceSpan(source, token.Start, token.Length), "type the comment again without it");
+                mistakes.Warn(
+                    "hidden-character", $"this comment holds a character that does not show ({hidden})",
+                    new SourceSpan(source, token.Start, token.Length), "type the comment again without it");
             }
         }
     }
@@ -76,7 +81,9 @@ internal static class FileParser
         {
             string? help = (word == "use" ? "kinds of another file are read with `kinds from`, such as `kinds from parts/fish`" : null)
                 ?? NearNames.Hint(word, StatementParsers.Words)
-                ?? (StatementParsers.OwnerOf(word) is { } owner ? $"`{word}` is a detail of `{owner}`: indent it below one" : "a line starts with a word such as `room`, `door`, `station` or `flow`");
+                ?? (StatementParsers.OwnerOf(word) is { } owner
+                    ? $"`{word}` is a detail of `{owner}`: indent it below one"
+                    : "a line starts with a word such as `room`, `door`, `station` or `flow`");
             c.Error("unknown-statement", $"{c.Found()} does not start a statement", c.Here, help);
             if (c.Kind != TokenKind.Word || head.Tokens.Length < 2 || NearNames.Find(word, StatementParsers.Words) is not [var meant, ..])
             {
@@ -94,7 +101,9 @@ internal static class FileParser
         return parser.Parse(keyword, c, [.. details.Select(d => new Cursor(source, d.Tokens, mistakes, units))]);
     }
 
-    /// <summary>An indented line that is a whole statement by its first word, and no detail of the statement above, starts a new one.</summary>
+    /// <summary>
+    /// An indented line that is a whole statement by its first word, and no detail of the statement above, starts a new one.
+    /// </summary>
     private static bool IsStatement(SourceText source, TokenLine head, TokenLine line)
     {
         if (line.Tokens[0].Kind != TokenKind.Word || head.Tokens[0].Kind != TokenKind.Word)
@@ -104,7 +113,10 @@ internal static class FileParser
 
         string word = WordOf(source, line.Tokens[0]);
         string owner = WordOf(source, head.Tokens[0]);
-        return StatementParsers.Find(word) is not null && owner != "flow" && StatementParsers.Find(owner) is { } parser && !parser.Words(owner).Has(word);
+        return StatementParsers.Find(word) is not null
+            && owner != "flow"
+            && StatementParsers.Find(owner) is { } parser
+            && !parser.Words(owner).Has(word);
     }
 
     /// <summary>A detail that slid out to the margin below its statement still belongs to it; it is told, and read as a detail.</summary>
@@ -122,7 +134,9 @@ internal static class FileParser
             return false;
         }
 
-        mistakes.Add("unknown-statement", $"`{word}` does not start a statement", new SourceSpan(source, line.Tokens[0].Start, line.Tokens[0].Length), $"`{word}` is a detail of `{owner}`: indent it below one");
+        mistakes.Add(
+            "unknown-statement", $"`{word}` does not start a statement",
+            new SourceSpan(source, line.Tokens[0].Start, line.Tokens[0].Length), $"`{word}` is a detail of `{owner}`: indent it below one");
         return true;
     }
 

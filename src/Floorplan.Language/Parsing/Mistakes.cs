@@ -3,7 +3,9 @@ using Floorplan.Language.Text;
 
 namespace Floorplan.Language.Parsing;
 
-/// <summary>Collects the mistakes of one file, up to a bound. Warnings have a bound of their own, so that they never hide an error.</summary>
+/// <summary>
+/// Collects the mistakes of one file, up to a bound. Warnings have a bound of their own, so that they never hide an error.
+/// </summary>
 internal sealed class Mistakes
 {
     private readonly List<Diagnostic> all = [];
@@ -25,7 +27,9 @@ internal sealed class Mistakes
         if (all.Count - warnings == Bounds.MostMistakes)
         {
             Full = true;
-            all.Add(new Diagnostic(Severity.Error, "too-many-mistakes", $"more than {Bounds.MostMistakes} mistakes; the rest of the file is not read", span, "mend the first ones and run it again"));
+            all.Add(new Diagnostic(
+                Severity.Error, "too-many-mistakes", $"more than {Bounds.MostMistakes} mistakes; the rest of the file is not read", span,
+                "mend the first ones and run it again"));
         }
     }
 

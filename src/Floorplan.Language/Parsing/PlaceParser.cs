@@ -7,9 +7,12 @@ namespace Floorplan.Language.Parsing;
 /// <summary>Reads one place term, which stands between commas.</summary>
 internal static class PlaceParser
 {
-    private const string Ways = "`against north wall`, `300 from west`, `at 1200, 300`, `east of NAME gap 100`, `centred`, `centred on NAME`, `in line with NAME`, `flush south with NAME` or `corner north-west`";
+    private const string Ways =
+        "`against north wall`, `300 from west`, `at 1200, 300`, `east of NAME gap 100`, `centred`, `centred on NAME`, `in line with "
+            + "NAME`, `flush south with NAME` or `corner north-west`";
 
-    public static bool Starts(Cursor c) => c.AtNumber || c.AtSide() || c.IsWord("against") || c.IsWord("at") || c.IsWord("centred") || c.IsWord("centered")
+    public static bool Starts(Cursor c)
+        => c.AtNumber || c.AtSide() || c.IsWord("against") || c.IsWord("at") || c.IsWord("centred") || c.IsWord("centered")
         || c.IsWord("flush") || c.IsWord("corner") || (c.IsWord("in") && c.IsWord("line", 1));
 
     /// <summary>One term; null, with the mistake told, when it cannot be read.</summary>
@@ -34,7 +37,11 @@ internal static class PlaceParser
 
         if (c.Try("centred") || c.Try("centered"))
         {
-            return !c.Try("on") ? new CentredTerm(start) : c.Name("the name of a thing") is { } on ? new CentredOnTerm(on, start.To(c.Before)) : null;
+            return !c.Try("on")
+                ? new CentredTerm(start)
+                : c.Name("the name of a thing") is { } on
+                ? new CentredOnTerm(on, start.To(c.Before))
+                : null;
         }
 
         if (c.Try("in", "line", "with"))
@@ -44,7 +51,9 @@ internal static class PlaceParser
 
         if (c.Try("flush"))
         {
-            return c.Side("an edge") is { } edge && c.Expect("with") && c.Name("the name of a thing") is { } other ? new FlushTerm(edge, other, start.To(c.Before)) : null;
+            return c.Side("an edge") is { } edge && c.Expect("with") && c.Name("the name of a thing") is { } other
+                ? new FlushTerm(edge, other, start.To(c.Before))
+                : null;
         }
 
         if (c.AtSide())
@@ -54,7 +63,9 @@ internal static class PlaceParser
 
         if (c.AtNumber)
         {
-            return c.Length("a distance", mayBeNegative: true) is { } distance && From(c) && c.Side("a side") is { } face ? new FromTerm(distance, face, start.To(c.Before)) : null;
+            return c.Length("a distance", mayBeNegative: true) is { } distance && From(c) && c.Side("a side") is { } face
+                ? new FromTerm(distance, face, start.To(c.Before))
+                : null;
         }
 
         c.Wrong("a place", "a place is one of " + Ways);

@@ -140,7 +140,8 @@ internal abstract class StatementParser<T> : IStatementParser
                     "said-twice",
                     ReferenceEquals(other, detail) && (word.Length == 0 || said.Keyword.Length == 0 || word == said.Keyword)
                         ? $"`{detail.Word}` is said twice in this `{statement.Keyword.Text}`"
-                        : $"`{(ReferenceEquals(other, detail) ? said.Keyword : other.Word)}` and `{(ReferenceEquals(other, detail) ? word : detail.Word)}` are both said in this `{statement.Keyword.Text}`",
+                        : $"`{(ReferenceEquals(other, detail) ? said.Keyword : other.Word)}` and "
+                            + $"`{(ReferenceEquals(other, detail) ? word : detail.Word)}` are both said in this `{statement.Keyword.Text}`",
                     start,
                     "keep one of them",
                     new RelatedSpan(
@@ -276,7 +277,8 @@ internal abstract class StatementParser<T> : IStatementParser
     private static (DetailWords.Form Form, string[] Owners)? Elsewhere(Cursor c, string word)
     {
         const int few = 5;
-        var entries = StatementParsers.All.Where(e => e.Word != "kind" && e.Parser.Words(e.Word).Has(word)).DistinctBy(e => e.Parser).ToList();
+        var entries = StatementParsers.All.Where(e => e.Word != "kind" && e.Parser.Words(e.Word).Has(word)).DistinctBy(e => e.Parser)
+            .ToList();
         return entries.Count is 0 or > few
             ? null
             : (entries[0].Parser.Words(entries[0].Word).FormAt(c, word)!, [.. entries.Select(e => e.Word)]);
@@ -325,7 +327,9 @@ internal abstract class StatementParser<T> : IStatementParser
     private void TellMissing(T statement, DetailWords words, Cursor head)
     {
         var missing = words.Details.Concat(Bare.Select(b => b.Detail))
-            .Where(d => d.Needed == Needed.Always && d.IsOf(statement.Keyword.Text) && !statement.Details.Any(s => ReferenceEquals(s.Declared, d)))
+            .Where(d => d.Needed == Needed.Always
+                && d.IsOf(statement.Keyword.Text)
+                && !statement.Details.Any(s => ReferenceEquals(s.Declared, d)))
             .Distinct()
             .ToList();
         if (missing.Count > 0)
@@ -336,7 +340,8 @@ internal abstract class StatementParser<T> : IStatementParser
                 "detail-missing",
                 $"{name} does not say its {string.Join(" and its ", missing.Select(d => $"`{d.Word}`"))}",
                 statement.HeadSpan,
-                $"add {(missing.Count == 1 ? "a line" : "lines")} such as {string.Join(" and ", missing.Select(d => $"`{d.Examples[0]}`"))}");
+                $"add {(missing.Count == 1 ? "a line" : "lines")} such as "
+                    + $"{string.Join(" and ", missing.Select(d => $"`{d.Examples[0]}`"))}");
         }
     }
 

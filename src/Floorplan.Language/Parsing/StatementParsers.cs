@@ -31,14 +31,31 @@ internal static class StatementParsers
         new("bin", "a bin for waste", Station),
         new("sink", "a sink for hands, washing up or mops", Station),
         new("rail", "an overhead rail", new RailParser()),
-        new("water", "a water point", new ServiceParser<WaterStatement>(k => new() { Keyword = k }, WaterDetails.All, WaterDetails.Rating, WaterDetails.Size)),
-        new("drain", "a floor drain, trench or sink waste", new ServiceParser<DrainStatement>(k => new() { Keyword = k }, DrainDetails.All, DrainDetails.Rating, DrainDetails.Size)),
-        new("hose", "a hose on a water point", new ServiceParser<HoseStatement>(k => new() { Keyword = k }, HoseDetails.All, HoseDetails.Rating, HoseDetails.Length, HoseDetails.On)),
-        new("hole", "a hole for a pipe, a cable or a fan", new ServiceParser<HoleStatement>(k => new() { Keyword = k }, HoleDetails.All, size: HoleDetails.Size)),
-        new("panel", "the electric panel", new ServiceParser<PanelStatement>(k => new() { Keyword = k }, PanelDetails.All, ElectricDetails.Rating)),
-        new("outlet", "an electric outlet", new ServiceParser<OutletStatement>(k => new() { Keyword = k }, OutletDetails.All, ElectricDetails.Rating)),
-        new("switch", "a switch on a wall", new ServiceParser<SwitchStatement>(k => new() { Keyword = k }, SwitchDetails.All, ElectricDetails.Rating)),
-        new("heater", "a water or room heater", new ServiceParser<HeaterStatement>(k => new() { Keyword = k }, HeaterDetails.All, HeaterDetails.Rating), Use.NotYet),
+        new(
+            "water", "a water point",
+            new ServiceParser<WaterStatement>(k => new() { Keyword = k }, WaterDetails.All, WaterDetails.Rating, WaterDetails.Size)),
+        new(
+            "drain", "a floor drain, trench or sink waste",
+            new ServiceParser<DrainStatement>(k => new() { Keyword = k }, DrainDetails.All, DrainDetails.Rating, DrainDetails.Size)),
+        new(
+            "hose", "a hose on a water point",
+            new ServiceParser<HoseStatement>(
+                k => new() { Keyword = k }, HoseDetails.All, HoseDetails.Rating, HoseDetails.Length, HoseDetails.On)),
+        new(
+            "hole", "a hole for a pipe, a cable or a fan",
+            new ServiceParser<HoleStatement>(k => new() { Keyword = k }, HoleDetails.All, size: HoleDetails.Size)),
+        new(
+            "panel", "the electric panel",
+            new ServiceParser<PanelStatement>(k => new() { Keyword = k }, PanelDetails.All, ElectricDetails.Rating)),
+        new(
+            "outlet", "an electric outlet",
+            new ServiceParser<OutletStatement>(k => new() { Keyword = k }, OutletDetails.All, ElectricDetails.Rating)),
+        new(
+            "switch", "a switch on a wall",
+            new ServiceParser<SwitchStatement>(k => new() { Keyword = k }, SwitchDetails.All, ElectricDetails.Rating)),
+        new(
+            "heater", "a water or room heater",
+            new ServiceParser<HeaterStatement>(k => new() { Keyword = k }, HeaterDetails.All, HeaterDetails.Rating), Use.NotYet),
         new("light", "the light level of rooms", new LightParser()),
         new("air", "where air comes in and goes out", new AirParser()),
         new("falls", "the slope of a room's floor and the drain that it runs to", new FallsParser()),
@@ -56,7 +73,8 @@ internal static class StatementParsers
     public static IStatementParser? Find(string word) => ByWord.GetValueOrDefault(word);
 
     /// <summary>A statement that has this detail, a station before all others; null when none has.</summary>
-    public static string? OwnerOf(string detail) => All.Where(e => e.Parser.Words(e.Word).Has(detail)).OrderByDescending(e => e.Word == "station").FirstOrDefault()?.Word;
+    public static string? OwnerOf(string detail)
+        => All.Where(e => e.Parser.Words(e.Word).Has(detail)).OrderByDescending(e => e.Word == "station").FirstOrDefault()?.Word;
 
     internal sealed record Entry(string Word, string Says, IStatementParser Parser, Use Use = Use.Used);
 }

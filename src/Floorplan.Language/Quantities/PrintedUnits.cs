@@ -39,7 +39,8 @@ public static class PrintedUnits
         [Measure.Ratio] = Everywhere(new("%", "%", 0.01, 2)),
     };
 
-    public static PrintedUnit Of(Measure measure, UnitSystem units) => units == UnitSystem.Metric ? Table[measure].Metric : Table[measure].Feet;
+    public static PrintedUnit Of(Measure measure, UnitSystem units)
+        => units == UnitSystem.Metric ? Table[measure].Metric : Table[measure].Feet;
 
     private static (PrintedUnit Metric, PrintedUnit Feet) Everywhere(PrintedUnit unit) => (unit, unit);
 }

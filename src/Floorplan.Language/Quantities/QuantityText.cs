@@ -6,7 +6,8 @@ namespace Floorplan.Language.Quantities;
 /// <summary>
 /// The one place that prints quantities. For people, in the plan's units: <c>13.4 m²</c>, <c>144 sq ft</c>, <c>82 °C</c>; for text that is
 /// to go into a plan, as the language reads it and always with its unit: <c>13.4 m2</c>. Numbers of 100 and more are whole, those of 10
-/// and more have one decimal at most, smaller ones those of <see cref="PrintedUnits"/>, and what is below 1 has two figures, so that a small
+/// and more have one decimal at most, smaller ones those of <see cref="PrintedUnits"/>, and what is below 1 has two figures, so that a
+/// small
 /// number never prints as zero.
 /// </summary>
 public static class QuantityText
@@ -59,18 +60,22 @@ public static class QuantityText
     /// <exception cref="ArgumentException">No statement takes such a quantity: a slip of the caller.</exception>
     public static string Written(double value, Measure measure, UnitSystem units)
     {
-        string symbol = PrintedUnits.Of(measure, units).Written ?? throw new ArgumentException($"the language has no unit for {measure}", nameof(measure));
+        string symbol = PrintedUnits.Of(measure, units).Written
+            ?? throw new ArgumentException($"the language has no unit for {measure}", nameof(measure));
         return $"{Number(value, measure, units)} {symbol}";
     }
 
     /// <summary>
-    /// What the plan says, for people: as written where the plan's units have that unit (<c>0.9 kg</c>, <c>230 V</c>), else in the plan's units.
+    /// What the plan says, for people: as written where the plan's units have that unit (<c>0.9 kg</c>, <c>230 V</c>), else in the
+    /// plan's units.
     /// </summary>
     /// <param name="measure">What it measures, where the unit alone does not tell: <c>m3/h</c> is of air or of water.</param>
     public static string Of(Quantity quantity, UnitSystem units, Measure? measure = null)
     {
         string symbol = quantity.Unit.Symbol;
-        if (quantity.Unit.Kind == QuantityKind.Rate && symbol.Split('/') is [var thing, var time] && UnitTable.Find(thing) is { Kind: QuantityKind.Mass } mass
+        if (quantity.Unit.Kind == QuantityKind.Rate
+            && symbol.Split('/') is [var thing, var time]
+            && UnitTable.Find(thing) is { Kind: QuantityKind.Mass } mass
             && !WrittenUnits.BelongsTo(thing, units))
         {
             return $"{Of(mass.ToBase((double)quantity.Number), Measure.Mass, units)}/{time}";
@@ -90,7 +95,8 @@ public static class QuantityText
     public static string Rate(double perSecond, string things) => $"{Rounded(perSecond * SecondsPerHour, 1)} {things}/h";
 
     /// <summary><c>1 hand sink</c>, <c>3 hand sinks</c>, <c>2.5 hours</c>.</summary>
-    public static string Count(double number, string one, string? many = null) => $"{Rounded(number, 1)} {(number == 1 ? one : many ?? one + "s")}";
+    public static string Count(double number, string one, string? many = null)
+        => $"{Rounded(number, 1)} {(number == 1 ? one : many ?? one + "s")}";
 
     /// <summary>Two decimals always, in the plan's own currency, which it does not name.</summary>
     public static string Money(double amount) => amount.ToString("0.00", CultureInfo.InvariantCulture);
@@ -136,8 +142,12 @@ public static class QuantityText
     /// <summary>A level of the floor: <c>±0</c>, <c>-24</c>, <c>-15/16"</c>; whole millimetres or sixteenths.</summary>
     public static string Level(Length level, UnitSystem units)
     {
-        var rounded = units == UnitSystem.Metric ? Quantities.Length.FromMillimetres(Math.Round(level.Millimetres)) : LengthRounding.Round(level, units);
-        return rounded == Quantities.Length.Zero ? "±0" : (rounded > Quantities.Length.Zero ? "+" : "") + LengthText.Dimension(rounded, units);
+        var rounded = units == UnitSystem.Metric
+            ? Quantities.Length.FromMillimetres(Math.Round(level.Millimetres))
+            : LengthRounding.Round(level, units);
+        return rounded == Quantities.Length.Zero
+            ? "±0"
+            : (rounded > Quantities.Length.Zero ? "+" : "") + LengthText.Dimension(rounded, units);
     }
 
     private static string Exact(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
@@ -150,7 +160,8 @@ public static class QuantityText
             places++;
         }
 
-        string text = Math.Round(value, places, MidpointRounding.AwayFromZero).ToString("0." + new string('#', places), CultureInfo.InvariantCulture);
+        string text = Math.Round(value, places, MidpointRounding.AwayFromZero)
+            .ToString("0." + new string('#', places), CultureInfo.InvariantCulture);
         return text == "-0" ? "0" : text;
     }
 

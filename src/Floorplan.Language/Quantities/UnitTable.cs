@@ -23,7 +23,9 @@ public static class UnitTable
 
     private static readonly Unit[] All =
     [
-        .. Scaled(QuantityKind.Volume, ("L", Litre), ("l", Litre), ("mL", Litre / 1000), ("m3", 1), ("gal", UsGallon), ("ft3", Foot * Foot * Foot)),
+        .. Scaled(
+            QuantityKind.Volume, ("L", Litre), ("l", Litre), ("mL", Litre / 1000), ("m3", 1), ("gal", UsGallon),
+            ("ft3", Foot * Foot * Foot)),
         .. Scaled(QuantityKind.Flow, ("L/min", Litre / Minute), ("L/h", Litre / Hour), ("L/s", Litre), ("m3/h", 1 / Hour)),
         .. Scaled(QuantityKind.Flow, ("gpm", UsGallon / Minute), ("gal/min", UsGallon / Minute), ("gal/h", UsGallon / Hour)),
         .. Scaled(QuantityKind.AirFlow, ("cfm", Foot * Foot * Foot / Minute)),

@@ -17,7 +17,8 @@ internal static class WrittenUnits
         ["sec"] = "s",
     };
 
-    private static readonly HashSet<string> Metric = ["L", "l", "mL", "m3", "L/min", "L/h", "L/s", "m3/h", "kg", "g", "t", "C", "lux", "lx", "m2", "bar", "kPa", "m/s"];
+    private static readonly HashSet<string> Metric =
+        ["L", "l", "mL", "m3", "L/min", "L/h", "L/s", "m3/h", "kg", "g", "t", "C", "lux", "lx", "m2", "bar", "kPa", "m/s"];
 
     private static readonly HashSet<string> Feet =
         ["gal", "ft3", "gpm", "gal/min", "gal/h", "cfm", "lb", "oz", "F", "Btu/h", "fc", "ft2", "psi", "ft/s"];

@@ -7,10 +7,14 @@ using Floorplan.Language.Tokens;
 
 namespace Floorplan.Language.Syntax;
 
-/// <summary>A whole file as tokens and statements. Its tokens lie end to end, so that printing them gives the file back byte for byte.</summary>
+/// <summary>
+/// A whole file as tokens and statements. Its tokens lie end to end, so that printing them gives the file back byte for byte.
+/// </summary>
 public sealed class SyntaxTree
 {
-    internal SyntaxTree(SourceText source, IReadOnlyList<Token> tokens, IReadOnlyList<Statement> statements, IReadOnlyList<Diagnostic> diagnostics, UnitSystem units, IReadOnlyList<int>? headStarts)
+    internal SyntaxTree(
+        SourceText source, IReadOnlyList<Token> tokens, IReadOnlyList<Statement> statements, IReadOnlyList<Diagnostic> diagnostics,
+        UnitSystem units, IReadOnlyList<int>? headStarts)
     {
         Source = source;
         Tokens = tokens;
@@ -32,7 +36,9 @@ public sealed class SyntaxTree
     /// <summary>What bare numbers were read in.</summary>
     public UnitSystem Units { get; }
 
-    /// <summary>Where each head line's first word starts, also of lines that are no statement; null when the file was not read to its end.</summary>
+    /// <summary>
+    /// Where each head line's first word starts, also of lines that are no statement; null when the file was not read to its end.
+    /// </summary>
     internal IReadOnlyList<int>? HeadStarts { get; }
 
     /// <summary>Reads a whole file. Never throws for what the text says; time grows with its length.</summary>

@@ -27,7 +27,7 @@ public enum TokenKind
     /// <summary>Straight, curly or prime.</summary>
     FootMark,
 
-    /// <summary>Straight, curly or double prime, right behind a number.</summary>
+    /// <summary>Straight, curly or double prime, right after a number.</summary>
     InchMark,
 
     Comma,

@@ -98,7 +98,7 @@ internal sealed class Tokenizer(SourceText source)
         }
     }
 
-    /// <summary>Right behind a digit or fraction it means inches; anywhere else it opens a text.</summary>
+    /// <summary>Right after a digit or fraction it means inches; anywhere else it opens a text.</summary>
     private void Quote()
     {
         char before = at == 0 ? ' ' : text[at - 1];

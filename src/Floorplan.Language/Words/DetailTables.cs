@@ -9,14 +9,17 @@ public static class DetailTables
     public static string Markdown()
     {
         var text = new StringBuilder();
-        foreach (var group in Vocabulary.Statements.Where(s => s.Details.Count > 0).GroupBy(s => string.Join('|', s.Details.Select(d => d.Detail.Examples[0]))))
+        foreach (var group in Vocabulary.Statements.Where(s => s.Details.Count > 0)
+            .GroupBy(s => string.Join('|', s.Details.Select(d => d.Detail.Examples[0]))))
         {
             text.Append('\n').AppendJoin(
                 ", ",
                 group.Select(s => $"`{s.Word}`")).Append(":\n\n| detail | written | says | |\n|---|---|---|---|\n");
             foreach (var detail in group.First().Details)
             {
-                text.Append($"| {string.Join(", ", detail.Detail.Forms.Select(f => $"`{f}`"))} | `{detail.Detail.Examples[0]}` | {detail.Detail.Says} | {Notes(detail)} |\n");
+                text.Append(
+                    $"| {string.Join(", ", detail.Detail.Forms.Select(f => $"`{f}`"))} | `{detail.Detail.Examples[0]}` | "
+                        + $"{detail.Detail.Says} | {Notes(detail)} |\n");
             }
         }
 

@@ -15,7 +15,9 @@ internal static class AcceptanceMaker
         {
             if (!thing.IsOutside && names.Find(thing.Id) is null && openings.All(o => o.Id != thing.Id))
             {
-                reports.Error("unknown-name", $"there is nothing called `{thing.Id}` in this plan", thing.Span, reports.Near(thing.Id, names.All.Select(n => n.Id)));
+                reports.Error(
+                    "unknown-name", $"there is nothing called `{thing.Id}` in this plan", thing.Span,
+                    reports.Near(thing.Id, names.All.Select(n => n.Id)));
             }
         }
 

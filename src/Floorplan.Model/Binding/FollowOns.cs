@@ -17,7 +17,9 @@ internal static class FollowOns
     /// <summary>Stands for the whole plan.</summary>
     private const string Plan = "";
 
-    /// <summary>What a mistake says is missing, and the details that would have said it. A head line may always have been meant to.</summary>
+    /// <summary>
+    /// What a mistake says is missing, and the details that would have said it. A head line may always have been meant to.
+    /// </summary>
     private static readonly Dictionary<string, string[]> Missing = new()
     {
         ["in-no-room"] = ["in"],
@@ -35,15 +37,21 @@ internal static class FollowOns
         FollowsFrom<Diagnostic>[] relations =
         [
             // A thing's own mistake is told; that others cannot find it follows from that.
-            .. new[] { "unknown-name", "unknown-stop" }.Select(code => new FollowsFrom<Diagnostic>(code, d => d.Severity == Severity.Error && !IsUnknownName(d), d => Given(d, statements), d => [d.Span.Value])),
+            .. new[] {
+                "unknown-name", "unknown-stop" }.Select(code
+                    => new FollowsFrom<Diagnostic>(code, d => d.Severity == Severity.Error
+                        && !IsUnknownName(d), d => Given(d, statements), d => [d.Span.Value])),
             new("shell-missing", d => slips.Contains(d) && IsUnknownStatement(d), _ => [Plan], _ => [Plan]),
-            new("floor-without-room", d => slips.Contains(d) && statements.At(d.Span) is RoomStatement or PartitionsStatement, _ => [Plan], _ => [Plan]),
+            new("floor-without-room", d => slips.Contains(d)
+                && statements.At(d.Span) is RoomStatement or PartitionsStatement, _ => [Plan], _ => [Plan]),
             .. Missing.Select(m => new FollowsFrom<Diagnostic>(m.Key, slips.Contains, d => Owner(d, statements), d => Owner(d, statements))
             {
                 When = (missing, slip) => CouldSay(statements.At(missing.Span)!, slip, m.Value),
             }),
         ];
-        return ToldOnce.Keep([.. all.OrderBy(IsUnknownName).ThenBy(d => IsUnknownName(d) ? d.Span.Start : 0)], d => d.Code, relations, d => IsUnknownName(d) ? d.Span.Value : null, Together);
+        return ToldOnce.Keep(
+            [.. all.OrderBy(IsUnknownName).ThenBy(d => IsUnknownName(d) ? d.Span.Start : 0)], d
+                => d.Code, relations, d => IsUnknownName(d) ? d.Span.Value : null, Together);
     }
 
     /// <summary>The name that a line gives, though it has a mistake; of a line that begins with no known word, its second word.</summary>
@@ -71,7 +79,9 @@ internal static class FollowOns
     {
         int line = slip.Span.Position.Line;
         string first = Words(slip).FirstOrDefault() ?? "";
-        return line == owner.HeadSpan.Position.Line || words.Contains(first, StringComparer.OrdinalIgnoreCase) || NearNames.Find(first, words).Count > 0;
+        return line == owner.HeadSpan.Position.Line
+            || words.Contains(first, StringComparer.OrdinalIgnoreCase)
+            || NearNames.Find(first, words).Count > 0;
     }
 
     /// <summary>Of the line that it is about.</summary>
@@ -83,7 +93,10 @@ internal static class FollowOns
         Related =
         [
             .. same[0].Related ?? [],
-            .. same.Skip(1).Take(MostPlaces).Select((d, i) => new RelatedSpan(d.Span, i + 1 == MostPlaces && same.Count - 1 > MostPlaces ? $"named here too, and in {same.Count - 1 - MostPlaces} more places" : "named here too")),
+            .. same.Skip(1).Take(MostPlaces)
+                .Select((d, i) => new RelatedSpan(d.Span, i + 1 == MostPlaces && same.Count - 1 > MostPlaces
+                    ? $"named here too, and in {same.Count - 1 - MostPlaces} more places"
+                    : "named here too")),
         ],
     };
 

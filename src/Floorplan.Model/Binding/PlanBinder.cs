@@ -9,7 +9,10 @@ namespace Floorplan.Model.Binding;
 /// <summary>Turns a parsed file into a plan: resolves names, finds every place, works out rooms, walls and openings.</summary>
 public static class PlanBinder
 {
-    /// <summary>Never throws for what the text says. The plan holds all that is whole, even beside errors; it is null only without a usable shell.</summary>
+    /// <summary>
+    /// Never throws for what the text says. The plan holds all that is whole, even beside errors; it is null only without a usable
+    /// shell.
+    /// </summary>
     /// <param name="tree">The parsed file.</param>
     /// <param name="files">Where <c>kinds from</c> statements read from.</param>
     public static BoundPlan Bind(SyntaxTree tree, IPlanFiles files)

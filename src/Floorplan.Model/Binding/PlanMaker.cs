@@ -19,14 +19,18 @@ internal sealed class PlanMaker(PlanDraft draft, NameTable names, Reports report
     {
         var rooms = new RoomMaker(draft, names, reports).Make(laid.All);
         var openings = Openings(rooms, things);
-        if (names.Find(CargoDoors.Id) is null && CargoDoorMaker.Of(draft.Shell, laid.Walls, laid.All, rooms, draft.Shell.Shell.Span) is { } doors)
+        if (names.Find(CargoDoors.Id) is null
+            && CargoDoorMaker.Of(draft.Shell, laid.Walls, laid.All, rooms, draft.Shell.Shell.Span) is { } doors)
         {
             openings.Add(doors);
         }
 
         var stations = new StationPlacer(rooms, names).Place(things.Stations);
         var services = new ServicePlacer(rooms, names, reports).Place(things.Services);
-        var stops = new StopFinder(names, stations.ToDictionary(s => s.Id), openings.ToDictionary(o => o.Id), services.ToDictionary(s => s.Id), rooms, reports);
+        var stops =
+            new StopFinder(
+                names, stations.ToDictionary(s => s.Id), openings.ToDictionary(o => o.Id), services.ToDictionary(s => s.Id), rooms,
+                reports);
         return new Plan
         {
             Source = draft.Source,
@@ -49,7 +53,8 @@ internal sealed class PlanMaker(PlanDraft draft, NameTable names, Reports report
     private List<Partition> Partitions(LaidRooms laid)
     {
         var height = draft.PartitionHeight ?? draft.Shell.Shell.CeilingHeight;
-        return [.. PartitionLayout.Of(laid.All, draft.Shell.Finished, draft.PartitionThickness, height).Select(p => p with { BuiltOf = draft.PartitionBuild })];
+        return [.. PartitionLayout.Of(laid.All, draft.Shell.Finished, draft.PartitionThickness, height)
+            .Select(p => p with { BuiltOf = draft.PartitionBuild })];
     }
 
     private List<Opening> Openings(IReadOnlyDictionary<string, Room> rooms, PlacedThings things)

@@ -25,7 +25,8 @@ public sealed record PlanChange(
     /// <summary>One sentence without full stop.</summary>
     public string Text => Kind switch
     {
-        ChangeKind.Appeared => $"{Name} is new{(Details.Count > 0 ? ": " + string.Join(", ", Details.Select(d => DetailChange.Said(d.Word, d.Is!))) : "")}",
+        ChangeKind.Appeared
+            => $"{Name} is new{(Details.Count > 0 ? ": " + string.Join(", ", Details.Select(d => DetailChange.Said(d.Word, d.Is!))) : "")}",
         ChangeKind.Vanished => $"{Name} is gone",
         _ => $"{Name}: {string.Join("; ", (Moved is null ? [] : new[] { Moved }).Concat(Details.Select(d => d.Text)))}",
     };

@@ -18,7 +18,10 @@ public sealed record PlanComparison(IReadOnlyList<PlanChange> Changes)
         {
             if (!before.Remove(thing.Key, out var old))
             {
-                changes.Add(new PlanChange(ChangeKind.Appeared, thing.Kind, thing.Id, thing.Label, null, [.. Compared(thing).Select(d => new DetailChange(d.Word, null, d.Value))], null, thing.Place));
+                changes.Add(
+                    new PlanChange(
+                        ChangeKind.Appeared, thing.Kind, thing.Id, thing.Label, null,
+                        [.. Compared(thing).Select(d => new DetailChange(d.Word, null, d.Value))], null, thing.Place));
                 continue;
             }
 

@@ -70,7 +70,9 @@ public static class PlanThings
         ("class", room.Class.ToString().ToLowerInvariant()),
         ("size", Size(room.Bounds, units)),
         ("ceiling", QuantityText.Length(room.CeilingHeight, units)),
-        ("falls", room.Falls is { } falls ? QuantityText.Of(falls.Slope, Measure.Ratio, units) + (falls.DrainId is { } drain ? " to " + drain : "") : ""),
+        ("falls", room.Falls is { } falls
+            ? QuantityText.Of(falls.Slope, Measure.Ratio, units) + (falls.DrainId is { } drain ? " to " + drain : "")
+            : ""),
     ];
 
     /// <summary>Light and air belong to a whole room, and say only how much.</summary>
@@ -78,7 +80,8 @@ public static class PlanThings
     {
         var ofRoom = point as RoomService;
         return Thing(
-            plan, units, point.Kind, ofRoom?.Room?.Id ?? point.Id, point.Label, new Box(point.At.X, point.At.Y, point.At.X, point.At.Y), point.Span,
+            plan, units, point.Kind, ofRoom?.Room?.Id
+                ?? point.Id, point.Label, new Box(point.At.X, point.At.Y, point.At.X, point.At.Y), point.Span,
             ("in", point.Room?.Id ?? ""), ("rated", ofRoom?.Amount is { } amount ? QuantityText.Of(amount, units, MeasureOf(point)) : ""));
     }
 
@@ -92,13 +95,17 @@ public static class PlanThings
         string stops = string.Join(" -> ", chain.Select(l => l.To.Name).Prepend(first.From.Name));
         return new PlanThing($"flow {flow.Stream.ToString().ToLowerInvariant()}", stops, flow.Label, null, first.Span, [.. Facts(
             ("by", first.Carriage.Kind.ToString().ToLowerInvariant()),
-            ("size", string.Join(" x ", new[] { first.Carriage.Width, first.Carriage.Length }.OfType<Length>().Select(l => QuantityText.Length(l, units)))),
+            (
+                "size", string.Join(
+                    " x ", new[] { first.Carriage.Width, first.Carriage.Length }.OfType<Length>()
+                        .Select(l => QuantityText.Length(l, units)))),
             ("load", Load(first.Carriage, units)),
             ("when", first.Period == Period.During ? "" : first.Period.ToString().ToLowerInvariant() + " work"))]);
     });
 
     private static string Load(Carriage carriage, UnitSystem units) => carriage.LoadKilograms is not { } load ? ""
-        : QuantityText.Of(load, Measure.Mass, units) + (carriage.LoadKind == LoadKind.Still ? "" : " " + carriage.LoadKind.ToString().ToLowerInvariant());
+        : QuantityText.Of(load, Measure.Mass, units)
+            + (carriage.LoadKind == LoadKind.Still ? "" : " " + carriage.LoadKind.ToString().ToLowerInvariant());
 
     private static string Figure(Limits.LimitOverride limit, UnitSystem units) => limit.Quantity is { } quantity
         ? QuantityText.Of(quantity, units)
@@ -108,5 +115,6 @@ public static class PlanThings
         $"{QuantityText.Length(box.Width, units)} x {QuantityText.Length(box.Depth, units)}";
 
     private static Box BoxOf(Envelope box) => new(
-        Length.FromMillimetres(box.MinX), Length.FromMillimetres(box.MinY), Length.FromMillimetres(box.MaxX), Length.FromMillimetres(box.MaxY));
+        Length.FromMillimetres(box.MinX), Length.FromMillimetres(box.MinY), Length.FromMillimetres(box.MaxX),
+        Length.FromMillimetres(box.MaxY));
 }

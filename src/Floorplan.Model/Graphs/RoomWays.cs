@@ -15,7 +15,8 @@ public static class RoomWays
     /// <summary>Through the openings that people walk through, without going outside.</summary>
     public static WayGraph Inside(Plan plan) => new(
         plan.Rooms.Select(r => r.Id),
-        Steps(plan).Where(s => s.From is not null && s.To is not null && s.Opening.IsWalkable).Select(s => new Link(s.From!.Id, s.To!.Id, s.Opening)));
+        Steps(plan).Where(s => s.From is not null && s.To is not null && s.Opening.IsWalkable)
+            .Select(s => new Link(s.From!.Id, s.To!.Id, s.Opening)));
 
     /// <param name="goes">Whether one gets through an opening from the first room to the second; null is outside.</param>
     public static WayGraph Of(Plan plan, Func<Opening, Room?, Room?, bool> goes) => new(

@@ -39,7 +39,9 @@ public sealed class WayGraph
         return ways;
     }
 
-    /// <summary>All places from which a way leads to one of the ends, these included. Looks at nothing else, so that asking often is cheap.</summary>
+    /// <summary>
+    /// All places from which a way leads to one of the ends, these included. Looks at nothing else, so that asking often is cheap.
+    /// </summary>
     public IReadOnlySet<string> LeadingTo(IEnumerable<string> ends)
     {
         var reached = new HashSet<string>(ends);

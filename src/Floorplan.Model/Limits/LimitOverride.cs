@@ -3,7 +3,10 @@ using Floorplan.Language.Text;
 
 namespace Floorplan.Model.Limits;
 
-/// <summary>A <c>limit</c> statement: one published limit set for this plan. Lengths come as <see cref="Length"/>, all else as <see cref="Quantity"/>.</summary>
+/// <summary>
+/// A <c>limit</c> statement: one published limit set for this plan. Lengths come as <see cref="Length"/>, all else as
+/// <see cref="Quantity"/>.
+/// </summary>
 public sealed record LimitOverride(string Rule, Length? Length, Quantity? Quantity, string Reason, SourceSpan Span);
 
 /// <summary>An <c>accept</c> statement: a named finding at named things, accepted with a reason.</summary>

@@ -98,7 +98,8 @@ public enum OpeningKind
 /// <param name="Hinge">The hinge on plan.</param>
 /// <param name="Swept">The floor that the leaf sweeps (a quarter disc per leaf); empty for sliding leaves and strip curtains.</param>
 /// <param name="Leaves">One line per leaf in its open position.</param>
-public sealed record Swing(SwingKind Kind, Room? Into, PlanPoint Hinge, NetTopologySuite.Geometries.Geometry Swept, IReadOnlyList<LineString> Leaves);
+public sealed record Swing(
+    SwingKind Kind, Room? Into, PlanPoint Hinge, NetTopologySuite.Geometries.Geometry Swept, IReadOnlyList<LineString> Leaves);
 
 public enum SwingKind
 {

@@ -19,5 +19,6 @@ public sealed record WaterPoint : RatedPoint, IGuardedPoint, ISizedPoint
 
     public override string Noun => "water point";
 
-    public override IEnumerable<string> Terms => [.. Cold ? ["cold"] : Array.Empty<string>(), .. Hot ? ["hot"] : Array.Empty<string>(), .. ((IGuardedPoint)this).GuardWords];
+    public override IEnumerable<string> Terms
+        => [.. Cold ? ["cold"] : Array.Empty<string>(), .. Hot ? ["hot"] : Array.Empty<string>(), .. ((IGuardedPoint)this).GuardWords];
 }

@@ -72,5 +72,6 @@ internal static class FaceTracer
         }
     }
 
-    private static (Length From, Length To) Along(Box box, Side side) => side.RunsEastWest() ? (box.West, box.East) : (box.South, box.North);
+    private static (Length From, Length To) Along(Box box, Side side)
+        => side.RunsEastWest() ? (box.West, box.East) : (box.South, box.North);
 }

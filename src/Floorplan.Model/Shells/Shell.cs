@@ -90,7 +90,9 @@ public enum ShellKind
 /// <param name="Origin">Where the size comes from: standard and clause, common practice, or from memory.</param>
 public sealed record FrameMember(FramePart Part, string Name, Side Wall, Length From, Length To, Length Bottom, Length Top, string Origin)
 {
-    /// <summary>Place of that wall's outside face across the wall, in plan coordinates; null where the shell has one wall on that side.</summary>
+    /// <summary>
+    /// Place of that wall's outside face across the wall, in plan coordinates; null where the shell has one wall on that side.
+    /// </summary>
     public Length? At { get; init; }
 }
 

@@ -43,10 +43,12 @@ public sealed record ShellWall(Side Side, Length From, Length To, Length At)
             // Walked counter-clockwise, the outside is to the right.
             var side = alongX ? (along > 0 ? Side.South : Side.North) : along > 0 ? Side.East : Side.West;
             var (low, high) = alongX ? (Math.Min(a.X, b.X), Math.Max(a.X, b.X)) : (Math.Min(a.Y, b.Y), Math.Max(a.Y, b.Y));
-            walls.Add(new ShellWall(side, Length.FromMillimetres(low), Length.FromMillimetres(high), Length.FromMillimetres(alongX ? a.Y : a.X)));
+            walls.Add(
+                new ShellWall(side, Length.FromMillimetres(low), Length.FromMillimetres(high), Length.FromMillimetres(alongX ? a.Y : a.X)));
         }
 
-        return [.. walls.OrderBy(w => Array.IndexOf(Order, w.Side)).ThenBy(w => w.Side is Side.South or Side.West ? w.At : -w.At).ThenBy(w => w.From)];
+        return [.. walls.OrderBy(w => Array.IndexOf(Order, w.Side)).ThenBy(w => w.Side is Side.South or Side.West ? w.At : -w.At)
+            .ThenBy(w => w.From)];
     }
 
     /// <summary><c>north wall</c>, or <c>north wall 2</c> where a shed has several that face the same way, the outermost first.</summary>

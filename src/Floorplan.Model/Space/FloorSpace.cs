@@ -45,10 +45,15 @@ public sealed class FloorSpace
     /// <summary>Where the middle of a mover can be inside a room: the room less obstacles of its height, less half its width.</summary>
     public Geometry FreeFloor(Room room, Mover mover) => maps.For(mover).Region(room)?.Geometry ?? Shape.Factory.CreateMultiPolygon();
 
-    /// <summary>Where the middle of a mover can be on the ground round the shell, which is how ways lead from one outer door to another.</summary>
+    /// <summary>
+    /// Where the middle of a mover can be on the ground round the shell, which is how ways lead from one outer door to another.
+    /// </summary>
     internal Geometry FreeGround(Mover mover) => maps.For(mover).Region(null)?.Geometry ?? Shape.Factory.CreateMultiPolygon();
 
-    /// <summary>The shortest way from one place to another (null room is outside), or null. Start and end are moved to the nearest free floor of their room.</summary>
+    /// <summary>
+    /// The shortest way from one place to another (null room is outside), or null. Start and end are moved to the nearest free floor of
+    /// their room.
+    /// </summary>
     /// <param name="mayPass">Which openings may be used; null allows all walkable ones.</param>
     public Route? Find(Room? fromRoom, Coordinate from, Room? toRoom, Coordinate to, Mover mover, Func<Opening, bool>? mayPass = null)
     {
@@ -65,7 +70,10 @@ public sealed class FloorSpace
         return ways.HasExit && ways.Map.Region(room)?.Settle(from) is { } start ? ways.From(start) : null;
     }
 
-    /// <summary>The longest of the shortest ways out from anywhere in a room, or null when some part has no way; from the farthest standing place.</summary>
+    /// <summary>
+    /// The longest of the shortest ways out from anywhere in a room, or null when some part has no way; from the farthest standing
+    /// place.
+    /// </summary>
     public Route? FarthestExit(Room room, Mover mover, Func<Opening, bool> isExit)
     {
         var ways = WaysOut(mover, isExit);
@@ -88,7 +96,9 @@ public sealed class FloorSpace
     public double Reach(Station station, WorkerPlace worker, Geometry target, double targetHeightMm) =>
         reach.Reach(station, worker, target, targetHeightMm);
 
-    /// <summary>Where a person stands to use a thing: its worker place, else the nearest free floor in front of it; null when there is none.</summary>
+    /// <summary>
+    /// Where a person stands to use a thing: its worker place, else the nearest free floor in front of it; null when there is none.
+    /// </summary>
     public Coordinate? StandingAt(Stop stop, Room? inRoom = null) => standing.At(stop, inRoom);
 
     /// <summary>Stations, fixtures and other solids whose footprint comes within a box, by spatial index.</summary>

@@ -8,7 +8,10 @@ namespace Floorplan.Model.Space;
 /// <param name="HeightMm">Free height that it needs.</param>
 public sealed record Mover(string Name, double WidthMm, double HeightMm)
 {
-    /// <summary>Stature of a 95th-percentile man 1870 mm (ANSUR II) and shoes of 30 mm (from memory); trolleys are taken as high as who pushes them.</summary>
+    /// <summary>
+    /// Stature of a 95th-percentile man 1870 mm (ANSUR II) and shoes of 30 mm (from memory); trolleys are taken as high as who pushes
+    /// them.
+    /// </summary>
     private const double Upright = 1900;
 
     /// <summary>Shoulder breadth of a 95th-percentile man, 567 mm (ANSUR II, bideltoid), can turn to pass 450 mm.</summary>
@@ -23,5 +26,6 @@ public sealed record Mover(string Name, double WidthMm, double HeightMm)
     public bool SaysWidth { get; init; }
 
     /// <summary><c>a person</c>, <c>a trolley 600 mm wide</c>.</summary>
-    public string Text(UnitSystem units) => SaysWidth ? $"{Name} {QuantityText.Length(Length.FromMillimetres(Math.Round(WidthMm)), units)} wide" : Name;
+    public string Text(UnitSystem units)
+        => SaysWidth ? $"{Name} {QuantityText.Length(Length.FromMillimetres(Math.Round(WidthMm)), units)} wide" : Name;
 }

@@ -13,7 +13,10 @@ namespace Floorplan.Model.Space;
 /// </summary>
 internal sealed class NarrowGap
 {
-    /// <summary>Routes are looked at in stretches of this length, in mm, each with what stands beside it. Measured: shorter ones ask the index too often, longer ones get too much from it.</summary>
+    /// <summary>
+    /// Routes are looked at in stretches of this length, in mm, each with what stands beside it. Measured: shorter ones ask the index
+    /// too often, longer ones get too much from it.
+    /// </summary>
     private const double Stretch = 2000;
 
     private readonly Maps maps;
@@ -33,7 +36,9 @@ internal sealed class NarrowGap
         doorways.ForEach(d => d.ExpandBy(1));
     }
 
-    /// <summary>Infinity when nothing stands within <paramref name="upToMm"/> on both sides; the place is then the start of the route.</summary>
+    /// <summary>
+    /// Infinity when nothing stands within <paramref name="upToMm"/> on both sides; the place is then the start of the route.
+    /// </summary>
     public (double WidthMm, Coordinate At) Along(Route route, double upToMm)
     {
         var gap = Find(route, upToMm);

@@ -13,7 +13,10 @@ namespace Floorplan.Model.Space;
 /// <summary>How far hands go from a standing place to a target, round tall things and walls.</summary>
 internal sealed class ReachFinder(Plan plan, Maps maps)
 {
-    /// <summary>Farther than this nothing is within reach, in mm, and the straight distance is given. Own assumption, more than three times an arm (ANSUR II).</summary>
+    /// <summary>
+    /// Farther than this nothing is within reach, in mm, and the straight distance is given. Own assumption, more than three times an
+    /// arm (ANSUR II).
+    /// </summary>
     private const double Farthest = 3000;
 
     /// <summary>Touching by less than this is not passing through, in mm.</summary>
@@ -67,14 +70,18 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
         return index;
     }
 
-    /// <summary>What stands in the way of an arm between work height and target height; never the bench itself, nor what the target is on.</summary>
+    /// <summary>
+    /// What stands in the way of an arm between work height and target height; never the bench itself, nor what the target is on.
+    /// </summary>
     private List<List<Coordinate>> Things(Station station, Geometry target, double targetHeight, Coordinate from, Envelope box)
     {
         double work = station.WorkHeight.Millimetres;
         return
         [
             .. maps.Obstacles.Near(box)
-                .Where(o => o.Station.Id != station.Id && o.Station.Top.Millimetres > work && o.Station.Bottom.Millimetres < Math.Max(work, targetHeight))
+                .Where(o => o.Station.Id != station.Id
+                    && o.Station.Top.Millimetres > work
+                    && o.Station.Bottom.Millimetres < Math.Max(work, targetHeight))
                 .Where(o => !Through(o.Ring, from, from, 0) && o.Station.Footprint.Distance(target) > Graze)
                 .Select(o => o.Ring),
         ];

@@ -56,7 +56,10 @@ internal sealed class StandingPlaces(Plan plan, Maps maps)
         return Settle(room, passage.Before(room, standOff));
     }
 
-    /// <summary>Before the side that has the most free floor in front of it: a kept-clear side first, then the longer side, then the one that faces the room.</summary>
+    /// <summary>
+    /// Before the side that has the most free floor in front of it: a kept-clear side first, then the longer side, then the one that
+    /// faces the room.
+    /// </summary>
     private Coordinate? InFront(Station station)
     {
         if (station.Room.Floor.IsEmpty || maps.For(Mover.Person).Region(station.Room) is not { } region)
@@ -102,7 +105,8 @@ internal sealed class StandingPlaces(Plan plan, Maps maps)
             if (length > 0)
             {
                 var half = Line.At(a, b, 0.5);
-                yield return (new Coordinate(half.X + ((b.Y - a.Y) / length * standOff), half.Y - ((b.X - a.X) / length * standOff)), length);
+                yield return (
+                    new Coordinate(half.X + ((b.Y - a.Y) / length * standOff), half.Y - ((b.X - a.X) / length * standOff)), length);
             }
         }
     }

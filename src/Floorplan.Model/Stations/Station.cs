@@ -178,7 +178,8 @@ public enum NeedKind
 public sealed record Waste(Quantity? Amount, string? BinId, SourceSpan Span)
 {
     /// <summary><c>0.12 kg to offal-bin</c></summary>
-    public string Print(UnitSystem units) => ((Amount is { } amount ? QuantityText.Of(amount, units) : "") + (BinId is { } bin ? $" to {bin}" : "")).Trim();
+    public string Print(UnitSystem units)
+        => ((Amount is { } amount ? QuantityText.Of(amount, units) : "") + (BinId is { } bin ? $" to {bin}" : "")).Trim();
 }
 
 /// <summary>How hard hands work, which says how high they should be.</summary>
@@ -193,4 +194,5 @@ public enum WorkKind
 }
 
 /// <summary>An overhead rail: its path on plan, height of the hooks' underside, pitch of hooks.</summary>
-public sealed record OverheadRail(string Id, string Label, LineString Path, Length Height, Length? Pitch, IReadOnlyList<string> Through, SourceSpan Span);
+public sealed record OverheadRail(
+    string Id, string Label, LineString Path, Length Height, Length? Pitch, IReadOnlyList<string> Through, SourceSpan Span);

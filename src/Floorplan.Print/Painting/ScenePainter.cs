@@ -5,14 +5,17 @@ using SkiaSharp;
 
 namespace Floorplan.Print.Painting;
 
-/// <summary>Paints a sheet on a canvas that is already scaled to paper millimetres. PDF and PNG come from here, so they show the same.</summary>
+/// <summary>
+/// Paints a sheet on a canvas that is already scaled to paper millimetres. PDF and PNG come from here, so they show the same.
+/// </summary>
 internal sealed class ScenePainter : IDisposable
 {
     private readonly SKCanvas _canvas;
     private readonly SKFont _regular = Font(Typefaces.Regular);
     private readonly SKFont _bold = Font(Typefaces.Bold);
     private readonly SKPaint _fill = new() { Style = SKPaintStyle.Fill, IsAntialias = true };
-    private readonly SKPaint _stroke = new() { Style = SKPaintStyle.Stroke, IsAntialias = true, StrokeCap = SKStrokeCap.Butt, StrokeJoin = SKStrokeJoin.Miter };
+    private readonly SKPaint _stroke =
+        new() { Style = SKPaintStyle.Stroke, IsAntialias = true, StrokeCap = SKStrokeCap.Butt, StrokeJoin = SKStrokeJoin.Miter };
 
     private ScenePainter(SKCanvas canvas) => _canvas = canvas;
 
@@ -34,7 +37,8 @@ internal sealed class ScenePainter : IDisposable
     }
 
     // Widths as in the font's own table, whatever the size: the sheets were measured with them.
-    private static SKFont Font(SKTypeface face) => new(face) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true, Edging = SKFontEdging.Antialias };
+    private static SKFont Font(SKTypeface face)
+        => new(face) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true, Edging = SKFontEdging.Antialias };
 
     /// <summary>A run of lines of one pen, such as a hatch, becomes one path.</summary>
     private int Lines(IReadOnlyList<SceneItem> items, Pen pen, int start)
@@ -88,7 +92,10 @@ internal sealed class ScenePainter : IDisposable
         }
         else
         {
-            var box = new SKRect((float)(arc.Centre.X - arc.Radius), (float)(arc.Centre.Y - arc.Radius), (float)(arc.Centre.X + arc.Radius), (float)(arc.Centre.Y + arc.Radius));
+            var box =
+                new SKRect(
+                    (float)(arc.Centre.X - arc.Radius), (float)(arc.Centre.Y - arc.Radius), (float)(arc.Centre.X + arc.Radius),
+                    (float)(arc.Centre.Y + arc.Radius));
             path.AddArc(box, (float)-arc.StartDegrees, (float)-sweep);
         }
 
@@ -113,7 +120,8 @@ internal sealed class ScenePainter : IDisposable
         var font = text.Bold ? _bold : _regular;
         font.Size = (float)TextMeasure.FontSize(text.CapHeight);
         _fill.Color = SKColor.Parse(text.Colour);
-        var align = text.Anchor switch { TextAnchor.Middle => SKTextAlign.Center, TextAnchor.End => SKTextAlign.Right, _ => SKTextAlign.Left };
+        var align =
+            text.Anchor switch { TextAnchor.Middle => SKTextAlign.Center, TextAnchor.End => SKTextAlign.Right, _ => SKTextAlign.Left };
         _canvas.Save();
         _canvas.Translate(Point(text.At));
         _canvas.RotateDegrees((float)-text.Degrees);

@@ -18,7 +18,8 @@ internal static partial class PdfFinish
         int outline = objects.Size;
         var update = new Update(pdf);
         update.Object(objects.Root, Catalogue(objects.Dictionary(objects.Root), outline));
-        update.Object(outline, Invariant($"<</Type /Outlines /First {outline + 1} 0 R /Last {outline + pages.Count} 0 R /Count {pages.Count}>>"));
+        update.Object(
+            outline, Invariant($"<</Type /Outlines /First {outline + 1} 0 R /Last {outline + pages.Count} 0 R /Count {pages.Count}>>"));
         foreach (var (i, (page, (title, width, height))) in objects.Pages().Zip(pages).Index())
         {
             int number = outline + 1 + i;
@@ -32,9 +33,12 @@ internal static partial class PdfFinish
     }
 
     // Viewers show the bookmarks; readers for the blind learn the language.
-    private static string Catalogue(string dictionary, int outline) => dictionary[..^2] + Invariant($"\n/Outlines {outline} 0 R /PageMode /UseOutlines /Lang (en)>>");
+    private static string Catalogue(string dictionary, int outline)
+        => dictionary[..^2] + Invariant($"\n/Outlines {outline} 0 R /PageMode /UseOutlines /Lang (en)>>");
 
-    /// <summary>The library rounds sizes to whole points and draws from the upper left corner, so what is over goes at the right and below.</summary>
+    /// <summary>
+    /// The library rounds sizes to whole points and draws from the upper left corner, so what is over goes at the right and below.
+    /// </summary>
     private static string Sized(string dictionary, double width, double height) => MediaBox().Replace(dictionary, rounded =>
     {
         double top = double.Parse(rounded.Groups[1].Value, CultureInfo.InvariantCulture);
@@ -69,7 +73,10 @@ internal static partial class PdfFinish
                 _added.Append(CultureInfo.InvariantCulture, $"{number} 1\n{place:D10} 00000 n \n");
             }
 
-            _added.Append(CultureInfo.InvariantCulture, $"trailer\n<</Size {_places.Max(p => p.Number) + 1} /Root {before.Root} 0 R /Info {before.Info} 0 R /Prev {before.Table}>>\nstartxref\n{table}\n%%EOF\n");
+            _added.Append(
+                CultureInfo.InvariantCulture,
+                $"trailer\n<</Size {_places.Max(p => p.Number) + 1} /Root {before.Root} 0 R /Info {before.Info} 0 R /Prev "
+                    + $"{before.Table}>>\nstartxref\n{table}\n%%EOF\n");
             return [.. pdf, .. Encoding.Latin1.GetBytes(_added.ToString())];
         }
     }

@@ -18,7 +18,9 @@ internal sealed partial class PdfObjects
         // One character a byte, so that places in the text are places in the file.
         _text = Encoding.Latin1.GetString(pdf);
         int start = _text.LastIndexOf("startxref", StringComparison.Ordinal);
-        Table = int.Parse(_text.AsSpan(start + 9, _text.IndexOf("%%EOF", start, StringComparison.Ordinal) - start - 9).Trim(), CultureInfo.InvariantCulture);
+        Table = int.Parse(
+            _text.AsSpan(start + 9, _text.IndexOf("%%EOF", start, StringComparison.Ordinal) - start - 9).Trim(),
+            CultureInfo.InvariantCulture);
         int trailer = _text.IndexOf("trailer", Table, StringComparison.Ordinal);
         string ending = _text[trailer..start];
         Size = Number(SizeEntry(), ending);
@@ -73,7 +75,10 @@ internal sealed partial class PdfObjects
 
     private static int Number(Regex entry, string text) => Number(entry.Match(text));
 
-    private static int Number(Match match) => match.Success ? int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) : throw new InvalidOperationException("the PDF library writes its files in a way that this does not read");
+    private static int Number(Match match)
+        => match.Success
+            ? int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture)
+            : throw new InvalidOperationException("the PDF library writes its files in a way that this does not read");
 
     [GeneratedRegex(@"/Size (\d+)")]
     private static partial Regex SizeEntry();

@@ -29,7 +29,8 @@ public static class PngWriter
     public static bool Fits(SheetScene sheet, int dpi) => Size(sheet, dpi) is var (width, height) && (long)width * height <= MostPixels;
 
     /// <summary>The finest that a sheet's picture can be.</summary>
-    public static int MostFor(SheetScene sheet) => Enumerable.Range(LeastDpi, MostDpi - LeastDpi + 1).LastOrDefault(dpi => Fits(sheet, dpi), LeastDpi);
+    public static int MostFor(SheetScene sheet)
+        => Enumerable.Range(LeastDpi, MostDpi - LeastDpi + 1).LastOrDefault(dpi => Fits(sheet, dpi), LeastDpi);
 
     public static byte[] Write(SheetScene sheet, int dpi)
     {

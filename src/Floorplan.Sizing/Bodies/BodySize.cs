@@ -9,13 +9,18 @@ public sealed record BodySize(BodyMeasure Measure, bool OfTheSmallest)
 
     public static BodySize Largest(BodyMeasure measure) => new(measure, false);
 
-    /// <summary>Not of the smallest or largest but of the middle woman, or the middle man where no women work; the other way round for the largest.</summary>
+    /// <summary>
+    /// Not of the smallest or largest but of the middle woman, or the middle man where no women work; the other way round for the
+    /// largest.
+    /// </summary>
     public bool Middling { get; init; }
 
     /// <summary>So much more than the body measures, in mm; less when negative.</summary>
     public double Plus { get; init; }
 
-    /// <summary>Of a reach: of both hands together before the middle of the body, each from its own shoulder; own assumption, by Pythagoras.</summary>
+    /// <summary>
+    /// Of a reach: of both hands together before the middle of the body, each from its own shoulder; own assumption, by Pythagoras.
+    /// </summary>
     public bool BothHands { get; init; }
 
     /// <summary>In mm, for the people of <see cref="People.Usual"/>.</summary>

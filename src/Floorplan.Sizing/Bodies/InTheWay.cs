@@ -11,5 +11,6 @@ public static class InTheWay
     /// <summary>A thing hung this high is over heads: stature of a 95th-percentile man, and shoes 30 mm (from memory).</summary>
     private static readonly double OverHead = BodySize.Largest(BodyMeasure.Stature).Usual + 30;
 
-    public static bool Is(Station station) => !station.Movable && station.Top.Millimetres > StoodOn && station.Bottom.Millimetres < OverHead;
+    public static bool Is(Station station)
+        => !station.Movable && station.Top.Millimetres > StoodOn && station.Bottom.Millimetres < OverHead;
 }

@@ -103,15 +103,16 @@ public sealed record Ways(
 
     private static Figure Whole(IReadOnlyList<Figure> legs, IReadOnlyList<LegRoute> of, UnitSystem units) =>
         legs.Count == 1 ? legs[0] : new Figure
-    {
-        Name = $"carry by hand, {string.Join(" to ", of.Select(l => l.Leg.From.Name))} to {of[^1].Leg.To.Name}, begun as {legs[0].Name}",
-        Of = Figure.WholePlan,
-        Value = legs.Sum(l => l.Value),
-        Kind = QuantityKind.Length,
-        Text = QuantityText.Distance(legs.Sum(l => l.Value), units),
-        Inputs = [.. legs.Select(FigureInput.Of)],
-        Formula = "sum of the legs from where it is taken up to where it is set down",
-        Substituted = WorkingText.Sum([.. legs.Select(l => l.Text)]),
-        Source = Added,
-    };
+        {
+            Name = $"carry by hand, {string.Join(" to ", of.Select(l => l.Leg.From.Name))} to {of[^1].Leg.To.Name}, "
+                + $"begun as {legs[0].Name}",
+            Of = Figure.WholePlan,
+            Value = legs.Sum(l => l.Value),
+            Kind = QuantityKind.Length,
+            Text = QuantityText.Distance(legs.Sum(l => l.Value), units),
+            Inputs = [.. legs.Select(FigureInput.Of)],
+            Formula = "sum of the legs from where it is taken up to where it is set down",
+            Substituted = WorkingText.Sum([.. legs.Select(l => l.Text)]),
+            Source = Added,
+        };
 }

@@ -12,12 +12,15 @@ public sealed record BroughtIn(Station Station, IReadOnlyList<Station> Ahead, Op
 
 /// <summary>
 /// In which order things can be carried in past those that stand already. Found backwards: whatever can be carried out is taken out, until
-/// nothing is left; the last out goes in first. What can get out past many can get out past fewer, so it does not matter which is tried first.
-/// A thing is carried at floor height past everything that stands on the floor, first looked at as a disc of its smallest side and then as the
+/// nothing is left; the last out goes in first. What can get out past many can get out past fewer, so it does not matter which is tried
+/// first.
+/// A thing is carried at floor height past everything that stands on the floor, first looked at as a disc of its smallest side and then
+/// as the
 /// rectangle that it is, slid and turned. Both err to the kind side: what is found to be stuck is stuck.
 /// </summary>
 /// <param name="Steps">First in comes first. Things on wheels, hung, or low enough to step on come last: they are in nobody's way.</param>
-/// <param name="Stuck">Things that no order brings in, in the order of the file: they block each other whatever comes first, or no door leads to them.</param>
+/// <param name="Stuck">Things that no order brings in, in the order of the file: they block each other whatever comes first, or no door
+/// leads to them.</param>
 public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<Station> Stuck)
 {
     /// <summary>How each thing goes in when it is alone, in the order of the file.</summary>
@@ -60,7 +63,8 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
             carrying.TakeOut(carried, rounds);
 
             // What does not turn even alone goes in first, and the others past it.
-            var alone = carried.Where(c => !way.FitsSomehow(c)).Select(c => new BroughtIn(c, [], way.LeftOpen(c))).Where(b => b.Wall is not null).ToList();
+            var alone = carried.Where(c => !way.FitsSomehow(c)).Select(c => new BroughtIn(c, [], way.LeftOpen(c)))
+                .Where(b => b.Wall is not null).ToList();
             if (alone.Count > 0)
             {
                 first.AddRange(alone);
@@ -73,7 +77,9 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
 
         rounds.Reverse();
         return new BringingIn(
-            [.. first, .. rounds.SelectMany(r => r.OrderByDescending(b => CarryingOut.Radius(b.Station)).ThenBy(b => b.Station.Item)), .. last],
+            [
+                .. first, .. rounds.SelectMany(r => r.OrderByDescending(b => CarryingOut.Radius(b.Station)).ThenBy(b => b.Station.Item)),
+                .. last],
             carried);
     }
 }

@@ -60,7 +60,8 @@ internal sealed class CarryGrid
 
     public int At(Coordinate place) => At(place.X, place.Y);
 
-    public int At(double x, double y) => (Math.Clamp((int)((y - corner.Y) / Cell), 0, Deep - 1) * Wide) + Math.Clamp((int)((x - corner.X) / Cell), 0, Wide - 1);
+    public int At(double x, double y)
+        => (Math.Clamp((int)((y - corner.Y) / Cell), 0, Deep - 1) * Wide) + Math.Clamp((int)((x - corner.X) / Cell), 0, Wide - 1);
 
     public Coordinate Middle(int cell) => new(corner.X + (((cell % Wide) + 0.5) * Cell), corner.Y + (((cell / Wide) + 0.5) * Cell));
 
@@ -77,7 +78,9 @@ internal sealed class CarryGrid
         }
     }
 
-    /// <summary>For each cell the largest radius of a disc that can go from it to the open air past these things, and how long its way is.</summary>
+    /// <summary>
+    /// For each cell the largest radius of a disc that can go from it to the open air past these things, and how long its way is.
+    /// </summary>
     public OutField WidestOut(IEnumerable<Station> things)
     {
         var taken = new bool[Wide * Deep];

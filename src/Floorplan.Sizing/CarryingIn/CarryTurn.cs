@@ -10,7 +10,10 @@ namespace Floorplan.Sizing.CarryingIn;
 /// </summary>
 internal sealed class CarryTurn(Plan plan, Effort effort)
 {
-    /// <summary>Step at which the search ends where only walls are in the way, in mm: what passes may be 20 mm too large on every side. Own assumption.</summary>
+    /// <summary>
+    /// Step at which the search ends where only walls are in the way, in mm: what passes may be 20 mm too large on every side. Own
+    /// assumption.
+    /// </summary>
     public const double Alone = 12;
 
     /// <summary>The same past other things, which are more easily shifted than walls: 40 mm. Own assumption.</summary>
@@ -27,7 +30,10 @@ internal sealed class CarryTurn(Plan plan, Effort effort)
     /// <summary>For all questions about one plan.</summary>
     public static Effort NewEffort() => new(MostEffort);
 
-    /// <summary>Whether a thing gets out past edges: upright it starts as it stands, and on its side anyhow over its place, on this side of all walls.</summary>
+    /// <summary>
+    /// Whether a thing gets out past edges: upright it starts as it stands, and on its side anyhow over its place, on this side of all
+    /// walls.
+    /// </summary>
     /// <param name="finest"><see cref="Alone"/> or <see cref="PastOthers"/>.</param>
     public Moved Out(SolidEdges edges, OutField field, Station thing, Solid solid, double finest)
     {

@@ -51,7 +51,9 @@ internal sealed class CarryingOut
                 if (DiscGetsOut(thing, field.Widest, blockers) && Turns(thing, field, edges, blockers))
                 {
                     var ahead = denied.GetValueOrDefault(thing);
-                    round.Add(new BroughtIn(thing, [.. before.Select(b => b.Station).Where(s => ahead?.Contains(s) == true).OrderBy(s => s.Item)], null));
+                    round.Add(
+                        new BroughtIn(
+                            thing, [.. before.Select(b => b.Station).Where(s => ahead?.Contains(s) == true).OrderBy(s => s.Item)], null));
                 }
 
                 denied[thing] = blockers;
@@ -115,7 +117,8 @@ internal sealed class CarryingOut
             return true;
         }
 
-        // Nothing to start from upright is a thing placed into another, which is another mistake; on its side it may have no room just there.
+        // Nothing to start from upright is a thing placed into another, which is another mistake; on its side it may have no room just
+        // there.
         bool goesUpright = way.PassesDoors(thing, upright);
         foreach (var solid in Solid.SidesOf(thing).Distinct().Where(s => way.PassesDoors(thing, s)))
         {

@@ -1,11 +1,11 @@
 using Floorplan.Model;
+using Floorplan.Model.Graphs;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
-using Floorplan.Model.Graphs;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Sizing.CarryingIn;
@@ -42,7 +42,9 @@ internal sealed class WayIn(Plan plan, Effort effort)
 
     public CarryTurn Turn => turn ??= new CarryTurn(plan, effort);
 
-    /// <summary>Whether all openings on some way are wide and high enough, and no narrows of a room are too narrow; not whether it turns.</summary>
+    /// <summary>
+    /// Whether all openings on some way are wide and high enough, and no narrows of a room are too narrow; not whether it turns.
+    /// </summary>
     /// <param name="solid">The thing as it stands, or on one of its sides.</param>
     public bool PassesDoors(Station thing, Solid solid)
     {
@@ -55,7 +57,8 @@ internal sealed class WayIn(Plan plan, Effort effort)
         return passes;
     }
 
-    public bool Fits(Station thing, Solid solid) => PassesDoors(thing, solid) && (turned.Contains(Key(thing, solid)) || Turns(thing, solid));
+    public bool Fits(Station thing, Solid solid)
+        => PassesDoors(thing, solid) && (turned.Contains(Key(thing, solid)) || Turns(thing, solid));
 
     /// <summary>Upright, or else on one of its sides.</summary>
     public bool FitsSomehow(Station thing) => Solid.SidesOf(thing).Any(side => Fits(thing, side));
@@ -99,7 +102,8 @@ internal sealed class WayIn(Plan plan, Effort effort)
 
     /// <summary>
     /// The opening whose wall is best left open until a thing that does not fit is in its place: a partition if that is enough, or else a
-    /// wall of the shell; where leaving one wall open is not enough, or none is found, the one that decides. Null when no way leads there at all.
+    /// wall of the shell; where leaving one wall open is not enough, or none is found, the one that decides. Null when no way leads
+    /// there at all.
     /// </summary>
     public Opening? LeftOpen(Station thing)
     {
@@ -107,7 +111,8 @@ internal sealed class WayIn(Plan plan, Effort effort)
         var decisive = Decisive(thing.Room);
         return decisive is null
             ? null
-            : byRoom[thing.Room.Id].Prepend(decisive).Distinct().OrderBy(o => o.InShell).FirstOrDefault(o => PassesWithout(o, thing, solid)) ?? decisive;
+            : byRoom[thing.Room.Id].Prepend(decisive).Distinct().OrderBy(o => o.InShell).FirstOrDefault(o => PassesWithout(o, thing, solid))
+                ?? decisive;
     }
 
     private bool PassesWithout(Opening wall, Station thing, Solid solid)
@@ -130,7 +135,10 @@ internal sealed class WayIn(Plan plan, Effort effort)
         if (!stuck.TryGetValue((thing.Id, solid), out bool isStuck))
         {
             // Nothing to start from is a thing placed into a wall, which is another mistake.
-            var moved = Turn.Out(new SolidEdges(SolidEdges.OfWalls(plan, o => o.IsPassage && solid.Passes(o))), field ??= Turn.Grid.WidestOut([]), thing, solid, CarryTurn.Alone);
+            var moved =
+                Turn.Out(
+                    new SolidEdges(SolidEdges.OfWalls(plan, o => o.IsPassage && solid.Passes(o))), field ??= Turn.Grid.WidestOut([]), thing,
+                    solid, CarryTurn.Alone);
             stuck[(thing.Id, solid)] = isStuck = !moved.Goes && moved.Nearest is not null;
             if (!isStuck)
             {

@@ -42,7 +42,10 @@ internal static class FarthestFloor
         return best;
     }
 
-    /// <summary>The floor that lies nearer, in a straight line, to one point than to any other, for each point on the floor; points that nothing lies nearest to are left out.</summary>
+    /// <summary>
+    /// The floor that lies nearer, in a straight line, to one point than to any other, for each point on the floor; points that nothing
+    /// lies nearest to are left out.
+    /// </summary>
     public static IEnumerable<(Coordinate Site, Geometry Part)> Nearest(Polygon floor, IReadOnlyList<Coordinate> points)
     {
         var sites = Distinct([.. points.Where(floor.EnvelopeInternal.Contains)]);

@@ -25,7 +25,9 @@ public sealed record FloorLevel(Room Room, Coordinate At, Drain? Drain, Figure L
         string slope = QuantityText.Of(falls.Slope, Measure.Ratio, units);
         return new FloorLevel(room, at, drain, new Figure
         {
-            Name = drain is null ? FormattableString.Invariant($"level of the floor at place {number + 1}") : "level of the floor in " + room.Id,
+            Name = drain is null
+                ? FormattableString.Invariant($"level of the floor at place {number + 1}")
+                : "level of the floor in " + room.Id,
             Of = drain?.Id ?? room.Id,
             Value = mm,
             Kind = QuantityKind.Length,

@@ -18,7 +18,8 @@ namespace Floorplan.Sizing.Drainage;
 /// <param name="Rise">Slope times run, in mm; null for a room without falls.</param>
 /// <param name="Levels">Of the corners, the highest place and the drains; empty for a room without falls.</param>
 public sealed record RoomDrainage(
-    Room Room, IReadOnlyList<Drain> Drains, IReadOnlyList<Drain> Takes, Coordinate Farthest, Figure Run, Figure? Rise, IReadOnlyList<FloorLevel> Levels)
+    Room Room, IReadOnlyList<Drain> Drains, IReadOnlyList<Drain> Takes, Coordinate Farthest, Figure Run, Figure? Rise,
+    IReadOnlyList<FloorLevel> Levels)
 {
     private static readonly Source Own = new("arithmetic: rise = slope x run", Origin.OwnAssumption);
 
@@ -62,7 +63,10 @@ public sealed record RoomDrainage(
             Value = mm,
             Kind = QuantityKind.Length,
             Text = QuantityText.Distance(mm, units),
-            Inputs = [.. takes.Select(d => FigureInput.Said("drain " + d.Id, Place(d, units), d.Span)), FigureInput.Said("floor", room.Label, room.Span)],
+            Inputs =
+                [
+                    .. takes.Select(d => FigureInput.Said("drain " + d.Id, Place(d, units), d.Span)),
+                    FigureInput.Said("floor", room.Label, room.Span)],
             Formula = "straight on plan from the farthest floor to the nearest drain that it runs to",
             Substituted = $"from {Place(at, units)} to {Nearest(takes, at).Id}",
             Source = Own,
@@ -113,5 +117,6 @@ public sealed record RoomDrainage(
 
     private static string Place(Coordinate at, UnitSystem units) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{QuantityText.Dimension(Length.FromMillimetres(Math.Round(at.X)), units)}, {QuantityText.Dimension(Length.FromMillimetres(Math.Round(at.Y)), units)}");
+        $"{QuantityText.Dimension(Length.FromMillimetres(Math.Round(at.X)), units)}, "
+            + $"{QuantityText.Dimension(Length.FromMillimetres(Math.Round(at.Y)), units)}");
 }

@@ -25,7 +25,9 @@ public sealed record CutOut(
     Length ClearBottom,
     OpeningFrame? Frame)
 {
-    /// <summary>A hole whose sill is this low runs down to the bottom rail, on which its posts stand; as <c>cuts-frame</c> takes it.</summary>
+    /// <summary>
+    /// A hole whose sill is this low runs down to the bottom rail, on which its posts stand; as <c>cuts-frame</c> takes it.
+    /// </summary>
     private static readonly Length StandsOnRail = Length.FromMillimetres(200);
 
     public Length Right => Along + Width;

@@ -16,7 +16,8 @@ public static class CutOuts
                 .Select(o => (Opening: o, Wall: walls.FirstOrDefault(w => w.Holds(o))))
                 .Where(p => p.Wall is not null)
                 .Select(p => CutOut.Of(p.Opening, p.Wall!, plan.Shell, plan.Units))
-                .OrderBy(c => walls.ToList().IndexOf(c.Wall)).ThenBy(c => c.Along).ThenBy(c => c.Bottom).ThenBy(c => c.Opening.Id, StringComparer.Ordinal),
+                .OrderBy(c => walls.ToList().IndexOf(c.Wall)).ThenBy(c => c.Along).ThenBy(c => c.Bottom)
+                    .ThenBy(c => c.Opening.Id, StringComparer.Ordinal),
         ];
     }
 }

@@ -1,7 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
-using Floorplan.Model;
 using Floorplan.Language.Words.Terms;
+using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
@@ -12,11 +12,15 @@ namespace Floorplan.Sizing.Frames;
 /// <param name="Wall">The wall it goes through; null in the floor and the roof.</param>
 /// <param name="X">East of the datum; in a wall along it, from its west or south end.</param>
 /// <param name="Y">North of the datum; in a wall up from it.</param>
-/// <param name="Width">Diameter where <paramref name="Depth"/> is null. Null when the plan does not say it; the hole is made to fit what is bought.</param>
+/// <param name="Width">Diameter where <paramref name="Depth"/> is null. Null when the plan does not say it; the hole is made to fit
+/// what is bought.</param>
 /// <param name="Depth">The other side of a rectangle: north to south, in a wall up.</param>
 public sealed record ServiceHole(ServicePoint Point, HoleSurface Surface, ShellWall? Wall, Length X, Length Y, Length? Width, Length? Depth)
 {
-    /// <summary>A point on a wall that is farther than this from an outside face goes through an inner wall, mm: lining and insulation are thinner; own assumption.</summary>
+    /// <summary>
+    /// A point on a wall that is farther than this from an outside face goes through an inner wall, mm: lining and insulation are
+    /// thinner; own assumption.
+    /// </summary>
     private const double ThickestWall = 400;
 
     /// <summary>Floor, roof, then wall by wall; each from the west or south. Holes through inner walls are not among them.</summary>
@@ -26,7 +30,8 @@ public sealed record ServiceHole(ServicePoint Point, HoleSurface Surface, ShellW
         return
         [
             .. plan.Services.Select(s => Of(s, plan.Shell, walls)).OfType<ServiceHole>()
-                .OrderBy(h => h.Surface).ThenBy(h => h.Wall is { } wall ? walls.ToList().IndexOf(wall) : 0).ThenBy(h => h.X).ThenBy(h => h.Y),
+                .OrderBy(h => h.Surface).ThenBy(h => h.Wall is { } wall ? walls.ToList().IndexOf(wall) : 0).ThenBy(h => h.X)
+                    .ThenBy(h => h.Y),
         ];
     }
 
@@ -34,7 +39,8 @@ public sealed record ServiceHole(ServicePoint Point, HoleSurface Surface, ShellW
     {
         Drain { Form: DrainForm.Floor } drain => OnPlan(drain, drain.Size, null, HoleSurface.Floor, shell),
         Hole { Wall: { } side, Height: { } height } hole => InWall(hole, side, height, shell, walls),
-        Hole { Through: { } through } hole => OnPlan(hole, hole.Size, hole.SizeAcross, through == HoleThrough.Roof ? HoleSurface.Roof : HoleSurface.Floor, shell),
+        Hole { Through: { } through } hole
+            => OnPlan(hole, hole.Size, hole.SizeAcross, through == HoleThrough.Roof ? HoleSurface.Roof : HoleSurface.Floor, shell),
         _ => null,
     };
 
@@ -48,7 +54,9 @@ public sealed record ServiceHole(ServicePoint Point, HoleSurface Surface, ShellW
             .Where(w => w.Side == side && w.From <= along && along <= w.To && Length.Abs(w.At - across).Millimetres <= ThickestWall)
             .MinBy(w => Length.Abs(w.At - across).Millimetres);
         var start = side.RunsEastWest() ? shell.Datum.X : shell.Datum.Y;
-        return wall is null ? null : new ServiceHole(point, HoleSurface.Wall, wall, along - start, height - shell.DatumHeight, point.Size, point.SizeAcross);
+        return wall is null
+            ? null
+            : new ServiceHole(point, HoleSurface.Wall, wall, along - start, height - shell.DatumHeight, point.Size, point.SizeAcross);
     }
 }
 

@@ -7,7 +7,8 @@ namespace Floorplan.Sizing.Lifting;
 public static class CompositeIndex
 {
     /// <summary>Infinite where the lifts together are more often than the equation allows.</summary>
-    /// <param name="lifts">All of one duration, each with its own lifts a minute; hands below and above 30 in are told apart lift by lift.</param>
+    /// <param name="lifts">All of one duration, each with its own lifts a minute; hands below and above 30 in are told apart lift by
+    /// lift.</param>
     public static double Of(IReadOnlyList<Lift> lifts)
     {
         double index = 0, perMinute = 0;

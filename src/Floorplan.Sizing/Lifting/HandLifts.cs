@@ -1,10 +1,10 @@
-using Floorplan.Sizing.Bodies;
-using Floorplan.Sizing.Working;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
+using Floorplan.Sizing.Working;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Sizing.Lifting;

@@ -7,7 +7,9 @@ namespace Floorplan.Sizing.Lifting;
 /// <param name="TravelIn">How far the load moves up or down, in.</param>
 /// <param name="TwistDegrees">How far the body turns.</param>
 /// <param name="PerMinute">Lifts a minute.</param>
-public sealed record Lift(double LoadLb, double HorizontalIn, double VerticalIn, double TravelIn, double TwistDegrees, double PerMinute, LiftingDuration Duration, Coupling Coupling)
+public sealed record Lift(
+    double LoadLb, double HorizontalIn, double VerticalIn, double TravelIn, double TwistDegrees, double PerMinute, LiftingDuration Duration,
+    Coupling Coupling)
 {
     /// <summary>Height of the hands at the start, which the frequency table goes by, in; where not said that of the lift itself.</summary>
     public double? OriginIn { get; init; }

@@ -12,7 +12,8 @@ namespace Floorplan.Sizing.LightAndAir;
 /// <param name="Volume">Of the room, in m3.</param>
 /// <param name="Changes">Volumes of the room, in a second; null when no fan says a flow.</param>
 /// <param name="SaidAt">The first fan that says a flow; null when none does.</param>
-public sealed record RoomAir(Room Room, bool HasSupply, bool HasExhaust, Figure? In, Figure? Out, Figure Volume, Figure? Changes, SourceSpan? SaidAt)
+public sealed record RoomAir(
+    Room Room, bool HasSupply, bool HasExhaust, Figure? In, Figure? Out, Figure Volume, Figure? Changes, SourceSpan? SaidAt)
 {
     private static readonly Source Own = new("arithmetic: flows of the fans over the volume of the room", Origin.OwnAssumption);
 
@@ -36,7 +37,9 @@ public sealed record RoomAir(Room Room, bool HasSupply, bool HasExhaust, Figure?
         var supply = Sum("air brought in", room, supplies, units);
         var exhaust = Sum("air drawn out", room, exhausts, units);
         var first = fans.Find(f => f.Amount is { } flow && IsFlow(flow));
-        return new RoomAir(room, supplies.Count > 0, exhausts.Count > 0, supply, exhaust, volume, ChangesOf(room, supply, exhaust, volume, units), first?.Span);
+        return new RoomAir(
+            room, supplies.Count > 0, exhausts.Count > 0, supply, exhaust, volume, ChangesOf(room, supply, exhaust, volume, units),
+            first?.Span);
     }
 
     private static Figure? Sum(string name, Room room, List<AirPoint> fans, UnitSystem units)

@@ -20,7 +20,8 @@ public sealed record RoomLight(Room Room, Figure Level, SourceSpan SaidAt)
         var lit = new Dictionary<string, RoomLight>(StringComparer.Ordinal);
         foreach (var room in plan.Rooms)
         {
-            var said = lamps[room.Id].Select(l => (Lux: l.Amount!.Value.Base, l.Span)).Concat(room.Lux is { } lux ? [(lux, room.Span)] : []).ToList();
+            var said = lamps[room.Id].Select(l => (Lux: l.Amount!.Value.Base, l.Span)).Concat(room.Lux is { } lux ? [(lux, room.Span)] : [])
+                .ToList();
             if (said.Count > 0)
             {
                 lit.TryAdd(room.Id, Of(room, said, plan.Units));

@@ -29,5 +29,6 @@ public sealed record CircuitLoad(string Circuit, IReadOnlyList<CircuitPoint> Poi
         ];
     }
 
-    private static int Number(string circuit) => int.TryParse(circuit, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : int.MaxValue;
+    private static int Number(string circuit)
+        => int.TryParse(circuit, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : int.MaxValue;
 }

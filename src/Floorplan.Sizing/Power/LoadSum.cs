@@ -7,7 +7,8 @@ namespace Floorplan.Sizing.Power;
 /// <summary>The sum of some loads.</summary>
 internal static class LoadSum
 {
-    private static readonly Source Own = new("connected load, every machine running; a circuit is sized by the electrician", Origin.OwnAssumption);
+    private static readonly Source Own =
+        new("connected load, every machine running; a circuit is sized by the electrician", Origin.OwnAssumption);
 
     /// <summary>In W; null when no use says a power.</summary>
     public static Figure? Of(string name, string thing, IEnumerable<ServiceUse> uses, UnitSystem units)

@@ -12,6 +12,7 @@ public sealed record PowerLoads(IReadOnlyList<ServiceUse> Uses, Figure? Together
     public static PowerLoads Of(PlanFacts facts)
     {
         List<ServiceUse> uses = [.. facts.Uses.Of(NeedKind.Power)];
-        return new PowerLoads(uses, LoadSum.Of("power, all uses at once", Figure.WholePlan, uses, facts.Plan.Units), CircuitLoad.Of(facts.Plan, uses));
+        return new PowerLoads(
+            uses, LoadSum.Of("power, all uses at once", Figure.WholePlan, uses, facts.Plan.Units), CircuitLoad.Of(facts.Plan, uses));
     }
 }

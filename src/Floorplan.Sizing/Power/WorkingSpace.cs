@@ -28,7 +28,8 @@ public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double Fr
     /// <summary>6 ft 6 in, NEC 110.26(A)(3); what hangs higher is out of the way.</summary>
     private static readonly Length Height = Length.FromMillimetres(1981.2);
 
-    private static readonly Source Nec = new("NEC 2023 110.26(A)(2) and (3): 30 in wide and 6 ft 6 in high", Origin.FromMemory, Force.ModelCode);
+    private static readonly Source Nec =
+        new("NEC 2023 110.26(A)(2) and (3): 30 in wide and 6 ft 6 in high", Origin.FromMemory, Force.ModelCode);
 
     /// <summary>Two things that touch do not stand in each other, in mm; a rounding of the geometry.</summary>
     private const double Touching = 0.5;
@@ -75,7 +76,9 @@ public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double Fr
     private static (double Low, double High) Along(Room room, Side wall, double at, double face)
     {
         var bounds = room.Bounds;
-        var (low, high) = wall.RunsEastWest() ? (bounds.West.Millimetres, bounds.East.Millimetres) : (bounds.South.Millimetres, bounds.North.Millimetres);
+        var (low, high) = wall.RunsEastWest()
+            ? (bounds.West.Millimetres, bounds.East.Millimetres)
+            : (bounds.South.Millimetres, bounds.North.Millimetres);
         var stretches = Strip(wall, face, low, high, 2 * Touching).Intersection(room.Floor);
         for (int i = 0; i < stretches.NumGeometries; i++)
         {

@@ -57,15 +57,15 @@ public sealed record RoomSize(Room Room, Figure Area, Figure Volume, Figure Brea
     private static Figure Make(
         Room room, string name, double value, QuantityKind kind, string text, IReadOnlyList<FigureInput> inputs,
         string formula, string substituted, Source source) => new()
-    {
-        Name = name,
-        Of = room.Id,
-        Value = value,
-        Kind = kind,
-        Text = text,
-        Inputs = inputs,
-        Formula = formula,
-        Substituted = substituted,
-        Source = source,
-    };
+        {
+            Name = name,
+            Of = room.Id,
+            Value = value,
+            Kind = kind,
+            Text = text,
+            Inputs = inputs,
+            Formula = formula,
+            Substituted = substituted,
+            Source = source,
+        };
 }

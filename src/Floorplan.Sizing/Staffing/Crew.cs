@@ -67,17 +67,17 @@ public sealed record Crew(Figure All, IReadOnlyDictionary<string, Figure> Said, 
 
     private static Figure Make(
         string name, string of, double people, IReadOnlyList<FigureInput> inputs, string formula, string substituted) => new()
-    {
-        Name = name,
-        Of = of,
-        Value = people,
-        Kind = QuantityKind.Count,
-        Text = QuantityText.Count(people, "person", "people"),
-        Inputs = inputs,
-        Formula = formula,
-        Substituted = substituted,
-        Source = Own,
-    };
+        {
+            Name = name,
+            Of = of,
+            Value = people,
+            Kind = QuantityKind.Count,
+            Text = QuantityText.Count(people, "person", "people"),
+            Inputs = inputs,
+            Formula = formula,
+            Substituted = substituted,
+            Source = Own,
+        };
 
     private static string Number(double people) => QuantityText.Plain(people, 0);
 }

@@ -75,16 +75,16 @@ public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Fig
         Figure Make(
             string name, double value, QuantityKind kind, string text, IReadOnlyList<FigureInput> inputs, string formula,
             string substituted) => new()
-        {
-            Name = $"{name}, {state}",
-            Of = Figure.WholePlan,
-            Value = value,
-            Kind = kind,
-            Text = text,
-            Inputs = inputs,
-            Formula = formula,
-            Substituted = substituted,
-            Source = Statics,
-        };
+            {
+                Name = $"{name}, {state}",
+                Of = Figure.WholePlan,
+                Value = value,
+                Kind = kind,
+                Text = text,
+                Inputs = inputs,
+                Formula = formula,
+                Substituted = substituted,
+                Source = Statics,
+            };
     }
 }

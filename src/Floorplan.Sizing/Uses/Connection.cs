@@ -34,7 +34,10 @@ public sealed record Connection(NeedKind Kind, Figure Uses, Figure? Together, in
             List<ServiceUse> uses = [.. facts.Uses.Of(kind)];
             if (uses.Count > 0)
             {
-                found.Add(new Connection(kind, Count(name, uses, facts), Sum(kind, name, uses, facts), kind == NeedKind.Drain ? 0 : uses.Count(u => u.Amount is null)));
+                found.Add(
+                    new Connection(kind, Count(name, uses, facts), Sum(kind, name, uses, facts), kind == NeedKind.Drain
+                        ? 0
+                        : uses.Count(u => u.Amount is null)));
             }
         }
 
@@ -72,7 +75,9 @@ public sealed record Connection(NeedKind Kind, Figure Uses, Figure? Together, in
 
         // What a heater heats is drawn from the cold main.
         bool heats = kind == NeedKind.ColdWater && uses.Exists(u => u.Point is Model.Services.Heater);
-        List<ServiceUse> heated = heats ? [.. facts.Uses.Of(NeedKind.HotWater).Where(u => u.Amount is { Unit.Kind: QuantityKind.Flow })] : [];
+        List<ServiceUse> heated = heats
+            ? [.. facts.Uses.Of(NeedKind.HotWater).Where(u => u.Amount is { Unit.Kind: QuantityKind.Flow })]
+            : [];
         said.AddRange(heated);
         if (measure is not { } known || said.Count == 0)
         {
@@ -88,7 +93,9 @@ public sealed record Connection(NeedKind Kind, Figure Uses, Figure? Together, in
             Kind = said[0].Amount!.Value.Unit.Kind,
             Text = QuantityText.Of(sum, known, units),
             Inputs = [.. said.Select(u => FigureInput.Said(u.ById, UseText.WithKind(u, units), u.Span))],
-            Formula = heated.Count > 0 ? "sum of the cold uses and of the hot uses that a heater of the plan heats" : "sum of the uses that say an amount",
+            Formula = heated.Count > 0
+                ? "sum of the cold uses and of the hot uses that a heater of the plan heats"
+                : "sum of the uses that say an amount",
             Substituted = string.Join(" + ", said.Select(u => QuantityText.Of(u.Amount!.Value, units))),
             Source = Own,
         };

@@ -73,7 +73,9 @@ public sealed class ServiceUses
             yield return Follows(point, NeedKind.ColdWater);
             foreach (var rating in heater.Ratings.Where(r => r.Unit.Kind == QuantityKind.Power))
             {
-                Quantity? volts = heater.Ratings.FirstOrDefault(r => r.Unit.Kind == QuantityKind.Voltage) is { Unit: not null } v ? v : null;
+                Quantity? volts = heater.Ratings.FirstOrDefault(r => r.Unit.Kind == QuantityKind.Voltage) is { Unit: not null } v
+                    ? v
+                    : null;
                 yield return new ServiceUse(NeedKind.Power, null, point, rating, volts, true, point.Span);
             }
         }

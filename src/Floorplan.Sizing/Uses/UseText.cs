@@ -20,11 +20,13 @@ public static class UseText
     private static string[] Phases(Need? need) => need?.Phases switch { 1 => ["single-phase"], 3 => ["three-phase"], _ => [] };
 
     /// <summary>The amount, or the word of the service where the plan says none.</summary>
-    public static string AmountOrKind(ServiceUse use, UnitSystem units) => Amount(use, units) is { Length: > 0 } amount ? amount : use.Kind.Word();
+    public static string AmountOrKind(ServiceUse use, UnitSystem units)
+        => Amount(use, units) is { Length: > 0 } amount ? amount : use.Kind.Word();
 
     /// <summary><c>hot 4 L/min at 60 °C</c>, <c>power 230 V 6 kW</c>, <c>drain</c>.</summary>
     public static string WithKind(ServiceUse use, UnitSystem units) => $"{use.Kind.Word()} {Amount(use, units)}".TrimEnd();
 
     /// <summary>All that one thing needs, in the order of the plan.</summary>
-    public static string All(IEnumerable<ServiceUse> uses, UnitSystem units, string between) => string.Join(between, uses.Select(u => WithKind(u, units)));
+    public static string All(IEnumerable<ServiceUse> uses, UnitSystem units, string between)
+        => string.Join(between, uses.Select(u => WithKind(u, units)));
 }

@@ -6,7 +6,9 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Sizing.Water;
 
-/// <summary>A hose that hands take, or a tap that hands turn: one on which no hose hangs, with no station before it that water is piped to.</summary>
+/// <summary>
+/// A hose that hands take, or a tap that hands turn: one on which no hose hangs, with no station before it that water is piped to.
+/// </summary>
 /// <param name="Hung">The hose, or the tap.</param>
 /// <param name="Across">On plan from the front of the person who stands nearest, in mm.</param>
 /// <param name="Height">Above the floor, in mm; null when not said.</param>
@@ -28,7 +30,8 @@ public sealed record HandTap(ServicePoint Hung, double Across, double? Height, I
             var near = new Envelope(at);
             near.ExpandBy(Before);
             var point = Shape.Factory.CreatePoint(at);
-            var over = facts.Space.StationsNear(near).Where(s => s.Room.Id == water.Room!.Id && s.Footprint.Distance(point) <= Before).ToList();
+            var over = facts.Space.StationsNear(near).Where(s => s.Room.Id == water.Room!.Id && s.Footprint.Distance(point) <= Before)
+                .ToList();
             var hose = hoses[water.Id].FirstOrDefault();
             if ((hose is not null || !over.Exists(facts.Uses.TakesWater))
                 && facts.Space.StandingAt(new ServiceStop(water, water.Span), water.Room) is { } stand)

@@ -25,7 +25,10 @@ public sealed class HoseCover
     public static HoseCover Of(PlanFacts facts)
     {
         List<Hose> hoses = [.. facts.Plan.Services.OfType<Hose>().Where(h => h is { Length: not null, Room: not null })];
-        var cover = new HoseCover(hoses.Count == 0 ? [] : [.. facts.Plan.Rooms.Where(r => r.WashedDown).Select(r => Farthest(facts, r, hoses)).OfType<MissedFloor>()]);
+        var cover =
+            new HoseCover(hoses.Count == 0
+                ? []
+                : [.. facts.Plan.Rooms.Where(r => r.WashedDown).Select(r => Farthest(facts, r, hoses)).OfType<MissedFloor>()]);
         foreach (var hose in hoses)
         {
             cover.whole.TryAdd(hose.Id, OwnRoom(facts, hose));
@@ -105,16 +108,19 @@ public sealed class HoseCover
 
     /// <summary>Within the building; infinite when there is no way.</summary>
     private static double Way(FloorSpace space, Hose hose, Room room, Coordinate at) =>
-        space.Find(hose.Room, hose.At.Coordinate, room, at, Mover.Person, o => o is { RoomA: not null, RoomB: not null })?.LengthMm ?? double.PositiveInfinity;
+        space.Find(hose.Room, hose.At.Coordinate, room, at, Mover.Person, o => o is { RoomA: not null, RoomB: not null })?.LengthMm
+            ?? double.PositiveInfinity;
 
     private static double Length(Hose hose) => hose.Length!.Value.Millimetres;
 
     private static string Text(double mm, UnitSystem units) => double.IsInfinity(mm) ? "no way" : QuantityText.Distance(mm, units);
 
-    private static FigureInput Said(Hose hose, UnitSystem units) => FigureInput.Said("hose " + hose.Id, Text(Length(hose), units), hose.Span);
+    private static FigureInput Said(Hose hose, UnitSystem units)
+        => FigureInput.Said("hose " + hose.Id, Text(Length(hose), units), hose.Span);
 }
 
 /// <summary>The floor of a washed room that is hardest to reach with any hose.</summary>
 /// <param name="Hose">The one that comes nearest to it.</param>
-/// <param name="Past">How far the floor goes on past its end, in mm; below zero when the hose reaches it, infinite when there is no way.</param>
+/// <param name="Past">How far the floor goes on past its end, in mm; below zero when the hose reaches it, infinite when there is no
+/// way.</param>
 public sealed record MissedFloor(Room Room, Hose Hose, Coordinate At, Figure Past);

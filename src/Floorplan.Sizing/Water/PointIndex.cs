@@ -50,7 +50,8 @@ internal sealed class PointIndex
         }
 
         var footprint = station.Footprint;
-        double most = footprint.Distance(tree.NearestNeighbour(footprint.EnvelopeInternal, footprint, new GeometryItemDistance())) + EquallyNear;
+        double most = footprint.Distance(tree.NearestNeighbour(footprint.EnvelopeInternal, footprint, new GeometryItemDistance()))
+            + EquallyNear;
         var near = footprint.EnvelopeInternal.Copy();
         near.ExpandBy(most);
         var middle = station.Bounds.Centre.Coordinate;

@@ -34,7 +34,12 @@ public sealed class Served
         double mm = station.Footprint.Distance(Model.Shapes.Shape.Factory.CreatePoint(point.At.Coordinate));
         return new Figure
         {
-            Name = Use.Kind switch { NeedKind.ColdWater => "way to cold water", NeedKind.HotWater => "way to hot water", _ => "way to the drain" },
+            Name = Use.Kind switch
+            {
+                NeedKind.ColdWater => "way to cold water",
+                NeedKind.HotWater => "way to hot water",
+                _ => "way to the drain"
+            },
             Of = station.Id,
             Value = mm,
             Kind = QuantityKind.Length,
@@ -42,7 +47,8 @@ public sealed class Served
             Inputs =
             [
                 FigureInput.Said(station.Id, "its outline", station.Span),
-                FigureInput.Said(point.Id, $"{QuantityText.Dimension(point.At.X, units)}, {QuantityText.Dimension(point.At.Y, units)}", point.Span),
+                FigureInput.Said(
+                    point.Id, $"{QuantityText.Dimension(point.At.X, units)}, {QuantityText.Dimension(point.At.Y, units)}", point.Span),
             ],
             Formula = "shortest straight line on plan from the outline to the point",
             Substituted = $"from {station.Id} to {point.Id}, {Choice.Reason()}",

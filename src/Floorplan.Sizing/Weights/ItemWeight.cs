@@ -67,15 +67,15 @@ public sealed record ItemWeight(Station Station, Figure Empty, Figure Full)
     private static Figure Make(
         Station station, string state, double kilograms, UnitSystem units, IReadOnlyList<FigureInput> inputs,
         string formula, string substituted, Source source) => new()
-    {
-        Name = $"weight {state}",
-        Of = station.Id,
-        Value = kilograms,
-        Kind = QuantityKind.Mass,
-        Text = QuantityText.Of(kilograms, Measure.Mass, units),
-        Inputs = inputs,
-        Formula = formula,
-        Substituted = substituted,
-        Source = source,
-    };
+        {
+            Name = $"weight {state}",
+            Of = station.Id,
+            Value = kilograms,
+            Kind = QuantityKind.Mass,
+            Text = QuantityText.Of(kilograms, Measure.Mass, units),
+            Inputs = inputs,
+            Formula = formula,
+            Substituted = substituted,
+            Source = source,
+        };
 }

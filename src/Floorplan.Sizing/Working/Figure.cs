@@ -17,7 +17,9 @@ public sealed class Figure
     /// <summary>Id of the thing it is of, or <see cref="WholePlan"/>.</summary>
     public required string Of { get; init; }
 
-    /// <summary>Lengths in mm, areas in m2; all else in the base unit of <see cref="Kind"/>, as <see cref="Quantity.Base"/> gives it.</summary>
+    /// <summary>
+    /// Lengths in mm, areas in m2; all else in the base unit of <see cref="Kind"/>, as <see cref="Quantity.Base"/> gives it.
+    /// </summary>
     public required double Value { get; init; }
 
     public required QuantityKind Kind { get; init; }

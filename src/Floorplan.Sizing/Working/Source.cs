@@ -5,7 +5,10 @@ namespace Floorplan.Sizing.Working;
 /// <param name="Confirmed">How we know: read in a public copy, common practice, from memory, own assumption.</param>
 public sealed record Source(string Title, Origin Confirmed, Force Force = Force.Guidance)
 {
-    /// <summary>The heaviest finding that a figure of this source may give: an error only for a law read in its own text, a note for a figure still to be verified.</summary>
+    /// <summary>
+    /// The heaviest finding that a figure of this source may give: an error only for a law read in its own text, a note for a figure
+    /// still to be verified.
+    /// </summary>
     public Language.Diagnostics.Severity Heaviest => (Confirmed, Force) switch
     {
         (Origin.FoundInPublicCopy, Force.Law) => Language.Diagnostics.Severity.Error,
@@ -13,7 +16,9 @@ public sealed record Source(string Title, Origin Confirmed, Force Force = Force.
         _ => Language.Diagnostics.Severity.Warning,
     };
 
-    /// <summary>For people: the title, and how we know where that is not a public copy: <c>9 CFR 416.2(b)(4), US CFR; from memory</c>.</summary>
+    /// <summary>
+    /// For people: the title, and how we know where that is not a public copy: <c>9 CFR 416.2(b)(4), US CFR; from memory</c>.
+    /// </summary>
     public string Text
     {
         get

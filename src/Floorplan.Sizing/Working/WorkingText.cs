@@ -2,7 +2,7 @@ using Floorplan.Language.Quantities;
 
 namespace Floorplan.Sizing.Working;
 
-/// <summary>Numbers of a working, fine enough to reckon with, in the plan's units.</summary>
+/// <summary>Numbers of a working, fine enough to calculate with, in the plan's units.</summary>
 internal static class WorkingText
 {
     /// <summary>From mm: <c>2.285 m</c> or <c>7.5 ft</c>.</summary>
@@ -18,6 +18,9 @@ internal static class WorkingText
     public static string Sum(IReadOnlyList<string> terms)
     {
         const int Most = 8;
-        return terms.Count <= Most + 1 ? string.Join(" + ", terms) : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{string.Join(" + ", terms.Take(Most))} + {terms.Count - Most} more");
+        return terms.Count <= Most + 1
+            ? string.Join(" + ", terms)
+            : string.Create(
+                System.Globalization.CultureInfo.InvariantCulture, $"{string.Join(" + ", terms.Take(Most))} + {terms.Count - Most} more");
     }
 }

@@ -16,7 +16,8 @@ public class ArrowTests
         ["Floorplan.Checks"] = ["Floorplan.Model", "Floorplan.Sizing"],
         ["Floorplan.Drawing"] = ["Floorplan.Checks", "Floorplan.Model", "Floorplan.Sizing"],
         ["Floorplan.Print"] = ["Floorplan.Drawing"],
-        ["Floorplan.Cli"] = ["Floorplan.Arrange", "Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model", "Floorplan.Print"],
+        ["Floorplan.Cli"] =
+            ["Floorplan.Arrange", "Floorplan.Checks", "Floorplan.Drawing", "Floorplan.Language", "Floorplan.Model", "Floorplan.Print"],
     };
 
     public static TheoryData<string> Projects => [.. Arrows.Keys];
@@ -30,11 +31,14 @@ public class ArrowTests
     public void A_project_refers_to_exactly_what_its_arrows_allow(string project)
     {
         var document = XDocument.Load(Repository.At("src", project, project + ".csproj"));
-        var refersTo = document.Descendants("ProjectReference").Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value));
+        var refersTo = document.Descendants("ProjectReference")
+            .Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value));
         Assert.Equal(Arrows[project].Order(), refersTo.Order());
     }
 
-    /// <summary>What the compiler really used may follow arrows through (Checks sees Language by way of Model), and never against them.</summary>
+    /// <summary>
+    /// What the compiler really used may follow arrows through (Checks sees Language by way of Model), and never against them.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Projects))]
     public void An_assembly_uses_only_what_lies_before_it_in_the_pipeline(string project)

@@ -13,7 +13,8 @@ public partial class BindingTests
     public void No_file_of_the_model_uses_binding_but_binding_itself()
     {
         string model = Repository.At("src", "Floorplan.Model");
-        var files = Repository.Sources(Path.Combine("src", "Floorplan.Model")).Where(p => Path.GetRelativePath(model, p).Split(Path.DirectorySeparatorChar)[0] != Binding).ToList();
+        var files = Repository.Sources(Path.Combine("src", "Floorplan.Model"))
+            .Where(p => Path.GetRelativePath(model, p).Split(Path.DirectorySeparatorChar)[0] != Binding).ToList();
         Assert.True(files.Count > 100, $"only {files.Count} files were found");
         Assert.Equal([], files.Where(p => UseOfBinding().IsMatch(File.ReadAllText(p))).Select(p => Path.GetRelativePath(model, p)));
     }

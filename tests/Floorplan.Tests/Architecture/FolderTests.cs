@@ -10,7 +10,8 @@ public class FolderTests
     /// <summary>Their files are alike: one symbol, one rule, one kind of service or the details of one statement in each.</summary>
     private static readonly HashSet<string> Alike =
     [
-        "Floorplan.Drawing/Symbols", "Floorplan.Checks/Rules/Hygiene", "Floorplan.Checks/Rules/WaterAndDrain", "Floorplan.Model/Services", "Floorplan.Language/Details",
+        "Floorplan.Drawing/Symbols", "Floorplan.Checks/Rules/Hygiene", "Floorplan.Checks/Rules/WaterAndDrain", "Floorplan.Model/Services",
+        "Floorplan.Language/Details",
     ];
 
     /// <summary>Still to be split by subject, with the files that they have now: they may shrink and not grow.</summary>
@@ -28,7 +29,8 @@ public class FolderTests
     [Fact]
     public void No_folder_has_more_than_15_files_unless_they_are_alike() => Assert.Equal(
         [],
-        Folders.Where(f => f.Files > ToBeSplit.GetValueOrDefault(f.Folder, Most) && !Alike.Contains(f.Folder)).Select(f => $"{f.Folder}: {f.Files}"));
+        Folders.Where(f => f.Files > ToBeSplit.GetValueOrDefault(f.Folder, Most) && !Alike.Contains(f.Folder))
+            .Select(f => $"{f.Folder}: {f.Files}"));
 
     /// <summary>A folder that was split, or is small again, is taken off the lists.</summary>
     [Fact]
@@ -42,6 +44,8 @@ public class FolderTests
         [],
         Repository.Sources("src")
             .Where(p => File.ReadAllLines(p).FirstOrDefault(l => l.StartsWith("namespace ", StringComparison.Ordinal)) is { } line
-                && line != $"namespace {Path.GetRelativePath(Repository.At("src"), Path.GetDirectoryName(p)!).Replace(Path.DirectorySeparatorChar, '.')};")
+                && line != $"namespace {Dotted(Path.GetRelativePath(Repository.At("src"), Path.GetDirectoryName(p)!))};")
             .Select(p => Path.GetRelativePath(Repository.Root, p)));
+
+    private static string Dotted(string path) => path.Replace(Path.DirectorySeparatorChar, '.');
 }

@@ -6,7 +6,9 @@ namespace Floorplan.Tests.Architecture;
 /// <summary>The pipeline up to the drawing is plain managed code, so that it runs wherever .NET does.</summary>
 public class NativeLibraryTests
 {
-    /// <summary>The list of run-time assets that the build writes beside an assembly covers every package of every project before it.</summary>
+    /// <summary>
+    /// The list of run-time assets that the build writes beside an assembly covers every package of every project before it.
+    /// </summary>
     [Theory]
     [InlineData("Floorplan.Language", false)]
     [InlineData("Floorplan.Model", false)]
@@ -27,5 +29,6 @@ public class NativeLibraryTests
     }
 
     private static bool HasNative(JsonElement package) => package.TryGetProperty("native", out _)
-        || (package.TryGetProperty("runtimeTargets", out var targets) && targets.EnumerateObject().Any(t => t.Value.GetProperty("assetType").GetString() == "native"));
+        || (package.TryGetProperty("runtimeTargets", out var targets)
+            && targets.EnumerateObject().Any(t => t.Value.GetProperty("assetType").GetString() == "native"));
 }

@@ -3,7 +3,10 @@ using Xunit;
 
 namespace Floorplan.Tests.Architecture;
 
-/// <summary>Quantities are printed in one place. Elsewhere a unit may stand in fixed sentences, but not be put behind a number that is worked out.</summary>
+/// <summary>
+/// Quantities are printed in one place. Elsewhere a unit may stand in fixed sentences, but not be put behind a number that is worked
+/// out.
+/// </summary>
 public sealed partial class OneFormatterTests
 {
     /// <summary>Other places where a figure meets a unit, each with its reason.</summary>
@@ -42,7 +45,10 @@ public sealed partial class OneFormatterTests
     public void Such_a_place_is_seen(string code) => Assert.Matches(Printed(), code);
 
     // A text that begins with a unit, or a hole of an interpolated text with a unit after it.
-    [GeneratedRegex(@"(?:""|(?<! )\}) (?:mm|cm|m|m2|m²|m3|m³|kg|lb|g|t|L|gal|L/min|L/h|L/s|gpm|m3/h|m³/h|cfm|°?C|°?F|K|W|kW|Btu/h|kWh|V|A|lux|fc|bar|psi|m/s|%|sq ft|cu ft|ft|changes/h)(?=["" ,.;)}])(?! (?:full|empty)\b)")]
+    [GeneratedRegex(
+        @"(?:""|(?<! )\}) (?:mm|cm|m|m2|m²|m3|m³|kg|lb|g|t|L|gal|L/min|L/h|L/s|"
+        + @"gpm|m3/h|m³/h|cfm|°?C|°?F|K|W|kW|Btu/h|kWh|V|A|lux|fc|bar|psi|m/s|%|sq ft|cu ft|ft|changes/h)"
+        + @"(?=["" ,.;)}])(?! (?:full|empty)\b)")]
     private static partial Regex Printed();
 
     [GeneratedRegex(@"/ InchPound\.[^;]*ToString|InchPound\.Fahrenheit\(")]

@@ -11,7 +11,9 @@ public sealed class StockCutterTests
 {
     private static readonly SteelSection Tube = SteelSection.Usual(UnitSystem.Metric);
 
-    /// <summary>First fit decreasing takes three bars of 10 here (4 4, 3 3 3, 3); two hold all (4 3 3, 4 3 3). A textbook case of its weakness.</summary>
+    /// <summary>
+    /// First fit decreasing takes three bars of 10 here (4 4, 3 3 3, 3); two hold all (4 3 3, 4 3 3). A textbook case of its weakness.
+    /// </summary>
     [Fact]
     public void The_solver_finds_what_first_fit_misses()
     {
@@ -56,7 +58,8 @@ public sealed class StockCutterTests
     public void It_cuts_the_same_way_every_time()
     {
         int[] lengths = [2142, 2142, 1000, 1300, 1300, 900, 900, 2142, 2142, 1000, 700, 700, 450, 450, 3100, 2900, 2750];
-        string Way() => string.Join(" | ", Cut(6000, 3, lengths).Bars.Select(b => string.Join(' ', b.Pieces.Select(p => p.Length.Millimetres))));
+        string Way()
+            => string.Join(" | ", Cut(6000, 3, lengths).Bars.Select(b => string.Join(' ', b.Pieces.Select(p => p.Length.Millimetres))));
         Assert.Equal(Way(), Way());
     }
 
@@ -82,5 +85,6 @@ public sealed class StockCutterTests
     }
 
     private static StockPlan Cut(double bar, double kerf, params int[] lengths) => StockCutter.Cut(
-        Tube, [.. lengths.Select((l, i) => new StockPiece($"p{i}", "post", Length.FromMillimetres(l)))], Length.FromMillimetres(bar), Length.FromMillimetres(kerf));
+        Tube, [.. lengths.Select((l, i) => new StockPiece($"p{i}", "post", Length.FromMillimetres(l)))], Length.FromMillimetres(bar),
+        Length.FromMillimetres(kerf));
 }

@@ -21,7 +21,9 @@ public class CheckJsonTests
         Assert.Equal(1, file.GetProperty("counts").GetProperty("errors").GetInt32());
         var finding = file.GetProperty("findings").EnumerateArray().First(f => f.GetProperty("rule").GetString() == "overlap");
         Assert.Equal(
-            ["number", "rule", "severity", "message", "things", "measured", "limitValue", "limit", "figures", "sources", "mend", "proposal", "span", "at", "accepted"],
+            [
+                "number", "rule", "severity", "message", "things", "measured", "limitValue", "limit", "figures", "sources", "mend",
+                "proposal", "span", "at", "accepted"],
             finding.EnumerateObject().Select(p => p.Name));
         Assert.Equal("error", finding.GetProperty("severity").GetString());
         Assert.Equal(2, finding.GetProperty("things").GetArrayLength());

@@ -28,7 +28,9 @@ public class CheckReportTests
         Assert.Contains("| `overlap` | 1 accepted |", text);
     }
 
-    /// <summary>The required properties and the permitted values of OASIS SARIF 2.1.0: sections 3.13, 3.14, 3.19, 3.27, 3.30, 3.35.</summary>
+    /// <summary>
+    /// The required properties and the permitted values of OASIS SARIF 2.1.0: sections 3.13, 3.14, 3.19, 3.27, 3.30, 3.35.
+    /// </summary>
     [Fact]
     public void Sarif_has_what_the_format_requires()
     {
@@ -44,7 +46,8 @@ public class CheckReportTests
         Assert.NotEmpty(results);
         foreach (var result in results)
         {
-            Assert.Equal(result.GetProperty("ruleId").GetString(), rules[result.GetProperty("ruleIndex").GetInt32()].GetProperty("id").GetString());
+            Assert.Equal(
+                result.GetProperty("ruleId").GetString(), rules[result.GetProperty("ruleIndex").GetInt32()].GetProperty("id").GetString());
             Assert.Contains(result.GetProperty("level").GetString(), new[] { "none", "note", "warning", "error" });
             Assert.NotEmpty(result.GetProperty("message").GetProperty("text").GetString()!);
             var region = result.GetProperty("locations")[0].GetProperty("physicalLocation").GetProperty("region");
@@ -61,11 +64,15 @@ public class CheckReportTests
     public void Sarif_of_a_broken_text_and_of_a_missing_file_says_why()
     {
         using var broken = JsonDocument.Parse(CliRun.WithInput(Plans.Broken, "check", "-", "--output", "sarif").Out);
-        Assert.Contains("staton", broken.RootElement.GetProperty("runs")[0].GetProperty("results")[0].GetProperty("message").GetProperty("text").GetString()!);
+        Assert.Contains(
+            "staton",
+            broken.RootElement.GetProperty("runs")[0].GetProperty("results")[0].GetProperty("message").GetProperty("text").GetString()!);
 
         using var missing = JsonDocument.Parse(CliRun.WithInput("", "check", "not-there.unit", "--output", "sarif").Out);
         var invocation = missing.RootElement.GetProperty("runs")[0].GetProperty("invocations")[0];
         Assert.False(invocation.GetProperty("executionSuccessful").GetBoolean());
-        Assert.Contains("not-there.unit", invocation.GetProperty("toolExecutionNotifications")[0].GetProperty("message").GetProperty("text").GetString()!);
+        Assert.Contains(
+            "not-there.unit",
+            invocation.GetProperty("toolExecutionNotifications")[0].GetProperty("message").GetProperty("text").GetString()!);
     }
 }

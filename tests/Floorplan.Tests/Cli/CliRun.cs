@@ -11,7 +11,8 @@ internal sealed record CliRun(int Exit, string Out, string Error)
 
     public static CliRun WithInput(string input, params string[] args) => In(Path.GetTempPath(), input, args);
 
-    public static CliRun In(string folder, string input, params string[] args) => Run(folder, Encoding.UTF8.GetBytes(input), colour: false, args);
+    public static CliRun In(string folder, string input, params string[] args)
+        => Run(folder, Encoding.UTF8.GetBytes(input), colour: false, args);
 
     public static CliRun InColour(params string[] args) => Run(Path.GetTempPath(), [], colour: true, args);
 

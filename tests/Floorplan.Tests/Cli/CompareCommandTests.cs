@@ -9,7 +9,9 @@ public class CompareCommandTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("a.unit", Plans.Good);
-        folder.Write("b.unit", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
+        folder.Write(
+            "b.unit",
+            Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
 
         var there = CliRun.In(folder.Path, "", "compare", "a.unit", "b.unit");
         Assert.Equal(0, there.Exit);
@@ -27,12 +29,17 @@ public class CompareCommandTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("a.unit", Plans.Good);
-        folder.Write("b.unit", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
-        using var document = System.Text.Json.JsonDocument.Parse(CliRun.In(folder.Path, "", "compare", "a.unit", "b.unit", "--output", "json").Out);
+        folder.Write(
+            "b.unit",
+            Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
+        using var document =
+            System.Text.Json.JsonDocument.Parse(CliRun.In(folder.Path, "", "compare", "a.unit", "b.unit", "--output", "json").Out);
         var change = document.RootElement.GetProperty("changes")[0];
         Assert.Equal("changed", change.GetProperty("change").GetString());
         var detail = Assert.Single(change.GetProperty("details").EnumerateArray());
-        Assert.Equal(("opens from inside", "yes", null), (detail.GetProperty("word").GetString(), detail.GetProperty("was").GetString(), detail.GetProperty("is").GetString()));
+        Assert.Equal(
+            ("opens from inside", "yes", null),
+            (detail.GetProperty("word").GetString(), detail.GetProperty("was").GetString(), detail.GetProperty("is").GetString()));
         Assert.Equal("exit-locks-in", document.RootElement.GetProperty("findings").GetProperty("new")[0].GetProperty("rule").GetString());
     }
 
@@ -63,7 +70,9 @@ public class CompareCommandTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("a.unit", Plans.Good);
-        folder.Write("b.unit", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
+        folder.Write(
+            "b.unit",
+            Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
 
         CliRun.In(folder.Path, "", "draw", "b.unit", "--since", "a.unit", "--sheets", "1", "--out", ".");
         string svg = File.ReadAllText(folder.At("b-1-general-arrangement.svg"));

@@ -19,18 +19,22 @@ public class CompletionTests
     [InlineData("check a.unit --output js", "json")]
     [InlineData("draw a.unit --she", "--sheets")]
     [InlineData("format --st", "--stdout")]
-    public void The_word_that_was_begun_is_ended(string line, string word) => Assert.Equal([word], Offered(line).Where(w => w.StartsWith(line.Split(' ')[^1], StringComparison.Ordinal)));
+    public void The_word_that_was_begun_is_ended(string line, string word)
+        => Assert.Equal([word], Offered(line).Where(w => w.StartsWith(line.Split(' ')[^1], StringComparison.Ordinal)));
 
     [Fact]
     public void Every_command_for_people_is_offered_and_the_rest_is_not()
     {
-        Assert.Superset(new HashSet<string> { "new", "check", "draw", "explain", "rules", "format", "--help", "--version" }, Offered("").ToHashSet());
+        Assert.Superset(
+            new HashSet<string> { "new", "check", "draw", "explain", "rules", "format", "--help", "--version" }, Offered("").ToHashSet());
         Assert.DoesNotContain("gallery", Offered(""));
     }
 
     [Fact]
     public void Every_rule_and_every_code_is_offered_to_explain()
-        => Assert.Superset(RuleCatalogue.All.Select(r => r.Name).Concat(DiagnosticPages.All.Select(p => p.Code)).ToHashSet(), Offered("explain ").ToHashSet());
+        => Assert.Superset(
+            RuleCatalogue.All.Select(r => r.Name).Concat(DiagnosticPages.All.Select(p => p.Code)).ToHashSet(),
+            Offered("explain ").ToHashSet());
 
     [Fact]
     public void Every_sheet_is_offered_to_draw()

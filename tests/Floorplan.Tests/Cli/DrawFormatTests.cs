@@ -22,7 +22,11 @@ public class DrawFormatTests
 
         Assert.Equal(0, run.Exit);
         string[] sheets = [.. SheetSet.All.Select(s => $"out/unit-{s.Number}-{s.Name}")];
-        string[] expected = ["out/index.html", "out/unit.pdf", .. Schedules, .. sheets.Select(s => s + ".svg"), .. sheets.Select(s => s + ".png"), .. sheets.Select(s => s + "-mm.dxf"), .. new[] { "south-wall", "north-wall", "floor" }.Select(w => $"out/unit-cut-outs-{w}-mm.dxf")];
+        string[] expected =
+            [
+                "out/index.html", "out/unit.pdf", .. Schedules, .. sheets.Select(s => s + ".svg"), .. sheets.Select(s => s + ".png"),
+                .. sheets.Select(s => s + "-mm.dxf"),
+                .. new[] { "south-wall", "north-wall", "floor" }.Select(w => $"out/unit-cut-outs-{w}-mm.dxf")];
         string[] written = [.. folder.Files.Where(f => f.StartsWith("out/", StringComparison.Ordinal))];
         Assert.Equal(expected.Order(StringComparer.Ordinal), written);
         Assert.All(written, f => Assert.Contains("wrote " + f + "\n", run.Out));
@@ -34,7 +38,9 @@ public class DrawFormatTests
         using var folder = new TemporaryFolder();
         folder.Write("unit.unit", Plans.Good);
         CliRun.In(folder.Path, "", "draw", "unit.unit");
-        Assert.Equal(["out/index.html", .. Schedules], folder.Files.Where(f => f.StartsWith("out/", StringComparison.Ordinal) && !f.EndsWith(".svg", StringComparison.Ordinal)));
+        Assert.Equal(
+            ["out/index.html", .. Schedules],
+            folder.Files.Where(f => f.StartsWith("out/", StringComparison.Ordinal) && !f.EndsWith(".svg", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -53,8 +59,11 @@ public class DrawFormatTests
         folder.Write("my unit & co.unit", Plans.Good);
         CliRun.In(folder.Path, "", "draw", "my unit & co.unit", "--format", "svg,pdf,dxf", "--out", ".");
         var page = XDocument.Load(folder.At("index.html"));
-        var leads = page.Descendants().Attributes().Where(a => a.Name.LocalName is "href" or "src").Select(a => Uri.UnescapeDataString(a.Value)).Distinct();
-        Assert.Equal(folder.Files.Where(f => f is not "index.html" && !f.EndsWith(".unit", StringComparison.Ordinal)), leads.Order(StringComparer.Ordinal));
+        var leads = page.Descendants().Attributes().Where(a => a.Name.LocalName is "href" or "src")
+            .Select(a => Uri.UnescapeDataString(a.Value)).Distinct();
+        Assert.Equal(
+            folder.Files.Where(f => f is not "index.html" && !f.EndsWith(".unit", StringComparison.Ordinal)),
+            leads.Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -86,7 +95,10 @@ public class DrawFormatTests
     public void A_picture_too_large_to_make_is_refused_with_the_finest_that_can_be_made()
     {
         using var folder = new TemporaryFolder();
-        var run = CliRun.In(folder.Path, "plan \"Hall\"\n  units metric\nshell shed 40000 x 20000 x 3000\nsheet 1\n  paper A0\n", "draw", "-", "--format", "png", "--dpi", "600", "--sheets", "1");
+        var run =
+            CliRun.In(
+                folder.Path, "plan \"Hall\"\n  units metric\nshell shed 40000 x 20000 x 3000\nsheet 1\n  paper A0\n", "draw", "-",
+                "--format", "png", "--dpi", "600", "--sheets", "1");
         Assert.Equal(2, run.Exit);
         Assert.Matches(@"28087 x 19866 pixels, too many to make; --dpi \d+ is the finest", run.Error);
         Assert.Empty(folder.Files);

@@ -7,7 +7,9 @@ namespace Floorplan.Tests.Cli;
 
 public class GalleryCommandTests
 {
-    /// <summary>Generates the gallery twice: it shows every template, mistake and rule, the same bytes each time, and those of the checkout.</summary>
+    /// <summary>
+    /// Generates the gallery twice: it shows every template, mistake and rule, the same bytes each time, and those of the checkout.
+    /// </summary>
     [Fact]
     public void The_gallery_is_complete_repeatable_and_as_committed()
     {
@@ -18,17 +20,23 @@ public class GalleryCommandTests
         Assert.Equal(one.Files, two.Files);
         Assert.All(one.Files, f => Assert.Equal(File.ReadAllBytes(one.At(f)), File.ReadAllBytes(two.At(f))));
 
-        Assert.Equal(SheetSet.All.Count * Plans.Templates.Count, one.Files.Count(f => f.StartsWith("templates/", StringComparison.Ordinal)));
+        Assert.Equal(
+            SheetSet.All.Count * Plans.Templates.Count, one.Files.Count(f => f.StartsWith("templates/", StringComparison.Ordinal)));
         Assert.True(ClassicMistakes.All.Count >= 6);
         Assert.All(ClassicMistakes.All, m => Assert.Contains($"mistakes/{m.Name}/before.svg", one.Files));
 
-        Assert.All(ClassicMistakes.All, m => Assert.Contains(">Findings</text>", File.ReadAllText(one.At($"mistakes/{m.Name}/before.svg"))));
+        Assert.All(
+            ClassicMistakes.All, m => Assert.Contains(">Findings</text>", File.ReadAllText(one.At($"mistakes/{m.Name}/before.svg"))));
 
         var committed = Directory.EnumerateFiles(Repository.At("gallery"), "*", SearchOption.AllDirectories)
             .Select(f => Path.GetRelativePath(Repository.At("gallery"), f).Replace('\\', '/'))
             .Order(StringComparer.Ordinal);
         Assert.Equal(one.Files, committed);
-        Assert.All(one.Files, f => Assert.True(File.ReadAllText(one.At(f)) == File.ReadAllText(Repository.At("gallery", f)), $"gallery/{f} is out of date; run: floorplan gallery gallery"));
+        Assert.All(
+            one.Files, f
+                => Assert.True(
+                    File.ReadAllText(one.At(f)) == File.ReadAllText(Repository.At("gallery", f)),
+                    $"gallery/{f} is out of date; run: floorplan gallery gallery"));
     }
 
     [Fact]

@@ -33,7 +33,10 @@ public class HostileNameTests
     {
         var run = CliRun.WithInput(PlanNamed(name), "check", "-");
         Assert.InRange(run.Exit, 0, 1);
-        Assert.DoesNotContain(run.Out + run.Error, c => c != '\n' && (char.IsControl(c) || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.Format || c is '\u2028' or '\u2029'));
+        Assert.DoesNotContain(run.Out + run.Error, c => c != '\n'
+            && (char.IsControl(c)
+                || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.Format
+                || c is '\u2028' or '\u2029'));
         Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length < 25_000));
     }
 
@@ -57,9 +60,13 @@ public class HostileNameTests
         {
             string text = File.ReadAllText(folder.At(file));
             var svg = XDocument.Parse(text);
-            Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName is "script" or "foreignObject" or "image" or "a" or "use" or "style");
-            Assert.DoesNotContain(svg.Descendants().Attributes(), a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase) || a.Name.LocalName == "href");
-            Assert.DoesNotContain(svg.DescendantNodes().OfType<XText>().SelectMany(t => t.Value), c => c is '\u202E' or '\u200B' or '\u2028' or '\uFEFF' or '\u001b');
+            Assert.DoesNotContain(
+                svg.Descendants(), e => e.Name.LocalName is "script" or "foreignObject" or "image" or "a" or "use" or "style");
+            Assert.DoesNotContain(svg.Descendants().Attributes(), a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)
+                || a.Name.LocalName == "href");
+            Assert.DoesNotContain(
+                svg.DescendantNodes().OfType<XText>().SelectMany(t => t.Value), c
+                    => c is '\u202E' or '\u200B' or '\u2028' or '\uFEFF' or '\u001b');
         }
     }
 
@@ -73,8 +80,13 @@ public class HostileNameTests
         {
             var page = XDocument.Load(folder.At(file));
             Assert.DoesNotContain(page.Descendants(), e => e.Name.LocalName is "script" or "iframe" or "object" or "form" or "base");
-            Assert.DoesNotContain(page.Descendants().Attributes(), a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase) || a.Value.StartsWith("javascript", StringComparison.OrdinalIgnoreCase));
-            Assert.All(page.Descendants().Attributes().Where(a => a.Name.LocalName is "href" or "src"), a => Assert.Contains("out/" + Uri.UnescapeDataString(a.Value), folder.Files));
+            Assert.DoesNotContain(
+                page.Descendants().Attributes(), a
+                    => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)
+                        || a.Value.StartsWith("javascript", StringComparison.OrdinalIgnoreCase));
+            Assert.All(
+                page.Descendants().Attributes().Where(a => a.Name.LocalName is "href" or "src"), a
+                    => Assert.Contains("out/" + Uri.UnescapeDataString(a.Value), folder.Files));
             Assert.DoesNotContain(page.Root!.Value, c => c is '\u202E' or '\u200B' or '\u2028' or '\uFEFF' or '\u001b');
         }
     }
@@ -96,7 +108,9 @@ public class HostileNameTests
         }
     }
 
-    /// <summary>Read back by the framework's own reader of delimited text; a cell that starts with one of these is run (OWASP, CSV injection).</summary>
+    /// <summary>
+    /// Read back by the framework's own reader of delimited text; a cell that starts with one of these is run (OWASP, CSV injection).
+    /// </summary>
     [Theory]
     [MemberData(nameof(Names))]
     public void No_cell_of_a_schedule_is_a_formula_and_rows_stay_whole(string name)
@@ -110,7 +124,9 @@ public class HostileNameTests
             while (reader.ReadFields() is { } cells)
             {
                 Assert.Equal(columns, cells.Length);
-                Assert.DoesNotContain(cells, c => c.Length > 0 && "=+-@\t\r".Contains(c[0]) && !double.TryParse(c, CultureInfo.InvariantCulture, out _));
+                Assert.DoesNotContain(cells, c => c.Length > 0
+                    && "=+-@\t\r".Contains(c[0])
+                    && !double.TryParse(c, CultureInfo.InvariantCulture, out _));
             }
         }
     }

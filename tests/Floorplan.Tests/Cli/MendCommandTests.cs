@@ -9,7 +9,9 @@ public class MendCommandTests
     public void The_file_is_changed_and_every_changed_line_is_said()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("unit.unit", Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
+        folder.Write(
+            "unit.unit",
+            Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal));
         var run = CliRun.In(folder.Path, "", "check", "--mend", "unit.unit");
 
         Assert.Contains("mended [exit-locks-in]", run.Error);
@@ -33,7 +35,8 @@ public class MendCommandTests
     [Fact]
     public void A_finding_says_the_line_that_mends_it_in_every_form_of_output()
     {
-        string plan = Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal);
+        string plan =
+            Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal);
         int line = plan[..plan.IndexOf("d5 holding", StringComparison.Ordinal)].Count(c => c == '\n') + 1;
 
         Assert.Contains($"  write line {line} as: door", CliRun.WithInput(plan, "check", "-").Out);
@@ -49,7 +52,8 @@ public class MendCommandTests
         // Applied as the standard says (OASIS SARIF 2.1.0, 3.57): the deleted region goes, the inserted content comes in its place.
         using var sarif = JsonDocument.Parse(CliRun.WithInput(plan, "check", "-", "--output", "sarif").Out);
         var change = sarif.RootElement.GetProperty("runs")[0].GetProperty("results").EnumerateArray()
-            .First(r => r.GetProperty("ruleId").GetString() == "exit-locks-in").GetProperty("fixes")[0].GetProperty("artifactChanges")[0].GetProperty("replacements")[0];
+            .First(r => r.GetProperty("ruleId").GetString() == "exit-locks-in").GetProperty("fixes")[0].GetProperty("artifactChanges")[0]
+                .GetProperty("replacements")[0];
         var region = change.GetProperty("deletedRegion");
         Assert.Equal(line, region.GetProperty("startLine").GetInt32());
         int from = region.GetProperty("startColumn").GetInt32() - 1;

@@ -15,5 +15,6 @@ internal static class Plans
     /// <summary>Does not read.</summary>
     public static string Broken => Good.Replace("station bench", "staton bench", StringComparison.Ordinal);
 
-    public static IReadOnlyList<string> Templates { get; } = [.. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Order(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> Templates { get; } =
+        [.. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Order(StringComparer.Ordinal)];
 }

@@ -17,18 +17,28 @@ public class TenMistakesTests
         { "60 in x 24 in x 36 in", "60 in x 24 kg x 36 in", "wrong-unit", "24 kg", "mm, cm, m, in or ft" },
         { "west of scald gap 4 in", "west of scalt gap 4 in", "unknown-name", "scalt", "did you mean `scald`?" },
         { "station cones", "statoin cones", "unknown-statement", "statoin", "did you mean `station`?" },
-        { "station chill \"Chill tank\" in evis", "station chill \"Chill tank\"", "in-no-room", "station chill \"Chill tank\"", "add `in` and the name of a room" },
+        {
+            "station chill \"Chill tank\" in evis", "station chill \"Chill tank\"", "in-no-room", "station chill \"Chill tank\"",
+            "add `in` and the name of a room" },
         { "56 in x 26 in", "5'14\" x 26 in", "inches-over-foot", "14\" x 26", "write `6'-2\"`" },
         { "plucker -> h1 -> table ", "plucker -> h1 -> tabel ", "unknown-stop", "tabel", "did you mean `table`?" },
-        { "against south wall, 34 in from west", "against south wall, 34 ft from west", "outside-shell", "station chill", "move it in by 14'-9 1/8\"" },
+        {
+            "against south wall, 34 in from west", "against south wall, 34 ft from west", "outside-shell", "station chill",
+            "move it in by 14'-9 1/8\"" },
         { "east of s3 gap 4 in", "east of s3 gap -4 in", "overlap", "station pack", "move one of them by 4\"" },
-        { "pack -> d4 -> rack -> d5 -> outside                    by trolley 22 in wide", "pack -> h1 -> crates -> d1 -> outside   by hand", "product-goes-back", "pack -> h1 -> crates", "before the product leaves Kill and pluck" },
-        { "36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself", "exit-locks-in", "door  d5", "write `opens from inside` on d5" },
+        {
+            "pack -> d4 -> rack -> d5 -> outside                    by trolley 22 in wide",
+            "pack -> h1 -> crates -> d1 -> outside   by hand", "product-goes-back", "pack -> h1 -> crates",
+            "before the product leaves Kill and pluck" },
+        {
+            "36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself", "exit-locks-in",
+            "door  d5", "write `opens from inside` on d5" },
     };
 
     [Theory]
     [MemberData(nameof(Slips))]
-    public void A_slip_is_told_first_and_once_and_says_how_to_mend_it(string written, string slip, string code, string underlined, string mend)
+    public void A_slip_is_told_first_and_once_and_says_how_to_mend_it(
+        string written, string slip, string code, string underlined, string mend)
     {
         string text = Spoilt(written, slip);
         var run = CliRun.WithInput(text, "check", "-");

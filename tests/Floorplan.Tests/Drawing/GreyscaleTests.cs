@@ -49,24 +49,35 @@ public class GreyscaleTests
             var hatches = plan.Rooms.ToDictionary(r => r, r => HatchOf(sheet, "room:" + r.Id));
             foreach (var (a, b) in plan.Rooms.SelectMany((a, i) => plan.Rooms.Skip(i + 1).Select(b => (a, b))))
             {
-                Assert.True(hatches[a] == hatches[b] == (a.Class == b.Class), $"{sheet.Name}: {a.Label}, {a.Class}, is hatched {hatches[a]}, and {b.Label}, {b.Class}, {hatches[b]}");
+                Assert.True(
+                    hatches[a] == hatches[b] == (a.Class == b.Class),
+                    $"{sheet.Name}: {a.Label}, {a.Class}, is hatched {hatches[a]}, and {b.Label}, {b.Class}, {hatches[b]}");
             }
 
-            Assert.All(plan.Rooms, r => Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group == "room:" + r.Id && t.Text == ZoneLook.Of(r.Class).Letter));
+            Assert.All(
+                plan.Rooms, r
+                    => Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group == "room:" + r.Id
+                        && t.Text == ZoneLook.Of(r.Class).Letter));
         }
     }
 
-    /// <summary>All areas but floors, which have hatches, and the arrowheads of streams and pipes, whose lines differ by dash; the legend repeats them.</summary>
+    /// <summary>
+    /// All areas but floors, which have hatches, and the arrowheads of streams and pipes, whose lines differ by dash; the legend
+    /// repeats them.
+    /// </summary>
     [Theory, MemberData(nameof(Plans))]
     public void Areas_of_different_colours_are_different_greys(string plan)
     {
         string[] byOtherMeans = [Layers.Floor, Layers.Legend, .. Runs];
         foreach (var sheet in Sheets(plan))
         {
-            string[] colours = [.. sheet.Items.OfType<AreaItem>().Where(a => !byOtherMeans.Contains(a.Layer)).Select(a => a.Fill).Distinct()];
+            string[] colours =
+                [.. sheet.Items.OfType<AreaItem>().Where(a => !byOtherMeans.Contains(a.Layer)).Select(a => a.Fill).Distinct()];
             foreach (var (a, b) in colours.SelectMany((a, i) => colours.Skip(i + 1).Select(b => (a, b))))
             {
-                Assert.True(Math.Abs(TextContrast.Lightness(a) - TextContrast.Lightness(b)) >= LeastStep, FormattableString.Invariant($"{sheet.Name}: {a} and {b} are alike in grey: L* {TextContrast.Lightness(a):0} and {TextContrast.Lightness(b):0}"));
+                Assert.True(
+                    Math.Abs(TextContrast.Lightness(a) - TextContrast.Lightness(b)) >= LeastStep,
+                    $"{sheet.Name}: {a} and {b} are alike in grey: L* {TextContrast.Lightness(a):0} and {TextContrast.Lightness(b):0}");
             }
         }
     }
@@ -77,8 +88,10 @@ public class GreyscaleTests
     {
         foreach (var sheet in Sheets(plan))
         {
-            var pens = sheet.Items.Where(i => Runs.Contains(i.Layer)).Select(i => i switch { LineItem line => line.Pen, PolylineItem line => line.Pen, _ => null })
-                .Where(p => p?.Width >= DrawingStandard.Iso.Wide).Select(p => (p!.Colour, Dash: string.Join(' ', p.Dash ?? []))).Distinct().ToList();
+            var pens = sheet.Items.Where(i => Runs.Contains(i.Layer))
+                .Select(i => i switch { LineItem line => line.Pen, PolylineItem line => line.Pen, _ => null })
+                .Where(p => p?.Width >= DrawingStandard.Iso.Wide).Select(p => (p!.Colour, Dash: string.Join(' ', p.Dash ?? []))).Distinct()
+                    .ToList();
             Assert.Equal(pens.Select(p => p.Colour).Distinct().Count(), pens.Select(p => p.Dash).Distinct().Count());
         }
     }
@@ -96,20 +109,26 @@ public class GreyscaleTests
     [InlineData("#000000", "#FFFFFF", 21)]
     [InlineData("#767676", "#FFFFFF", 4.54)]
     [InlineData("#777777", "#FFFFFF", 4.48)]
-    public void Contrast_is_measured_as_defined(string a, string b, double contrast) => Assert.Equal(contrast, TextContrast.Between(a, b), 0.01);
+    public void Contrast_is_measured_as_defined(string a, string b, double contrast)
+        => Assert.Equal(contrast, TextContrast.Between(a, b), 0.01);
 
-    private static string Text(string plan) => plan == "every class" ? EveryClass : File.ReadAllText(Architecture.Repository.At("templates", plan + ".unit"));
+    private static string Text(string plan)
+        => plan == "every class" ? EveryClass : File.ReadAllText(Architecture.Repository.At("templates", plan + ".unit"));
 
-    private static IReadOnlyList<SheetScene> Sheets(string plan) => plan == "every class" ? DrawnPlans.Draw(EveryClass) : DrawnPlans.Template(plan);
+    private static IReadOnlyList<SheetScene> Sheets(string plan)
+        => plan == "every class" ? DrawnPlans.Draw(EveryClass) : DrawnPlans.Template(plan);
 
     /// <summary>Directions of the lines, how far they lie apart, and whether they are dots.</summary>
     private static string HatchOf(SheetScene sheet, string group)
     {
         var lines = sheet.Items.OfType<LineItem>().Where(l => l.Layer == Layers.FloorHatch && l.Group == group).ToList();
-        var directions = lines.Select(l => Math.Round(Math.Atan2(l.From.Y - l.To.Y, l.To.X - l.From.X) * 180 / Math.PI + 360) % 180).GroupBy(d => d).Where(g => g.Count() * 10 >= lines.Count).Select(g => g.Key).Order().ToList();
+        var directions = lines.Select(l => Math.Round(Math.Atan2(l.From.Y - l.To.Y, l.To.X - l.From.X) * 180 / Math.PI + 360) % 180)
+            .GroupBy(d => d).Where(g => g.Count() * 10 >= lines.Count).Select(g => g.Key).Order().ToList();
         bool dots = lines.Count > 0 && lines.Average(l => Math.Abs(l.To.X - l.From.X) + Math.Abs(l.To.Y - l.From.Y)) < 0.5;
         double angle = directions.FirstOrDefault() * Math.PI / 180;
-        double[] offsets = [.. lines.Where(l => directions.Count > 0).Select(l => Math.Round((l.From.X * Math.Sin(angle)) + (l.From.Y * Math.Cos(angle)), 2)).Distinct().Order()];
+        double[] offsets =
+            [.. lines.Where(l => directions.Count > 0)
+                .Select(l => Math.Round((l.From.X * Math.Sin(angle)) + (l.From.Y * Math.Cos(angle)), 2)).Distinct().Order()];
         double pitch = directions.Count > 1 ? 0 : offsets.Zip(offsets.Skip(1), (a, b) => b - a).Where(d => d > 0.1).DefaultIfEmpty(0).Min();
         return string.Create(CultureInfo.InvariantCulture, $"{(dots ? "dots" : "lines")} {string.Join('+', directions)} every {pitch:0.0}");
     }

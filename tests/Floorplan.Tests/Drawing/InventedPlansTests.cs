@@ -15,7 +15,10 @@ public class InventedPlansTests
 {
     private const int Parts = 20;
 
-    /// <summary>All take more than a minute, so they are drawn where FLOORPLAN_INVENTED is <c>all</c>, as in CI; else every seventh, which has every kind of shell and name.</summary>
+    /// <summary>
+    /// All take more than a minute, so they are drawn where FLOORPLAN_INVENTED is <c>all</c>, as in CI; else every seventh, which has
+    /// every kind of shell and name.
+    /// </summary>
     private static readonly int Step = Environment.GetEnvironmentVariable("FLOORPLAN_INVENTED") == "all" ? 1 : 7;
 
     public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Parts)];
@@ -45,11 +48,15 @@ public class InventedPlansTests
         string words = Solid(string.Join('\n', sheets.Select(s => string.Concat(s.Items.OfType<TextItem>().Select(t => t.Text)))));
         string[] names =
         [
-            .. plan.Stations.Select(s => s.Label), .. plan.Rooms.Select(r => r.Label), .. plan.Flows.Select(f => f.Label), .. plan.Stations.SelectMany(s => s.Clears).Select(c => c.Purpose),
-            .. plan.Openings.Where(o => o.Kind != OpeningKind.CargoDoor).Select(o => o.Id), .. plan.Services.Where(s => s is not RoomService).Select(s => s.Id),
+            .. plan.Stations.Select(s => s.Label), .. plan.Rooms.Select(r => r.Label), .. plan.Flows.Select(f => f.Label),
+            .. plan.Stations.SelectMany(s => s.Clears).Select(c => c.Purpose),
+            .. plan.Openings.Where(o => o.Kind != OpeningKind.CargoDoor).Select(o => o.Id),
+            .. plan.Services.Where(s => s is not RoomService).Select(s => s.Id),
         ];
-        return names.Where(n => !words.Contains(Solid(n), StringComparison.Ordinal)).Select(n => ("no sheet", $"the name \"{n}\" is not said in full"))
-            .Concat(sheets.Where(s => s.Items.OfType<TextItem>().Any(t => t.Text.EndsWith("find no room here", StringComparison.Ordinal))).Select(s => (s.Name, "lines find no room")));
+        return names.Where(n => !words.Contains(Solid(n), StringComparison.Ordinal))
+            .Select(n => ("no sheet", $"the name \"{n}\" is not said in full"))
+            .Concat(sheets.Where(s => s.Items.OfType<TextItem>().Any(t => t.Text.EndsWith("find no room here", StringComparison.Ordinal)))
+                .Select(s => (s.Name, "lines find no room")));
     }
 
     private static string Solid(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));

@@ -6,7 +6,9 @@ using Xunit;
 
 namespace Floorplan.Tests.Drawing;
 
-/// <summary>What a reader of a sheet relies on: every text can be read. Measured by <see cref="SceneAudit"/>, not by the label placer.</summary>
+/// <summary>
+/// What a reader of a sheet relies on: every text can be read. Measured by <see cref="SceneAudit"/>, not by the label placer.
+/// </summary>
 public class SheetTextTests
 {
     public static TheoryData<string, int> Sheets()
@@ -54,7 +56,10 @@ public class SheetTextTests
             Assert.True(faults.Count == 0, string.Join("\n", faults));
 
             // There is no key beside it that a number could point to.
-            Assert.DoesNotContain(picture.Items.OfType<TextItem>(), t => t.Text.Length > 1 && t.Text[0] == 'k' && t.Text.Skip(1).All(char.IsDigit) && t.Group?.Contains(":" + t.Text, StringComparison.Ordinal) != true);
+            Assert.DoesNotContain(picture.Items.OfType<TextItem>(), t => t.Text.Length > 1
+                && t.Text[0] == 'k'
+                && t.Text.Skip(1).All(char.IsDigit)
+                && t.Group?.Contains(":" + t.Text, StringComparison.Ordinal) != true);
         }
     }
 }

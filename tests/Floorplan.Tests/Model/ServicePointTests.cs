@@ -22,8 +22,10 @@ public class ServicePointTests
         Assert.Equal(HoleThrough.Roof, One<Hole>().Through);
         Assert.Equal([BackflowGuard.VacuumBreaker], One<Hose>().Guards);
         Assert.Equal((true, true, 20.0), (One<WaterPoint>().Cold, One<WaterPoint>().Hot, One<WaterPoint>().Size!.Value.Millimetres));
-        Assert.Equal((DrainForm.Trench, "fd2"), (Plan.Services.OfType<Drain>().First().Form, Plan.Services.OfType<Drain>().First().RunsToId));
-        Assert.Equal(("540 lux", "300 m3/h", null), (One<Light>().Amount.ToString(), One<AirSupply>().Amount.ToString(), One<AirExhaust>().Amount));
+        Assert.Equal(
+            (DrainForm.Trench, "fd2"), (Plan.Services.OfType<Drain>().First().Form, Plan.Services.OfType<Drain>().First().RunsToId));
+        Assert.Equal(
+            ("540 lux", "300 m3/h", null), (One<Light>().Amount.ToString(), One<AirSupply>().Amount.ToString(), One<AirExhaust>().Amount));
     }
 
     /// <summary>Each word by itself, not as a row of words.</summary>

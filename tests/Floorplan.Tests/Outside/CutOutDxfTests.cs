@@ -11,7 +11,10 @@ using Xunit;
 
 namespace Floorplan.Tests.Outside;
 
-/// <summary>The files for a cutting table, read by ezdxf: every hole again at its place to 0.01 mm, closed, and nothing else but the datum cross.</summary>
+/// <summary>
+/// The files for a cutting table, read by ezdxf: every hole again at its place to 0.01 mm, closed, and nothing else but the datum
+/// cross.
+/// </summary>
 public class CutOutDxfTests
 {
     private const double Near = 0.01;
@@ -42,18 +45,27 @@ public class CutOutDxfTests
         var files = CutOutDxf.Of(CheckedPlan.Facts(plan)).ToDictionary(f => f.Name, f => f.Text);
         var cuts = CutOuts.Of(plan);
         var pipes = ServiceHole.Of(plan);
-        Assert.Equal(cuts.Select(c => c.Wall).Concat(pipes.Select(h => h.Wall).OfType<ShellWall>()).Distinct().Count(), files.Keys.Count(k => k.Contains("wall", StringComparison.Ordinal)));
+        Assert.Equal(
+            cuts.Select(c => c.Wall).Concat(pipes.Select(h => h.Wall).OfType<ShellWall>()).Distinct().Count(),
+            files.Keys.Count(k => k.Contains("wall", StringComparison.Ordinal)));
         foreach (var wall in cuts.GroupBy(c => c.Wall))
         {
             // Walls that face the same way are numbered, the outermost first.
             var alike = ShellWall.Of(plan.Shell).Where(w => w.Side == wall.Key.Side).ToList();
-            string name = $"cut-outs-{wall.Key.Side.ToString().ToLowerInvariant()}-wall{(alike.Count == 1 ? "" : $"-{alike.IndexOf(wall.Key) + 1}")}-mm";
+            string which = alike.Count == 1 ? "" : $"-{alike.IndexOf(wall.Key) + 1}";
+            string name = $"cut-outs-{wall.Key.Side.ToString().ToLowerInvariant()}-wall{which}-mm";
             using var read = Json(python, files[name]);
             AssertSound(read);
             double sign = wall.Key.Side is Side.North or Side.West ? -1 : 1;
-            var expected = wall.Select(c => new[] { Math.Min(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Bottom.Millimetres, Math.Max(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Top.Millimetres });
+            var expected =
+                wall.Select(
+                    c => new[] {
+                        Math.Min(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Bottom.Millimetres,
+                        Math.Max(sign * c.Along.Millimetres, sign * c.Right.Millimetres), c.Top.Millimetres });
             AssertSame(expected, read.RootElement.GetProperty("holes"));
-            AssertSame(pipes.Where(h => h.Wall == wall.Key).Select(h => new[] { sign * h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
+            AssertSame(pipes.Where(h => h.Wall == wall.Key)
+                .Select(h => new[] { sign * h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }),
+                    read.RootElement.GetProperty("circles"));
         }
     }
 
@@ -64,7 +76,9 @@ public class CutOutDxfTests
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
         using var read = Json(python, CutOutDxf.Of(CheckedPlan.Facts(plan)).Single(f => f.Name == "cut-outs-floor-mm").Text);
         AssertSound(read);
-        AssertSame(ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor).Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }), read.RootElement.GetProperty("circles"));
+        AssertSame(ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor)
+            .Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }),
+                read.RootElement.GetProperty("circles"));
     }
 
     [SkippableFact]
@@ -76,7 +90,9 @@ public class CutOutDxfTests
         AssertSound(read);
         var fan = Assert.Single(ServiceHole.Of(plan), h => h.Surface == HoleSurface.Roof);
         double half = 8 * 25.4;
-        AssertSame([[fan.X.Millimetres - half, fan.Y.Millimetres - half, fan.X.Millimetres + half, fan.Y.Millimetres + half]], read.RootElement.GetProperty("holes"));
+        AssertSame(
+            [[fan.X.Millimetres - half, fan.Y.Millimetres - half, fan.X.Millimetres + half, fan.Y.Millimetres + half]],
+            read.RootElement.GetProperty("holes"));
     }
 
     private static void AssertSound(JsonDocument read)

@@ -13,7 +13,10 @@ using Xunit;
 
 namespace Floorplan.Tests.Outside;
 
-/// <summary>What the welder reads off the printed sheets is the plan: dimensions parsed back from the letters of the PDF, by a reader that is not ours.</summary>
+/// <summary>
+/// What the welder reads off the printed sheets is the plan: dimensions parsed back from the letters of the PDF, by a reader that is
+/// not ours.
+/// </summary>
 public class DimensionRoundTripTests
 {
     /// <summary>How far a figure that fits its stretch may stand off its middle, beside the stroke at its end; paper mm.</summary>
@@ -59,7 +62,8 @@ public class DimensionRoundTripTests
         {
             bool alongX = side is Side.North or Side.South;
             double[] ends = alongX ? [inside.MinX, inside.MaxX] : [inside.MinY, inside.MaxY];
-            var openings = plan.Openings.Where(o => o.InShell && o.Wall == side).SelectMany(o => alongX ? new[] { o.Start.X, o.End.X } : [o.Start.Y, o.End.Y]).Select(l => l.Millimetres).ToList();
+            var openings = plan.Openings.Where(o => o.InShell && o.Wall == side)
+                .SelectMany(o => alongX ? new[] { o.Start.X, o.End.X } : [o.Start.Y, o.End.Y]).Select(l => l.Millimetres).ToList();
             var stretches = Stretches([.. openings, .. ends], Step(plan));
 
             // Doors as wide as the whole end are the inside size, which has its own row.
@@ -70,7 +74,9 @@ public class DimensionRoundTripTests
         }
 
         // Rooms from wall to wall, one after another, have their lengths in the row of rooms.
-        var slices = plan.Rooms.Where(r => Math.Abs(r.Bounds.South.Millimetres - inside.MinY) < 1 && Math.Abs(r.Bounds.North.Millimetres - inside.MaxY) < 1).ToList();
+        var slices =
+            plan.Rooms.Where(r => Math.Abs(r.Bounds.South.Millimetres - inside.MinY) < 1
+                && Math.Abs(r.Bounds.North.Millimetres - inside.MaxY) < 1).ToList();
         if (slices.Count > 1)
         {
             var lengths = printed.Where(p => p.Row is "dimension:rooms:S" or "dimension:rooms:N").Select(p => p.Mm).ToList();
@@ -78,7 +84,10 @@ public class DimensionRoundTripTests
         }
     }
 
-    /// <summary>A figure in the wrong place is as bad as a wrong figure: each stands in the middle of two places of the plan that lie so far apart.</summary>
+    /// <summary>
+    /// A figure in the wrong place is as bad as a wrong figure: each stands in the middle of two places of the plan that lie so far
+    /// apart.
+    /// </summary>
     [Theory, MemberData(nameof(Templates))]
     public void No_dimension_measures_what_the_plan_does_not_have(string template)
     {
@@ -92,7 +101,8 @@ public class DimensionRoundTripTests
             foreach (var dimension in printed.Where(p => p.Upright == upright))
             {
                 double at = middle + ((upright ? whole.Centre.Y - dimension.Centre.Y : dimension.Centre.X - whole.Centre.X) * scale);
-                double reach = Math.Max(OffMiddle, dimension.Mm / scale < (dimension.Width * TextSlack) + 1.9 ? dimension.Width : 0) * scale;
+                double reach =
+                    Math.Max(OffMiddle, dimension.Mm / scale < (dimension.Width * TextSlack) + 1.9 ? dimension.Width : 0) * scale;
                 Assert.True(
                     places.Any(a => places.Any(b => Math.Abs(b - a - dimension.Mm) <= Step(plan) && Math.Abs(((a + b) / 2) - at) <= reach)),
                     $"{dimension.Text} of {dimension.Row} is no distance of the plan there");
@@ -107,26 +117,52 @@ public class DimensionRoundTripTests
         var shell = plan.Shell;
         var pipes = ServiceHole.Of(plan).ToLookup(h => h.Wall);
         var cuts = CutOuts.Of(plan).ToLookup(c => c.Wall);
-        var walls = ShellWall.Of(shell).Where(w => cuts.Contains(w) || pipes.Contains(w)).Select(w => (Key: w, Cuts: cuts[w].ToList(), Pipes: pipes[w].ToList())).ToList();
+        var walls = ShellWall.Of(shell).Where(w => cuts.Contains(w) || pipes.Contains(w))
+            .Select(w => (Key: w, Cuts: cuts[w].ToList(), Pipes: pipes[w].ToList())).ToList();
         double underside = shell.DatumHeight.Millimetres;
         double top = shell.Top.Millimetres - underside;
         double Start(ShellWall wall) => (wall.RunsEastWest ? shell.Datum.X : shell.Datum.Y).Millimetres;
         double From(ShellWall wall) => wall.FinishedIn(shell).From.Millimetres;
 
-        AssertSame(walls.SelectMany(w => Running([w.Key.To.Millimetres - Start(w.Key), .. w.Cuts.SelectMany(c => new[] { c.Along.Millimetres, c.Right.Millimetres }), .. w.Pipes.Select(h => h.X.Millimetres)])), Row("datum:along"), plan, "datum:along");
-        AssertSame(walls.SelectMany(w => Running([top, .. w.Cuts.SelectMany(c => new[] { c.Bottom.Millimetres, c.Top.Millimetres }), .. w.Pipes.Select(h => h.Y.Millimetres)])), Row("datum:up"), plan, "datum:up");
-        AssertSame(walls.SelectMany(w => Running([.. w.Cuts.SelectMany(c => Clear(c).Select(p => p - From(w.Key)))])), Row("finished:along"), plan, "finished:along");
-        AssertSame(walls.SelectMany(w => Running([shell.CeilingHeight.Millimetres, .. w.Cuts.SelectMany(c => new[] { c.Opening.Sill.Millimetres, (c.Opening.Sill + c.Opening.Height).Millimetres })])), Row("finished:up"), plan, "finished:up");
+        AssertSame(
+            walls.SelectMany(
+                w => Running(
+                    [
+                        w.Key.To.Millimetres - Start(w.Key), .. w.Cuts.SelectMany(c => new[] { c.Along.Millimetres, c.Right.Millimetres }),
+                        .. w.Pipes.Select(h => h.X.Millimetres)])), Row("datum:along"), plan, "datum:along");
+        AssertSame(
+            walls.SelectMany(
+                w => Running(
+                    [
+                        top, .. w.Cuts.SelectMany(c => new[] { c.Bottom.Millimetres, c.Top.Millimetres }),
+                        .. w.Pipes.Select(h => h.Y.Millimetres)])), Row("datum:up"), plan, "datum:up");
+        AssertSame(
+            walls.SelectMany(w => Running([.. w.Cuts.SelectMany(c => Clear(c).Select(p => p - From(w.Key)))])), Row("finished:along"), plan,
+            "finished:along");
+        AssertSame(
+            walls.SelectMany(
+                w => Running(
+                    [
+                        shell.CeilingHeight.Millimetres,
+                        .. w.Cuts.SelectMany(c => new[] { c.Opening.Sill.Millimetres, (c.Opening.Sill + c.Opening.Height).Millimetres })])),
+                            Row("finished:up"), plan, "finished:up");
 
         foreach (var level in ServiceHole.Of(plan).Where(h => h.Wall is null).GroupBy(h => h.Surface))
         {
             var outside = shell.Outside.EnvelopeInternal;
             string name = level.Key.ToString().ToLowerInvariant();
-            AssertSame(Running([outside.MaxX - shell.Datum.X.Millimetres, .. level.Select(h => h.Point.At.X.Millimetres - shell.Datum.X.Millimetres)]), Row(name + ":South"), plan, name + ", along");
-            AssertSame(Running([outside.MaxY - shell.Datum.Y.Millimetres, .. level.Select(h => h.Point.At.Y.Millimetres - shell.Datum.Y.Millimetres)]), Row(name + ":West"), plan, name + ", across");
+            AssertSame(
+                Running([
+                    outside.MaxX - shell.Datum.X.Millimetres, .. level.Select(h => h.Point.At.X.Millimetres - shell.Datum.X.Millimetres)]),
+                        Row(name + ":South"), plan, name + ", along");
+            AssertSame(
+                Running([
+                    outside.MaxY - shell.Datum.Y.Millimetres, .. level.Select(h => h.Point.At.Y.Millimetres - shell.Datum.Y.Millimetres)]),
+                        Row(name + ":West"), plan, name + ", across");
         }
 
-        string[] known = ["datum:along", "datum:up", "finished:along", "finished:up", "floor:South", "floor:West", "roof:South", "roof:West"];
+        string[] known =
+            ["datum:along", "datum:up", "finished:along", "finished:up", "floor:South", "floor:West", "roof:South", "roof:West"];
         Assert.All(printed, p => Assert.Contains(p.Row["dimension:".Length..], known));
 
         IEnumerable<PrintedDimension> Row(string name) => printed.Where(p => p.Row == "dimension:" + name);
@@ -142,7 +178,10 @@ public class DimensionRoundTripTests
         foreach (var cut in CutOuts.Of(plan))
         {
             double[] wanted = [.. new[] { cut.Along, cut.Bottom, cut.Width, cut.Height }.Select(l => l.Millimetres)];
-            Assert.Contains(lines, l => l.Count > 3 && l[0] == cut.Opening.Id && Sizes(l) is { } read && read.Zip(wanted).All(p => Math.Abs(p.First - p.Second) <= Step(plan)));
+            Assert.Contains(lines, l => l.Count > 3
+                && l[0] == cut.Opening.Id
+                && Sizes(l) is { } read
+                && read.Zip(wanted).All(p => Math.Abs(p.First - p.Second) <= Step(plan)));
         }
 
         static double[]? Sizes(IReadOnlyList<string> cells)
@@ -178,13 +217,16 @@ public class DimensionRoundTripTests
     }
 
     /// <summary>Each once; the datum itself carries a circle.</summary>
-    private static IEnumerable<double> Running(IEnumerable<double> places) => places.Select(p => Math.Round(p, 6)).Where(p => p != 0).Distinct();
+    private static IEnumerable<double> Running(IEnumerable<double> places)
+        => places.Select(p => Math.Round(p, 6)).Where(p => p != 0).Distinct();
 
     private static void AssertSame(IEnumerable<double> expected, IEnumerable<PrintedDimension> printed, Plan plan, string what)
     {
         double[] wanted = [.. expected.Order()];
         double[] read = [.. printed.Select(p => p.Mm).Order()];
-        string both = $"{what}: expected {string.Join(", ", wanted.Select(w => $"{w:0.##}"))}, printed {string.Join(", ", read.Select(r => $"{r:0.##}"))}";
+        string both =
+            $"{what}: expected {string.Join(", ", wanted.Select(w => $"{w:0.##}"))}, printed "
+                + $"{string.Join(", ", read.Select(r => $"{r:0.##}"))}";
         Assert.True(wanted.Length == read.Length && wanted.Zip(read).All(p => Math.Abs(p.First - p.Second) <= Step(plan)), both);
     }
 
@@ -196,7 +238,9 @@ public class DimensionRoundTripTests
             .. plan.Shell.Outside.Coordinates.Concat(plan.Shell.Finished.Coordinates).Select(c => upright ? c.Y : c.X),
             .. plan.Rooms.SelectMany(r => Of(r.Bounds)),
             .. plan.Stations.SelectMany(s => Of(s.Bounds)),
-            .. plan.Openings.SelectMany(o => upright ? new[] { o.Start.Y.Millimetres, o.End.Y.Millimetres } : [o.Start.X.Millimetres, o.End.X.Millimetres]),
+            .. plan.Openings.SelectMany(o => upright
+                ? new[] { o.Start.Y.Millimetres, o.End.Y.Millimetres }
+                : [o.Start.X.Millimetres, o.End.X.Millimetres]),
         ];
     }
 }

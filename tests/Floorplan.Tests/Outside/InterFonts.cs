@@ -8,7 +8,9 @@ internal static class InterFonts
     /// <summary>A font file's bytes: <c>Inter-Regular.ttf</c>, <c>Inter-Bold.ttf</c>.</summary>
     public static byte[] Read(string file) => Fonts.InterFonts.Read(file);
 
-    /// <summary>Makes a folder where programs that ask fontconfig find this typeface and no other; returns the file for FONTCONFIG_FILE.</summary>
+    /// <summary>
+    /// Makes a folder where programs that ask fontconfig find this typeface and no other; returns the file for FONTCONFIG_FILE.
+    /// </summary>
     public static string Install(string folder)
     {
         foreach (string file in new[] { "Inter-Regular.ttf", "Inter-Bold.ttf" })

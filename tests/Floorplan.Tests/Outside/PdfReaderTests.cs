@@ -22,7 +22,11 @@ public partial class PdfReaderTests
         string info = OutsidePrograms.Find("pdfinfo"), text = OutsidePrograms.Find("pdftotext"), fonts = OutsidePrograms.Find("pdffonts");
         using var folder = new TemporaryFolder();
         var sheets = DrawnPlans.Template(template);
-        string pdf = folder.Write("a.pdf", PdfWriter.Write(sheets, new PdfInfo("The title", "The author", "The subject", new DateTime(2026, 11, 25, 0, 0, 0, DateTimeKind.Utc))));
+        string pdf =
+            folder.Write(
+                "a.pdf",
+                PdfWriter.Write(
+                    sheets, new PdfInfo("The title", "The author", "The subject", new DateTime(2026, 11, 25, 0, 0, 0, DateTimeKind.Utc))));
 
         var (about, complaints) = Readers.Run(info, "-l", "99", pdf);
         Assert.Equal("", complaints);
@@ -45,7 +49,8 @@ public partial class PdfReaderTests
         var (read, faults) = Readers.Run(text, "-raw", pdf, "-");
         Assert.Equal("", faults);
         string solid = Solid(read);
-        Assert.All(sheets.SelectMany(s => s.Items).OfType<TextItem>().Where(t => t.Degrees == 0), t => Assert.Contains(Solid(t.Text), solid));
+        Assert.All(
+            sheets.SelectMany(s => s.Items).OfType<TextItem>().Where(t => t.Degrees == 0), t => Assert.Contains(Solid(t.Text), solid));
     }
 
     [SkippableFact]
@@ -59,14 +64,17 @@ public partial class PdfReaderTests
         Assert.Contains("No syntax or stream encoding errors found", output);
     }
 
-    /// <summary>Printed without scaling, letters have the height that the sheet gives them: poppler's own measure of a line of text.</summary>
+    /// <summary>
+    /// Printed without scaling, letters have the height that the sheet gives them: poppler's own measure of a line of text.
+    /// </summary>
     [SkippableFact]
     public void A_line_of_text_is_as_wide_as_it_was_measured()
     {
         string text = OutsidePrograms.Find("pdftotext");
         using var folder = new TemporaryFolder();
         var item = new TextItem("Evisceration", new PaperPoint(100, 100), 5, TextAnchor.Start, "A-ANNO-TEXT");
-        string pdf = folder.Write("a.pdf", PdfWriter.Write([new SheetScene("x", "t", "d", 420, 297, [item])], new PdfInfo("t", "", "", null)));
+        string pdf =
+            folder.Write("a.pdf", PdfWriter.Write([new SheetScene("x", "t", "d", 420, 297, [item])], new PdfInfo("t", "", "", null)));
         var word = Word().Match(Readers.Run(text, "-bbox", pdf, "-").Out);
 
         Assert.Equal(100 * PointsPerMm, Number(word.Groups[1].Value), 0.05);

@@ -20,9 +20,12 @@ internal sealed partial record PrintedDimension(string Text, double Mm, string R
     private const double Inch = 25.4;
 
     public static IReadOnlyList<PrintedDimension> On(Page page, SheetScene sheet) =>
-        [.. sheet.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Dimensions).Select(t => Read(page, sheet, TextMeasure.Box(t), t.Degrees != 0, t.Group!))];
+        [.. sheet.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Dimensions)
+            .Select(t => Read(page, sheet, TextMeasure.Box(t), t.Degrees != 0, t.Group!))];
 
-    /// <summary>Millimetres are bare numbers; feet carry ', inches ", and a fraction stands behind a space (references/drawing.md A3).</summary>
+    /// <summary>
+    /// Millimetres are bare numbers; feet carry ', inches ", and a fraction stands behind a space (references/drawing.md A3).
+    /// </summary>
     public static double Parse(string text)
     {
         if (Metric().IsMatch(text))
@@ -46,15 +49,21 @@ internal sealed partial record PrintedDimension(string Text, double Mm, string R
     private static PrintedDimension Read(Page page, SheetScene sheet, PaperBox box, bool upright, string row)
     {
         var letters = page.Letters
-            .Select(l => (l.Value, At: new PaperPoint((l.StartBaseLine.X + l.EndBaseLine.X) / 2 / PointsPerMm, sheet.HeightMm - ((l.StartBaseLine.Y + l.EndBaseLine.Y) / 2 / PointsPerMm)), l.StartBaseLine, l.EndBaseLine))
-            .Where(l => box.Holds(l.At) && (Math.Abs(l.EndBaseLine.X - l.StartBaseLine.X) < Math.Abs(l.EndBaseLine.Y - l.StartBaseLine.Y)) == upright)
+            .Select(l => (
+                l.Value,
+                At: new PaperPoint(
+                    (l.StartBaseLine.X + l.EndBaseLine.X) / 2 / PointsPerMm,
+                    sheet.HeightMm - ((l.StartBaseLine.Y + l.EndBaseLine.Y) / 2 / PointsPerMm)), l.StartBaseLine, l.EndBaseLine))
+            .Where(l => box.Holds(l.At)
+                && (Math.Abs(l.EndBaseLine.X - l.StartBaseLine.X) < Math.Abs(l.EndBaseLine.Y - l.StartBaseLine.Y)) == upright)
             .OrderBy(l => upright ? -l.At.Y : l.At.X)
             .ToList();
         string text = string.Concat(letters.Select(l => l.Value)).Trim();
         var first = letters[0].StartBaseLine;
         var last = letters[^1].EndBaseLine;
         var centre = new PaperPoint((first.X + last.X) / 2 / PointsPerMm, sheet.HeightMm - ((first.Y + last.Y) / 2 / PointsPerMm));
-        return new PrintedDimension(text, Parse(text), row, upright, centre, Math.Abs(upright ? last.Y - first.Y : last.X - first.X) / PointsPerMm);
+        return new PrintedDimension(
+            text, Parse(text), row, upright, centre, Math.Abs(upright ? last.Y - first.Y : last.X - first.X) / PointsPerMm);
     }
 
     [GeneratedRegex(@"^\d+(\.\d)?$")]

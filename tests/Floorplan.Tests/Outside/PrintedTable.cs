@@ -14,7 +14,8 @@ internal static class PrintedTable
     public static IReadOnlyList<IReadOnlyList<string>> LinesOf(Page page)
     {
         var lines = new List<IReadOnlyList<string>>();
-        foreach (var row in page.Letters.Where(l => l.TextOrientation == TextOrientation.Horizontal).GroupBy(l => Math.Round(l.StartBaseLine.Y, 1)))
+        foreach (var row in page.Letters.Where(l => l.TextOrientation == TextOrientation.Horizontal)
+            .GroupBy(l => Math.Round(l.StartBaseLine.Y, 1)))
         {
             var cells = new List<string>();
             double end = double.NegativeInfinity;

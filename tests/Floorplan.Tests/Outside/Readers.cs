@@ -22,10 +22,14 @@ internal static class Readers
             throw new TimeoutException($"{program} still runs after {Patience.TotalSeconds} s");
         }
 
-        return process.ExitCode == 0 ? (output.Result, error.Result) : throw new InvalidOperationException($"{program} fails with {process.ExitCode}: {error.Result}{output.Result}");
+        return process.ExitCode == 0
+            ? (output.Result, error.Result)
+            : throw new InvalidOperationException($"{program} fails with {process.ExitCode}: {error.Result}{output.Result}");
     }
 
-    /// <summary>The Python that Debian's packages are for, which another on the PATH may hide; the test is skipped without the module.</summary>
+    /// <summary>
+    /// The Python that Debian's packages are for, which another on the PATH may hide; the test is skipped without the module.
+    /// </summary>
     public static string PythonWith(string module)
     {
         const string Debian = "/usr/bin/python3";

@@ -16,12 +16,14 @@ internal sealed class Renderers(string fontSettings)
     {
         string page = Path.ChangeExtension(png, ".html");
         File.WriteAllText(page, string.Create(CultureInfo.InvariantCulture,
-            $"<!DOCTYPE html><body style='margin:0;background:#fff'><img src='{Path.GetFileName(svg)}' style='display:block;width:{width}px;height:{height}px'>"));
+            $"<!DOCTYPE html><body style='margin:0;background:#fff'><img src='{Path.GetFileName(svg)}' "
+                + $"style='display:block;width:{width}px;height:{height}px'>"));
         Run(OutsidePrograms.Find("chromium", "google-chrome"),
             "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
             "--disable-component-update", "--disable-sync", "--disable-lcd-text", "--font-render-hinting=none", "--hide-scrollbars",
             "--force-device-scale-factor=1", $"--user-data-dir={Path.ChangeExtension(png, ".profile")}",
-            string.Create(CultureInfo.InvariantCulture, $"--window-size={width},{height + 200}"), $"--screenshot={png}", new Uri(page).AbsoluteUri);
+            string.Create(CultureInfo.InvariantCulture, $"--window-size={width},{height + 200}"), $"--screenshot={png}",
+            new Uri(page).AbsoluteUri);
     }
 
     public void Librsvg(string svg, string png, int width, int height) => Run(
@@ -67,7 +69,8 @@ internal sealed class Renderers(string fontSettings)
         private static readonly SKTypeface Regular = Load("Inter-Regular.ttf");
         private static readonly SKTypeface Bold = Load("Inter-Bold.ttf");
 
-        public SKTypeface? FromFamilyName(string fontFamily, SKFontStyleWeight fontWeight, SKFontStyleWidth fontWidth, SKFontStyleSlant fontStyle)
+        public SKTypeface? FromFamilyName(
+            string fontFamily, SKFontStyleWeight fontWeight, SKFontStyleWidth fontWidth, SKFontStyleSlant fontStyle)
             => fontWeight >= SKFontStyleWeight.SemiBold ? Bold : Regular;
 
         private static SKTypeface Load(string file)

@@ -32,7 +32,8 @@ public class SarifReaderTests
             elif kind.startswith("map[string]"):
                 for key, item in value.items(): look(item, kind[len("map[string]"):], f"{at}.{key}")
             elif kind in types:
-                model = {a.metadata["schema_property_name"]: a.default is attr.NOTHING for a in attr.fields(getattr(sarif_om, {"Sarif": "SarifLog"}.get(kind, kind)))}
+                fields = attr.fields(getattr(sarif_om, {"Sarif": "SarifLog"}.get(kind, kind)))
+                model = {a.metadata["schema_property_name"]: a.default is attr.NOTHING for a in fields}
                 if not isinstance(value, dict): faults.append(at + " is no object"); return
                 faults.extend(f"{at} lacks {key}" for key, needed in model.items() if needed and key not in value)
                 for key, item in value.items():
@@ -49,7 +50,10 @@ public class SarifReaderTests
     private static readonly Dictionary<string, Func<(string Text, string Has)>> Texts = new()
     {
         ["a sound plan"] = () => (Template, "\"results\""),
-        ["a proposed change"] = () => (Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal), "\"fixes\""),
+        ["a proposed change"] = ()
+            => (
+                Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal),
+                "\"fixes\""),
         ["an accepted finding"] = () => (Plans.Overlapping + "\naccept overlap \"agreed\"\n", "\"suppressions\""),
         ["a mistake in the text"] = () => (Plans.Broken, "\"error\""),
     };
@@ -79,7 +83,8 @@ public class SarifReaderTests
     {
         string log = CliRun.WithInput(Template, "check", "-", "--output", "sarif").Out;
         Assert.Contains(right, log, StringComparison.Ordinal);
-        Assert.Contains(Faults(log.Replace(right, wrong, StringComparison.Ordinal)).Faults, f => f.Contains(fault, StringComparison.Ordinal));
+        Assert.Contains(
+            Faults(log.Replace(right, wrong, StringComparison.Ordinal)).Faults, f => f.Contains(fault, StringComparison.Ordinal));
     }
 
     private static (IReadOnlyList<string> Faults, int Seen) Faults(string log)
@@ -88,6 +93,8 @@ public class SarifReaderTests
         OutsidePrograms.Require(File.Exists(Types), "the Go types of SARIF are not installed");
         using var folder = new TemporaryFolder();
         using var answer = JsonDocument.Parse(Readers.Run(python, "-c", Read, folder.Write("log.sarif", log), Types).Out);
-        return ([.. answer.RootElement.GetProperty("faults").EnumerateArray().Select(f => f.GetString()!)], answer.RootElement.GetProperty("seen").GetInt32());
+        return (
+            [.. answer.RootElement.GetProperty("faults").EnumerateArray().Select(f => f.GetString()!)],
+            answer.RootElement.GetProperty("seen").GetInt32());
     }
 }

@@ -13,7 +13,8 @@ public class SvgPictureTests(ITestOutputHelper output)
 
     /// <summary>
     /// Renderers smooth the edges of letters differently, so the mean grows with the text on a sheet: plans measure up to 0.013, sheet 9,
-    /// which is all text and since its sources stand whole on smaller paper, 0.031. One block differs by 0.056 at most; a missing bench makes it 0.08 and more.
+    /// which is all text and since its sources stand whole on smaller paper, 0.031. One block differs by 0.056 at most; a missing bench
+    /// makes it 0.08 and more.
     /// </summary>
     private const double MostMean = 0.045;
     private const double MostOfOneBlock = 0.08;
@@ -66,7 +67,8 @@ public class SvgPictureTests(ITestOutputHelper output)
     private void Compare(string svg, string renderer, PictureDifference difference)
     {
         output.WriteLine($"{Path.GetFileName(svg)} {renderer}: {difference}");
-        Assert.True(difference.Mean < MostMean && difference.WorstBlock < MostOfOneBlock, $"{Path.GetFileName(svg)} differs between Skia and {renderer}: {difference}");
+        Assert.True(difference.Mean < MostMean
+            && difference.WorstBlock < MostOfOneBlock, $"{Path.GetFileName(svg)} differs between Skia and {renderer}: {difference}");
     }
 
     private static (int Width, int Height) Size(string svg)
@@ -80,7 +82,9 @@ public class SvgPictureTests(ITestOutputHelper output)
     private static string WithoutOneStation(string svg)
     {
         var document = XDocument.Load(svg);
-        var parts = document.Descendants().Where(e => e.Elements().Any(c => c.Name.LocalName == "title" && c.Value.Contains("station:bench", StringComparison.Ordinal))).ToList();
+        var parts = document.Descendants()
+            .Where(e => e.Elements().Any(c => c.Name.LocalName == "title" && c.Value.Contains("station:bench", StringComparison.Ordinal)))
+                .ToList();
         Assert.NotEmpty(parts);
         parts.ForEach(p => p.Remove());
         return document.ToString();

@@ -13,7 +13,8 @@ public class PdfWriterTests
     /// <summary>ISO 32000-1, 8.3.2.3: 72 points to the inch.</summary>
     private const double PointsPerMm = 72 / 25.4;
 
-    private static readonly PdfInfo Info = new("Unit (first) \\ \u00C5\u6C34", "P. Arden", "5 sheets", new DateTime(2026, 11, 25, 0, 0, 0, DateTimeKind.Utc));
+    private static readonly PdfInfo Info =
+        new("Unit (first) \\ \u00C5\u6C34", "P. Arden", "5 sheets", new DateTime(2026, 11, 25, 0, 0, 0, DateTimeKind.Utc));
 
     public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
 
@@ -39,7 +40,12 @@ public class PdfWriterTests
     [Fact]
     public void Labels_stand_where_the_sheet_has_them()
     {
-        var sheet = new SheetScene("x", "t", "d", 420, 297, [Label("Left", 30, 40, TextAnchor.Start, 0), Label("Right", 200, 100, TextAnchor.End, 0), Label("Up", 300, 200, TextAnchor.Start, 90)]);
+        var sheet =
+            new SheetScene(
+                "x", "t", "d", 420, 297,
+                [
+                    Label("Left", 30, 40, TextAnchor.Start, 0), Label("Right", 200, 100, TextAnchor.End, 0),
+                    Label("Up", 300, 200, TextAnchor.Start, 90)]);
         using var pdf = PdfDocument.Open(PdfWriter.Write([sheet], Info));
         var letters = pdf.GetPage(1).Letters;
 
@@ -60,7 +66,8 @@ public class PdfWriterTests
     {
         var sheets = DrawnPlans.Template("empty-start");
         using var dated = PdfDocument.Open(PdfWriter.Write(sheets, Info));
-        Assert.Equal((Info.Title, Info.Author, Info.Subject), (dated.Information.Title, dated.Information.Author, dated.Information.Subject));
+        Assert.Equal(
+            (Info.Title, Info.Author, Info.Subject), (dated.Information.Title, dated.Information.Author, dated.Information.Subject));
         Assert.Equal(Info.Date, dated.Information.GetCreatedDateTimeOffset()!.Value.UtcDateTime);
 
         using var plain = PdfDocument.Open(PdfWriter.Write(sheets, Info with { Date = null }));
@@ -74,7 +81,10 @@ public class PdfWriterTests
     [InlineData(30)]
     public void Every_sheet_has_a_bookmark_to_its_page(int count)
     {
-        SheetScene[] sheets = [.. Enumerable.Range(1, count).Select(i => new SheetScene("x", $"Sheet (no. {i}) \u00E9\u6C34", "d", 100 + i, 100, [Label("a", 10, 10, TextAnchor.Start, 0)]))];
+        SheetScene[] sheets =
+            [.. Enumerable.Range(1, count)
+                .Select(i => new SheetScene("x", $"Sheet (no. {i}) \u00E9\u6C34", "d", 100
+                    + i, 100, [Label("a", 10, 10, TextAnchor.Start, 0)]))];
         using var pdf = PdfDocument.Open(PdfWriter.Write(sheets, Info));
 
         Assert.True(pdf.TryGetBookmarks(out var bookmarks));
@@ -85,7 +95,8 @@ public class PdfWriterTests
 
     [Fact]
     public void The_same_sheets_give_the_same_bytes()
-        => Assert.Equal(PdfWriter.Write(DrawnPlans.Template("poultry-40ft"), Info), PdfWriter.Write(DrawnPlans.Template("poultry-40ft"), Info));
+        => Assert.Equal(
+            PdfWriter.Write(DrawnPlans.Template("poultry-40ft"), Info), PdfWriter.Write(DrawnPlans.Template("poultry-40ft"), Info));
 
     /// <summary>What the typeface lacks is marked, not left out.</summary>
     [Theory]
@@ -102,7 +113,8 @@ public class PdfWriterTests
         Assert.Empty(pdf.GetPage(1).GetAnnotations());
     }
 
-    private static TextItem Label(string text, double x, double y, TextAnchor anchor, double degrees) => new(text, new PaperPoint(x, y), 3.5, anchor, "A-ANNO-TEXT", Degrees: degrees);
+    private static TextItem Label(string text, double x, double y, TextAnchor anchor, double degrees)
+        => new(text, new PaperPoint(x, y), 3.5, anchor, "A-ANNO-TEXT", Degrees: degrees);
 
     private static string Solid(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 }

@@ -50,7 +50,8 @@ public class PngWriterTests
 
     [Fact]
     public void The_same_sheet_gives_the_same_bytes()
-        => Assert.Equal(PngWriter.Write(DrawnPlans.Template("fish-20ft")[1], 100), PngWriter.Write(DrawnPlans.Template("fish-20ft")[1], 100));
+        => Assert.Equal(
+            PngWriter.Write(DrawnPlans.Template("fish-20ft")[1], 100), PngWriter.Write(DrawnPlans.Template("fish-20ft")[1], 100));
 
     /// <summary>Places along a row where white turns to half dark, between pixels.</summary>
     private static List<double> Darkenings(Image<L8> picture, int row, double from, double length)

@@ -10,14 +10,18 @@ internal static partial class FuzzInput
 {
     private static readonly string[] Hostile =
     [
-        "", "\0", "\r", "\u2028", "\uFEFF", "\u202E", "\u001b[2J", "\"", "\"\"", "#", ",", "->", "-", ":", "'", "½", "″", "\u00A0", "\uD83D\uDC1F", "\uD800",
-        "0", "-1", "-0", "00000001", "0.0000001", "1e9", "1e400", "NaN", "99999999999999999999999999", "1000001", "999999", "0 x 0 x 0", "1/0", "8'-6 99/0\"",
-        "9223372036854775807", "0 mm", "1 km", "100 %", "0 %", "5000 C", "1 nm", "outside", "../../etc/passwd", "/dev/zero", "kinds from", "like", "kind", "parts/fish", "parts/../..",
+        "", "\0", "\r", "\u2028", "\uFEFF", "\u202E", "\u001b[2J", "\"", "\"\"", "#", ",", "->", "-", ":", "'", "½", "″", "\u00A0",
+        "\uD83D\uDC1F", "\uD800",
+        "0", "-1", "-0", "00000001", "0.0000001", "1e9", "1e400", "NaN", "99999999999999999999999999", "1000001", "999999", "0 x 0 x 0",
+        "1/0", "8'-6 99/0\"",
+        "9223372036854775807", "0 mm", "1 km", "100 %", "0 %", "5000 C", "1 nm", "outside", "../../etc/passwd", "/dev/zero", "kinds from",
+        "like", "kind", "parts/fish", "parts/../..",
     ];
 
     private static readonly string[] Seeds = [.. FindSeeds()];
 
-    private static readonly string[] Words = [.. Seeds.SelectMany(s => WordPattern().Matches(s).Select(m => m.Value)).Distinct().Order(StringComparer.Ordinal)];
+    private static readonly string[] Words =
+        [.. Seeds.SelectMany(s => WordPattern().Matches(s).Select(m => m.Value)).Distinct().Order(StringComparer.Ordinal)];
 
     public static string Make(int number)
     {
@@ -33,7 +37,8 @@ internal static partial class FuzzInput
     /// <summary>Whole plans that work, spread over the language: templates, examples of the rules, examples of the guide.</summary>
     private static IEnumerable<string> FindSeeds()
     {
-        var templates = Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Order(StringComparer.Ordinal).Select(File.ReadAllText);
+        var templates = Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Order(StringComparer.Ordinal)
+            .Select(File.ReadAllText);
         var examples = RuleCatalogue.All.SelectMany(r => new[] { r.Bad, r.Good });
         string guide = Repository.At("templates", "README.md");
         var fenced = File.Exists(guide) ? FencePattern().Matches(File.ReadAllText(guide)).Select(m => m.Groups[1].Value) : [];

@@ -18,12 +18,16 @@ public class FuzzTests(ITestOutputHelper output)
     [Fact]
     public void A_hundred_thousand_mutated_and_random_plans_give_findings_only()
     {
-        int count = int.TryParse(Environment.GetEnvironmentVariable("FLOORPLAN_FUZZ"), NumberStyles.None, CultureInfo.InvariantCulture, out int wished)
+        int count =
+            int.TryParse(
+                Environment.GetEnvironmentVariable("FLOORPLAN_FUZZ"), NumberStyles.None, CultureInfo.InvariantCulture, out int wished)
             ? wished
             : Cases;
         long before = GC.GetTotalMemory(forceFullCollection: true);
         int given = -1;
-        FuzzWorker[] workers = [.. Enumerable.Range(0, Environment.ProcessorCount).Select(_ => new FuzzWorker(() => Interlocked.Increment(ref given) is var n && n < count ? n : -1))];
+        FuzzWorker[] workers =
+            [.. Enumerable.Range(0, Environment.ProcessorCount)
+                .Select(_ => new FuzzWorker(() => Interlocked.Increment(ref given) is var n && n < count ? n : -1))];
         foreach (var worker in workers)
         {
             worker.Start();
@@ -32,7 +36,10 @@ public class FuzzTests(ITestOutputHelper output)
         while (!Array.TrueForAll(workers, w => w.IsDone))
         {
             Thread.Sleep(100);
-            Assert.All(workers, w => Assert.True(w.Running < Hang, $"case {w.Case} still runs after {Hang.TotalSeconds} s:\n{FuzzInput.Make(Math.Max(0, w.Case))}"));
+            Assert.All(
+                workers, w
+                    => Assert.True(
+                        w.Running < Hang, $"case {w.Case} still runs after {Hang.TotalSeconds} s:\n{FuzzInput.Make(Math.Max(0, w.Case))}"));
         }
 
         Assert.All(workers, w => Assert.True(w.Failure is null, $"case {w.Case}: {w.Failure}\n{FuzzInput.Make(Math.Max(0, w.Case))}"));

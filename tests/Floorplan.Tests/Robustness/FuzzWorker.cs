@@ -15,7 +15,9 @@ namespace Floorplan.Tests.Robustness;
 /// <summary>Takes fuzz cases through the whole pipeline, one at a time, on a thread of its own, and can be watched from outside.</summary>
 internal sealed class FuzzWorker(Func<int> next)
 {
-    /// <summary>A gallery plan takes about 10 MB from text to sheets; a case of its size may not take 50 times that. Own assumption.</summary>
+    /// <summary>
+    /// A gallery plan takes about 10 MB from text to sheets; a case of its size may not take 50 times that. Own assumption.
+    /// </summary>
     private const long MostBytes = 512L << 20;
 
     private long startedAt;

@@ -13,7 +13,9 @@ internal sealed class AcceptsNothing : Rule
 
     public override string Says => "An `accept` statement fits no finding: the fault is mended, or the things are named wrongly.";
 
-    public override string Why => "An acceptance left behind would silently cover the fault if it came back; one with a wrong name leaves a finding standing that somebody believes settled.";
+    public override string Why
+        => "An acceptance left behind would silently cover the fault if it came back; one with a wrong name leaves a finding standing "
+            + "that somebody believes settled.";
 
     public override string Mend => "Take the statement out, or name the things as the finding does.";
 
@@ -53,8 +55,11 @@ internal sealed class AcceptsNothing : Rule
     private Finding Found(Acceptance acceptance, Finding? sameRule)
     {
         string at = acceptance.Things.Count == 0 ? "" : " at " + Named.List(acceptance.Things);
-        return CheckContext.Find(this, Severity.Note, [acceptance.Rule, .. acceptance.Things], $"nothing to accept: {acceptance.Rule} finds nothing{at}",
-            sameRule is null ? "take the statement out" : $"{acceptance.Rule} stands at {Named.List(sameRule.Things)}; name these, or take the statement out",
+        return CheckContext.Find(
+            this, Severity.Note, [acceptance.Rule, .. acceptance.Things], $"nothing to accept: {acceptance.Rule} finds nothing{at}",
+            sameRule is null
+                ? "take the statement out"
+                : $"{acceptance.Rule} stands at {Named.List(sameRule.Things)}; name these, or take the statement out",
             acceptance.Span);
     }
 }

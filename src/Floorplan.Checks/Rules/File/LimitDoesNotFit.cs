@@ -9,7 +9,9 @@ internal sealed class LimitDoesNotFit : Rule
 
     public override RuleGroup Group => RuleGroup.File;
 
-    public override string Says => "A `limit` statement sets a figure for a rule that has none, sets one in a unit of another kind, or sets one that a later statement sets again.";
+    public override string Says
+        => "A `limit` statement sets a figure for a rule that has none, sets one in a unit of another kind, or sets one that a later "
+            + "statement sets again.";
 
     public override string Why => "The statement has no effect, and whoever reads the plan believes that it has.";
 
@@ -44,12 +46,14 @@ internal sealed class LimitDoesNotFit : Rule
             }
             else if (LimitUnits.Value(set, rule.Limits[0].Unit) is null)
             {
-                yield return CheckContext.Find(this, Severity.Warning, [set.Rule], $"{set.Rule} is measured in another unit than the one given",
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [set.Rule], $"{set.Rule} is measured in another unit than the one given",
                     $"give {LimitUnits.Asked(rule.Limits[0].Unit, context.Plan.Units)}: it is the {rule.Limits[0].Key}", set.Span);
             }
             else if (context.Plan.Limits.Any(l => l.Rule == set.Rule && l.Span.Start > set.Span.Start && l.Span.Source == set.Span.Source))
             {
-                yield return CheckContext.Find(this, Severity.Warning, [set.Rule], $"{set.Rule} is set again further down, and the last one counts",
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [set.Rule], $"{set.Rule} is set again further down, and the last one counts",
                     "keep one of them", set.Span);
             }
         }

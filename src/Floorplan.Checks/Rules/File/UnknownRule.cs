@@ -12,7 +12,8 @@ internal sealed class UnknownRule : Rule
 
     public override string Says => "A `limit` or `accept` statement names a rule that does not exist.";
 
-    public override string Why => "A limit under a misspelt name changes nothing, and an acceptance accepts nothing; both look as if they did.";
+    public override string Why
+        => "A limit under a misspelt name changes nothing, and an acceptance accepts nothing; both look as if they did.";
 
     public override string Mend => "Write the rule's name as the finding prints it; `floorplan rules` lists them all.";
 

@@ -10,22 +10,27 @@ namespace Floorplan.Checks.Rules.File;
 
 internal sealed class Unreachable : Rule
 {
-    /// <summary>A step back from the bench edge, so that rounding does not decide on which side of an edge a worker stands. Own assumption.</summary>
+    /// <summary>
+    /// A step back from the bench edge, so that rounding does not decide on which side of an edge a worker stands. Own assumption.
+    /// </summary>
     private const double StepBackMm = 5;
 
     public override string Name => "unreachable";
 
     public override RuleGroup Group => RuleGroup.File;
 
-    public override string Says => "No walk from outside leads to a worker's place, or a leg of a flow has no way for whoever or whatever moves along it.";
+    public override string Says
+        => "No walk from outside leads to a worker's place, or a leg of a flow has no way for whoever or whatever moves along it.";
 
-    public override string Why => "A place that nobody can get to, or a trolley that does not pass between two benches, is only noticed when the unit stands.";
+    public override string Why
+        => "A place that nobody can get to, or a trolley that does not pass between two benches, is only noticed when the unit stands.";
 
     public override string Mend => "Add a door or opening, widen the gap, or use a narrower trolley.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Geometry of the plan: a person needs 450 mm to pass (shoulder breadth of a 95th-percentile man 567 mm, ANSUR II, turned), a trolley its width", Origin.OwnAssumption),
+        new("Geometry of the plan: a person needs 450 mm to pass (shoulder breadth of a 95th-percentile man 567 mm, ANSUR II, turned), a "
+            + "trolley its width", Origin.OwnAssumption),
         new("21 CFR 117.20(b)(2), US CFR: adequate, unobstructed aisles, no number", Origin.FromMemory, Force.Law),
     ];
 
@@ -79,7 +84,9 @@ internal sealed class Unreachable : Rule
         {
             if (journey.Legs.FirstOrDefault(l => l.Blocked is not null) is { } leg)
             {
-                yield return CheckContext.Find(this, Severity.Error, [.. journey.Things.Concat(new[] { leg.Leg.From, leg.Leg.To }.OfType<OpeningStop>().Select(o => o.Name)).Distinct()],
+                yield return CheckContext.Find(
+                    this, Severity.Error,
+                    [.. journey.Things.Concat(new[] { leg.Leg.From, leg.Leg.To }.OfType<OpeningStop>().Select(o => o.Name)).Distinct()],
                     leg.Blocked!, "widen the way, add a door or opening, or carry it another way", leg.Leg.Span, PlaceOf(leg.Leg));
             }
         }

@@ -14,9 +14,12 @@ internal sealed class Unused : Rule
     public override RuleGroup Group => RuleGroup.File;
 
     public override string Says => "A station, store, bin or inner opening is on no flow and nobody stands at it. "
-        + "Sinks, outer doors, windows, vents, doors of staff, plant and toilet rooms are left out, and so is a plan without flows; inner doors are looked at only when the plan draws a people flow.";
+        + "Sinks, outer doors, windows, vents, doors of staff, plant and toilet rooms are left out, and so is a plan without flows; "
+        + "inner doors are looked at only when the plan draws a people flow.";
 
-    public override string Why => "What stands in no flow is either forgotten in the flow, so that its crossings are not checked, or not needed, and takes floor and money.";
+    public override string Why
+        => "What stands in no flow is either forgotten in the flow, so that its crossings are not checked, or not needed, and takes "
+            + "floor and money.";
 
     public override string Mend => "Put it on the flow that uses it, give it a worker, or leave it out.";
 
@@ -82,7 +85,8 @@ internal sealed class Unused : Rule
 
     private Finding OfStation(Station station)
         => CheckContext.Find(this, Severity.Note, [station.Id],
-            $"{Named.Of(station)} is on no flow{(station.Workers.Count == 0 ? " and nobody stands at it" : ", though it works on the product")}",
+            $"{Named.Of(station)} is on no "
+                + $"flow{(station.Workers.Count == 0 ? " and nobody stands at it" : ", though it works on the product")}",
             $"put {station.Id} on the flow that uses it, or leave it out", station.Span, station.Bounds.Centre.Coordinate);
 
     private Finding OfOpening(Opening opening)

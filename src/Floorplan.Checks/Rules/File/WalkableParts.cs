@@ -5,7 +5,10 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.File;
 
-/// <summary>Whether a person can walk from outside to a place; asked part by part of each room's free floor, so that many places cost no more than few.</summary>
+/// <summary>
+/// Whether a person can walk from outside to a place; asked part by part of each room's free floor, so that many places cost no more
+/// than few.
+/// </summary>
 internal sealed class WalkableParts(FloorSpace space)
 {
     private readonly Dictionary<string, IReadOnlyList<Part>> byRoom = [];
@@ -15,7 +18,8 @@ internal sealed class WalkableParts(FloorSpace space)
         if (!byRoom.TryGetValue(room.Id, out var parts))
         {
             var floor = space.FreeFloor(room, Mover.Person);
-            parts = [.. Enumerable.Range(0, floor.NumGeometries).Select(i => floor.GetGeometryN(i)).Where(g => !g.IsEmpty).Select(g => new Part(g))];
+            parts = [.. Enumerable.Range(0, floor.NumGeometries).Select(i => floor.GetGeometryN(i)).Where(g => !g.IsEmpty)
+                .Select(g => new Part(g))];
             byRoom[room.Id] = parts;
         }
 
@@ -23,7 +27,8 @@ internal sealed class WalkableParts(FloorSpace space)
         return part is null ? LeadsOut(room, at) : part.LeadsOut ??= LeadsOut(room, part.Floor.InteriorPoint.Coordinate);
     }
 
-    private bool LeadsOut(Room room, Coordinate at) => space.FindExit(room, at, Mover.Person, o => o.RoomA is null || o.RoomB is null) is not null;
+    private bool LeadsOut(Room room, Coordinate at)
+        => space.FindExit(room, at, Mover.Person, o => o.RoomA is null || o.RoomB is null) is not null;
 
     private sealed class Part(Geometry floor)
     {

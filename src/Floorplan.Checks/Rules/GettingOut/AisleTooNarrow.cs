@@ -9,7 +9,9 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
-/// <summary>The narrowest free width along every real walk, and along the way out from every working place. One pinch is told once.</summary>
+/// <summary>
+/// The narrowest free width along every real walk, and along the way out from every working place. One pinch is told once.
+/// </summary>
 internal sealed class AisleTooNarrow : Rule
 {
     private const string Aisle = "free width of an aisle";
@@ -25,7 +27,9 @@ internal sealed class AisleTooNarrow : Rule
 
     public override string Says => "People walk, or get out, between fixed things that stand too close together.";
 
-    public override string Why => "In a narrow place two people cannot pass, a crate is carried sideways, and in smoke or after a fall nobody gets through with another person.";
+    public override string Why
+        => "In a narrow place two people cannot pass, a crate is carried sideways, and in smoke or after a fall nobody gets through with "
+            + "another person.";
 
     public override string Mend => "Move or shorten one of the two things, or take shallower ones.";
 
@@ -34,7 +38,9 @@ internal sealed class AisleTooNarrow : Rule
         new("FDA/CFP Food Establishment Plan Review Guide 2000, Part 6: 36 in between work units", Origin.FoundInPublicCopy),
         new("29 CFR 1910.36(g)(2), US CFR: exit access at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law),
         new("ISO 14122-2: walkways 800 mm preferred, 600 mm at least", Origin.FoundInPublicCopy),
-        new("29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice", Origin.FromMemory, Force.Law),
+        new(
+            "29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice",
+            Origin.FromMemory, Force.Law),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -102,7 +108,8 @@ internal sealed class AisleTooNarrow : Rule
     private List<AppliedLimit> Holding(CheckContext context)
     {
         bool vehicle = context.Plan.Shell.Kind == Model.Shells.ShellKind.Trailer;
-        return [.. Tiers.Holding(context, this).Select(l => vehicle && l.Severity == Severity.Error ? l with { Severity = Severity.Warning } : l)];
+        return [.. Tiers.Holding(context, this)
+            .Select(l => vehicle && l.Severity == Severity.Error ? l with { Severity = Severity.Warning } : l)];
     }
 
     /// <summary>Two things make one pinch, wherever it is measured; beside a wall the place counts.</summary>
@@ -129,7 +136,11 @@ internal sealed class AisleTooNarrow : Rule
         string more = Say.SizeUp(limit.Value - width, context.Plan.Units);
         return CheckContext.Find(
             this, limit, width, [.. between.Select(s => s.Id)], $"the way {where} is {context.Text(width)} wide",
-            between.Count == 0 ? $"widen the passage by {more}" : $"move {Named.Of(between[0])} {more} away, or make it that much shallower", between.Count == 0 ? span : between[0].Span, at);
+            between.Count == 0
+                ? $"widen the passage by {more}"
+                : $"move {Named.Of(between[0])} {more} away, or make it that much shallower", between.Count == 0
+                ? span
+                : between[0].Span, at);
     }
 
     private static IEnumerable<(Route Route, SourceSpan Span, bool IsWayOut)> Walks(CheckContext context)
@@ -138,7 +149,9 @@ internal sealed class AisleTooNarrow : Rule
         {
             // What is handed through a hatch is no walk through the wall.
             bool handedThrough = Hatch(leg.Leg.From) || Hatch(leg.Leg.To);
-            if (leg.Route is { } route && !handedThrough && leg.Leg.Carriage.Kind is (CarriageKind.Walk or CarriageKind.Hand or CarriageKind.Trolley))
+            if (leg.Route is { } route
+                && !handedThrough
+                && leg.Leg.Carriage.Kind is (CarriageKind.Walk or CarriageKind.Hand or CarriageKind.Trolley))
             {
                 yield return (route, leg.Leg.Span, false);
             }

@@ -25,14 +25,18 @@ internal sealed class ExitDoorNarrow : Rule
 
     public override string Why => "Through a narrow door people leave one by one and sideways, and two cannot carry a third.";
 
-    public override string Mend => "Make the hole wider, and leave room for its frame. The width is that of the clear way: frame and an open leaf take 2 in or 50 mm of it.";
+    public override string Mend
+        => "Make the hole wider, and leave room for its frame. The width is that of the clear way: frame and an open leaf take 2 in or "
+            + "50 mm of it.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("NFPA 101, 7.2.1.2.3: 32 in clear; less for a room of at most 70 sq ft", Origin.FoundInPublicCopy, Force.ModelCode),
         new("29 CFR 1910.36(g)(2), US CFR: a way out at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law),
         new("ISO 14122-2: walkways 600 mm at least", Origin.FoundInPublicCopy),
-        new("29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice", Origin.FromMemory, Force.Law),
+        new(
+            "29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice",
+            Origin.FromMemory, Force.Law),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -65,15 +69,18 @@ internal sealed class ExitDoorNarrow : Rule
         foreach (var joined in JoinedRooms.Of(context.Plan))
         {
             bool small = joined.Rooms.Count == 1 && context.Facts.RoomSizes[joined.Rooms[0].Id].Area.Value <= SmallRoom;
-            var limits = holding.Where(l => !(small && l is { SetBy: null, Published.Key: Door, Published.Source.Force: Force.ModelCode })).ToList();
+            var limits = holding.Where(l => !(small && l is { SetBy: null, Published.Key: Door, Published.Source.Force: Force.ModelCode }))
+                .ToList();
             foreach (var exit in joined.Exits.Where(e => e.Kind != OpeningKind.CargoDoor))
             {
                 if (Tiers.Below(limits, exit.Width.Millimetres) is { } limit)
                 {
                     var holds = vehicle && limit.Severity == Severity.Error ? limit with { Severity = Severity.Warning } : limit;
                     yield return CheckContext.Find(
-                        this, holds, exit.Width.Millimetres, [exit.Id], $"{Named.Of(exit)} leads out and is {context.Text(exit.Width)} wide",
-                        $"make {Named.Of(exit)} {Say.SizeUp(limits.Max(l => l.Value), context.Plan.Units)} wide", exit.Span, exit.Centre.Coordinate);
+                        this, holds, exit.Width.Millimetres, [exit.Id],
+                        $"{Named.Of(exit)} leads out and is {context.Text(exit.Width)} wide",
+                        $"make {Named.Of(exit)} {Say.SizeUp(limits.Max(l => l.Value), context.Plan.Units)} wide", exit.Span,
+                        exit.Centre.Coordinate);
                 }
             }
         }

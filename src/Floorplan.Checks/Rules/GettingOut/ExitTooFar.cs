@@ -7,7 +7,10 @@ using Floorplan.Model.Space;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
-/// <summary>The real walk from the farthest standing place of each room to the nearest exit. Exits count that can be reached without going outside. The longest of the plan is told.</summary>
+/// <summary>
+/// The real walk from the farthest standing place of each room to the nearest exit. Exits count that can be reached without going
+/// outside. The longest of the plan is told.
+/// </summary>
 internal sealed class ExitTooFar : Rule
 {
     private const string Only = "walk to the only exit";
@@ -20,7 +23,8 @@ internal sealed class ExitTooFar : Rule
 
     public override string Says => "The walk from some place in a room to the way out is too long.";
 
-    public override string Why => "Smoke, ammonia or a burst steam line leaves seconds. Where there is only one way to go, it has to be short.";
+    public override string Why
+        => "Smoke, ammonia or a burst steam line leaves seconds. Where there is only one way to go, it has to be short.";
 
     public override string Mend => "Add an exit at the far end, or clear a straighter way.";
 
@@ -28,7 +32,9 @@ internal sealed class ExitTooFar : Rule
     [
         new("IBC 2021, 1006.2.1: common path of 75 ft in group B or F without sprinklers", Origin.FromMemory, Force.ModelCode),
         new("IBC 2021, Table 1017.2: 200 ft in group F-1 without sprinklers", Origin.FoundInPublicCopy, Force.ModelCode),
-        new("NFPA 101, 2021, Table 40.2.5: common path of 50 ft in general industrial use without sprinklers", Origin.FromMemoryToVerify, Force.ModelCode),
+        new(
+            "NFPA 101, 2021, Table 40.2.5: common path of 50 ft in general industrial use without sprinklers", Origin.FromMemoryToVerify,
+            Force.ModelCode),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -68,8 +74,10 @@ internal sealed class ExitTooFar : Rule
         {
             var (room, way, walk) = worst.Longest;
             yield return CheckContext.Find(
-                this, limit, walk, [room.Id], $"the way out from the far end of {Named.Of(room)} is {context.Walk(walk)}{(worst.One ? ", and there is only one" : "")}",
-                $"add an exit nearer to it: the way is {context.Walk(walk - limit.Value)} too long", room.Span, way.Path.StartPoint.Coordinate);
+                this, limit, walk, [room.Id],
+                $"the way out from the far end of {Named.Of(room)} is {context.Walk(walk)}{(worst.One ? ", and there is only one" : "")}",
+                $"add an exit nearer to it: the way is {context.Walk(walk - limit.Value)} too long", room.Span,
+                way.Path.StartPoint.Coordinate);
         }
     }
 

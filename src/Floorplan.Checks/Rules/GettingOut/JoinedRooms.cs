@@ -1,7 +1,7 @@
 using Floorplan.Model;
+using Floorplan.Model.Graphs;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Graphs;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
@@ -13,6 +13,7 @@ internal sealed record JoinedRooms(IReadOnlyList<Room> Rooms, IReadOnlyList<Open
     {
         var rooms = plan.Rooms.ToDictionary(r => r.Id);
         var exits = plan.Openings.Where(Measuring.Exits.IsExit).ToLookup(o => (o.RoomA ?? o.RoomB)!.Id);
-        return RoomWays.Inside(plan).Groups().Select(g => new JoinedRooms([.. g.Select(id => rooms[id])], [.. g.SelectMany(id => exits[id])]));
+        return RoomWays.Inside(plan).Groups()
+            .Select(g => new JoinedRooms([.. g.Select(id => rooms[id])], [.. g.SelectMany(id => exits[id])]));
     }
 }

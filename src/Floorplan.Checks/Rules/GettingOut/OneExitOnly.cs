@@ -4,7 +4,9 @@ using Floorplan.Language.Quantities;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
-/// <summary>The people whom one exit must serve: the crew that the plan gives, or as many as the floor counts for, whichever is more.</summary>
+/// <summary>
+/// The people whom one exit must serve: the crew that the plan gives, or as many as the floor counts for, whichever is more.
+/// </summary>
 internal sealed class OneExitOnly : Rule
 {
     /// <summary>100 sq ft.</summary>
@@ -16,20 +18,26 @@ internal sealed class OneExitOnly : Rule
 
     public override string Says => "Rooms with many people, or with much floor, have a single way out.";
 
-    public override string Why => "The one door may be where the fire, the leak or the fallen rack is. A few people in a small box can all get past in time; many cannot.";
+    public override string Why
+        => "The one door may be where the fire, the leak or the fallen rack is. A few people in a small box can all get past in time; "
+            + "many cannot.";
 
     public override string Mend => "Add a second exit far from the first, so that one thing cannot block both.";
 
-    public override string? Caution => "Whether one exit is enough is for the local authority to say: confirm it before anybody works in the unit.";
+    public override string? Caution
+        => "Whether one exit is enough is for the local authority to say: confirm it before anybody works in the unit.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("IBC 2021, 1006.2.1: one exit for at most 49 people in group B or F", Origin.FromMemory, Force.ModelCode),
         new("IBC Table 1004.5: one person for each 100 sq ft of industrial floor", Origin.FoundInSecondaryCopy, Force.ModelCode),
-        new("29 CFR 1910.36(b), US CFR: two exit routes, or one where all can leave safely; it gives no number", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "29 CFR 1910.36(b), US CFR: two exit routes, or one where all can leave safely; it gives no number", Origin.FoundInPublicCopy,
+            Force.Law),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("people that one exit may serve", 49, LimitUnit.Count, Sources[0], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("people that one exit may serve", 49, LimitUnit.Count, Sources[0], Severity.Warning)];
 
     public override string Bad => """
         plan "A large packing shed"
@@ -71,7 +79,8 @@ internal sealed class OneExitOnly : Rule
                     : $"{byFloor} people, as the floor of {context.Area(area)} counts for";
                 yield return CheckContext.Find(
                     this, limit, people, [exit.Id], $"{Named.Of(exit)} is the only way out for {counted}",
-                    $"add an exit far from {Named.Of(exit)}, or agree the number of people with the local authority and write it as a `limit`",
+                    $"add an exit far from {Named.Of(exit)}, or agree the number of people with the local authority and write it as a "
+                        + "`limit`",
                     exit.Span, exit.Centre.Coordinate);
             }
         }

@@ -1,7 +1,7 @@
 using Floorplan.Model;
+using Floorplan.Model.Graphs;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Graphs;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
@@ -32,10 +32,15 @@ internal sealed class RoomsWithExit
 
     /// <summary>Through every door that can be opened from the room that is left.</summary>
     private static IReadOnlySet<string> Leaving(Plan plan, bool throughCold) => RoomWays
-        .Of(plan, (opening, from, to) => opening.IsPassage && from is not null && OpensFrom(from, opening) && (throughCold || to is null || !IsCold(to)))
+        .Of(plan, (opening, from, to) => opening.IsPassage
+            && from is not null
+            && OpensFrom(from, opening)
+            && (throughCold || to is null || !IsCold(to)))
         .LeadingTo([RoomWays.Outside]);
 
-    /// <summary>Cargo doors and cold store doors latch from outside unless the plan says otherwise; other doors open from both sides.</summary>
+    /// <summary>
+    /// Cargo doors and cold store doors latch from outside unless the plan says otherwise; other doors open from both sides.
+    /// </summary>
     private static bool OpensFrom(Room room, Opening opening) =>
         opening.OpensFromInside || (opening.Kind != OpeningKind.CargoDoor && !(IsCold(room) && opening.Kind == OpeningKind.Door));
 }

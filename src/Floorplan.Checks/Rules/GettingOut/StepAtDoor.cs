@@ -6,7 +6,10 @@ using Floorplan.Model.Openings;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
-/// <summary>The rise from the ground to the floor at every door to outside, against its steps, ramp and guard. Silent where the plan does not say how far the ground lies below.</summary>
+/// <summary>
+/// The rise from the ground to the floor at every door to outside, against its steps, ramp and guard. Silent where the plan does not
+/// say how far the ground lies below.
+/// </summary>
 internal sealed class StepAtDoor : Rule
 {
     private const string Rise = "rise of one step";
@@ -18,9 +21,13 @@ internal sealed class StepAtDoor : Rule
 
     public override string Says => "The floor lies so far above the ground at a door that people need steps, lower steps, or a guard.";
 
-    public override string Why => "People step out with full hands and wet boots. A high step is where they fall, and with a crate nobody sees it; from a high edge a fall kills.";
+    public override string Why
+        => "People step out with full hands and wet boots. A high step is where they fall, and with a crate nobody sees it; from a high "
+            + "edge a fall kills.";
 
-    public override string Mend => "Write `steps` with their number, or `ramp`, on the door; write `guard` where there is a rail beside them, or a bar across a door that nobody steps through.";
+    public override string Mend
+        => "Write `steps` with their number, or `ramp`, on the door; write `guard` where there is a rail beside them, or a bar across a "
+            + "door that nobody steps through.";
 
     public override string? Caution => "Steps, ramps, landings and rails carry people: have them built to local code.";
 
@@ -74,8 +81,10 @@ internal sealed class StepAtDoor : Rule
             else if (context.Limit(this, Drop) is { } drop && !door.Guard && height.Millimetres >= drop.Value - 1e-6)
             {
                 yield return CheckContext.Find(
-                    this, drop, height.Millimetres, [door.Id], $"outside {Named.Of(door)} it is {context.Text(height)} down to the ground, and the plan gives no guard",
-                    $"put a rail round the landing and beside the steps, and write `guard` on {door.Id}", door.Span, door.Centre.Coordinate);
+                    this, drop, height.Millimetres, [door.Id],
+                    $"outside {Named.Of(door)} it is {context.Text(height)} down to the ground, and the plan gives no guard",
+                    $"put a rail round the landing and beside the steps, and write `guard` on {door.Id}", door.Span,
+                    door.Centre.Coordinate);
             }
         }
     }
@@ -84,11 +93,13 @@ internal sealed class StepAtDoor : Rule
     {
         int needed = (int)Math.Ceiling((height.Millimetres / limit.Value) - 1e-6);
         string message = door.Steps is { } steps
-            ? $"the {(steps == 1 ? "step" : FormattableString.Invariant($"{steps} steps"))} up to {Named.Of(door)} {(steps == 1 ? "is" : "are")} {context.Text(rise)} high{(steps == 1 ? "" : " each")}"
+            ? $"the {(steps == 1 ? "step" : FormattableString.Invariant($"{steps} steps"))} up to {Named.Of(door)} "
+                + $"{(steps == 1 ? "is" : "are")} {context.Text(rise)} high{(steps == 1 ? "" : " each")}"
             : $"the floor at {Named.Of(door)} lies {context.Text(height)} above the ground, and the plan gives no steps";
         return CheckContext.Find(
             this, limit, rise, [door.Id], message,
-            FormattableString.Invariant($"write `steps {needed}` on {door.Id}, which makes them {context.Text(height.Millimetres / needed)} high each, or `ramp`, and build it so"),
+            FormattableString.Invariant($"write `steps {needed}` on {door.Id}, which makes them ")
+            + $"{context.Text(height.Millimetres / needed)} high each, or `ramp`, and build it so",
             door.Span, door.Centre.Coordinate);
     }
 }

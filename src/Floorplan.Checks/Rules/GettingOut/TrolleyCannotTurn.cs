@@ -22,21 +22,28 @@ internal sealed class TrolleyCannotTurn : Rule
 
     public override RuleGroup Group => RuleGroup.GettingOut;
 
-    public override string Says => "On its way a trolley comes to a corner that it cannot be slid or turned round, though all the free floor near the corner is used: doorways, side passages to back into, and room to spin.";
+    public override string Says
+        => "On its way a trolley comes to a corner that it cannot be slid or turned round, though all the free floor near the corner is "
+            + "used: doorways, side passages to back into, and room to spin.";
 
     public override string Why => "A loaded trolley that has to be lifted round a corner takes two people and a back.";
 
-    public override string Mend => "Widen the passage before or behind the corner, take a shorter trolley, or move what stands in the corner.";
+    public override string Mend
+        => "Widen the passage before or after the corner, take a shorter trolley, or move what stands in the corner.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("geometry: a rigid rectangle on castors, moved pose by pose; the search agrees with the textbook problem of a ladder or rectangle round a corner", Origin.CommonPractice),
-        new("the search lets pass what is up to 16 mm too large on a side, and for a trolley longer than 2.5 m up to 1/150 of its length", Origin.OwnAssumption),
+        new("geometry: a rigid rectangle on castors, moved pose by pose; the search agrees with the textbook problem of a ladder or "
+            + "rectangle round a corner", Origin.CommonPractice),
+        new(
+            "the search lets pass what is up to 16 mm too large on a side, and for a trolley longer than 2.5 m up to 1/150 of its length",
+            Origin.OwnAssumption),
         new("platform trolley 600 x 900 mm, common practice", Origin.CommonPractice),
         new("10 mm free on either side", Origin.OwnAssumption),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("length of a trolley when the plan does not say it", UsualLength, LimitUnit.Millimetres, Sources[2], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("length of a trolley when the plan does not say it", UsualLength, LimitUnit.Millimetres, Sources[2], Severity.Warning)];
 
     public override string Bad => """
         plan "Round the freezer"
@@ -74,16 +81,21 @@ internal sealed class TrolleyCannotTurn : Rule
                 var stops = new[] { leg.Leg.From, leg.Leg.To }.Where(s => s is not OutsideStop).Select(s => s.Name);
                 var finding = CheckContext.Find(
                     this, usual, tight.Passes, [.. stops.Distinct()],
-                    $"a trolley {context.Text(width)} wide and {context.Text(length)} long from {Named.Of(leg.Leg.From)} to {Named.Of(leg.Leg.To)} cannot turn at the corner "
+                    $"a trolley {context.Text(width)} wide and {context.Text(length)} long from {Named.Of(leg.Leg.From)} to "
+                        + $"{Named.Of(leg.Leg.To)} cannot turn at the corner "
                         + $"{Say.Place(tight.At, context.Plan.Units)}: {context.Text(Math.Floor(tight.Passes))} goes round",
-                    "widen the passage there, take a shorter trolley, or write its length behind its width: by trolley 600 wide 800 long", leg.Leg.Span, tight.At);
-                yield return leg.Leg.Carriage.Length is null ? finding : finding with { Limit = "the length of the trolley in this plan", LimitValue = length };
+                    "widen the passage there, take a shorter trolley, or write its length after its width: by trolley 600 wide 800 long",
+                    leg.Leg.Span, tight.At);
+                yield return leg.Leg.Carriage.Length is null
+                    ? finding
+                    : finding with { Limit = "the length of the trolley in this plan", LimitValue = length };
             }
         }
     }
 
     /// <summary>Where the way itself leaves less than the clearance, the trolley is taken without.</summary>
-    private static (Coordinate At, double Passes)? Tightest(CheckContext context, TrolleyTurn turn, Route route, double width, double length)
+    private static (Coordinate At, double Passes)? Tightest(
+        CheckContext context, TrolleyTurn turn, Route route, double width, double length)
     {
         double free = width + Clearance;
         var tight = turn.Tightest(route, new LongBox(length, free));

@@ -30,16 +30,24 @@ internal sealed class BenchHeight : Rule
 
     public override RuleGroup Group => RuleGroup.Hands;
 
-    public override string Says => "Hands work lower or higher than the standing work there is done; where the plan says no kind of work, than any standing work is done.";
+    public override string Says
+        => "Hands work lower or higher than the standing work there is done; where the plan says no kind of work, than any standing work "
+            + "is done.";
 
-    public override string Why => "Too low bends the back all day, too high lifts the shoulders. Heavy work wants 28 to 35 in, light work 34 to 37 in, precise work 37 to 43 in; butchers cut best 17 to 22 cm below the elbow, where the arm can push the knife.";
+    public override string Why
+        => "Too low bends the back all day, too high lifts the shoulders. Heavy work wants 28 to 35 in, light work 34 to 37 in, precise "
+            + "work 37 to 43 in; butchers cut best 17 to 22 cm below the elbow, where the arm can push the knife.";
 
-    public override string Mend => "Change the height, put low people on a platform, or say where the hands are with `work height` when that is not the top.";
+    public override string Mend
+        => "Change the height, put low people on a platform, or say where the hands are with `work height` when that is not the top.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("NIOSH 97-117, Elements of Ergonomics Programs, trays 6 to 8: heavy 28 to 35 in, light 34 to 37 in, precise 37 to 43 in", Origin.FoundInPublicCopy),
-        new("Magnusson and Ortengren, Applied Ergonomics 18(2), 1987: meat cut 17 to 22 cm below the elbow; with the elbow of the middle woman and man of ANSUR II, worked out", Origin.FoundInPublicCopy),
+        new(
+            "NIOSH 97-117, Elements of Ergonomics Programs, trays 6 to 8: heavy 28 to 35 in, light 34 to 37 in, precise 37 to 43 in",
+            Origin.FoundInPublicCopy),
+        new("Magnusson and Ortengren, Applied Ergonomics 18(2), 1987: meat cut 17 to 22 cm below the elbow; with the elbow of the middle "
+            + "woman and man of ANSUR II, worked out", Origin.FoundInPublicCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -78,11 +86,14 @@ internal sealed class BenchHeight : Rule
             double hands = station.WorkHeight.Millimetres;
             if (Tiers.Below(Holding(context, Lowest, station.WorkKind), hands) is { } lowest)
             {
-                yield return Finding(context, station, hands, lowest, "low", $"raise it by {Say.SizeUp(lowest.Value - hands, context.Plan.Units)}");
+                yield return Finding(
+                    context, station, hands, lowest, "low", $"raise it by {Say.SizeUp(lowest.Value - hands, context.Plan.Units)}");
             }
             else if (Tiers.Above(Holding(context, Highest, station.WorkKind), hands) is { } highest)
             {
-                yield return Finding(context, station, hands, highest, "high", $"lower it by {Say.SizeUp(hands - highest.Value, context.Plan.Units)}, or give the workers a platform");
+                yield return Finding(
+                    context, station, hands, highest, "high",
+                    $"lower it by {Say.SizeUp(hands - highest.Value, context.Plan.Units)}, or give the workers a platform");
             }
         }
     }
@@ -116,7 +127,9 @@ internal sealed class BenchHeight : Rule
         _ => "standing work",
     };
 
-    private Finding Finding(CheckContext context, Station station, double hands, AppliedLimit limit, string how, string mend) => CheckContext.Find(
-        this, limit, hands, [station.Id], $"hands at {Named.Of(station)} work {context.Text(hands)} above the floor, too {how} for {Word(station.WorkKind)}",
+    private Finding Finding(CheckContext context, Station station, double hands, AppliedLimit limit, string how, string mend)
+        => CheckContext.Find(
+        this, limit, hands, [station.Id],
+        $"hands at {Named.Of(station)} work {context.Text(hands)} above the floor, too {how} for {Word(station.WorkKind)}",
         $"{mend}; when the hands are elsewhere than the top, say so with `work height`", station.Span, station.Bounds.Centre.Coordinate);
 }

@@ -21,14 +21,18 @@ internal sealed class ElbowRoom : Rule
     public override string Says => "Two people side by side at a bench or rail have less width each than their elbows take.";
 
     public override string Why =>
-        "Knives are in hand. People who touch elbows cut each other, twist to make room and slow down. A broad man is 667 mm from forearm to forearm, so places closer than that cannot both be filled by broad men.";
+        "Knives are in hand. People who touch elbows cut each other, twist to make room and slow down. A broad man is 667 mm from "
+            + "forearm to forearm, so places closer than that cannot both be filled by broad men.";
 
-    public override string Mend => "Set the places farther apart, lengthen the bench, put somebody on the other side, or plan one person fewer.";
+    public override string Mend
+        => "Set the places farther apart, lengthen the bench, put somebody on the other side, or plan one person fewer.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         Published.AnsurTwo,
-        new("FSIS Guidebook for facilities, chapter 10, Table 8, 62 FR 45016 App. A, 1997: 0.9 m to 1.8 m of line a person", Origin.FoundInSecondaryCopy),
+        new(
+            "FSIS Guidebook for facilities, chapter 10, Table 8, 62 FR 45016 App. A, 1997: 0.9 m to 1.8 m of line a person",
+            Origin.FoundInSecondaryCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -103,7 +107,8 @@ internal sealed class ElbowRoom : Rule
         string more = Say.SizeUp(limit.Value - pair.Apart, context.Plan.Units);
         int there = a.Workers.Count(w => w.Stands == pair.First.Worker.Stands);
         string mend = one
-            ? $"set the places at {Named.Of(a)} {more} farther apart, which takes a bench {context.Text(limit.Value * there)} long for {there} people on one side, or put one of them on the other side"
+            ? $"set the places at {Named.Of(a)} {more} farther apart, which takes a bench {context.Text(limit.Value * there)} long for "
+                + $"{there} people on one side, or put one of them on the other side"
             : $"move {Named.Of(b)} {more} away from {Named.Of(a)}, or the worker's place along it";
         var middle = pair.First.Worker.Centre.Coordinate;
         var other = pair.Second.Worker.Centre.Coordinate;

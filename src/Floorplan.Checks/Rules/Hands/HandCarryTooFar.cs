@@ -5,7 +5,10 @@ using Floorplan.Sizing.Carrying;
 
 namespace Floorplan.Checks.Rules.Hands;
 
-/// <summary>Measures the real way of every carry by hand, from where a load is taken up to where it is set down; a door on the way does not end it.</summary>
+/// <summary>
+/// Measures the real way of every carry by hand, from where a load is taken up to where it is set down; a door on the way does not end
+/// it.
+/// </summary>
 internal sealed class HandCarryTooFar : Rule
 {
     /// <summary>Carries past this are outside what the carrying equations were fitted to, in mm.</summary>
@@ -21,13 +24,17 @@ internal sealed class HandCarryTooFar : Rule
     public override string Says => "Something is carried by hand farther than a person should carry all day.";
 
     public override string Why =>
-        "Carrying costs time on every trip and wears out backs and shoulders; what a person can carry falls with distance. Wet floors make long carries a slipping risk too.";
+        "Carrying costs time on every trip and wears out backs and shoulders; what a person can carry falls with distance. Wet floors "
+            + "make long carries a slipping risk too.";
 
-    public override string Mend => "Bring the two stops nearer to each other, open a hatch between them, or carry by trolley, rail or conveyor.";
+    public override string Mend
+        => "Bring the two stops nearer to each other, open a hatch between them, or carry by trolley, rail or conveyor.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("LM-MMH carrying equations, Potvin and others, Ergonomics 64(8), 2021: fitted to carries of 2.1 m to 10 m", Origin.FoundInPublicCopy),
+        new(
+            "LM-MMH carrying equations, Potvin and others, Ergonomics 64(8), 2021: fitted to carries of 2.1 m to 10 m",
+            Origin.FoundInPublicCopy),
         new("ISO 11228-1:2021, carrying: accepted mass falls beyond 10 m and is given up to 20 m", Origin.FromMemory),
     ];
 
@@ -92,8 +99,10 @@ internal sealed class HandCarryTooFar : Rule
             limit,
             carry.Length,
             [carry.From.Name, carry.To.Name],
-            $"{(carry.Flow.Label.Length == 0 ? carry.Flow.Stream.ToString().ToLowerInvariant() : carry.Flow.Label)} is carried by hand {carry.Length.Text} from {from} to {to}",
-            $"shorten the way by {context.Walk(carry.Length.Value - limit.Value)} by moving {from} and {to} nearer to each other, or write another carriage for this leg, such as: by trolley 600 wide",
+            $"{(carry.Flow.Label.Length == 0 ? carry.Flow.Stream.ToString().ToLowerInvariant() : carry.Flow.Label)} is carried by hand "
+                + $"{carry.Length.Text} from {from} to {to}",
+            $"shorten the way by {context.Walk(carry.Length.Value - limit.Value)} by moving {from} and {to} nearer to each other, or "
+                + "write another carriage for this leg, such as: by trolley 600 wide",
             carry.Legs[0].Leg.Span,
             longest.Path.GetPointN(longest.Path.NumPoints / 2).Coordinate);
     }

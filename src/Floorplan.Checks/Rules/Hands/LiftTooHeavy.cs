@@ -14,24 +14,33 @@ internal sealed class LiftTooHeavy : Rule
     /// <summary>At this index nearly all can lift safely; the design goal of the equation.</summary>
     private const double Goal = 1;
 
-    /// <summary>For what reckoning leaves behind.</summary>
+    /// <summary>For rounding errors of the calculation.</summary>
     private const double Tolerance = 1e-9;
 
     public override string Name => "lift-too-heavy";
 
     public override RuleGroup Group => RuleGroup.Hands;
 
-    public override string Says => "A piece of product, a full bin or another load carried by hand is too heavy to be lifted, even held close and lifted seldom.";
+    public override string Says
+        => "A piece of product, a full bin or another load carried by hand is too heavy to be lifted, even held close and lifted seldom.";
 
-    public override string Why => "A back that lifts too much gives out after a season, not after a lift. Reaching out, twisting and lifting often make it worse than the figure says.";
+    public override string Why
+        => "A back that lifts too much gives out after a season, not after a lift. Reaching out, twisting and lifting often make it "
+            + "worse than the figure says.";
 
-    public override string Mend => "Use a rail, a hoist, a trolley of the bench's height or a conveyor, or make the pieces lighter. Bring both heights near to 30 in.";
+    public override string Mend
+        => "Use a rail, a hoist, a trolley of the bench's height or a conveyor, or make the pieces lighter. Bring both heights near to "
+            + "30 in.";
 
-    public override string? Caution => "The equation does not cover cold rooms, live animals, liquids, low headroom, one hand or a team of two; there somebody who knows has to look.";
+    public override string? Caution
+        => "The equation does not cover cold rooms, live animals, liquids, low headroom, one hand or a team of two; there somebody who "
+            + "knows has to look.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, 1994, rev. 2021: a lifting index of 1 is the design goal", Origin.FoundInPublicCopy),
+        new(
+            "Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, 1994, rev. 2021: a lifting index of 1 is the design goal",
+            Origin.FoundInPublicCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits => [new("lifting index", Goal, LimitUnit.Count, Sources[0], Severity.Warning)];
@@ -69,7 +78,9 @@ internal sealed class LiftTooHeavy : Rule
         // What a line carries is one load, lifted several times: its worst lift is told.
         foreach (var line in context.Facts.Lifts.Where(l => l.Index?.Value > limit.Value + Tolerance).GroupBy(l => (l.Flow, l.Leg.Chain)))
         {
-            yield return Report(context, line.OrderByDescending(l => l.NotCovered is null).ThenByDescending(l => l.Index!.Value).First(), line.Count() - 1, limit);
+            yield return Report(
+                context, line.OrderByDescending(l => l.NotCovered is null).ThenByDescending(l => l.Index!.Value).First(), line.Count() - 1,
+                limit);
         }
     }
 
@@ -77,9 +88,20 @@ internal sealed class LiftTooHeavy : Rule
     {
         var index = lift.Index!;
         string figure = double.IsFinite(index.Value) ? "a lifting index of at least " + index.Text : "past what the equation allows at all";
-        string where = $"{(lift.From is { } from ? " from " + Named.Of(from) : "")}{(lift.To is { } to ? " to " + Named.Of(to) : " to outside")}";
-        string covers = lift.NotCovered is { } why ? $", if the lifting equation held; it is not covered by the equation, which leaves out {why}" : "";
-        string others = more switch { 0 => "", 1 => "; one more lift on this line is too heavy", _ => FormattableString.Invariant($"; {more} more lifts on this line are too heavy") };
+        string where =
+            $"{(lift.From is { } from ? " from " + Named.Of(from) : "")}{(lift.To is { } to ? " to " + Named.Of(to) : " to outside")}";
+        string covers = lift.NotCovered is { } why
+            ? $", if the lifting equation held; it is not covered by the equation, which leaves out {why}"
+            : "";
+        string others =
+            more switch
+            {
+                0 => "",
+                1
+                    => "; one more lift on this line is too heavy",
+                _
+                        => FormattableString.Invariant($"; {more} more lifts on this line are too heavy")
+            };
         var finding = CheckContext.Find(
             this, limit, index, [.. new[] { lift.From, lift.To }.OfType<Stop>().Select(s => s.Name)],
             $"{lift.Load!.Text} are lifted by hand{where}: {figure}{covers}{others}",

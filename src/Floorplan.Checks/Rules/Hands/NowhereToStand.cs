@@ -18,14 +18,16 @@ internal sealed class NowhereToStand : Rule
     public override string Says => "A worker's place lies on something fixed, in a wall or on another worker's place.";
 
     public override string Why =>
-        "A bench is only a work place when somebody can stand at it. A tank or a wall behind the worker means that the place will not be used, or that the person works twisted.";
+        "A bench is only a work place when somebody can stand at it. A tank or a wall behind the worker means that the place will not be "
+            + "used, or that the person works twisted.";
 
     public override string Mend => "Move the station or the thing behind it, or let the worker stand on another side.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         Published.AnsurTwo,
-        new("Standing place 667 mm wide and 450 mm deep: forearm breadth of a 95th-percentile man, and belly depth 320 mm with room for feet; depth is an own assumption", Origin.OwnAssumption),
+        new("Standing place 667 mm wide and 450 mm deep: forearm breadth of a 95th-percentile man, and belly depth 320 mm with room for "
+            + "feet; depth is an own assumption", Origin.OwnAssumption),
     ];
 
     public override string Bad => """
@@ -55,7 +57,8 @@ internal sealed class NowhereToStand : Rule
     public override IReadOnlyList<LineChange> Mended => [new("size   1200", "  size   1200 x 600 x 850")];
 
     /// <summary>A worker who would stand on a sink that is blocked by the worker's own station: one mistake, told by the sink.</summary>
-    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("sink-blocked"), .. Cause.Misplaced("outside-shell", "overlap")];
+    public override IReadOnlyList<Cause> FollowsFrom
+        => [.. Cause.AtSameThings("sink-blocked"), .. Cause.Misplaced("outside-shell", "overlap")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -92,18 +95,22 @@ internal sealed class NowhereToStand : Rule
         bool noRoom = !worst.IsPerson && body.Least.Intersection(worst.Whole).Area > SmallArea;
         double by = Math.Min(behind, side);
         string mend = worst.Thing is null
-            ? $"move {Named.Of(station)} {Say.SizeUp(by, units)} away from the wall that cuts the place, or let the worker stand on another side"
-            : $"move {Named.Of(worst.Thing)} {Say.SizeUp(behind, units)} {body.Backwards} or {Say.SizeUp(side, units)} sideways, or let the worker stand on another side of {Named.Of(station)}";
+            ? $"move {Named.Of(station)} {Say.SizeUp(by, units)} away from the wall that cuts the place, or let the worker stand on "
+                + "another side"
+            : $"move {Named.Of(worst.Thing)} {Say.SizeUp(behind, units)} {body.Backwards} or {Say.SizeUp(side, units)} sideways, or let "
+                + $"the worker stand on another side of {Named.Of(station)}";
         return CheckContext.Find(
             this,
             noRoom ? Severity.Error : Severity.Warning,
             worst.Thing is null ? [station.Id] : [station.Id, worst.Thing.Id],
-            $"{who} has {(noRoom ? "nowhere to stand" : "too little floor to stand on")}: {worst.Name} cuts {Say.Size(by, units)} into the place",
+            $"{who} has {(noRoom ? "nowhere to stand" : "too little floor to stand on")}: {worst.Name} cuts {Say.Size(by, units)} into "
+                + "the place",
             mend,
             station.Span,
             worker.Centre.Coordinate) with
         {
-            Limit = $"a place is {context.Text(WorkerSize.Width)} wide and {context.Text(WorkerSize.Depth)} deep ({Sources[0].Text}; depth: own assumption)",
+            Limit = $"a place is {context.Text(WorkerSize.Width)} wide and {context.Text(WorkerSize.Depth)} deep ({Sources[0].Text}; "
+                + "depth: own assumption)",
         };
     }
 

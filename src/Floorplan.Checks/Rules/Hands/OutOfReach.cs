@@ -22,12 +22,18 @@ internal sealed class OutOfReach : Rule
 
     public override RuleGroup Group => RuleGroup.Hands;
 
-    public override string Says => "A worker cannot reach what the work needs: the far side of the bench, a bin, a hatch, the top of a rack, or a tap or hose.";
+    public override string Says
+        => "A worker cannot reach what the work needs: the far side of the bench, a bin, a hatch, the top of a rack, or a tap or hose.";
 
     public override string Why =>
-        "Who stretches over a bench all day gets a bad back, and what cannot be reached is not cut, not picked up and not cleaned. Reach is set for the smallest of the crew, a small woman unless the plan says who works there, so that everybody can do the job; past the reach of the tallest hardly anyone can. What is over the shoulder is measured from the shoulder up.";
+        "A person who stretches over a bench all day gets a bad back, and what cannot be reached is not cut, not picked up and not "
+            + "cleaned. Reach "
+            + "is set for the smallest of the crew, a small woman unless the plan says who works there, so that everybody can do the "
+            + "job; past the reach of the tallest hardly anyone can. What is over the shoulder is measured from the shoulder up.";
 
-    public override string Mend => "Make the bench shallower, let people stand on both sides, bring the bin or hatch nearer, hang it lower, or clear what stands in front of it. Where hands go to a rack or machine lower than its top, say so with `work height`.";
+    public override string Mend
+        => "Make the bench shallower, let people stand on both sides, bring the bin or hatch nearer, hang it lower, or clear what stands "
+            + "in front of it. Where hands go to a rack or machine lower than its top, say so with `work height`.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
@@ -40,8 +46,12 @@ internal sealed class OutOfReach : Rule
     [
         RuleLimit.OfBody("reach of a small person", BodySize.Smallest(BodyMeasure.ThumbTipReach), Sources[0], Severity.Note),
         RuleLimit.OfBody("reach of a tall person", BodySize.Largest(BodyMeasure.ThumbTipReach), Sources[0], Severity.Warning),
-        RuleLimit.OfBody("reach of a small person with both hands", BodySize.Smallest(BodyMeasure.ThumbTipReach) with { BothHands = true }, Sources[0], Severity.Note),
-        RuleLimit.OfBody("reach of a tall person with both hands", BodySize.Largest(BodyMeasure.ThumbTipReach) with { BothHands = true }, Sources[0], Severity.Warning),
+        RuleLimit.OfBody(
+            "reach of a small person with both hands", BodySize.Smallest(BodyMeasure.ThumbTipReach) with { BothHands = true }, Sources[0],
+            Severity.Note),
+        RuleLimit.OfBody(
+            "reach of a tall person with both hands", BodySize.Largest(BodyMeasure.ThumbTipReach) with { BothHands = true }, Sources[0],
+            Severity.Warning),
     ];
 
     public override string Bad => """
@@ -156,9 +166,12 @@ internal sealed class OutOfReach : Rule
                     ? $"clear what stands between {Named.Of(bin)} and {Named.Of(station)}"
                     : ArmReach.Up(limit, context.Plan.Head.People, bin.Top.Millimetres) > 0
                     ? $"set {Named.Of(bin)} lower, its rim no higher than the shoulder of a small person"
-                    : $"move {Named.Of(bin)} {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to {Named.Of(station)}, or write how the waste gets there, such as: {station.Id} -> {bin.Id} by chute";
+                    : $"move {Named.Of(bin)} {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to {Named.Of(station)}, or "
+                        + $"write how the waste gets there, such as: {station.Id} -> {bin.Id} by chute";
                 yield return CheckContext.Find(
-                    this, limit, reach, [station.Id, bin.Id], $"{Named.Of(bin)} is {measured} from the nearest worker at {Named.Of(station)}", mend, waste.Span, bin.Bounds.Centre.Coordinate);
+                    this, limit, reach, [station.Id, bin.Id],
+                    $"{Named.Of(bin)} is {measured} from the nearest worker at {Named.Of(station)}", mend, waste.Span,
+                    bin.Bounds.Centre.Coordinate);
             }
         }
     }
@@ -167,13 +180,18 @@ internal sealed class OutOfReach : Rule
     private IEnumerable<Finding> FarStops(CheckContext context)
     {
         var seen = new HashSet<(string, string)>();
-        var bothHands = context.Facts.Lifts.Where(l => l.Load?.Value >= BothHandsFrom).SelectMany(l => new[] { l.From, l.To }).OfType<Stop>().Select(s => s.Name).ToHashSet();
+        var bothHands = context.Facts.Lifts.Where(l => l.Load?.Value >= BothHandsFrom).SelectMany(l => new[] { l.From, l.To })
+            .OfType<Stop>()
+            .Select(s => s.Name).ToHashSet();
         foreach (var leg in context.Plan.Flows.SelectMany(f => f.Legs).Where(l => l.Carriage.Kind == CarriageKind.Hand))
         {
             foreach (var (stop, other) in new[] { (leg.From, leg.To), (leg.To, leg.From) })
             {
                 var room = RoomOf(stop, other);
-                if (room is not null && Target(stop) is { } target && seen.Add((stop.Name, room.Id)) && FarStop(context, stop, other, room, target, bothHands.Contains(stop.Name)) is { } finding)
+                if (room is not null
+                    && Target(stop) is { } target
+                    && seen.Add((stop.Name, room.Id))
+                    && FarStop(context, stop, other, room, target, bothHands.Contains(stop.Name)) is { } finding)
                 {
                     yield return finding;
                 }
@@ -191,7 +209,9 @@ internal sealed class OutOfReach : Rule
         double? height = UsedAt(stop);
         if (other is StationStop { Station: { Workers.Count: > 0 } station })
         {
-            across = Math.Min(across, station.Workers.Min(w => context.Space.Reach(station, w, target, height ?? station.WorkHeight.Millimetres)));
+            across =
+                Math.Min(
+                    across, station.Workers.Min(w => context.Space.Reach(station, w, target, height ?? station.WorkHeight.Millimetres)));
         }
 
         var people = context.Plan.Head.People;
@@ -209,13 +229,18 @@ internal sealed class OutOfReach : Rule
         }
         else if (up)
         {
-            things = $"{Named.Of(stop)} is {context.Text(height!.Value)} high, {context.Text(reach)} from the shoulder of who stands nearest in {Named.Of(room)}";
+            things =
+                $"{Named.Of(stop)} is {context.Text(height!.Value)} high, {context.Text(reach)} from the shoulder of who stands nearest "
+                    + $"in {Named.Of(room)}";
             mend = Lower(context, limit, across) + (stop is StationStop ? ", or say with `work height` how high hands go" : "");
         }
         else
         {
-            things = $"{Named.Of(stop)} is {context.Text(reach)} from the nearest place to stand in {Named.Of(room)}{(bothHands ? ", where a load goes in both hands" : "")}";
-            mend = $"clear the floor in front of {Named.Of(stop)}, so that a person can stand {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
+            things =
+                $"{Named.Of(stop)} is {context.Text(reach)} from the nearest place to stand in "
+                    + $"{Named.Of(room)}{(bothHands ? ", where a load goes in both hands" : "")}";
+            mend = $"clear the floor in front of {Named.Of(stop)}, so that a person can stand "
+                + $"{Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer";
         }
 
         return CheckContext.Find(this, limit, reach, [stop.Name], things, mend, Span(stop), target.Centroid.Coordinate);
@@ -236,7 +261,10 @@ internal sealed class OutOfReach : Rule
             up
                 ? $"{what} hangs {context.Text(tap.Height!.Value)} high, {context.Text(reach)} from the shoulder of who stands nearest"
                 : $"{what} is {context.Text(reach)} from the nearest place to stand",
-            up ? Lower(context, limit, tap.Across) : $"clear the floor in front of it, or move it {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer to where people stand",
+            up ? Lower(
+                context, limit,
+                tap.Across) : $"clear the floor in front of it, or move it {Say.SizeUp(reach - limit.Value, context.Plan.Units)} nearer "
+                    + "to where people stand",
             tap.Hung.Span, tap.Hung.At.Coordinate);
     }
 
@@ -244,11 +272,14 @@ internal sealed class OutOfReach : Rule
     private IEnumerable<AppliedLimit> Reaches(CheckContext context, bool bothHands) =>
         Tiers.Holding(context, this).Where(l => l.SetBy is not null || l.Published.Body!.BothHands == bothHands);
 
-    private static string Lower(CheckContext context, AppliedLimit limit, double across) => ArmReach.Highest(limit, context.Plan.Head.People, across) is { } highest
+    private static string Lower(CheckContext context, AppliedLimit limit, double across)
+        => ArmReach.Highest(limit, context.Plan.Head.People, across) is { } highest
         ? $"put it no higher than {Say.Size(Math.Floor(highest), context.Plan.Units)}"
         : "put it lower and nearer";
 
-    /// <summary>How high hands go; null where the plan does not say. To a rack they go as high as it is, unless it says otherwise.</summary>
+    /// <summary>
+    /// How high hands go; null where the plan does not say. To a rack they go as high as it is, unless it says otherwise.
+    /// </summary>
     private static double? UsedAt(Stop stop) => stop switch
     {
         StationStop { Station.HeightIsSaid: false } => null,

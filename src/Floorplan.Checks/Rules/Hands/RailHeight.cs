@@ -30,9 +30,12 @@ internal sealed class RailHeight : Rule
 
     public override RuleGroup Group => RuleGroup.Hands;
 
-    public override string Says => "The hooks of an overhead rail are above the ceiling, too low over the floor, or too high for the hands that hang product on them.";
+    public override string Says
+        => "The hooks of an overhead rail are above the ceiling, too low over the floor, or too high for the hands that hang product on "
+            + "them.";
 
-    public override string Why => "What hangs low drags over the floor. Hooks above fingertips mean throwing, or a crate to stand on that slides on a wet floor.";
+    public override string Why
+        => "What hangs low drags over the floor. Hooks above fingertips mean throwing, or a crate to stand on that slides on a wet floor.";
 
     public override string Mend => "Change the height of the rail, let it dip where product is hung on, or give people a platform there.";
 
@@ -41,7 +44,9 @@ internal sealed class RailHeight : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new(Published.AnsurTwo.Title + ": overhead reach standing, worked out from its reach sitting", Origin.FoundInPublicCopy),
-        new("FSIS Guidebook for facilities 1997, chapter 10, Table 8 (poultry): hooks 48 in or more above the floor", Origin.FoundInSecondaryCopy),
+        new(
+            "FSIS Guidebook for facilities 1997, chapter 10, Table 8 (poultry): hooks 48 in or more above the floor",
+            Origin.FoundInSecondaryCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -98,8 +103,10 @@ internal sealed class RailHeight : Rule
             {
                 yield return CheckContext.Find(
                     this, Severity.Error, [rail.Id, under.Id],
-                    $"the hooks of rail {rail.Id} are {context.Text(rail.Height)} above the floor, and the ceiling of {Named.Of(under)} is {context.Text(under.CeilingHeight)}",
-                    $"hang the hooks lower than {context.Text(under.CeilingHeight)}, with room for the rail itself", rail.Span, rail.Path.Coordinate);
+                    $"the hooks of rail {rail.Id} are {context.Text(rail.Height)} above the floor, and the ceiling of {Named.Of(under)} "
+                        + $"is {context.Text(under.CeilingHeight)}",
+                    $"hang the hooks lower than {context.Text(under.CeilingHeight)}, with room for the rail itself", rail.Span,
+                    rail.Path.Coordinate);
             }
             else if (Fault(context, rail, hands) is { } finding)
             {
@@ -114,15 +121,20 @@ internal sealed class RailHeight : Rule
         if (context.Limit(this, Lowest) is { } lowest && height < lowest.Value - Tiers.Tolerance)
         {
             return CheckContext.Find(
-                this, lowest, height, [rail.Id], $"the hooks of rail {rail.Id} are {context.Text(height)} above the floor, so that product hangs near it",
+                this, lowest, height, [rail.Id],
+                $"the hooks of rail {rail.Id} are {context.Text(height)} above the floor, so that product hangs near it",
                 $"raise them by {Say.SizeUp(lowest.Value - height, context.Plan.Units)}", rail.Span, rail.Path.Coordinate);
         }
 
-        return context.Limit(this, Highest) is { } highest && height > highest.Value + Tiers.Tolerance && AtRail(rail, hands, AtHand.Of(context.Plan.Head.People)) is { } station
+        return context.Limit(this, Highest) is { } highest
+            && height > highest.Value + Tiers.Tolerance
+            && AtRail(rail, hands, AtHand.Of(context.Plan.Head.People)) is { } station
             ? CheckContext.Find(
                 this, highest, height, [rail.Id, station.Id],
-                $"hands hang product on rail {rail.Id} at {Named.Of(station)}, {context.Text(height)} above the floor: too high for small people",
-                $"let the hooks come down by {Say.SizeUp(height - highest.Value, context.Plan.Units)} there if nobody walks beneath, or give people a platform that high",
+                $"hands hang product on rail {rail.Id} at {Named.Of(station)}, {context.Text(height)} above the floor: too high for "
+                    + "small people",
+                $"let the hooks come down by {Say.SizeUp(height - highest.Value, context.Plan.Units)} there if nobody walks beneath, or "
+                    + "give people a platform that high",
                 rail.Span, station.Bounds.Centre.Coordinate)
             : null;
     }
@@ -131,7 +143,10 @@ internal sealed class RailHeight : Rule
         .Where(r => r.CeilingHeight <= rail.Height && r.Floor.Intersects(rail.Path))
         .OrderBy(r => r.CeilingHeight).FirstOrDefault();
 
-    /// <summary>Where somebody stands from whose station product leaves by rail, when a piece is light enough to be hung by hand; empty when no weight is said.</summary>
+    /// <summary>
+    /// Where somebody stands from whose station product leaves by rail, when a piece is light enough to be hung by hand; empty when no
+    /// weight is said.
+    /// </summary>
     private static STRtree<(Coordinate At, Station Station)> HungByHands(CheckContext context)
     {
         var places = new STRtree<(Coordinate, Station)>();

@@ -12,15 +12,19 @@ internal sealed class AirRunsToClean : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "Fans draw air from a dirtier room into a cleaner one: air is supplied to the dirtier room, or drawn only from the cleaner one.";
+    public override string Says
+        => "Fans draw air from a dirtier room into a cleaner one: air is supplied to the dirtier room, or drawn only from the cleaner one.";
 
-    public override string Why => "Steam, feather dust and smell go where the air goes. It has to come in at the clean end and leave at the dirty end.";
+    public override string Why
+        => "Steam, feather dust and smell go where the air goes. It has to come in at the clean end and leave at the dirty end.";
 
     public override string Mend => "Supply air to the clean room and draw it from the dirty one.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Regulation (EC) 852/2004, Annex II, chapter I(5): mechanical airflow from a contaminated to a clean area is to be avoided", Origin.FoundInSecondaryCopy, Force.Law),
+        new(
+            "Regulation (EC) 852/2004, Annex II, chapter I(5): mechanical airflow from a contaminated to a clean area is to be avoided",
+            Origin.FoundInSecondaryCopy, Force.Law),
     ];
 
     public override string Bad => """
@@ -49,8 +53,10 @@ internal sealed class AirRunsToClean : Rule
             {
                 yield return CheckContext.Find(
                     this, Severity.Warning, [from.Id, to.Id],
-                    $"air is blown into {Named.Of(from)}, {Word(from)}, and drawn out of {Named.Of(to)}, {Word(to)}, so that it runs from dirty to clean",
-                    $"supply {Named.Of(to)} and draw from {Named.Of(from)}: air supply {to.Id}, exhaust {from.Id}", point.Span, from.Floor.InteriorPoint.Coordinate);
+                    $"air is blown into {Named.Of(from)}, {Word(from)}, and drawn out of {Named.Of(to)}, {Word(to)}, so that it runs "
+                        + "from dirty to clean",
+                    $"supply {Named.Of(to)} and draw from {Named.Of(from)}: air supply {to.Id}, exhaust {from.Id}", point.Span,
+                    from.Floor.InteriorPoint.Coordinate);
             }
         }
     }

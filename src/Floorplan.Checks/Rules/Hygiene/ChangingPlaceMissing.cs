@@ -12,15 +12,20 @@ internal sealed class ChangingPlaceMissing : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "A crew works with food, and the plan neither has a staff room to change in nor says that there is one elsewhere on the site. A plan without a crew is not looked at.";
+    public override string Says
+        => "A crew works with food, and the plan neither has a staff room to change in nor says that there is one elsewhere on the site. "
+            + "A plan without a crew is not looked at.";
 
     public override string Why => "Street shoes and coats that hang beside the bench bring in what the wash-down took out.";
 
-    public override string Mend => "Carve a small room of class `staff` at the clean entrance, or say under `day`: `elsewhere changing room`.";
+    public override string Mend
+        => "Carve a small room of class `staff` at the clean entrance, or say under `day`: `elsewhere changing room`.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Reg (EC) 852/2004 Annex II ch.III: hand-wash and changing for mobile and temporary premises", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "Reg (EC) 852/2004 Annex II ch.III: hand-wash and changing for mobile and temporary premises", Origin.FoundInPublicCopy,
+            Force.Law),
         new("9 CFR 416.2(h), US CFR: dressing rooms apart from product rooms", Origin.FromMemory, Force.Law),
     ];
 
@@ -48,7 +53,8 @@ internal sealed class ChangingPlaceMissing : Rule
         var rooms = FoodRooms(context.Plan);
         yield return CheckContext.Find(this, Severity.Warning, [.. rooms.Select(r => r.Id)],
             $"nobody who works in {Named.List(rooms.Select(Named.Of))} has a room to change in",
-            "carve a room of class `staff` at the entrance, or say under `day`: elsewhere changing room", context.Plan.Day!.Span, rooms[0].Floor.InteriorPoint.Coordinate) with
+            "carve a room of class `staff` at the entrance, or say under `day`: elsewhere changing room", context.Plan.Day!.Span,
+            rooms[0].Floor.InteriorPoint.Coordinate) with
         { Limit = $"a place to change ({Sources[context.Plan.Head.Code == CodeChoice.Us ? 1 : 0].Text})" };
     }
 

@@ -17,9 +17,13 @@ internal sealed class DoublesBack : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "Too much of a product's way runs against the straight line from its first to its last station. Steps aside do not count, so a line in the shape of a U is fine.";
+    public override string Says
+        => "Too much of a product's way runs against the straight line from its first to its last station. Steps aside do not count, so "
+            + "a line in the shape of a U is fine.";
 
-    public override string Why => "Every metre back is walked hundreds of times a day with full hands, meets those who walk forward, and brings finished product past raw.";
+    public override string Why
+        => "Every metre back is walked hundreds of times a day with full hands, meets those who walk forward, and brings finished "
+            + "product past raw.";
 
     public override string Mend => "Put the stations in the order of the work, or feed a station from its other side.";
 
@@ -74,8 +78,10 @@ internal sealed class DoublesBack : Rule
 
         foreach (var flow in Journey.Of(context.Space, Stream.Product).GroupBy(j => j.Flow.Span.Start))
         {
-            // From outside to the first station and from the last to outside the way depends on where the doors are, not on the order of work.
-            var journeys = flow.Where(j => j.From is not OutsideStop && j.To is not OutsideStop && j.Legs.All(l => l.Route is not null)).ToList();
+            // From outside to the first station and from the last to outside the way depends on where the doors are, not on the order
+            // of work.
+            var journeys = flow.Where(j => j.From is not OutsideStop && j.To is not OutsideStop && j.Legs.All(l => l.Route is not null))
+                .ToList();
             if (journeys.Count == 0 || Direction(journeys) is not { } direction)
             {
                 continue;
@@ -89,7 +95,8 @@ internal sealed class DoublesBack : Rule
                 var worst = journeys.MaxBy(j => Back(j, direction))!;
                 var path = worst.Legs[0].Route!.Path;
                 yield return CheckContext.Find(this, limit, share, worst.Things,
-                    $"product walks {context.Walk(back)} of {context.Walk(total)} against its main direction, most of it from {Named.Of(worst.From)} to {Named.Of(worst.To)}",
+                    $"product walks {context.Walk(back)} of {context.Walk(total)} against its main direction, most of it from "
+                        + $"{Named.Of(worst.From)} to {Named.Of(worst.To)}",
                     $"place {Named.Of(worst.To)} beyond {Named.Of(worst.From)} in the order of the work",
                     worst.Legs[0].Leg.Span, path.GetCoordinateN(path.NumPoints / 2));
             }

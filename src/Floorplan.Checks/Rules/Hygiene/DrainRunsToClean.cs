@@ -12,9 +12,11 @@ internal sealed class DrainRunsToClean : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "The floor of a dirty room, toilet or plant room falls to a drain in a cleaner room, or its drain runs on to one there.";
+    public override string Says
+        => "The floor of a dirty room, toilet or plant room falls to a drain in a cleaner room, or its drain runs on to one there.";
 
-    public override string Why => "What was hosed off the dirty floor runs through the clean room, and when the line blocks it comes up there.";
+    public override string Why
+        => "What was hosed off the dirty floor runs through the clean room, and when the line blocks it comes up there.";
 
     public override string Mend => "Lead water from clean to dirty: give the dirty room its own drain, last on the line.";
 
@@ -23,7 +25,9 @@ internal sealed class DrainRunsToClean : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("South Africa, Poultry Regulations 2006, reg 11(c)(ii): channels fall from clean to dirty", Origin.FoundInPublicCopy),
-        new("Malaysia, veterinary code of practice for poultry plants 2017, 2.10.12: drains flow from clean to dirty", Origin.FoundInPublicCopy),
+        new(
+            "Malaysia, veterinary code of practice for poultry plants 2017, 2.10.12: drains flow from clean to dirty",
+            Origin.FoundInPublicCopy),
         HygieneSources.Ranks,
     ];
 
@@ -53,7 +57,8 @@ internal sealed class DrainRunsToClean : Rule
         {
             if (room.Falls is { DrainId: { } id } falls && drains.TryGetValue(id, out var drain) && RunsToClean(room, drain.Room))
             {
-                yield return Found(room, drain, "the floor of " + Said(room), "falls", $"falls {room.Id} … to a drain of its own", falls.Span);
+                yield return Found(room, drain, "the floor of "
+                    + Said(room), "falls", $"falls {room.Id} … to a drain of its own", falls.Span);
             }
         }
 
@@ -61,7 +66,9 @@ internal sealed class DrainRunsToClean : Rule
         {
             if (from.RunsToId is { } id && drains.TryGetValue(id, out var to) && RunsToClean(from.Room, to.Room))
             {
-                yield return Found(from.Room!, to, $"drain {from.Id} in {Said(from.Room!)}", "runs on", "turn the line round, so that the dirty room's drain is the last on it", from.Span) with
+                yield return Found(
+                    from.Room!, to, $"drain {from.Id} in {Said(from.Room!)}", "runs on",
+                    "turn the line round, so that the dirty room's drain is the last on it", from.Span) with
                 { Things = [from.Id, to.Id] };
             }
         }
@@ -70,7 +77,8 @@ internal sealed class DrainRunsToClean : Rule
     private Finding Found(Room room, Drain drain, string what, string how, string mend, SourceSpan span) => CheckContext.Find(
         this, Severity.Warning, [room.Id, drain.Id], $"{what} {how} to {drain.Id} in {Said(drain.Room!)}", mend, span, drain.At.Coordinate);
 
-    private static bool RunsToClean(Room? from, Room? to) => from is not null && to is not null && HygieneRank.Of(from) == 0 && HygieneRank.Of(to) > 0;
+    private static bool RunsToClean(Room? from, Room? to)
+        => from is not null && to is not null && HygieneRank.Of(from) == 0 && HygieneRank.Of(to) > 0;
 
     private static string Said(Room room) => $"{Named.Of(room)}, {room.Class.ToString().ToLowerInvariant()},";
 }

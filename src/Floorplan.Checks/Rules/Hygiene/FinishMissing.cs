@@ -12,16 +12,20 @@ internal sealed class FinishMissing : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "A room that is washed down does not say what its floor, walls and ceiling are made of, or how floor and wall meet. "
+    public override string Says
+        => "A room that is washed down does not say what its floor, walls and ceiling are made of, or how floor and wall meet. "
         + "Where no room says anything of finishes, there is one note for the whole plan, once it counts a crew.";
 
-    public override string Why => "Water finds every joint. A floor that is not coved rots the wall behind the panel, and no brush reaches a square corner.";
+    public override string Why
+        => "Water finds every joint. A floor that is not coved rots the wall behind the panel, and no brush reaches a square corner.";
 
     public override string Mend => "Name them, such as: finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\".";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Food Code 2022, 6-201.13 (from memory); California CURFFL 114150: floor coved up the wall, 3/8 in radius", Origin.FoundInSecondaryCopy, Force.ModelCode),
+        new(
+            "Food Code 2022, 6-201.13 (from memory); California CURFFL 114150: floor coved up the wall, 3/8 in radius",
+            Origin.FoundInSecondaryCopy, Force.ModelCode),
         new("Colorado, 8 CCR 1202-16 Part 2, 2024: slaughter rooms have a coved and drained floor", Origin.FoundInPublicCopy),
         new("South Africa, Poultry Regulations 2006, reg 11(d)(ii): floor and wall meet with a radius of 50 mm", Origin.FoundInPublicCopy),
     ];
@@ -46,15 +50,18 @@ internal sealed class FinishMissing : Rule
         if (context.Plan.Rooms.Any(r => r.Finishes.Count > 0))
         {
             return washed.Select(r => (Room: r, Missing: Missing(r))).Where(r => r.Missing.Count > 0).Select(r => CheckContext.Find(
-                this, Severity.Note, [r.Room.Id], $"{Named.Of(r.Room)} is washed down, and the plan does not say the finish of its {Named.List(r.Missing)}",
-                "name it under the room, such as: finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\"", r.Room.Span, r.Room.Floor.InteriorPoint.Coordinate));
+                this, Severity.Note, [r.Room.Id],
+                $"{Named.Of(r.Room)} is washed down, and the plan does not say the finish of its {Named.List(r.Missing)}",
+                "name it under the room, such as: finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\"", r.Room.Span,
+                r.Room.Floor.InteriorPoint.Coordinate));
         }
 
         return washed.Count == 0 || context.Facts.Crew.All.Value == 0 ? [] :
         [
             CheckContext.Find(this, Severity.Note, [.. washed.Select(r => r.Id)],
                 $"no finish is named of {Named.List(washed.Select(Named.Of))}, which {(washed.Count == 1 ? "is" : "are")} washed down",
-                "name them under each room, such as: finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\"", washed[0].Span, washed[0].Floor.InteriorPoint.Coordinate),
+                "name them under each room, such as: finish floor \"resin, coved\", walls \"panel\", ceiling \"panel\"", washed[0].Span,
+                washed[0].Floor.InteriorPoint.Coordinate),
         ];
     }
 

@@ -15,14 +15,20 @@ internal sealed class OuterDoorStaysOpen : Rule
 
     public override string Says => "A door to outside of a room with product does not close itself. Cargo doors are left out.";
 
-    public override string Why => "A door that nobody pulls shut lets in flies, dust and mice, and hands that carry crates pull no door shut.";
+    public override string Why
+        => "A door that nobody pulls shut lets in flies, dust and mice, and hands that carry crates pull no door shut.";
 
-    public override string Mend => "Fit a spring or a closer and write `closes itself`; the gap round the shut leaf is at most 1/4 in (6 mm).";
+    public override string Mend
+        => "Fit a spring or a closer and write `closes itself`; the gap round the shut leaf is at most 1/4 in (6 mm).";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Food Code 2022, 6-202.15(A): outer openings are kept from insects and rodents by solid, self-closing, tight doors", Origin.FromMemory, Force.ModelCode),
-        new("9 CFR 354.220(a), US CFR, for rabbits: doors to outside close themselves, with a gap of at most 1/4 in", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "Food Code 2022, 6-202.15(A): outer openings are kept from insects and rodents by solid, self-closing, tight doors",
+            Origin.FromMemory, Force.ModelCode),
+        new(
+            "9 CFR 354.220(a), US CFR, for rabbits: doors to outside close themselves, with a gap of at most 1/4 in",
+            Origin.FoundInPublicCopy, Force.Law),
     ];
 
     public override string Bad => """
@@ -43,10 +49,14 @@ internal sealed class OuterDoorStaysOpen : Rule
     {
         foreach (var door in context.Plan.Openings.Where(o => o is { Kind: OpeningKind.Door, InShell: true, ClosesItself: false }))
         {
-            if (new[] { door.RoomA, door.RoomB }.OfType<Room>().FirstOrDefault(r => r.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold) is { } room)
+            if (new[] { door.RoomA, door.RoomB }.OfType<Room>()
+                .FirstOrDefault(r => r.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold) is { } room)
             {
                 yield return CheckContext.Find(
-                    this, context.Plan.Head.Code == CodeChoice.Us ? Severity.Warning : Severity.Note, [door.Id, room.Id], $"{Named.Of(door)} of {Named.Of(room)} leads outside and does not close itself",
+                    this, context.Plan.Head.Code == CodeChoice.Us
+                        ? Severity.Warning
+                        : Severity.Note, [door.Id, room.Id],
+                            $"{Named.Of(door)} of {Named.Of(room)} leads outside and does not close itself",
                     $"fit a closer and write `closes itself` on {door.Id}", door.Span, door.Centre.Coordinate) with
                 { Limit = $"self-closing doors to outside ({Sources[0].Text})", NewWords = "closes itself" };
             }

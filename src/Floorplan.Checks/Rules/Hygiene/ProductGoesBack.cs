@@ -11,11 +11,15 @@ internal sealed class ProductGoesBack : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "A product leg goes from a cleaner room into a dirtier one. Leaving the building and going to a dry store are fine.";
+    public override string Says
+        => "A product leg goes from a cleaner room into a dirtier one. Leaving the building and going to a dry store are fine.";
 
-    public override string Why => "What has been cleaned picks up again what it was cleaned of: feathers, slime, gut contents. From then on everything it touches is dirty too.";
+    public override string Why
+        => "What has been cleaned picks up again what it was cleaned of: feathers, slime, gut contents. From then on everything it "
+            + "touches is dirty too.";
 
-    public override string Mend => "Put the station on the clean side, give the later room its own way on, or class the room for what is truly done there.";
+    public override string Mend
+        => "Put the station on the clean side, give the later room its own way on, or class the room for what is truly done there.";
 
     public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.OneWayFlow, HygieneSources.NoCrossFlow, HygieneSources.Ranks];
 
@@ -62,7 +66,8 @@ internal sealed class ProductGoesBack : Rule
             if (journey is { FromRoom: { } from, ToRoom: { } to } && IsDirtier(to, from))
             {
                 yield return CheckContext.Find(this, Severity.Warning, journey.Things,
-                    $"product goes back from {Named.Of(from)}, {Class(from)}, to {Named.Of(to)}, {Class(to)}, on its way from {Named.Of(journey.From)} to {Named.Of(journey.To)}",
+                    $"product goes back from {Named.Of(from)}, {Class(from)}, to {Named.Of(to)}, {Class(to)}, on its way from "
+                        + $"{Named.Of(journey.From)} to {Named.Of(journey.To)}",
                     $"move {Named.Of(journey.To)} to a {Class(from)} room, or do this step before the product leaves {Named.Of(to)}",
                     journey.Legs[^1].Leg.Span, journey.Legs[^1].Route?.Path.EndPoint.Coordinate);
             }

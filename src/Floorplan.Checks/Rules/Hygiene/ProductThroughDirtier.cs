@@ -11,9 +11,13 @@ internal sealed class ProductThroughDirtier : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "On its real way between two stops product passes a room dirtier than both, or open air between two rooms. Product on its way out counts too.";
+    public override string Says
+        => "On its real way between two stops product passes a room dirtier than both, or open air between two rooms. Product on its way "
+            + "out counts too.";
 
-    public override string Why => "Nobody draws clean product through the killing room, but when the only door of the pack room opens there, that is where the crates go.";
+    public override string Why
+        => "Nobody draws clean product through the killing room, but when the only door of the pack room opens there, that is where the "
+            + "crates go.";
 
     public override string Mend => "Cut a hatch or door that joins the two rooms directly, or give the clean side its own door to outside.";
 
@@ -65,11 +69,14 @@ internal sealed class ProductThroughDirtier : Rule
             if (passed.Count > 0)
             {
                 string[] names = [.. passed.Select(Named.Of).Distinct()];
-                yield return CheckContext.Find(this, Severity.Warning, [.. journey.Things, .. passed.OfType<Room>().Select(r => r.Id).Distinct()],
-                    $"product on its way from {Named.Of(journey.From)} to {Named.Of(journey.To)} passes {Named.List(names)}, dirtier than where it comes from and goes to",
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [.. journey.Things, .. passed.OfType<Room>().Select(r => r.Id).Distinct()],
+                    $"product on its way from {Named.Of(journey.From)} to {Named.Of(journey.To)} passes {Named.List(names)}, dirtier "
+                        + "than where it comes from and goes to",
                     journey.ToRoom is null
                         ? $"give {Named.Of(clean)} its own door to outside"
-                        : $"join {Named.Of(journey.FromRoom)} and {Named.Of(journey.ToRoom)} by a door or hatch that avoids {Named.List(names)}",
+                        : $"join {Named.Of(journey.FromRoom)} and {Named.Of(journey.ToRoom)} by a door or hatch that avoids "
+                            + $"{Named.List(names)}",
                     journey.Legs[0].Leg.Span, InPassed(journey, passed[0]));
             }
         }

@@ -16,18 +16,28 @@ internal sealed class RawReturnsCross : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "Crates, knives or trolleys that come back (`flow returns`) go unwashed into a clean or cold room, or share floor with product of the clean side at the same time of day. "
-        + "A sink that is not for hands, or a station with hot water or steam, washes them. What is brought in after work is washed down with the room, and does not count.";
+    public override string Says
+        => "Crates, knives or trolleys that come back (`flow returns`) go unwashed into a clean or cold room, or share floor with "
+            + "product of the clean side at the same time of day. "
+        + "A sink that is not for hands, or a station with hot water or steam, washes them. What is brought in after work is washed down "
+        + "with the room, and does not count.";
 
-    public override string Why => "A crate that comes back carries slime, blood and the lorry's floor on its underside. Set down beside packed goods it hands all of it on.";
+    public override string Why
+        => "A crate that comes back carries slime, blood and the lorry's floor on its underside. Set down beside packed goods it hands "
+            + "all of it on.";
 
-    public override string Mend => "Wash what comes back on the dirty side, hand it on through a hatch, and name the washing place in the `flow returns`.";
+    public override string Mend
+        => "Wash what comes back on the dirty side, hand it on through a hatch, and name the washing place in the `flow returns`.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Reg (EC) 853/2004 Annex III s.II ch.II(6): a separate place to wash and disinfect crates and vehicles", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "Reg (EC) 853/2004 Annex III s.II ch.II(6): a separate place to wash and disinfect crates and vehicles",
+            Origin.FoundInPublicCopy, Force.Law),
         HygieneSources.OneWayFlow, HygieneSources.NoCrossFlow,
-        new("Unwashed until a washing place is named on the way; washed down with the room when brought in after work", Origin.OwnAssumption),
+        new(
+            "Unwashed until a washing place is named on the way; washed down with the room when brought in after work",
+            Origin.OwnAssumption),
     ];
 
     public override string Bad => """
@@ -74,7 +84,8 @@ internal sealed class RawReturnsCross : Rule
         var inside = journey.Legs.Select(l => l.Route?.Path.Intersection(room.Floor)).FirstOrDefault(s => s is { IsEmpty: false });
         return CheckContext.Find(this, Severity.Warning, [.. journey.Things.Append(room.Id).Distinct()],
             $"{What(journey.Flow)} from {Named.Of(journey.From)} to {Named.Of(journey.To)} come unwashed into {Named.Of(room)}",
-            $"lead them past a washing place before {Named.Of(room)}, such as a `sink … wash` on the dirty side, and name it in the `flow returns`",
+            $"lead them past a washing place before {Named.Of(room)}, such as a `sink … wash` on the dirty side, and name it in the "
+                + "`flow returns`",
             journey.Legs[0].Leg.Span, inside?.InteriorPoint.Coordinate ?? room.Floor.InteriorPoint.Coordinate);
     }
 
@@ -85,13 +96,17 @@ internal sealed class RawReturnsCross : Rule
             .ToDictionary(p => (object)p.Leg, p => p.Journey, ReferenceEqualityComparer.Instance);
         var told = ways.Entries.ToDictionary(e => (e.Journey.Flow.Span.Start, e.Journey.Legs[0].Leg.Chain), e => e.Room);
         return context.Space.Meetings
-            .Select(m => m.First.Flow.Stream == Stream.Returns ? (Back: m.First, Product: m.Second, Meeting: m) : (Back: m.Second, Product: m.First, Meeting: m))
+            .Select(m => m.First.Flow.Stream == Stream.Returns
+                ? (Back: m.First, Product: m.Second, Meeting: m)
+                : (Back: m.Second, Product: m.First, Meeting: m))
             .Where(m => m.Back.Flow.Stream == Stream.Returns && m.Back.Leg.Period == m.Product.Leg.Period
                 && clean.ContainsKey(m.Product.Leg) && ways.IsUnwashed(m.Back.Leg)
                 && m.Product.Leg.Carriage.Kind is not (CarriageKind.Pump or CarriageKind.Chute))
             .Select(m => new Crossing(m.Meeting, m.Back, m.Product, clean[m.Product.Leg], RoomAt(context.Plan.Rooms, m.Meeting.At)))
             .Where(c => !ReturnWays.IsClean(c.Room) && !IsToldOf(told, c))
-            .GroupBy(c => (Back: c.Back.Flow.Span.Start, c.Back.Leg.Chain, Product: c.On.Flow.Span.Start, Place: c.Doors.FirstOrDefault()?.Id ?? c.Room?.Id))
+            .GroupBy(
+                c => (Back: c.Back.Flow.Span.Start, c.Back.Leg.Chain, Product: c.On.Flow.Span.Start, Place: c.Doors.FirstOrDefault()?.Id
+                    ?? c.Room?.Id))
             .Select(g => Found(context, g.MaxBy(c => c.SharedMm)!));
     }
 
@@ -101,8 +116,11 @@ internal sealed class RawReturnsCross : Rule
         string how = shared.Value > Touch.ToleranceMm ? $"share {shared.Text} of floor with" : "cross";
         string where = c.Doors.Count > 0 ? "at " + Named.List(c.Doors.Select(Named.Of)) : "in " + Named.Of(c.Room);
         return CheckContext.Find(this, Severity.Warning,
-            [.. c.Doors.Select(d => d.Id).Concat(c.On.Things).Concat(new[] { c.Back.Leg.From, c.Back.Leg.To }.Where(s => s is not OutsideStop).Select(s => s.Name)).Concat(c.Room is null ? [] : [c.Room.Id]).Distinct()],
-            $"unwashed {What(c.Back.Flow)} {how} clean product on its way from {Named.Of(c.On.From)} to {Named.Of(c.On.To)} {where}, at the same time of day",
+            [.. c.Doors.Select(d => d.Id).Concat(c.On.Things)
+                .Concat(new[] { c.Back.Leg.From, c.Back.Leg.To }.Where(s => s is not OutsideStop).Select(s => s.Name))
+                    .Concat(c.Room is null ? [] : [c.Room.Id]).Distinct()],
+            $"unwashed {What(c.Back.Flow)} {how} clean product on its way from {Named.Of(c.On.From)} to {Named.Of(c.On.To)} {where}, at "
+                + "the same time of day",
             "bring them back another way, or `after work`", c.Back.Leg.Span, c.At) with
         { Measured = shared.Value, Figures = [shared] };
     }
@@ -113,7 +131,8 @@ internal sealed class RawReturnsCross : Rule
 
     private static string What(Flow flow) => flow.Label.Length == 0 ? "returns" : flow.Label;
 
-    private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at) => rooms.FirstOrDefault(r => r.Floor.Covers(Shape.Factory.CreatePoint(at)));
+    private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at)
+        => rooms.FirstOrDefault(r => r.Floor.Covers(Shape.Factory.CreatePoint(at)));
 
     private sealed record Crossing(Meeting Meeting, LegRoute Back, LegRoute Product, Journey On, Room? Room)
     {
@@ -121,6 +140,7 @@ internal sealed class RawReturnsCross : Rule
 
         public double SharedMm => Meeting.SharedMm;
 
-        public IReadOnlyList<Opening> Doors { get; } = [.. (Back.Route?.Openings ?? []).IntersectBy((Product.Route?.Openings ?? []).Select(o => o.Id), o => o.Id)];
+        public IReadOnlyList<Opening> Doors { get; } =
+            [.. (Back.Route?.Openings ?? []).IntersectBy((Product.Route?.Openings ?? []).Select(o => o.Id), o => o.Id)];
     }
 }

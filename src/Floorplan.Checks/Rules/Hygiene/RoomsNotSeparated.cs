@@ -17,17 +17,26 @@ internal sealed class RoomsNotSeparated : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "A dirty and a clean room are joined by more than a hatch, a chute or a door that closes itself, or the wall between them does not reach the ceiling or is missing.";
+    public override string Says
+        => "A dirty and a clean room are joined by more than a hatch, a chute or a door that closes itself, or the wall between them "
+            + "does not reach the ceiling or is missing.";
 
-    public override string Why => "Splash, steam, feathers and flies cross an open doorway by themselves. A door that must be pulled shut stands open, because hands are full.";
+    public override string Why
+        => "Splash, steam, feathers and flies cross an open doorway by themselves. A door that must be pulled shut stands open, because "
+            + "hands are full.";
 
-    public override string Mend => "Use a hatch, let the door close itself, build the wall up to the ceiling, or put a staff or dry room between.";
+    public override string Mend
+        => "Use a hatch, let the door close itself, build the wall up to the ceiling, or put a staff or dry room between.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         HygieneSources.EdibleApart,
-        new("FSIS Guidebook ch.10 s.2, 1997: full wall and self-closing door between live dock and clean rooms", Origin.FoundInSecondaryCopy),
-        new("South Africa, Poultry Regulations 2006, reg 5: rooms of unlike work joined by hatches only, above 100 birds a day", Origin.FoundInPublicCopy),
+        new(
+            "FSIS Guidebook ch.10 s.2, 1997: full wall and self-closing door between live dock and clean rooms",
+            Origin.FoundInSecondaryCopy),
+        new(
+            "South Africa, Poultry Regulations 2006, reg 5: rooms of unlike work joined by hatches only, above 100 birds a day",
+            Origin.FoundInPublicCopy),
         HygieneSources.Ranks,
     ];
 

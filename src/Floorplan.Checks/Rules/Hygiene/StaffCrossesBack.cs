@@ -12,16 +12,21 @@ internal sealed class StaffCrossesBack : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "In working time people go from a clean or cold room through a dirty one, and from there to a clean room again, to the toilet or to where they change. "
+    public override string Says
+        => "In working time people go from a clean or cold room through a dirty one, and from there to a clean room again, to the toilet "
+            + "or to where they change. "
         + "Going out at the end of the day does not count. Where they come back unwashed, unwashed-entry says so.";
 
-    public override string Why => "Boots, apron and sleeves take the dirty room along. Who crosses ten times a day will not change ten times.";
+    public override string Why
+        => "Boots, apron and sleeves take the dirty room along. Whoever crosses ten times a day will not change ten times.";
 
-    public override string Mend => "Keep one crew on each side, give the clean side its own door to toilet and change, or hand things over through a hatch.";
+    public override string Mend
+        => "Keep one crew on each side, give the clean side its own door to toilet and change, or hand things over through a hatch.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross inedible rooms on the way to where they change, rest or wash", Origin.FoundInPublicCopy),
+        new("Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross inedible rooms "
+            + "on the way to where they change, rest or wash", Origin.FoundInPublicCopy),
         HygieneSources.OneWayFlow, HygieneSources.Ranks,
     ];
 

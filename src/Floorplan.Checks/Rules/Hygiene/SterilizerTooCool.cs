@@ -21,15 +21,21 @@ internal sealed class SterilizerTooCool : Rule
 
     public override string Says => "A sterilizer is fed with water that is not hot enough to kill what is on a knife.";
 
-    public override string Why => "At 70 °C (158 °F) a knife looks as clean as at 82 °C (180 °F), and carries on what it cut last. A long pipe cools the water further.";
+    public override string Why
+        => "At 70 °C (158 °F) a knife looks as clean as at 82 °C (180 °F), and carries on what it cut last. A long pipe cools the water "
+            + "further.";
 
-    public override string Mend => "Feed it at 82 °C (180 °F), let it heat its own water, or show the inspector another way that does as well.";
+    public override string Mend
+        => "Feed it at 82 °C (180 °F), let it heat its own water, or show the inspector another way that does as well.";
 
-    public override string? Caution => "Water of 82 °C (180 °F) scalds. A licensed plumber and electrician do the work; local codes prevail.";
+    public override string? Caution
+        => "Water of 82 °C (180 °F) scalds. A licensed plumber and electrician do the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 °C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 °C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy,
+            Force.Law),
         new("9 CFR 354.224, US CFR, for rabbits; for other animals advice: water of 180 °F to sanitize with", Origin.FoundInPublicCopy),
         new("South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 °C", Origin.FoundInPublicCopy),
     ];
@@ -66,11 +72,13 @@ internal sealed class SterilizerTooCool : Rule
 
         foreach (var sink in context.Plan.Stations.Where(s => s.IsSterilizer))
         {
-            if (sink.Needs.FirstOrDefault(n => n is { Kind: NeedKind.HotWater, At: not null }) is { At: { } fed } need && fed.Base < limit.Value - Tolerance)
+            if (sink.Needs.FirstOrDefault(n => n is { Kind: NeedKind.HotWater, At: not null }) is { At: { } fed } need
+                && fed.Base < limit.Value - Tolerance)
             {
                 yield return CheckContext.Find(
                     this, limit, fed.Base, [sink.Id], $"sterilizer {sink.Id} is fed at {context.Temperature(fed.Base)}",
-                    $"write `needs hot … at {context.Temperature(limit.Value)}`, or let it heat its own water: `needs power`", need.Span, sink.Bounds.Centre.Coordinate);
+                    $"write `needs hot … at {context.Temperature(limit.Value)}`, or let it heat its own water: `needs power`", need.Span,
+                    sink.Bounds.Centre.Coordinate);
             }
         }
     }

@@ -13,21 +13,30 @@ internal sealed class SterilizerTooFar : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "A station that `needs sterilizer`, because knives are used there, has none in its room, or the nearest `sink … sterilizer` is too far. Measured straight from edge to edge.";
+    public override string Says
+        => "A station that `needs sterilizer`, because knives are used there, has none in its room, or the nearest `sink … sterilizer` "
+            + "is too far. Measured straight from edge to edge.";
 
-    public override string Why => "A knife carries what it cut last. It is dipped between two carcasses only where the hot water stands within a step or two.";
+    public override string Why
+        => "A knife carries what it cut last. It is dipped between two carcasses only where the hot water stands within a step or two.";
 
     public override string Mend => "Set a sterilizer of 82 °C (180 °F) beside the hand sink of the station.";
 
-    public override string? Caution => "Water of 82 °C (180 °F) scalds. A licensed plumber and electrician do the work; local codes prevail.";
+    public override string? Caution
+        => "Water of 82 °C (180 °F) scalds. A licensed plumber and electrician do the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 °C within 3 m of the station, beside the basin", Origin.FoundInPublicCopy),
-        new("Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 °C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 °C within 3 m of the station, beside the basin",
+            Origin.FoundInPublicCopy),
+        new(
+            "Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 °C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy,
+            Force.Law),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("from station to sterilizer", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("from station to sterilizer", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
     public override string Bad => """
         plan "Pheasant unit"
@@ -79,7 +88,8 @@ internal sealed class SterilizerTooFar : Rule
         var span = station.Needs.First(n => n.Kind == NeedKind.Sterilizer).Span;
         if (sterilizers is null)
         {
-            return CheckContext.Find(this, Severity.Warning, [station.Id], $"{Named.Of(station)} needs a sterilizer, and {Named.Of(station.Room)} has none",
+            return CheckContext.Find(
+                this, Severity.Warning, [station.Id], $"{Named.Of(station)} needs a sterilizer, and {Named.Of(station.Room)} has none",
                 $"add a `sink … sterilizer in {station.Room.Id}` beside it", span, station.Bounds.Centre.Coordinate) with
             { Limit = $"a sterilizer ({Sources[1].Text})" };
         }
@@ -88,8 +98,11 @@ internal sealed class SterilizerTooFar : Rule
         double far = station.Footprint.Distance(nearest);
         var sink = (Station)nearest.UserData;
         return Tiers.Above(context, this, far) is { } limit
-            ? CheckContext.Find(this, limit, far, [station.Id, sink.Id], $"the nearest sterilizer, {sink.Id}, is {context.Walk(far)} from {Named.Of(station)}",
-                $"move {sink.Id} {Say.SizeUp(far - limit.Value, context.Plan.Units)} nearer, or add a sterilizer", span, station.Bounds.Centre.Coordinate)
+            ? CheckContext.Find(
+                this, limit, far, [station.Id, sink.Id],
+                $"the nearest sterilizer, {sink.Id}, is {context.Walk(far)} from {Named.Of(station)}",
+                $"move {sink.Id} {Say.SizeUp(far - limit.Value, context.Plan.Units)} nearer, or add a sterilizer", span,
+                station.Bounds.Centre.Coordinate)
             : null;
     }
 }

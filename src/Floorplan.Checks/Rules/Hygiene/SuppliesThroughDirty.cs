@@ -12,7 +12,9 @@ internal sealed class SuppliesThroughDirty : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "In working time supplies for a clean or cold room (`flow supplies`) are carried through a dirty room, a plant room or a toilet, or kept there. Before work and after it the room is washed down, and it does not count.";
+    public override string Says
+        => "In working time supplies for a clean or cold room (`flow supplies`) are carried through a dirty room, a plant room or a "
+            + "toilet, or kept there. Before work and after it the room is washed down, and it does not count.";
 
     public override string Why => "Cartons and film cannot be washed. What splashes on them in the dirty room is packed with the product.";
 
@@ -21,7 +23,9 @@ internal sealed class SuppliesThroughDirty : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         HygieneSources.OneWayFlow, HygieneSources.NoCrossFlow,
-        new("Reg (EC) 852/2004 Annex II ch.X: wrapping material is kept so that it is not exposed to contamination", Origin.FromMemory, Force.Law),
+        new(
+            "Reg (EC) 852/2004 Annex II ch.X: wrapping material is kept so that it is not exposed to contamination", Origin.FromMemory,
+            Force.Law),
     ];
 
     public override string Bad => """
@@ -48,16 +52,20 @@ internal sealed class SuppliesThroughDirty : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        foreach (var journey in Journey.Of(context.Space, Stream.Supplies).Where(j => j.Legs[0].Leg.Period == Period.During && j.Legs.All(IsCarried)))
+        foreach (var journey in Journey.Of(context.Space, Stream.Supplies)
+            .Where(j => j.Legs[0].Leg.Period == Period.During && j.Legs.All(IsCarried)))
         {
             var passed = journey.Rooms.OfType<Room>().Where(r => HygieneRank.Of(r) == 0).DistinctBy(r => r.Id).ToList();
             if (passed.Count > 0 && journey.ToRoom is { } to && ReturnWays.IsClean(to))
             {
                 string what = journey.Flow.Label.Length == 0 ? "supplies" : journey.Flow.Label;
-                var inside = journey.Legs.Select(l => l.Route?.Path.Intersection(passed[0].Floor)).FirstOrDefault(s => s is { IsEmpty: false });
+                var inside = journey.Legs.Select(l => l.Route?.Path.Intersection(passed[0].Floor))
+                    .FirstOrDefault(s => s is { IsEmpty: false });
                 yield return CheckContext.Find(this, Severity.Warning, [.. journey.Things, .. passed.Select(r => r.Id)],
-                    $"{what} for {Named.Of(journey.To)} in {Named.Of(to)} come through {Named.List(passed.Select(Named.Of))} in working time",
-                    $"bring them in by a door of {Named.Of(to)} itself, or `before work`", journey.Legs[0].Leg.Span, inside?.InteriorPoint.Coordinate ?? passed[0].Floor.InteriorPoint.Coordinate);
+                    $"{what} for {Named.Of(journey.To)} in {Named.Of(to)} come through {Named.List(passed.Select(Named.Of))} in working "
+                        + "time",
+                    $"bring them in by a door of {Named.Of(to)} itself, or `before work`", journey.Legs[0].Leg.Span,
+                    inside?.InteriorPoint.Coordinate ?? passed[0].Floor.InteriorPoint.Coordinate);
             }
         }
     }

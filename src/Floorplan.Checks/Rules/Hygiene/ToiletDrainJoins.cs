@@ -11,7 +11,9 @@ internal sealed class ToiletDrainJoins : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "The drain of a toilet room runs on to a drain of another room (`runs to`), so that sewage and process water share a line inside the unit.";
+    public override string Says
+        => "The drain of a toilet room runs on to a drain of another room (`runs to`), so that sewage and process water share a line "
+            + "inside the unit.";
 
     public override string Why => "When the line blocks outside, sewage comes up through the floor drain of the food room.";
 
@@ -22,7 +24,9 @@ internal sealed class ToiletDrainJoins : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("9 CFR 416.2(f), US CFR: sewage is not joined to process drains in the building", Origin.FromMemory, Force.Law),
-        new("Malaysia, veterinary code of practice for poultry plants 2017, 2.10.7-8: toilet lines separate until outside", Origin.FoundInPublicCopy),
+        new(
+            "Malaysia, veterinary code of practice for poultry plants 2017, 2.10.7-8: toilet lines separate until outside",
+            Origin.FoundInPublicCopy),
     ];
 
     public override string Bad => """

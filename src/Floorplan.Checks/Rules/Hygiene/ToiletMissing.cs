@@ -11,13 +11,19 @@ internal sealed class ToiletMissing : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "The plan counts a crew, and neither has a toilet room nor says that a toilet is elsewhere on the site. A plan without a crew is not looked at.";
+    public override string Says
+        => "The plan counts a crew, and neither has a toilet room nor says that a toilet is elsewhere on the site. A plan without a crew "
+            + "is not looked at.";
 
-    public override string Why => "People go somewhere. Without a toilet near, and a basin beside it, they come back with unwashed hands or leave the line for half an hour.";
+    public override string Why
+        => "People go somewhere. Without a toilet near, and a basin beside it, they come back with unwashed hands or leave the line for "
+            + "half an hour.";
 
-    public override string Mend => "Add a room of class `toilet` that does not open on food, or say under `day` what the site has: `elsewhere 1 toilet`.";
+    public override string Mend
+        => "Add a room of class `toilet` that does not open on food, or say under `day` what the site has: `elsewhere 1 toilet`.";
 
-    public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.ToiletTable, HygieneSources.Lavatories, HygieneSources.AtLeastOneToilet];
+    public override IReadOnlyList<Source> Sources { get; } =
+        [HygieneSources.ToiletTable, HygieneSources.Lavatories, HygieneSources.AtLeastOneToilet];
 
     public override string Bad => """
         plan "Char unit"

@@ -14,13 +14,17 @@ internal sealed class ToiletOpensOnFood : Rule
 
     public override string Says => "A toilet opens directly into a room where product is handled or kept.";
 
-    public override string Why => "What the flush throws up, and what hands carry before they are washed, must not reach product. A lobby with a wash basin between stops both.";
+    public override string Why
+        => "What the flush throws up, and what hands carry before they are washed, must not reach product. A lobby with a wash basin "
+            + "between stops both.";
 
     public override string Mend => "Put a lobby or a changing room with a wash basin between, or let the toilet open to the outside.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Regulation (EC) 852/2004, Annex II, chapter I(3): lavatories do not open directly into rooms where food is handled", Origin.FoundInSecondaryCopy, Force.Law),
+        new(
+            "Regulation (EC) 852/2004, Annex II, chapter I(3): lavatories do not open directly into rooms where food is handled",
+            Origin.FoundInSecondaryCopy, Force.Law),
         new("9 CFR 416.2(h), US CFR: toilets apart from rooms where product is handled or kept", Origin.FromMemory, Force.Law),
     ];
 
@@ -48,8 +52,10 @@ internal sealed class ToiletOpensOnFood : Rule
             {
                 yield return CheckContext.Find(
                     this, Severity.Warning, [opening.Id, found.Toilet.Id, found.Food.Id],
-                    $"{Named.Of(found.Toilet)} opens through {Named.Of(opening)} into {Named.Of(found.Food)}, where product is handled or kept",
-                    $"put a lobby with a wash basin between, or move {Named.Of(opening)} to a wall of another room", opening.Span, opening.Centre.Coordinate);
+                    $"{Named.Of(found.Toilet)} opens through {Named.Of(opening)} into {Named.Of(found.Food)}, where product is handled "
+                        + "or kept",
+                    $"put a lobby with a wash basin between, or move {Named.Of(opening)} to a wall of another room", opening.Span,
+                    opening.Centre.Coordinate);
             }
         }
     }
@@ -57,5 +63,6 @@ internal sealed class ToiletOpensOnFood : Rule
     private static (Room Toilet, Room Food)? Pair(Room a, Room b) =>
         a.Class == HygieneClass.Toilet && IsFood(b) ? (a, b) : b.Class == HygieneClass.Toilet && IsFood(a) ? (b, a) : null;
 
-    private static bool IsFood(Room room) => room.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold or HygieneClass.Dry;
+    private static bool IsFood(Room room)
+        => room.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold or HygieneClass.Dry;
 }

@@ -1,8 +1,8 @@
+using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Sizing.Staffing;
-using System.Globalization;
 
 namespace Floorplan.Checks.Rules.Hygiene;
 
@@ -19,7 +19,9 @@ internal sealed class ToiletsTooFew : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "The crew that the plan counts is more than its toilets serve, those elsewhere on the site counted in. A figure set by `limit` holds for each toilet.";
+    public override string Says
+        => "The crew that the plan counts is more than its toilets serve, those elsewhere on the site counted in. A figure set by "
+            + "`limit` holds for each toilet.";
 
     public override string Why => "Where people queue they do without washing their hands.";
 
@@ -64,10 +66,13 @@ internal sealed class ToiletsTooFew : Rule
             {
                 Figures = [context.Facts.Crew.All],
                 LimitValue = served,
-                Limit = limit.SetBy is null ? $"limit {served.ToString("0", CultureInfo.InvariantCulture)} people for {count} ({Sources[0].Text})" : limit.Text,
+                Limit = limit.SetBy is null
+                    ? $"limit {served.ToString("0", CultureInfo.InvariantCulture)} people for {count} ({Sources[0].Text})"
+                    : limit.Text,
             };
         }
     }
 
-    private static int ServedBy(int toilets) => toilets <= Served.Length ? Served[toilets - 1] : Served[^1] + (EachMore * (toilets - Served.Length));
+    private static int ServedBy(int toilets)
+        => toilets <= Served.Length ? Served[toilets - 1] : Served[^1] + (EachMore * (toilets - Served.Length));
 }

@@ -2,9 +2,9 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 using Floorplan.Model.Flows;
+using Floorplan.Model.Graphs;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
-using Floorplan.Model.Graphs;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -15,18 +15,29 @@ internal sealed class UnwashedEntry : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "People come into a clean or cold room from outside, a dirty room or a toilet without a hand sink on the way, or without a staff room to change boots and coat in. "
-        + "When the plan draws no people flow, the way in through the fewest rooms is looked at instead, as a note, and a hand sink in the room itself is enough.";
+    public override string Says
+        => "People come into a clean or cold room from outside, a dirty room or a toilet without a hand sink on the way, or without a "
+            + "staff room to change boots and coat in. "
+        + "When the plan draws no people flow, the way in through the fewest rooms is looked at instead, as a note, and a hand sink in "
+        + "the room itself is enough.";
 
-    public override string Why => "Hands and boots are the shortest way from the yard to the product. People wash when the sink stands in their way, not when it stands beside it.";
+    public override string Why
+        => "Hands and boots are the shortest way from the yard to the product. People wash when the sink stands in their way, not when "
+            + "it stands beside it.";
 
-    public override string Mend => "Lead the way in through a staff room with a hand sink, or put a hand sink just inside the door and name it in the `flow people`.";
+    public override string Mend
+        => "Lead the way in through a staff room with a hand sink, or put a hand sink just inside the door and name it in the `flow "
+            + "people`.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("Food Code 2022, 5-204.11: hand sinks where food is handled and in or next to toilet rooms", Origin.FromMemory, Force.Law),
-        new("Reg (EC) 852/2004 Annex II ch.III: hand-wash and changing for mobile and temporary premises", Origin.FoundInPublicCopy, Force.Law),
-        new("Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross inedible rooms", Origin.FoundInPublicCopy),
+        new(
+            "Reg (EC) 852/2004 Annex II ch.III: hand-wash and changing for mobile and temporary premises", Origin.FoundInPublicCopy,
+            Force.Law),
+        new(
+            "Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross inedible rooms",
+            Origin.FoundInPublicCopy),
         HygieneSources.Ranks,
     ];
 
@@ -67,7 +78,8 @@ internal sealed class UnwashedEntry : Rule
             var entry = new Entry(sinks);
             foreach (var journey in chain)
             {
-                if (entry.Walk(journey.Rooms, journey.To, journey.Legs[0].Leg.Period == Period.During) is { } fault && (fault.Unwashed || !nobodyChanges))
+                if (entry.Walk(journey.Rooms, journey.To, journey.Legs[0].Leg.Period == Period.During) is { } fault
+                    && (fault.Unwashed || !nobodyChanges))
                 {
                     string who = journey.Flow.Label.Length == 0 ? "people" : journey.Flow.Label;
                     yield return Found(fault, Severity.Warning, $"{who} reach {Named.Of(fault.Room)} on the way to {Named.Of(journey.To)}",
@@ -83,11 +95,17 @@ internal sealed class UnwashedEntry : Rule
         var worked = context.Plan.Stations.Where(s => s.Workers.Count > 0).Select(s => s.Room.Id).ToHashSet();
         var rooms = context.Plan.Rooms.ToDictionary(r => r.Id);
         var ways = RoomWays.OnFoot(context.Plan).Fewest(RoomWays.Outside);
-        foreach (var room in context.Plan.Rooms.Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold && worked.Contains(r.Id) && !sinks.Contains(r.Id)))
+        foreach (
+            var room in context.Plan.Rooms.Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold
+                && worked.Contains(r.Id)
+                && !sinks.Contains(r.Id)))
         {
-            if (ways.TryGetValue(room.Id, out var way) && new Entry(sinks).Walk([.. way.Select(rooms.GetValueOrDefault)], null, true) is { Unwashed: true } fault)
+            if (ways.TryGetValue(room.Id, out var way)
+                && new Entry(sinks).Walk([.. way.Select(rooms.GetValueOrDefault)], null, true) is { Unwashed: true } fault)
             {
-                yield return Found(fault, Severity.Note, $"by the way in through the fewest rooms people reach {Named.Of(fault.Room)}", [], room.Span, null);
+                yield return Found(
+                    fault, Severity.Note, $"by the way in through the fewest rooms people reach {Named.Of(fault.Room)}", [], room.Span,
+                    null);
             }
         }
     }
@@ -98,7 +116,9 @@ internal sealed class UnwashedEntry : Rule
             fault.Unwashed
                 ? $"put a hand sink in the room before {Named.Of(fault.Room)}, or just inside its door, and lead the `flow people` past it"
                 : $"carve a room of class `staff` in front of {Named.Of(fault.Room)}",
-            span, route?.Path.Intersection(fault.Room.Floor) is { IsEmpty: false } inside ? inside.Coordinate : fault.Room.Floor.InteriorPoint.Coordinate);
+            span, route?.Path.Intersection(fault.Room.Floor) is { IsEmpty: false } inside
+                ? inside.Coordinate
+                : fault.Room.Floor.InteriorPoint.Coordinate);
 
     private static HashSet<string> RoomsWithHandSink(CheckContext context)
         => [.. context.Plan.Stations.Where(s => s.IsHandSink).Select(s => s.Room.Id)];

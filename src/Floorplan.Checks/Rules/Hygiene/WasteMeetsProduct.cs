@@ -12,18 +12,26 @@ namespace Floorplan.Checks.Rules.Hygiene;
 
 internal sealed class WasteMeetsProduct : Rule
 {
-    /// <summary>Handing waste over at the station where it falls is no crossing: this far from a stop of both legs. A worker's arm to either side; own assumption.</summary>
+    /// <summary>
+    /// Handing waste over at the station where it falls is no crossing: this far from a stop of both legs. A worker's arm to either
+    /// side; own assumption.
+    /// </summary>
     private const double HandOverMm = 900;
 
     public override string Name => "waste-meets-product";
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "The real routes of waste and of product cross or share floor or a doorway. At the same time of day this is a warning; at different times a note where they share a doorway or clean floor, because it must be washed between.";
+    public override string Says
+        => "The real routes of waste and of product cross or share floor or a doorway. At the same time of day this is a warning; at "
+            + "different times a note where they share a doorway or clean floor, because it must be washed between.";
 
-    public override string Why => "A dripping offal bin wheeled across the packing floor undoes the day's cleaning, and wheels and boots carry it on.";
+    public override string Why
+        => "A dripping offal bin wheeled across the packing floor undoes the day's cleaning, and wheels and boots carry it on.";
 
-    public override string Mend => "Give waste its own door or chute, carry it out after the day's work and wash down, or move the bin to the other side of the bench.";
+    public override string Mend
+        => "Give waste its own door or chute, carry it out after the day's work and wash down, or move the bin to the other side of the "
+            + "bench.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
@@ -66,7 +74,8 @@ internal sealed class WasteMeetsProduct : Rule
             .Select(m => Ordered(m, journeys))
             .OfType<Crossing>()
             .Where(c => !IsHandOver(c) && (c.SameTime || MattersLater(context.Plan.Rooms, c)))
-            .GroupBy(c => (Waste: c.WasteOn.Legs[0].Leg.Span.Start, Product: c.Product.Flow.Span.Start, Place: PlaceOf(context.Plan.Rooms, c)))
+            .GroupBy(
+                c => (Waste: c.WasteOn.Legs[0].Leg.Span.Start, Product: c.Product.Flow.Span.Start, Place: PlaceOf(context.Plan.Rooms, c)))
             .Select(g => Found(context, [.. g.OrderBy(c => c.SameTime ? 0 : 1)]));
     }
 
@@ -74,7 +83,9 @@ internal sealed class WasteMeetsProduct : Rule
     {
         var worst = crossings[0];
         var doors = Shared(worst).ToList();
-        string where = doors.Count > 0 ? "at " + Named.List(doors.Select(Named.Of)) : "in " + Named.Of(RoomAt(context.Plan.Rooms, worst.At));
+        string where = doors.Count > 0
+            ? "at " + Named.List(doors.Select(Named.Of))
+            : "in " + Named.Of(RoomAt(context.Plan.Rooms, worst.At));
         var shared = context.Facts.Ways.Shared[crossings.MaxBy(c => c.SharedMm)!.Meeting];
         string how = shared.Value > Touch.ToleranceMm ? $"shares {shared.Text} of floor with" : "crosses";
         string when = worst.SameTime ? "at the same time of day" : "at another time of day";
@@ -82,8 +93,10 @@ internal sealed class WasteMeetsProduct : Rule
             ? "give the waste another way out, or carry it `after work` and wash down"
             : "wash down between the two, and write down who does it";
         return CheckContext.Find(this, worst.SameTime ? Severity.Warning : Severity.Note,
-            [.. doors.Select(d => d.Id).Concat(worst.WasteOn.Things).Concat(worst.ProductOn.Things).Concat(RoomAt(context.Plan.Rooms, worst.At) is { } room ? [room.Id] : []).Distinct()],
-            $"waste from {Named.Of(worst.WasteOn.From)} to {Named.Of(worst.WasteOn.To)} {how} product on its way from {Named.Of(worst.ProductOn.From)} to {Named.Of(worst.ProductOn.To)} {where}, {when}",
+            [.. doors.Select(d => d.Id).Concat(worst.WasteOn.Things).Concat(worst.ProductOn.Things)
+                .Concat(RoomAt(context.Plan.Rooms, worst.At) is { } room ? [room.Id] : []).Distinct()],
+            $"waste from {Named.Of(worst.WasteOn.From)} to {Named.Of(worst.WasteOn.To)} {how} product on its way from "
+                + $"{Named.Of(worst.ProductOn.From)} to {Named.Of(worst.ProductOn.To)} {where}, {when}",
             mend, worst.Waste.Leg.Span, worst.At) with
         { Measured = shared.Value, Figures = [shared] };
     }
@@ -123,9 +136,12 @@ internal sealed class WasteMeetsProduct : Rule
         => Shared(crossing).FirstOrDefault()?.Id ?? RoomAt(rooms, crossing.At)?.Id ?? "";
 
     private static IEnumerable<Opening> Shared(Crossing c)
-        => c.Waste.Route is null || c.Product.Route is null ? [] : c.Waste.Route.Openings.IntersectBy(c.Product.Route.Openings.Select(o => o.Id), o => o.Id);
+        => c.Waste.Route is null || c.Product.Route is null
+            ? []
+            : c.Waste.Route.Openings.IntersectBy(c.Product.Route.Openings.Select(o => o.Id), o => o.Id);
 
-    private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at) => rooms.FirstOrDefault(r => r.Floor.Covers(Shape.Factory.CreatePoint(at)));
+    private static Room? RoomAt(IReadOnlyList<Room> rooms, Coordinate at)
+        => rooms.FirstOrDefault(r => r.Floor.Covers(Shape.Factory.CreatePoint(at)));
 
     private sealed record Crossing(Meeting Meeting, LegRoute Waste, LegRoute Product, Journey WasteOn, Journey ProductOn)
     {

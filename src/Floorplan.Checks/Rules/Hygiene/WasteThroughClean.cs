@@ -13,11 +13,14 @@ internal sealed class WasteThroughClean : Rule
 
     public override string Says => "Waste on its real way enters a clean or cold room other than the one where it was made.";
 
-    public override string Why => "Offal drips, and bins are never clean underneath. What the dirty side has washed off the product is wheeled past the product again.";
+    public override string Why
+        => "Offal drips, and bins are never clean underneath. What the dirty side has washed off the product is wheeled past the product "
+            + "again.";
 
     public override string Mend => "Give the room where the waste is made its own door or chute to outside.";
 
-    public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.EdibleApart, HygieneSources.NoCrossFlow, HygieneSources.OneWayFlow];
+    public override IReadOnlyList<Source> Sources { get; } =
+        [HygieneSources.EdibleApart, HygieneSources.NoCrossFlow, HygieneSources.OneWayFlow];
 
     public override string Bad => """
         plan "Rabbit unit"
@@ -49,7 +52,8 @@ internal sealed class WasteThroughClean : Rule
             if (passed.Count > 0)
             {
                 string names = Named.List(passed.Select(Named.Of));
-                var inside = journey.Legs.Select(l => l.Route?.Path.Intersection(passed[0].Floor)).FirstOrDefault(s => s is { IsEmpty: false });
+                var inside = journey.Legs.Select(l => l.Route?.Path.Intersection(passed[0].Floor))
+                    .FirstOrDefault(s => s is { IsEmpty: false });
                 yield return CheckContext.Find(this, Severity.Warning, [.. journey.Things, .. passed.Select(r => r.Id)],
                     $"waste from {Named.Of(journey.From)} to {Named.Of(journey.To)} goes through {names}",
                     $"lead it from {Named.Of(journey.FromRoom)} straight to outside, by a door, hatch or chute of its own",

@@ -1,7 +1,7 @@
 using Floorplan.Model;
 using Floorplan.Model.Flows;
-using Floorplan.Model.Services;
 using Floorplan.Model.Graphs;
+using Floorplan.Model.Services;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -20,7 +20,9 @@ internal sealed class WasteWays
         graph = new WayGraph([], legs.Select(l => new Link(l.From.Name, l.To.Name))
             .Concat(thrown.Where(t => t.To is not null).Select(t => new Link(t.From, t.To!))));
         sources = [.. legs.Select(l => l.From.Name), .. thrown.Select(t => t.From)];
-        breaks = FindBreaks(plan.Stations.Select(s => s.Id).ToHashSet(), graph.LeadingTo(legs.Select(l => l.To).Where(IsAway).Select(t => t.Name)));
+        breaks =
+            FindBreaks(
+                plan.Stations.Select(s => s.Id).ToHashSet(), graph.LeadingTo(legs.Select(l => l.To).Where(IsAway).Select(t => t.Name)));
     }
 
     /// <summary>Whether waste comes to a place, or arises there, and goes no farther.</summary>

@@ -10,9 +10,12 @@ internal sealed class WayOutForWasteMissing : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "Waste of a station, or what collects in a bin, has no chain of waste legs that ends outside or in a drain.";
+    public override string Says
+        => "Waste of a station, or what collects in a bin, has no chain of waste legs that ends outside or in a drain.";
 
-    public override string Why => "Waste that nobody has planned a way for leaves through whatever door is nearest, which is often the packing room's. Until then it stands and warms up.";
+    public override string Why
+        => "Waste that nobody has planned a way for leaves through whatever door is nearest, which is often the packing room's. Until "
+            + "then it stands and warms up.";
 
     public override string Mend => "Draw a `flow waste` from the bin to a drain or to `outside`, and say when it is carried.";
 
@@ -49,7 +52,8 @@ internal sealed class WayOutForWasteMissing : Rule
         {
             if (way.BreaksOffAt(station.Id))
             {
-                yield return Found(station, [.. context.Plan.Stations.Where(s => s.Id != station.Id && way.Leads(s.Id, station.Id)).Select(Named.Of)]);
+                yield return Found(
+                    station, [.. context.Plan.Stations.Where(s => s.Id != station.Id && way.Leads(s.Id, station.Id)).Select(Named.Of)]);
             }
         }
     }

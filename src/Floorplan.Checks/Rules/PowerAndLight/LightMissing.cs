@@ -12,7 +12,9 @@ internal sealed class LightMissing : Rule
 
     public override RuleGroup Group => RuleGroup.PowerAndLight;
 
-    public override string Says => "The plan gives light for some rooms, and none for a room where people work. A plan that says nothing of light is not looked at.";
+    public override string Says
+        => "The plan gives light for some rooms, and none for a room where people work. A plan that says nothing of light is not looked "
+            + "at.";
 
     public override string Why => "The electrician fits what the plan counts. A room that was forgotten gets one bulb at the door.";
 
@@ -22,7 +24,8 @@ internal sealed class LightMissing : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("9 CFR 416.2(c), US CFR: light where food is worked on, examined and kept, where tools are washed, and in dressing rooms and toilets", Origin.FromMemory, Force.Law),
+        new("9 CFR 416.2(c), US CFR: light where food is worked on, examined and kept, where tools are washed, and in dressing rooms and "
+            + "toilets", Origin.FromMemory, Force.Law),
         new("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives", Origin.FoundInPublicCopy, Force.ModelCode),
     ];
 
@@ -64,7 +67,8 @@ internal sealed class LightMissing : Rule
         foreach (var room in context.Plan.Rooms.Where(r => worked.Contains(r.Id) && !lit.Contains(r.Id)))
         {
             string line = $"light {room.Id} {context.Light(Lux(context.Plan))}";
-            yield return CheckContext.Find(this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no light, though other rooms have",
+            yield return CheckContext.Find(
+                this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no light, though other rooms have",
                 $"add a line such as: {line}", room.Span, room.Floor.InteriorPoint.Coordinate) with
             { Limit = $"light where people work ({Sources[0].Text})", NewLine = line };
         }

@@ -13,7 +13,9 @@ namespace Floorplan.Checks.Rules.PowerAndLight;
 /// <summary>Outlets in rooms that are washed down, or near a sink of their room, that do not say how they are protected.</summary>
 internal sealed class OutletUnprotected : Rule
 {
-    /// <summary>6 ft, on plan from the outlet to the sink. Heights are left out, which makes the distance no longer than the cord's.</summary>
+    /// <summary>
+    /// 6 ft, on plan from the outlet to the sink. Heights are left out, which makes the distance no longer than the cord's.
+    /// </summary>
     private const double NearSink = 1828.8;
 
     /// <summary>NEC 210.8(B): larger outlets are outside the clause.</summary>
@@ -29,9 +31,12 @@ internal sealed class OutletUnprotected : Rule
 
     public override RuleGroup Group => RuleGroup.PowerAndLight;
 
-    public override string Says => "An outlet in a room that is washed down, or near a sink, has no protection against current through a person.";
+    public override string Says
+        => "An outlet in a room that is washed down, or near a sink, has no protection against current through a person.";
 
-    public override string Why => "With wet hands on a wet floor a small fault current kills. A breaker does not see it; a device that compares both conductors switches off in time.";
+    public override string Why
+        => "With wet hands on a wet floor a small fault current kills. A breaker does not see it; a device that compares both conductors "
+            + "switches off in time.";
 
     public override string Mend => "Write `gfci` (or `rcd`) at the outlet and have it fitted, or move the outlet away from water.";
 
@@ -39,8 +44,12 @@ internal sealed class OutletUnprotected : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("NEC 2023 210.8(B): outlets in damp or wet places, at food preparation sinks, and within 6 ft of a sink", Origin.FoundInPublicCopy, Force.ModelCode),
-        new("IEC 60364-4-41:2017, 411.3.3: a residual current device of 30 mA for socket outlets up to 32 A", Origin.FromMemory, Force.ModelCode),
+        new(
+            "NEC 2023 210.8(B): outlets in damp or wet places, at food preparation sinks, and within 6 ft of a sink",
+            Origin.FoundInPublicCopy, Force.ModelCode),
+        new(
+            "IEC 60364-4-41:2017, 411.3.3: a residual current device of 30 mA for socket outlets up to 32 A", Origin.FromMemory,
+            Force.ModelCode),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -65,7 +74,8 @@ internal sealed class OutletUnprotected : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var outlets = context.Plan.Services.OfType<Outlet>().Where(s => s is { Room: not null, Guard: null } && IsCovered(s, context.Plan.Head.Code)).ToList();
+        var outlets = context.Plan.Services.OfType<Outlet>()
+            .Where(s => s is { Room: not null, Guard: null } && IsCovered(s, context.Plan.Head.Code)).ToList();
         if (outlets.Count == 0 || context.Limit(this) is not { } limit)
         {
             yield break;
@@ -77,18 +87,22 @@ internal sealed class OutletUnprotected : Rule
             if (outlet.Room!.WashedDown)
             {
                 yield return CheckContext.Find(
-                    this, Severity.Warning, [outlet.Id], $"outlet {outlet.Id} is in {Named.Of(outlet.Room)}, which is washed down, and has no protection",
+                    this, Severity.Warning, [outlet.Id],
+                    $"outlet {outlet.Id} is in {Named.Of(outlet.Room)}, which is washed down, and has no protection",
                     Mending(context), outlet.Span, outlet.At.Coordinate);
                 continue;
             }
 
             var at = Shape.Factory.CreatePoint(outlet.At.Coordinate);
-            if (sinks[outlet.Room.Id].Select(s => (Sink: s, Away: s.Footprint.Distance(at))).OrderBy(s => s.Away).FirstOrDefault() is { Sink: { } sink, Away: var away }
+            if (sinks[outlet.Room.Id].Select(s => (Sink: s, Away: s.Footprint.Distance(at))).OrderBy(s => s.Away)
+                .FirstOrDefault() is { Sink: { } sink, Away: var away }
                 && away < limit.Value - Tiers.Tolerance)
             {
                 yield return CheckContext.Find(
-                    this, limit, away, [outlet.Id, sink.Id], $"outlet {outlet.Id} is {context.Text(away)} from {Named.Of(sink)} and has no protection",
-                    $"{Mending(context)}; or move it {Say.SizeUp(limit.Value - away, context.Plan.Units)} or more farther off", outlet.Span, outlet.At.Coordinate);
+                    this, limit, away, [outlet.Id, sink.Id],
+                    $"outlet {outlet.Id} is {context.Text(away)} from {Named.Of(sink)} and has no protection",
+                    $"{Mending(context)}; or move it {Say.SizeUp(limit.Value - away, context.Plan.Units)} or more farther off", outlet.Span,
+                    outlet.At.Coordinate);
             }
         }
     }

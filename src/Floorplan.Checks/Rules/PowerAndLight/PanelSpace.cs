@@ -18,15 +18,19 @@ internal sealed class PanelSpace : Rule
 
     public override string Says => "Something fixed, or a wall, stands in the working space before an electrical panel.";
 
-    public override string Why => "Whoever works at a live panel needs room to step back, and whoever must switch off in an emergency must not climb over a tank.";
+    public override string Why
+        => "Whoever works at a live panel needs room to step back, and whoever must switch off in an emergency must not climb over a tank.";
 
-    public override string Mend => "Move the panel or what stands before it. A steel wall opposite counts as grounded, and higher voltages ask for more.";
+    public override string Mend
+        => "Move the panel or what stands before it. A steel wall opposite counts as grounded, and higher voltages ask for more.";
 
     public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("29 CFR 1910.303, Table S-1 (as WAC 296-24-95703): 3 ft before live parts of 0 to 150 V to ground", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "29 CFR 1910.303, Table S-1 (as WAC 296-24-95703): 3 ft before live parts of 0 to 150 V to ground", Origin.FoundInPublicCopy,
+            Force.Law),
         new("NEC 110.26(A)(2): 30 in wide", Origin.FoundInPublicCopy, Force.ModelCode),
         new("NEC 2023 110.26(A)(3): 6 ft 6 in high", Origin.FromMemory, Force.ModelCode),
     ];
@@ -69,7 +73,8 @@ internal sealed class PanelSpace : Rule
                 yield return CheckContext.Find(
                     this, limit, space.Free, by is null ? [panel.Id] : [panel.Id, by.Id],
                     $"{what} stands {space.Free.Text} before the panel {panel.Id}",
-                    $"leave {context.Text(limit.Value)} free before it over a width of {context.Text(WorkingSpace.Width)}: move {(by is null ? panel.Id : what)} {more} or more",
+                    $"leave {context.Text(limit.Value)} free before it over a width of {context.Text(WorkingSpace.Width)}: move "
+                        + $"{(by is null ? panel.Id : what)} {more} or more",
                     panel.Span, panel.At.Coordinate);
             }
         }

@@ -30,16 +30,22 @@ internal sealed class SwitchOutOfReach : Rule
 
     public override string Says => "A switch is too high, too low, or behind something that one cannot reach over.";
 
-    public override string Why => "Who must stop a machine or find the light reaches for the switch without looking, often with one hand full. A switch behind a tank is reached by climbing on it.";
+    public override string Why
+        => "Whoever must stop a machine or find the light reaches for the switch without looking, often with one hand full. A switch "
+            + "behind "
+            + "a tank is reached by climbing on it.";
 
-    public override string Mend => "Set the switch between 15 in and 48 in (380 to 1220 mm) above the floor, where nothing deep stands before it.";
+    public override string Mend
+        => "Set the switch between 15 in and 48 in (380 to 1220 mm) above the floor, where nothing deep stands before it.";
 
     public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("2010 ADA Standards 308.2 and 308.3: reach 15 in to 48 in; over a thing 20 to 25 in deep 44 in", Origin.FoundInPublicCopy),
-        new("2010 ADA Standards 203.9: work areas of staff are left out of most rules, so that the figures are advice here", Origin.FromMemory),
+        new(
+            "2010 ADA Standards 203.9: work areas of staff are left out of most rules, so that the figures are advice here",
+            Origin.FromMemory),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -88,19 +94,28 @@ internal sealed class SwitchOutOfReach : Rule
             string away = $"move the switch to a free stretch of wall, or {Named.Of(b.Thing)} away from it";
             if (point.Height is { } at && b.Thing.Top > at && b.Thing.Bottom < at)
             {
-                return CheckContext.Find(this, Severity.Warning, [point.Id, b.Thing.Id], $"{Named.Of(b.Thing)} stands before switch {point.Id}", away, point.Span, point.At.Coordinate);
+                return CheckContext.Find(
+                    this, Severity.Warning, [point.Id, b.Thing.Id], $"{Named.Of(b.Thing)} stands before switch {point.Id}", away,
+                    point.Span, point.At.Coordinate);
             }
 
             if (context.Limit(this, Deepest) is { } deepest && b.Depth > deepest.Value + Tiers.Tolerance)
             {
                 return CheckContext.Find(
-                    this, deepest, b.Depth, [point.Id, b.Thing.Id], $"switch {point.Id} is reached over {context.Text(b.Depth)} of {Named.Of(b.Thing)}", away, point.Span, point.At.Coordinate);
+                    this, deepest, b.Depth, [point.Id, b.Thing.Id],
+                    $"switch {point.Id} is reached over {context.Text(b.Depth)} of {Named.Of(b.Thing)}", away, point.Span,
+                    point.At.Coordinate);
             }
 
-            if (height > DeepEnoughToLower && b.Depth >= DeepEnoughToLower && context.Limit(this, Over) is { } over && height > over.Value + Tiers.Tolerance)
+            if (height > DeepEnoughToLower
+                && b.Depth >= DeepEnoughToLower
+                && context.Limit(this, Over) is { } over
+                && height > over.Value + Tiers.Tolerance)
             {
                 return CheckContext.Find(
-                    this, over, height.Value, [point.Id, b.Thing.Id], $"switch {point.Id} is {context.Text(height.Value)} above the floor, behind {context.Text(b.Depth)} of {Named.Of(b.Thing)}",
+                    this, over, height.Value, [point.Id, b.Thing.Id],
+                    $"switch {point.Id} is {context.Text(height.Value)} above the floor, behind {context.Text(b.Depth)} of "
+                        + $"{Named.Of(b.Thing)}",
                     $"lower it by {Say.SizeUp(height.Value - over.Value, context.Plan.Units)}, or {away}", point.Span, point.At.Coordinate);
             }
         }
@@ -116,7 +131,8 @@ internal sealed class SwitchOutOfReach : Rule
     }
 
     private Finding Height(CheckContext context, Switch point, AppliedLimit limit, double height, string mend) => CheckContext.Find(
-        this, limit, height, [point.Id], $"switch {point.Id} is {context.Text(height)} above the floor", mend, point.Span, point.At.Coordinate);
+        this, limit, height, [point.Id], $"switch {point.Id} is {context.Text(height)} above the floor", mend, point.Span,
+        point.At.Coordinate);
 
     /// <summary>
     /// The deepest thing between a switch and whoever reaches for it, and how far its far side is from the wall. Nobody fits
@@ -136,7 +152,8 @@ internal sealed class SwitchOutOfReach : Rule
         return things.Count == 0 ? null : things[0];
     }
 
-    private static double Gap(Station thing, Switch point, Side wall) => Off(thing.Bounds.Of(wall), point, wall is Side.North or Side.South);
+    private static double Gap(Station thing, Switch point, Side wall)
+        => Off(thing.Bounds.Of(wall), point, wall is Side.North or Side.South);
 
     private static double Off(Length side, Switch point, bool across) => Math.Abs((side - (across ? point.At.Y : point.At.X)).Millimetres);
 }

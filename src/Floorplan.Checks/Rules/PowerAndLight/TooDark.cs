@@ -27,13 +27,15 @@ internal sealed class TooDark : Rule
 
     public override string Why => "In bad light dirt stays, knives slip and faults go out with the product. Inspectors carry a meter.";
 
-    public override string Mend => "Put up more lamps, covered against breaking, or lamps of more light; then measure at the height of the work.";
+    public override string Mend
+        => "Put up more lamps, covered against breaking, or lamps of more light; then measure at the height of the work.";
 
     public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives, 20 fc where people wash and in toilets, 10 fc in stores", Origin.FoundInPublicCopy, Force.ModelCode),
+        new("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives, 20 fc where people wash and in toilets, 10 fc "
+            + "in stores", Origin.FoundInPublicCopy, Force.ModelCode),
         new("9 CFR 354.226(a), US CFR, for rabbits; for other animals advice: 30 fc on work surfaces", Origin.FoundInPublicCopy),
         new("EN 12464-1:2021: butchery 500 lux", Origin.FromMemory),
         new("EN 12464-1:2021: toilets 200 lux, stores 100 lux", Origin.FoundInPublicCopy),
@@ -83,12 +85,15 @@ internal sealed class TooDark : Rule
             {
                 yield return CheckContext.Find(
                     this, limit, light.Level, [room.Id], $"{Named.Of(room)} has {light.Level.Text} of {limit.Published.Key}",
-                    $"bring it to {context.Light(limit.Value)}, measured at the height of the work", light.SaidAt, room.Floor.InteriorPoint.Coordinate);
+                    $"bring it to {context.Light(limit.Value)}, measured at the height of the work", light.SaidAt,
+                    room.Floor.InteriorPoint.Coordinate);
             }
         }
     }
 
-    /// <summary>What a room wants; null where no source says. People who work decide before a sink does, and that before what is kept.</summary>
+    /// <summary>
+    /// What a room wants; null where no source says. People who work decide before a sink does, and that before what is kept.
+    /// </summary>
     private static string? Wanted(Room room, bool works, bool washes) => room.Class switch
     {
         HygieneClass.Staff or HygieneClass.Toilet => Wash,

@@ -6,7 +6,9 @@ using Floorplan.Sizing.LightAndAir;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
 
-/// <summary>The air that fans bring into a room or draw out of it, against the room's volume; for a toilet against what one draws.</summary>
+/// <summary>
+/// The air that fans bring into a room or draw out of it, against the room's volume; for a toilet against what one draws.
+/// </summary>
 internal sealed class TooLittleAir : Rule
 {
     private const string Changes = "air changes an hour";
@@ -26,7 +28,9 @@ internal sealed class TooLittleAir : Rule
 
     public override string Says => "The fans of a room change its air too seldom.";
 
-    public override string Why => "Steam that stays wets the ceiling and drips on the product; in a steel box it does so within minutes. Rooms with scalders and cookers want much more than the least.";
+    public override string Why
+        => "Steam that stays wets the ceiling and drips on the product; in a steel box it does so within minutes. Rooms with scalders "
+            + "and cookers want much more than the least.";
 
     public override string Mend => "Take a larger fan, or a second one, and let as much air in as is drawn out.";
 
@@ -34,7 +38,9 @@ internal sealed class TooLittleAir : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Malaysian code of veterinary practice for poultry plants, 3.11: at least 4 air changes an hour by fan", Origin.FoundInPublicCopy),
+        new(
+            "Malaysian code of veterinary practice for poultry plants, 3.11: at least 4 air changes an hour by fan",
+            Origin.FoundInPublicCopy),
         new("ASHRAE 62.1, table of exhaust rates: 50 cfm for each toilet", Origin.FoundInSecondaryCopy, Force.ModelCode),
         new("process rooms 10 to 20, scalding and plucking 20 to 30 air changes an hour; common practice", Origin.CommonPractice),
     ];
@@ -77,7 +83,9 @@ internal sealed class TooLittleAir : Rule
 
     private Finding? OfRoom(CheckContext context, RoomAir air)
     {
-        if (air is not { Changes: { } changes, SaidAt: { } span } || context.Limit(this, Changes) is not { } limit || changes.Value * SecondsPerHour >= limit.Value * (1 - Tolerance))
+        if (air is not { Changes: { } changes, SaidAt: { } span }
+            || context.Limit(this, Changes) is not { } limit
+            || changes.Value * SecondsPerHour >= limit.Value * (1 - Tolerance))
         {
             return null;
         }
@@ -86,12 +94,15 @@ internal sealed class TooLittleAir : Rule
         return CheckContext.Find(
             this, limit, changes.Value * SecondsPerHour, [air.Room.Id],
             $"the air of {Named.Of(air.Room)} has {changes.Text}: {context.Air(flow)} for a room of {air.Volume.Text}",
-            $"move {context.Air(limit.Value * air.Volume.Value / SecondsPerHour)} or more", span, air.Room.Floor.InteriorPoint.Coordinate) with
+            $"move {context.Air(limit.Value * air.Volume.Value / SecondsPerHour)} or more", span,
+            air.Room.Floor.InteriorPoint.Coordinate) with
         { Figures = [changes, air.Volume, .. new[] { air.In, air.Out }.OfType<Figure>()] };
     }
 
     private Finding? OfToilet(CheckContext context, RoomAir air) =>
-        air is { Out: { Value: > 0 } drawn, SaidAt: { } span } && context.Limit(this, Toilet) is { } limit && drawn.Value < limit.Value * (1 - Tolerance)
+        air is { Out: { Value: > 0 } drawn, SaidAt: { } span }
+            && context.Limit(this, Toilet) is { } limit
+            && drawn.Value < limit.Value * (1 - Tolerance)
             ? CheckContext.Find(
                 this, limit, drawn, [air.Room.Id], $"{drawn.Text} of air are drawn from {Named.Of(air.Room)}",
                 $"draw {context.Air(limit.Value)} or more, straight to outside", span, air.Room.Floor.InteriorPoint.Coordinate)

@@ -14,15 +14,19 @@ internal sealed class ClearSpaceBlocked : Rule
 
     public override string Says => "Floor that a station keeps clear is taken by a wall or by something fixed.";
 
-    public override string Why => "A clear space is there for a lid, a trolley, a service panel or a person at work. Once something is bolted down in it, "
+    public override string Why
+        => "A clear space is there for a lid, a trolley, a service panel or a person at work. Once something is bolted down in it, "
         + "the machine cannot be opened, loaded or mended.";
 
-    public override string Mend => "Move the blocking thing, turn the station so that its clear side faces free floor, or put the blocking thing on wheels.";
+    public override string Mend
+        => "Move the blocking thing, turn the station so that its clear side faces free floor, or put the blocking thing on wheels.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("The plan's own `clear` statement; the depth is the designer's or the maker's", Origin.CommonPractice),
-        new("21 CFR 117.20(b)(2), US CFR: adequate, unobstructed working space between equipment and walls, no number", Origin.FromMemory, Force.Law),
+        new(
+            "21 CFR 117.20(b)(2), US CFR: adequate, unobstructed working space between equipment and walls, no number", Origin.FromMemory,
+            Force.Law),
     ];
 
     public override string Bad => """
@@ -57,21 +61,27 @@ internal sealed class ClearSpaceBlocked : Rule
 
         foreach (var other in context.Space.StationsNear(clear.Floor.EnvelopeInternal))
         {
-            if (other.Id != station.Id && !other.Movable && Touch.IsBetween(other, 0, Mover.Person.HeightMm) && Touch.Shared(clear.Floor, other.Footprint) is { } shared)
+            if (other.Id != station.Id
+                && !other.Movable
+                && Touch.IsBetween(other, 0, Mover.Person.HeightMm)
+                && Touch.Shared(clear.Floor, other.Footprint) is { } shared)
             {
                 yield return Found(context, station, clear, [station.Id, other.Id], other, shared);
             }
         }
     }
 
-    private Finding Found(CheckContext context, Station station, ClearSpace clear, IReadOnlyList<string> things, Station? blocker, Geometry shared)
+    private Finding Found(
+        CheckContext context, Station station, ClearSpace clear, IReadOnlyList<string> things, Station? blocker, Geometry shared)
     {
         double free = station.Footprint.Distance(shared);
         string side = clear.Side.ToString().ToLowerInvariant();
         string purpose = clear.Purpose.Length == 0 ? "" : $" for {clear.Purpose}";
         return CheckContext.Find(this, Severity.Error, things,
-            $"{(blocker is null ? "a wall" : Named.Of(blocker))} stands in the clear space {side} of {Named.Of(station)}{purpose}: {context.Text(free)} of {context.Text(clear.Depth)} is free",
-            $"move {Named.Of(blocker ?? station)} {context.Text(clear.Depth.Millimetres - free)} away, or turn {Named.Of(station)} to free floor",
+            $"{(blocker is null ? "a wall" : Named.Of(blocker))} stands in the clear space {side} of {Named.Of(station)}{purpose}: "
+                + $"{context.Text(free)} of {context.Text(clear.Depth)} is free",
+            $"move {Named.Of(blocker ?? station)} {context.Text(clear.Depth.Millimetres - free)} away, or turn {Named.Of(station)} to "
+                + "free floor",
             clear.Span, shared.InteriorPoint.Coordinate) with
         {
             Limit = $"limit {context.Text(clear.Depth)} (asked for by this plan)",

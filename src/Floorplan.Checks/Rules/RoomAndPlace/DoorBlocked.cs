@@ -17,9 +17,12 @@ internal sealed class DoorBlocked : Rule
 
     public override RuleGroup Group => RuleGroup.RoomAndPlace;
 
-    public override string Says => "A door leaf hits something, sweeps over a worker's place or meets another leaf, or something fixed stands in front of a doorway.";
+    public override string Says
+        => "A door leaf hits something, sweeps over a worker's place or meets another leaf, or something fixed stands in front of a "
+            + "doorway.";
 
-    public override string Why => "A door that cannot open fully narrows the way out and is soon propped open, so the rooms are no longer apart. "
+    public override string Why
+        => "A door that cannot open fully narrows the way out and is soon propped open, so the rooms are no longer apart. "
         + "A leaf that swings into a person at work hurts, and worse when that person holds a knife.";
 
     public override string Mend => "Hinge the door on its other side, let it swing the other way or slide, or move what stands there.";
@@ -74,10 +77,12 @@ internal sealed class DoorBlocked : Rule
             {
                 yield return CheckContext.Find(this, Severity.Error, [door.Id, station.Id],
                     $"the leaf of {Named.Of(door)} hits {Named.Of(station)}",
-                    $"hinge {Named.Of(door)} on its other side, let it swing the other way, or move {Named.Of(station)} out of its quarter circle",
+                    $"hinge {Named.Of(door)} on its other side, let it swing the other way, or move {Named.Of(station)} out of its "
+                        + "quarter circle",
                     door.Span, Touch.Shared(swept, station.Footprint)!.InteriorPoint.Coordinate);
             }
-            else if (station.Room.Id == door.Swing.Into?.Id && station.Workers.FirstOrDefault(w => Touch.Shared(swept, w.Floor) is not null) is { } worker)
+            else if (station.Room.Id == door.Swing.Into?.Id
+                && station.Workers.FirstOrDefault(w => Touch.Shared(swept, w.Floor) is not null) is { } worker)
             {
                 yield return CheckContext.Find(this, Severity.Warning, [door.Id, station.Id],
                     $"the leaf of {Named.Of(door)} sweeps over the place where worker {worker.Number} of {Named.Of(station)} stands",
@@ -126,7 +131,8 @@ internal sealed class DoorBlocked : Rule
                     double free = door.Reveal.Distance(shared);
                     yield return CheckContext.Find(this, limit, free, [door.Id, station.Id],
                         $"{Named.Of(station)} stands {context.Text(free)} in front of {Named.Of(door)}",
-                        $"move {Named.Of(station)} at least {context.Text(limit.Value - free)} away, or move {Named.Of(door)} along the wall",
+                        $"move {Named.Of(station)} at least {context.Text(limit.Value - free)} away, or move {Named.Of(door)} along the "
+                            + "wall",
                         station.Span, shared.InteriorPoint.Coordinate);
                 }
             }

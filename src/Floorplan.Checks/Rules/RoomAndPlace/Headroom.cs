@@ -20,19 +20,26 @@ internal sealed class Headroom : Rule
 
     public override RuleGroup Group => RuleGroup.RoomAndPlace;
 
-    public override string Says => "The finished ceiling is lower than people's way out needs, or a rail or hung thing is too low over a walk or a worker's place.";
+    public override string Says
+        => "The finished ceiling is lower than people's way out needs, or a rail or hung thing is too low over a walk or a worker's place.";
 
-    public override string Why => "Heads meet hooks, lamps and door tracks at the end of a long shift. A standard-height container loses the legal ceiling "
+    public override string Why
+        => "Heads meet hooks, lamps and door tracks at the end of a long shift. A standard-height container loses the legal ceiling "
         + "to its linings; a high-cube keeps it. Hung things lower than a standing person count as obstacles: routes are led round them.";
 
-    public override string Mend => "Use a high-cube shell, thinner linings or less floor build-up, or hang the thing higher or beside the walk.";
+    public override string Mend
+        => "Use a high-cube shell, thinner linings or less floor build-up, or hang the thing higher or beside the walk.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("29 CFR 1910.36(g)(1), US CFR: exit route ceiling 7 ft 6 in", Origin.FoundInPublicCopy, Force.Law),
-        new("29 CFR 1910.36(g)(1), US CFR: projections from an exit route ceiling 6 ft 8 in above the floor", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "29 CFR 1910.36(g)(1), US CFR: projections from an exit route ceiling 6 ft 8 in above the floor", Origin.FoundInPublicCopy,
+            Force.Law),
         new("ISO 14122-2, headroom over walkways", Origin.FromMemory),
-        new("29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice", Origin.FromMemory, Force.Law),
+        new(
+            "29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice",
+            Origin.FromMemory, Force.Law),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -94,7 +101,8 @@ internal sealed class Headroom : Rule
         double missing = limit.Value - height.Millimetres;
         var span = height == shell.CeilingHeight ? shell.Span : rooms[0].Span;
         return CheckContext.Find(this, limit, height.Millimetres, [.. rooms.Select(r => r.Id)],
-            $"the finished ceiling of {Named.List(rooms.Select(Named.Of))} is {context.Text(height)} above the floor, {context.Text(missing)} too low",
+            $"the finished ceiling of {Named.List(rooms.Select(Named.Of))} is {context.Text(height)} above the floor, "
+                + $"{context.Text(missing)} too low",
             $"gain {context.Text(missing)}: a higher shell, thinner ceiling lining or less floor build-up",
             span, rooms[0].Floor.InteriorPoint.Coordinate);
     }
@@ -107,7 +115,8 @@ internal sealed class Headroom : Rule
             {
                 yield return CheckContext.Find(this, limit, rail.Height.Millimetres, [rail.Id],
                     $"people walk under the hooks of rail {rail.Id}, {context.Text(rail.Height)} above the floor",
-                    $"raise the rail by {context.Text(limit.Value - rail.Height.Millimetres)} where people cross, or lead the walk round its end",
+                    $"raise the rail by {context.Text(limit.Value - rail.Height.Millimetres)} where people cross, or lead the walk round "
+                        + "its end",
                     rail.Span, at);
             }
         }
@@ -123,7 +132,8 @@ internal sealed class Headroom : Rule
 
         var near = hung.Footprint.EnvelopeInternal.Copy();
         near.ExpandBy(WorkerSize.Depth.Millimetres);
-        var standing = context.Space.StationsNear(near).SelectMany(s => s.Workers).FirstOrDefault(w => Touch.Shared(w.Floor, hung.Footprint) is not null);
+        var standing = context.Space.StationsNear(near).SelectMany(s => s.Workers)
+            .FirstOrDefault(w => Touch.Shared(w.Floor, hung.Footprint) is not null);
         var at = standing?.Centre.Coordinate ?? FirstWalkUnder(walks, hung.Footprint);
         return at is null
             ? null

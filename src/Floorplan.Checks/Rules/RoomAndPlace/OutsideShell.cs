@@ -19,14 +19,17 @@ internal sealed class OutsideShell : Rule
 
     public override string Says => "A thing or a room reaches beyond the finished faces of the shell, or a thing is taller than its room.";
 
-    public override string Why => "Linings and floor build-up make the box smaller than its steel. A bench drawn into the lining, or a rack taller than "
+    public override string Why
+        => "Linings and floor build-up make the box smaller than its steel. A bench drawn into the lining, or a rack taller than "
         + "the finished ceiling, is found out on the day it arrives.";
 
     public override string Mend => "Move the thing in, choose a smaller one, or thin the lining.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Geometry of the plan: two solids cannot share one place; finished faces follow from the shell and its lining", Origin.OwnAssumption),
+        new(
+            "Geometry of the plan: two solids cannot share one place; finished faces follow from the shell and its lining",
+            Origin.OwnAssumption),
         new("ISO 668:2020, least inside sizes of containers", Origin.FromMemory),
     ];
 
@@ -75,7 +78,8 @@ internal sealed class OutsideShell : Rule
         {
             string lower = station.Bottom.Nanometres > 0 ? "hang it lower" : "choose a lower one";
             yield return Found([station.Id, station.Room.Id], over,
-                $"{Named.Of(station)} reaches {context.Text(station.Top)} high, {context.Text(over)} above the finished ceiling of {Named.Of(station.Room)} at {context.Text(station.Room.CeilingHeight)}",
+                $"{Named.Of(station)} reaches {context.Text(station.Top)} high, {context.Text(over)} above the finished ceiling of "
+                    + $"{Named.Of(station.Room)} at {context.Text(station.Room.CeilingHeight)}",
                 $"{lower} by {context.Text(over)}, or thin the ceiling lining", station.Span, station.Bounds.Centre.Coordinate);
         }
     }
@@ -91,13 +95,15 @@ internal sealed class OutsideShell : Rule
         double by = context.Plan.Shell.Finished.Distance(Shape.Factory.CreatePoint(point.At.Coordinate));
         if (by > Touch.ToleranceMm)
         {
-            yield return Found([point.Id], by, $"{point.Id} in {Named.Of(room)} lies {context.Text(by)} beyond the finished face of the shell",
+            yield return Found(
+                [point.Id], by, $"{point.Id} in {Named.Of(room)} lies {context.Text(by)} beyond the finished face of the shell",
                 $"move it in by {context.Text(by)}", point.Span, point.At.Coordinate);
         }
 
         if (point.Height is { } height && (height - room.CeilingHeight).Millimetres is var over && over > Touch.ToleranceMm)
         {
-            yield return Found([point.Id, room.Id], over, $"{point.Id} is {context.Text(over)} above the finished ceiling of {Named.Of(room)}",
+            yield return Found(
+                [point.Id, room.Id], over, $"{point.Id} is {context.Text(over)} above the finished ceiling of {Named.Of(room)}",
                 $"lower it by {context.Text(over)}", point.Span, point.At.Coordinate);
         }
     }

@@ -17,7 +17,8 @@ internal sealed class Overlap : Rule
 
     public override string Says => "Two things, or a thing and a partition, take up the same place at the same height. Touching is fine.";
 
-    public override string Why => "What is drawn through another thing cannot be set down. The mistake hides easily when benches grow by a few inches.";
+    public override string Why
+        => "What is drawn through another thing cannot be set down. The mistake hides easily when benches grow by a few inches.";
 
     public override string Mend => "Move one of them, place it `east of` or `west of` the other so that it follows, or hang it higher.";
 
@@ -69,7 +70,8 @@ internal sealed class Overlap : Rule
     {
         foreach (var other in context.Space.StationsNear(station.Footprint.EnvelopeInternal).Where(o => o.Item < station.Item))
         {
-            if (Touch.IsBetween(station, other.Bottom.Millimetres, other.Top.Millimetres) && Touch.Shared(station.Footprint, other.Footprint) is { } shared)
+            if (Touch.IsBetween(station, other.Bottom.Millimetres, other.Top.Millimetres)
+                && Touch.Shared(station.Footprint, other.Footprint) is { } shared)
             {
                 double by = Breadth(shared);
                 yield return CheckContext.Find(this, Severity.Error, [station.Id, other.Id],
@@ -103,7 +105,9 @@ internal sealed class Overlap : Rule
     private static Geometry HolesAround(CheckContext context, Station station)
     {
         var holes = context.Plan.Openings
-            .Where(o => o.Sill <= station.Bottom && o.Sill + o.Height >= station.Top && o.Reveal.EnvelopeInternal.Intersects(station.Footprint.EnvelopeInternal))
+            .Where(o => o.Sill <= station.Bottom
+                && o.Sill + o.Height >= station.Top
+                && o.Reveal.EnvelopeInternal.Intersects(station.Footprint.EnvelopeInternal))
             .Select(o => (Geometry)o.Reveal)
             .ToArray();
         return Shape.Factory.BuildGeometry(holes).Union();

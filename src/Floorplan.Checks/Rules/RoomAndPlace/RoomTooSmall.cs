@@ -17,19 +17,26 @@ internal sealed class RoomTooSmall : Rule
 
     public override RuleGroup Group => RuleGroup.RoomAndPlace;
 
-    public override string Says => "A room is small for all who work in it at once: those whom `day` puts there, or else one person for each worker's place.";
+    public override string Says
+        => "A room is small for all who work in it at once: those whom `day` puts there, or else one person for each worker's place.";
 
-    public override string Why => "Where too many share a small room they are in each other's way with knives and hot water, and warmth and breath stay in it. Things that stand in the room make it smaller still.";
+    public override string Why
+        => "Where too many share a small room they are in each other's way with knives and hot water, and warmth and breath stay in it. "
+            + "Things that stand in the room make it smaller still.";
 
-    public override string Mend => "Have fewer people in it at once, make it larger, or spread the work over two rooms. Where fewer work than there are places, say so: `day` with `crew kill 2`.";
+    public override string Mend
+        => "Have fewer people in it at once, make it larger, or spread the work over two rooms. Where fewer work than there are places, "
+            + "say so: `day` with `crew kill 2`.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Workplace health, safety and welfare, UK approved code of practice L24, regulation 10: 11 m³ for each person in the empty room, heights over 3 m not counted; cabs and the like are left out", Origin.FoundInPublicCopy),
+        new("Workplace health, safety and welfare, UK approved code of practice L24, regulation 10: 11 m³ for each person in the empty "
+            + "room, heights over 3 m not counted; cabs and the like are left out", Origin.FoundInPublicCopy),
         new("9 CFR 416.2(b)(1): rooms large enough, without a figure", Origin.FromMemory),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("room for each person", Least, LimitUnit.CubicMetres, Sources[0], Severity.Note)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("room for each person", Least, LimitUnit.CubicMetres, Sources[0], Severity.Note)];
 
     public override string Bad => """
         plan "Wrapping room"
@@ -70,7 +77,10 @@ internal sealed class RoomTooSmall : Rule
         return CheckContext.Find(
             this, limit, volume.Value / people, [room.Id],
             $"{Named.Of(room)} has {context.Volume(volume.Value / people)} for {who} there",
-            $"make it {context.Volume(limit.Value * people)} in all, it has {volume.Text}{(room.CeilingHeight.Millimetres > RoomSize.HighestCounted ? $" below {context.Text(RoomSize.HighestCounted)}" : "")}{fewer}",
+            $"make it {context.Volume(limit.Value * people)} in all, it has "
+                + volume.Text
+                + (room.CeilingHeight.Millimetres > RoomSize.HighestCounted ? $" below {context.Text(RoomSize.HighestCounted)}" : "")
+                + fewer,
             room.Span, room.Floor.InteriorPoint.Coordinate)
             with
         { Figures = [volume, context.Facts.Crew.Working[room.Id]] };

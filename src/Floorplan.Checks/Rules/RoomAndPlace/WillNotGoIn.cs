@@ -11,19 +11,28 @@ internal sealed class WillNotGoIn : Rule
 
     public override RuleGroup Group => RuleGroup.RoomAndPlace;
 
-    public override string Says => "No way from outside is wide and high enough to bring a thing to its place, narrow side first, slid and turned round every corner on the way; or things block each other's way in, whichever goes first.";
+    public override string Says
+        => "No way from outside is wide and high enough to bring a thing to its place, narrow side first, slid and turned round every "
+            + "corner on the way; or things block each other's way in, whichever goes first.";
 
-    public override string Why => "Tanks, racks and machines are bought to measure and come in one piece. A door a hand too narrow means cutting the wall, "
+    public override string Why
+        => "Tanks, racks and machines are bought to measure and come in one piece. A door a hand too narrow means cutting the wall, "
         + "or sending the machine back.";
 
-    public override string Mend => "Make one opening on the way larger, order the thing knocked down in parts that pass, or set it in place before the wall is closed and say so on the drawing.";
+    public override string Mend
+        => "Make one opening on the way larger, order the thing knocked down in parts that pass, or set it in place before the wall is "
+            + "closed and say so on the drawing.";
 
-    public override string Caution => "Heavy things are moved by people who do this for a living: check weights, lifting points and floor strength, and keep out from under a load.";
+    public override string Caution
+        => "Heavy things are moved by people who do this for a living: check weights, lifting points and floor strength, and keep out "
+            + "from under a load.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Geometry of the plan: a box passes openings that are wider and higher, and moves as a rigid rectangle, slid and turned, over the floor between walls and past what stands", Origin.OwnAssumption),
-        new("The search lets pass what is up to 20 mm too large on a side between walls, and 40 mm past other things; a thing longer than 3 m up to 1/150 of its length", Origin.OwnAssumption),
+        new("Geometry of the plan: a box passes openings that are wider and higher, and moves as a rigid rectangle, slid and turned, "
+            + "over the floor between walls and past what stands", Origin.OwnAssumption),
+        new("The search lets pass what is up to 20 mm too large on a side between walls, and 40 mm past other things; a thing longer "
+            + "than 3 m up to 1/150 of its length", Origin.OwnAssumption),
     ];
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("unreachable")];
@@ -83,15 +92,19 @@ internal sealed class WillNotGoIn : Rule
         bool passes = solid.Broad <= door.Width.Millimetres && solid.High <= door.Height.Millimetres;
         string why = passes
             ? $"no way to {Named.Of(station.Room)} leaves room to turn it"
-            : $"the widest way to {Named.Of(station.Room)} is {Named.Of(door)}, {context.Text(door.Width)} wide and {context.Text(door.Height)} high";
+            : $"the widest way to {Named.Of(station.Room)} is {Named.Of(door)}, {context.Text(door.Width)} wide and "
+                + $"{context.Text(door.Height)} high";
         string message = tipped
             ? $"{Named.Of(station)}, {size}, goes in only tipped onto its side: {why}"
             : $"{Named.Of(station)}, {size}, will not go in: {why}";
         string closed = $"or set it in place before the wall at {Named.Of(leftOpen!)} is closed";
         string mend = passes
             ? $"widen the door or the passage, order it knocked down, {closed}"
-            : $"make {Named.Of(door)} at least {context.Text(Math.Max(solid.Broad, door.Width.Millimetres))} x {context.Text(Math.Max(solid.High, door.Height.Millimetres))}, order it knocked down, {closed}";
-        return CheckContext.Find(this, tipped ? Severity.Warning : Severity.Error, [station.Id, door.Id], message, mend, station.Span, station.Bounds.Centre.Coordinate) with
+            : $"make {Named.Of(door)} at least {context.Text(Math.Max(solid.Broad, door.Width.Millimetres))} x "
+                + $"{context.Text(Math.Max(solid.High, door.Height.Millimetres))}, order it knocked down, {closed}";
+        return CheckContext.Find(this, tipped
+            ? Severity.Warning
+            : Severity.Error, [station.Id, door.Id], message, mend, station.Span, station.Bounds.Centre.Coordinate) with
         {
             Measured = solid.Broad,
         };

@@ -15,9 +15,11 @@ internal sealed class AxleOverloaded : Rule
 
     public override string Says => "The axles of a trailer carry more than their plates allow.";
 
-    public override string Why => "Overloaded axles burst tyres and burn out bearings and brakes, on a trailer that looks the same as a sound one.";
+    public override string Why
+        => "Overloaded axles burst tyres and burn out bearings and brakes, on a trailer that looks the same as a sound one.";
 
-    public override string Mend => "Empty tanks before it travels, move weight towards the hitch as far as the hitch bears it, or fit axles with a higher plate.";
+    public override string Mend
+        => "Empty tanks before it travels, move weight towards the hitch as far as the hitch bears it, or fit axles with a higher plate.";
 
     public override string? Caution => "Towing can kill: weigh the finished trailer at its axles before it goes on the road.";
 
@@ -52,7 +54,8 @@ internal sealed class AxleOverloaded : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var shell = context.Plan.Shell;
-        if (shell is not { Axles: > 0 and var axles, Loads.AxleRatedKg: { } each } || context.Facts.TrailerLoads is not [var full, var empty])
+        if (shell is not { Axles: > 0 and var axles, Loads.AxleRatedKg: { } each }
+            || context.Facts.TrailerLoads is not [var full, var empty])
         {
             yield break;
         }
@@ -69,10 +72,18 @@ internal sealed class AxleOverloaded : Rule
         string over = context.Weight(Math.Ceiling(worst.OnAxles.Value - allowed));
         yield return CheckContext.Find(
             this, always ? Severity.Warning : Severity.Note, [.. things.Select(s => s.Id)],
-            FormattableString.Invariant($"{(axles == 1 ? "the axle carries" : $"the {axles} axles carry")} {worst.OnAxles.Text} with everything {(worst.IsFull ? "full" : "empty")} ({CountedWeight.Of(context.Facts)})"),
-            always ? $"take {over} off the axles, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things before it moves",
+            (axles == 1 ? "the axle carries" : FormattableString.Invariant($"the {axles} axles carry"))
+            + $" {worst.OnAxles.Text} with everything {(worst.IsFull ? "full" : "empty")} ({CountedWeight.Of(context.Facts)})",
+            always
+                ? $"take {over} off the axles, beginning with {Named.Of(things[0])}"
+                : $"empty {Named.Of(things[0])} and other full things before it moves",
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with
-        { Limit = $"{context.Weight(each)} for each axle in this plan ({Sources[0].Text})", Measured = worst.OnAxles.Value, LimitValue = allowed, Figures = [worst.OnAxles, .. CountedWeight.Figures(context.Facts)] };
+        {
+            Limit = $"{context.Weight(each)} for each axle in this plan ({Sources[0].Text})",
+            Measured = worst.OnAxles.Value,
+            LimitValue = allowed,
+            Figures = [worst.OnAxles, .. CountedWeight.Figures(context.Facts)]
+        };
     }
 }

@@ -12,7 +12,9 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>Every opening in the shell, and room for its own frame, against the posts, rails, headers, sills and castings of its wall.</summary>
+/// <summary>
+/// Every opening in the shell, and room for its own frame, against the posts, rails, headers, sills and castings of its wall.
+/// </summary>
 internal sealed class CutsFrame : Rule
 {
     /// <summary>Setting out on steel is no finer; less is touching. Own assumption.</summary>
@@ -25,21 +27,30 @@ internal sealed class CutsFrame : Rule
 
     public override RuleGroup Group => RuleGroup.Shell;
 
-    public override string Says => "An opening, the frame round it, or a hole for a pipe is cut into a post, rail, header, sill or casting of the shell.";
+    public override string Says
+        => "An opening, the frame round it, or a hole for a pipe is cut into a post, rail, header, sill or casting of the shell.";
 
-    public override string Why => "The posts and rails carry the box and what is stacked on it, and the corner castings are what it is lifted by. Cut through, the box sags, twists when lifted, or comes down. An opening beside a post still needs steel of its own all round.";
+    public override string Why
+        => "The posts and rails carry the box and what is stacked on it, and the corner castings are what it is lifted by. Cut through, "
+            + "the box sags, twists when lifted, or comes down. An opening beside a post still needs steel of its own all round.";
 
-    public override string Mend => "Move the opening clear of the frame, or make it smaller. Leave room for the frame of the opening itself.";
+    public override string Mend
+        => "Move the opening clear of the frame, or make it smaller. Leave room for the frame of the opening itself.";
 
-    public override string? Caution => "Structural cut: have an engineer confirm every opening and its frame before steel is cut, and never lift a box with cut posts or castings.";
+    public override string? Caution
+        => "Structural cut: have an engineer confirm every opening and its frame before steel is cut, and never lift a box with cut "
+            + "posts or castings.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("ISO 668 and ISO 1161: outside sizes and corner castings of series 1 containers; post and rail sizes are usual ones", Origin.FromMemory),
+        new(
+            "ISO 668 and ISO 1161: outside sizes and corner castings of series 1 containers; post and rail sizes are usual ones",
+            Origin.FromMemory),
         new("50 mm square tube round an opening", Origin.OwnAssumption),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("wall left for the opening's own frame", 50, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("wall left for the opening's own frame", 50, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
 
     public override string Bad => """
         plan "Door and post"
@@ -59,16 +70,20 @@ internal sealed class CutsFrame : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var byWall = context.Plan.Shell.Frame.ToLookup(m => m.Wall);
-        var frames = context.Facts.CutOuts.ToDictionary<CutOut, Opening, OpeningFrame?>(c => c.Opening, c => c.Frame, ReferenceEqualityComparer.Instance);
+        var frames = context.Facts.CutOuts.ToDictionary<CutOut, Opening,
+            OpeningFrame?>(c => c.Opening, c => c.Frame, ReferenceEqualityComparer.Instance);
         foreach (var opening in context.Plan.Openings.Where(o => o.InShell && o.Kind != OpeningKind.CargoDoor))
         {
             var hole = FrameHole.Of(opening, Tolerance);
             var members = byWall[opening.Wall].Where(m => IsInWallOf(m, opening)).ToList();
             if (Deepest(hole, members) is var (member, cut))
             {
-                yield return Cut(context, opening.Id, Named.Of(opening), opening.Wall, member, cut, Way(context, opening, member, cut.By.Millimetres), opening.Span, opening.Centre.Coordinate);
+                yield return Cut(
+                    context, opening.Id, Named.Of(opening), opening.Wall, member, cut, Way(context, opening, member, cut.By.Millimetres),
+                    opening.Span, opening.Centre.Coordinate);
             }
-            else if (OwnFrame(context, opening, frames.GetValueOrDefault(opening)) is { } limit && Crowded(members, opening, hole, limit) is { } crowded)
+            else if (OwnFrame(context, opening, frames.GetValueOrDefault(opening)) is { } limit
+                && Crowded(members, opening, hole, limit) is { } crowded)
             {
                 yield return Crowds(context, opening, crowded.Member, crowded.Left, limit);
             }
@@ -80,13 +95,17 @@ internal sealed class CutsFrame : Rule
         }
     }
 
-    /// <summary>How broad the frame is that the hole is really cut for; the plan's own figure holds for all. Null for an opening without a frame.</summary>
+    /// <summary>
+    /// How broad the frame is that the hole is really cut for; the plan's own figure holds for all. Null for an opening without a
+    /// frame.
+    /// </summary>
     private AppliedLimit? OwnFrame(CheckContext context, Opening opening, OpeningFrame? frame) => context.Limit(this) switch
     {
         { SetBy: null } usual => frame is null ? null : usual with
         {
             Value = frame.Section.Face.Millimetres,
-            Text = $"room for its frame, {frame.Section.Name(context.Plan.Units)} ({(opening.Frame is null ? Sources[1].Text : "this plan")})",
+            Text = $"room for its frame, {frame.Section.Name(context.Plan.Units)} "
+                + $"({(opening.Frame is null ? Sources[1].Text : "this plan")})",
         },
         var limit => limit,
     };
@@ -99,11 +118,14 @@ internal sealed class CutsFrame : Rule
             var shell = context.Plan.Shell;
             var middle = hole.X + (hole.Wall!.RunsEastWest ? shell.Datum.X : shell.Datum.Y);
             var (across, up) = (hole.Width!.Value / 2, (hole.Depth ?? hole.Width.Value) / 2);
-            var rectangle = new FrameHole(middle - across, middle + across, hole.Point.Height!.Value - up, hole.Point.Height.Value + up, Tolerance);
+            var rectangle =
+                new FrameHole(middle - across, middle + across, hole.Point.Height!.Value - up, hole.Point.Height.Value + up, Tolerance);
             if (Deepest(rectangle, byWall[hole.Wall.Side].Where(m => m.At is not { } at || at == hole.Wall.At)) is var (member, cut))
             {
                 string way = $"move {hole.Point.Id} {Say.SizeUp(cut.By.Millimetres, context.Plan.Units)}, clear of the {member.Name}";
-                yield return Cut(context, hole.Point.Id, $"hole {hole.Point.Id}", hole.Wall.Side, member, cut, way, hole.Point.Span, hole.Point.At.Coordinate);
+                yield return Cut(
+                    context, hole.Point.Id, $"hole {hole.Point.Id}", hole.Wall.Side, member, cut, way, hole.Point.Span,
+                    hole.Point.At.Coordinate);
             }
         }
     }
@@ -121,28 +143,37 @@ internal sealed class CutsFrame : Rule
     /// <summary>The member that a hole goes deepest into; null when it is clear of all.</summary>
     private static (FrameMember Member, FrameCut Cut)? Deepest(FrameHole hole, IEnumerable<FrameMember> members)
     {
-        var deepest = members.Select(m => (Member: m, Cut: hole.Into(m))).Where(p => p.Cut is not null).OrderByDescending(p => p.Cut!.By.Nanometres).FirstOrDefault();
+        var deepest = members.Select(m => (Member: m, Cut: hole.Into(m))).Where(p => p.Cut is not null)
+            .OrderByDescending(p => p.Cut!.By.Nanometres).FirstOrDefault();
         return deepest.Cut is { } cut ? (deepest.Member, cut) : null;
     }
 
-    private Finding Cut(CheckContext context, string id, string name, Side wall, FrameMember member, FrameCut cut, string way, SourceSpan span, Coordinate at) => CheckContext.Find(
+    private Finding Cut(
+        CheckContext context, string id, string name, Side wall, FrameMember member, FrameCut cut, string way, SourceSpan span,
+        Coordinate at) => CheckContext.Find(
         this, Severity.Error, [id], $"{name} cuts {context.Text(cut.By)} into the {member.Name} of the {wall.Word()} wall", way, span, at)
         with
-    { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.By.Millimetres, LimitValue = 0 };
+        { Limit = $"no cut in the frame ({member.Origin})", Measured = cut.By.Millimetres, LimitValue = 0 };
 
     private Finding Crowds(CheckContext context, Opening opening, FrameMember member, Length left, AppliedLimit limit) => CheckContext.Find(
-        this, limit, left.Millimetres, [opening.Id], $"{Named.Of(opening)} leaves {context.Text(left)} of wall to the {member.Name} for its own frame",
+        this, limit, left.Millimetres, [opening.Id],
+        $"{Named.Of(opening)} leaves {context.Text(left)} of wall to the {member.Name} for its own frame",
         Way(context, opening, member, limit.Value - left.Millimetres), opening.Span, opening.Centre.Coordinate);
 
-    /// <summary>The member that lies nearest within the width of the opening's own frame, beside it, above it, or below a high sill.</summary>
-    private static (FrameMember Member, Length Left)? Crowded(IEnumerable<FrameMember> members, Opening opening, FrameHole hole, AppliedLimit limit)
+    /// <summary>
+    /// The member that lies nearest within the width of the opening's own frame, beside it, above it, or below a high sill.
+    /// </summary>
+    private static (FrameMember Member, Length Left)? Crowded(
+        IEnumerable<FrameMember> members, Opening opening, FrameHole hole, AppliedLimit limit)
     {
         var room = Length.FromMillimetres(limit.Value);
         var grown = hole.Grown(room, below: opening.Sill > StandsOnRail ? room : Length.Zero);
         (FrameMember Member, Length Left)? nearest = null;
         foreach (var member in members)
         {
-            if (grown.Into(member) is not null && room - hole.Gap(member) > Tolerance && (nearest is null || hole.Gap(member) < nearest.Value.Left))
+            if (grown.Into(member) is not null
+                && room - hole.Gap(member) > Tolerance
+                && (nearest is null || hole.Gap(member) < nearest.Value.Left))
             {
                 nearest = (member, hole.Gap(member));
             }
@@ -159,7 +190,8 @@ internal sealed class CutsFrame : Rule
             bool alongX = opening.Wall is Side.North or Side.South;
             var middle = alongX ? opening.Centre.X : opening.Centre.Y;
             bool back = middle < (member.From + member.To) / 2;
-            return $"move {Named.Of(opening)} {step} {(alongX ? (back ? "west" : "east") : (back ? "south" : "north"))}, clear of the {member.Name}";
+            return $"move {Named.Of(opening)} {step} {(alongX ? (back ? "west" : "east") : (back ? "south" : "north"))}, clear of the "
+                + $"{member.Name}";
         }
 
         bool above = member.Bottom > opening.Sill;

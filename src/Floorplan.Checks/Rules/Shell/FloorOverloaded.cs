@@ -24,13 +24,19 @@ internal sealed class FloorOverloaded : Rule
 
     public override RuleGroup Group => RuleGroup.Shell;
 
-    public override string Says => "Things stand so close together, or weigh so much, that a container's floor carries more on a metre of its length than it is built for.";
+    public override string Says
+        => "Things stand so close together, or weigh so much, that a container's floor carries more on a metre of its length than it is "
+            + "built for.";
 
-    public override string Why => "Full tanks weigh a tonne for each cubic metre, and they stand still for years. Cross members bend, the floor dishes, and falls and drains no longer work.";
+    public override string Why
+        => "Full tanks weigh a tonne for each cubic metre, and they stand still for years. Cross members bend, the floor dishes, and "
+            + "falls and drains no longer work.";
 
-    public override string Mend => "Spread the heavy things along the box, stand them on bearers across several cross members, or fill them less.";
+    public override string Mend
+        => "Spread the heavy things along the box, stand them on bearers across several cross members, or fill them less.";
 
-    public override string? Caution => "Have an engineer confirm heavy loads, how they spread to the cross members, and what the box itself stands on.";
+    public override string? Caution
+        => "Have an engineer confirm heavy loads, how they spread to the cross members, and what the box itself stands on.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
@@ -65,8 +71,13 @@ internal sealed class FloorOverloaded : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var shell = context.Plan.Shell;
-        var limit = context.Limit(this) is { SetBy: not null } set || shell.Outside.EnvelopeInternal.Width < LongBox ? context.Limit(this) : context.Limit(this, Long);
-        if (shell.Kind != ShellKind.Container || limit is null || context.Facts.FloorLoad is not { Things: { Count: > 0 } there, Load: var load } || load.Value <= limit.Value + 1e-6)
+        var limit = context.Limit(this) is { SetBy: not null } set || shell.Outside.EnvelopeInternal.Width < LongBox
+            ? context.Limit(this)
+            : context.Limit(this, Long);
+        if (shell.Kind != ShellKind.Container
+            || limit is null
+            || context.Facts.FloorLoad is not { Things: { Count: > 0 } there, Load: var load }
+            || load.Value <= limit.Value + 1e-6)
         {
             yield break;
         }
@@ -74,7 +85,9 @@ internal sealed class FloorOverloaded : Rule
         yield return CheckContext.Find(
             this, limit, load, [.. there.Select(s => s.Id)],
             $"the floor under {Named.List(there.Select(Named.Of))} carries {load.Text} on {context.Walk(Metre)} of its length, full",
-            there.Count > 1 ? $"move {Named.Of(there[^1])} along the box, away from {Named.Of(there[0])}" : $"spread {Named.Of(there[0])} on bearers, or make it longer or lighter",
+            there.Count > 1
+                ? $"move {Named.Of(there[^1])} along the box, away from {Named.Of(there[0])}"
+                : $"spread {Named.Of(there[0])} on bearers, or make it longer or lighter",
             there[0].Span, there[0].Footprint.Centroid.Coordinate);
     }
 }

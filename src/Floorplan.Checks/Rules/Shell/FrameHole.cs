@@ -30,7 +30,9 @@ internal sealed record FrameHole(Length From, Length To, Length Bottom, Length T
         }
 
         bool upright = member.Part is FramePart.Post or FramePart.Casting or FramePart.WheelArch;
-        return new FrameCut(upright ? Length.Min(To - member.From, member.To - From) : Length.Min(Top - member.Bottom, member.Top - Bottom));
+        return new FrameCut(upright
+            ? Length.Min(To - member.From, member.To - From)
+            : Length.Min(Top - member.Bottom, member.Top - Bottom));
     }
 
     /// <summary>Wall left between hole and member along the wall or in height, whichever is more; zero when they touch.</summary>
@@ -46,7 +48,8 @@ internal sealed record FrameHole(Length From, Length To, Length Bottom, Length T
         Length.Max(other.From - To, From - other.To),
         Length.Max(other.Bottom - Top, Bottom - other.Top));
 
-    public FrameHole Grown(Length by, Length below) => this with { From = From - by, To = To + by, Bottom = Bottom - below, Top = Top + by };
+    public FrameHole Grown(Length by, Length below)
+        => this with { From = From - by, To = To + by, Bottom = Bottom - below, Top = Top + by };
 }
 
 /// <summary>A cut into the frame, as far as the hole must move or shrink to be clear.</summary>

@@ -19,11 +19,16 @@ internal sealed class HitchLoad : Rule
 
     public override string Says => "The hitch of a trailer carries too little or too much of its weight.";
 
-    public override string Why => "With too little weight on the hitch a trailer begins to sway at speed and takes the towing vehicle with it; with too much it lifts the front wheels off their steering.";
+    public override string Why
+        => "With too little weight on the hitch a trailer begins to sway at speed and takes the towing vehicle with it; with too much it "
+            + "lifts the front wheels off their steering.";
 
-    public override string Mend => "Move heavy things along the trailer, or set the axles elsewhere. A gooseneck carries 20 to 25 %: set that with `limit`.";
+    public override string Mend
+        => "Move heavy things along the trailer, or set the axles elsewhere. A gooseneck carries 20 to 25 %: set that with `limit`.";
 
-    public override string? Caution => "Towing can kill: weigh the finished trailer at the hitch and at the axles before it goes on the road, and keep to the plates of trailer, hitch and vehicle.";
+    public override string? Caution
+        => "Towing can kill: weigh the finished trailer at the hitch and at the axles before it goes on the road, and keep to the plates "
+            + "of trailer, hitch and vehicle.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
@@ -80,7 +85,8 @@ internal sealed class HitchLoad : Rule
         yield return CheckContext.Find(
             this, limit, worst.Percent, [.. things.Select(s => s.Id)],
             $"{carries}, with everything {(load.IsFull ? "full" : "empty")} ({CountedWeight.Of(context.Facts)})",
-            $"move {Named.Of(things[0])} {(less ? "towards" : "away from")} the hitch, or set the axles {context.Text(load.AxlesFor(target))} from the coupling",
+            $"move {Named.Of(things[0])} {(less ? "towards" : "away from")} the hitch, or set the axles "
+                + $"{context.Text(load.AxlesFor(target))} from the coupling",
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with
         { Figures = [load.OnHitch, load.Total, load.HitchShare, .. CountedWeight.Figures(context.Facts)] };

@@ -8,13 +8,17 @@ using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>Welded frames in walls that the plan says are lined with what burns. A room's own finish counts before the lining of the whole shell.</summary>
+/// <summary>
+/// Welded frames in walls that the plan says are lined with what burns. A room's own finish counts before the lining of the whole
+/// shell.
+/// </summary>
 internal sealed class HotWorkNearLining : Rule
 {
     /// <summary>Boards, plastics and foams that burn or char behind a weld. Common practice, no source.</summary>
     private static readonly HashSet<string> Burns = new(StringComparer.OrdinalIgnoreCase)
     {
-        "acrylic", "chipboard", "fibreglass", "fiberglass", "foam", "FRP", "GRP", "hardboard", "HDPE", "laminate", "MDF", "OSB", "plank", "planks", "plastic", "plywood",
+        "acrylic", "chipboard", "fibreglass", "fiberglass", "foam", "FRP", "GRP", "hardboard", "HDPE", "laminate", "MDF", "OSB", "plank",
+            "planks", "plastic", "plywood",
         "polycarbonate", "polyester", "polyethylene", "polypropylene", "polystyrene", "polyurethane", "PVC", "timber", "vinyl", "wood",
     };
 
@@ -27,17 +31,26 @@ internal sealed class HotWorkNearLining : Rule
 
     public override RuleGroup Group => RuleGroup.Shell;
 
-    public override string Says => "An opening of a container or trailer gets a welded frame in a wall that the plan lines with something that burns. A plan that does not say what its walls are lined with is not looked at.";
+    public override string Says
+        => "An opening of a container or trailer gets a welded frame in a wall that the plan lines with something that burns. A plan "
+            + "that does not say what its walls are lined with is not looked at.";
 
-    public override string Why => "Steel leads the heat of a cut or a weld behind the lining, where nobody sees it glow. Fires of this kind break out an hour after the welder has gone home.";
+    public override string Why
+        => "Steel leads the heat of a cut or a weld behind the lining, where nobody sees it glow. Fires of this kind break out an hour "
+            + "after the welder has gone home.";
 
-    public override string Mend => "Cut and weld every frame before the walls are lined, or take the lining off round the hole first; or choose a frame that is not welded and write `frame none`.";
+    public override string Mend
+        => "Cut and weld every frame before the walls are lined, or take the lining off round the hole first; or choose a frame that is "
+            + "not welded and write `frame none`.";
 
-    public override string Caution => "Cutting and welding start fires: a permit, shields, an extinguisher and a fire watch belong to it. Local codes and the fire authority prevail.";
+    public override string Caution
+        => "Cutting and welding start fires: a permit, shields, an extinguisher and a fire watch belong to it. Local codes and the fire "
+            + "authority prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("NFPA 51B: nothing that burns within 35 ft (11 m) of cutting and welding, or shields and a fire watch; heat led through metal walls counts", Origin.FromMemory, Force.ModelCode),
+        new("NFPA 51B: nothing that burns within 35 ft (11 m) of cutting and welding, or shields and a fire watch; heat led through "
+            + "metal walls counts", Origin.FromMemory, Force.ModelCode),
         new("boards, plastics and foams that burn", Origin.CommonPractice),
     ];
 
@@ -71,17 +84,24 @@ internal sealed class HotWorkNearLining : Rule
             var first = group.First().Opening;
             yield return CheckContext.Find(
                 this, Severity.Note, [.. group.Select(p => p.Opening.Id)],
-                $"{(group.Count() == 1 ? "the frame" : "frames")} of {Named.List(group.Select(p => Named.Of(p.Opening)))} {(group.Count() == 1 ? "is" : "are")} welded into a wall lined with {group.Key}",
-                $"weld before the walls are lined, or strip the lining round each hole; shield what burns within {context.Walk(Away)} and keep a fire watch",
+                $"{(group.Count() == 1 ? "the frame" : "frames")} of {Named.List(group.Select(p => Named.Of(p.Opening)))} "
+                    + $"{(group.Count() == 1 ? "is" : "are")} welded into a wall lined with {group.Key}",
+                $"weld before the walls are lined, or strip the lining round each hole; shield what burns within {context.Walk(Away)} "
+                    + "and keep a fire watch",
                 first.Span, first.Centre.Coordinate) with
             { Limit = Sources[0].Text };
         }
     }
 
-    /// <summary>A vent is screwed on by its flange; everything else gets a frame, unless the plan says otherwise. Own assumption, as the sheet of frames takes it.</summary>
-    private static bool HasFrame(Opening opening) => opening.Frame is { } wish ? wish.Form != FrameForm.None : opening.Kind != OpeningKind.Vent;
+    /// <summary>
+    /// A vent is screwed on by its flange; everything else gets a frame, unless the plan says otherwise. Own assumption, as the sheet
+    /// of frames takes it.
+    /// </summary>
+    private static bool HasFrame(Opening opening)
+        => opening.Frame is { } wish ? wish.Form != FrameForm.None : opening.Kind != OpeningKind.Vent;
 
-    private static string LiningOf(Plan plan, Room? room) => room?.Finishes.GetValueOrDefault("walls") is { Length: > 0 } finish && !IsVague(finish) ? finish : plan.Shell.WallLiningOf;
+    private static string LiningOf(Plan plan, Room? room)
+        => room?.Finishes.GetValueOrDefault("walls") is { Length: > 0 } finish && !IsVague(finish) ? finish : plan.Shell.WallLiningOf;
 
     /// <summary>A panel may be of anything, so it does not hide what the shell is lined with.</summary>
     private static bool IsVague(string finish) => Words(finish).All(w => w.StartsWith("panel", StringComparison.OrdinalIgnoreCase));

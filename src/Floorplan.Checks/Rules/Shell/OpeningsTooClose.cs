@@ -8,7 +8,9 @@ using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>The wall left between neighbouring holes of one wall of a container or trailer, as sheet 6 cuts them: clear opening and frame.</summary>
+/// <summary>
+/// The wall left between neighbouring holes of one wall of a container or trailer, as sheet 6 cuts them: clear opening and frame.
+/// </summary>
 internal sealed class OpeningsTooClose : Rule
 {
     private const string Left = "wall left between two frames";
@@ -18,9 +20,12 @@ internal sealed class OpeningsTooClose : Rule
 
     public override RuleGroup Group => RuleGroup.Shell;
 
-    public override string Says => "Two openings in one wall of a container or trailer are cut so close together that little or no wall is left between them.";
+    public override string Says
+        => "Two openings in one wall of a container or trailer are cut so close together that little or no wall is left between them.";
 
-    public override string Why => "Each cut-out needs a steel frame of its own, and the sheet between them holds the wall square. A narrow strip buckles while it is welded and carries nothing after.";
+    public override string Why
+        => "Each cut-out needs a steel frame of its own, and the sheet between them holds the wall square. A narrow strip buckles while "
+            + "it is welded and carries nothing after.";
 
     public override string Mend => "Move them apart, or cut one hole with one frame and a post between.";
 
@@ -82,15 +87,23 @@ internal sealed class OpeningsTooClose : Rule
         }
     }
 
-    private Finding Close(CheckContext context, (Opening Opening, FrameHole Hole) first, (Opening Opening, FrameHole Hole) second, Length gap, AppliedLimit limit, double widest)
+    private Finding Close(
+        CheckContext context, (Opening Opening, FrameHole Hole) first, (Opening Opening, FrameHole Hole) second, Length gap,
+        AppliedLimit limit, double widest)
     {
         var (up, down) = (second.Hole.Bottom - first.Hole.Top, first.Hole.Bottom - second.Hole.Top);
         bool stacked = Length.Max(up, down) > second.Hole.From - first.Hole.To;
         string heading = stacked ? (up > down ? "up" : "down") : first.Opening.Wall.RunsEastWest() ? "east" : "north";
-        string left = gap > Length.Zero ? $"leave {context.Text(gap)} of wall between their frames" : gap < Length.Zero ? $"need frames that run {context.Text(-gap)} into each other" : "leave no wall between their frames";
+        string left = gap > Length.Zero
+            ? $"leave {context.Text(gap)} of wall between their frames"
+            : gap < Length.Zero
+            ? $"need frames that run {context.Text(-gap)} into each other"
+            : "leave no wall between their frames";
         return CheckContext.Find(
-            this, limit, gap.Millimetres, [first.Opening.Id, second.Opening.Id], $"{Named.Of(first.Opening)} and {Named.Of(second.Opening)} {left}",
-            $"move {Named.Of(second.Opening)} {Say.SizeUp(widest - gap.Millimetres, context.Plan.Units)} {heading}, or make one hole of the two",
+            this, limit, gap.Millimetres, [first.Opening.Id, second.Opening.Id],
+            $"{Named.Of(first.Opening)} and {Named.Of(second.Opening)} {left}",
+            $"move {Named.Of(second.Opening)} {Say.SizeUp(widest - gap.Millimetres, context.Plan.Units)} {heading}, or make one hole of "
+                + "the two",
             second.Opening.Span, second.Opening.Centre.Coordinate);
     }
 }

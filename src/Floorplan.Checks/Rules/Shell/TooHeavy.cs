@@ -6,7 +6,10 @@ using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>The box and all that stands in it, full and empty, against the plate; for a container against the usual plate where the plan gives none.</summary>
+/// <summary>
+/// The box and all that stands in it, full and empty, against the plate; for a container against the usual plate where the plan gives
+/// none.
+/// </summary>
 internal sealed class TooHeavy : Rule
 {
     private const string Plate = "what a container may weigh in all";
@@ -21,15 +24,22 @@ internal sealed class TooHeavy : Rule
 
     public override string Says => "A trailer or container with all that stands in it weighs more than its plate allows.";
 
-    public override string Why => "Over its plate a trailer's brakes, tyres and hitch fail on the road, and a box breaks at its corners when it is lifted.";
+    public override string Why
+        => "Over its plate a trailer's brakes, tyres and hitch fail on the road, and a box breaks at its corners when it is lifted.";
 
-    public override string Mend => "Empty tanks before it travels or is lifted, take lighter things, or a trailer or box with a higher plate. Write what the plate says as `weight … rated` on the shell.";
+    public override string Mend
+        => "Empty tanks before it travels or is lifted, take lighter things, or a trailer or box with a higher plate. Write what the "
+            + "plate says as `weight … rated` on the shell.";
 
-    public override string? Caution => "Lifting and towing can kill: go by the plate of the real box or trailer, weigh it before it moves, and use licensed lifting crews.";
+    public override string? Caution
+        => "Lifting and towing can kill: go by the plate of the real box or trailer, weigh it before it moves, and use licensed lifting "
+            + "crews.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("ISO 668 rating of 20 ft to 45 ft boxes 30 480 kg, as most are still plated; the plate of the real box prevails", Origin.FoundInPublicCopy),
+        new(
+            "ISO 668 rating of 20 ft to 45 ft boxes 30 480 kg, as most are still plated; the plate of the real box prevails",
+            Origin.FoundInPublicCopy),
         new("ISO 668 rating of 10 ft boxes 10 160 kg", Origin.FoundInPublicCopy),
         BareShell.Trade,
         new("49 CFR 567 and 571.3, US CFR: all together at most the gross weight on the plate", Origin.FromMemory, Force.Law),
@@ -85,11 +95,18 @@ internal sealed class TooHeavy : Rule
         string over = context.Weight(Math.Ceiling(full - allowed.Kg));
         yield return CheckContext.Find(
             this, always ? Severity.Warning : Severity.Note, [.. things.Select(s => s.Id)],
-            $"the unit weighs {weight.Full.Text} with everything full{(always ? $" and {weight.Empty.Text} empty" : "")} ({CountedWeight.Of(context.Facts)})",
-            always ? $"take off {over}, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things before it moves, {over} at least",
+            $"the unit weighs {weight.Full.Text} with everything full{(always ? $" and {weight.Empty.Text} empty" : "")} "
+                + $"({CountedWeight.Of(context.Facts)})",
+            always ? $"take off {over}, beginning with {Named.Of(things[0])}" : $"empty {Named.Of(things[0])} and other full things "
+                + $"before it moves, {over} at least",
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with
-        { Limit = allowed.Text, Measured = full, LimitValue = allowed.Kg, Figures = [weight.Full, .. always ? [weight.Empty] : Array.Empty<Figure>(), .. CountedWeight.Figures(context.Facts)] };
+        {
+            Limit = allowed.Text,
+            Measured = full,
+            LimitValue = allowed.Kg,
+            Figures = [weight.Full, .. always ? [weight.Empty] : Array.Empty<Figure>(), .. CountedWeight.Figures(context.Facts)]
+        };
     }
 
     private (double Kg, string Text)? Allowed(CheckContext context)
@@ -98,7 +115,8 @@ internal sealed class TooHeavy : Rule
         var applied = context.Limit(this) is { SetBy: not null } set ? set
             : shell.Kind != ShellKind.Container ? null
             : context.Limit(this, shell.Outside.EnvelopeInternal.Width < Small ? SmallPlate : Plate);
-        return shell.Loads.RatedKg is { } rated && applied?.SetBy is null ? (rated, $"rated {context.Weight(rated)} in this plan ({Sources[3].Text})")
+        return shell.Loads.RatedKg is { } rated && applied?.SetBy is null
+            ? (rated, $"rated {context.Weight(rated)} in this plan ({Sources[3].Text})")
             : applied is null ? null
             : (applied.Value, applied.Text);
     }

@@ -17,9 +17,11 @@ internal sealed class TooWideForRoad : Rule
 
     public override string Says => "A trailer is wider than may travel without a permit.";
 
-    public override string Why => "A wide trailer needs a permit, signs and often an escort for each journey, and does not pass every bridge and gate.";
+    public override string Why
+        => "A wide trailer needs a permit, signs and often an escort for each journey, and does not pass every bridge and gate.";
 
-    public override string Mend => "Build it narrower, or ask the road authority before it is built. Other countries have other widths: set yours with `limit`.";
+    public override string Mend
+        => "Build it narrower, or ask the road authority before it is built. Other countries have other widths: set yours with `limit`.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

@@ -5,7 +5,10 @@ using Floorplan.Model.Shapes;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>The share of each corrugated wall's length that holes take, as sheet 6 cuts them: clear opening and frame; what lies above another counts once. The end with the cargo doors has no such wall.</summary>
+/// <summary>
+/// The share of each corrugated wall's length that holes take, as sheet 6 cuts them: clear opening and frame; what lies above another
+/// counts once. The end with the cargo doors has no such wall.
+/// </summary>
 internal sealed class WallCutTooMuch : Rule
 {
     private const double Whole = 100;
@@ -18,11 +21,16 @@ internal sealed class WallCutTooMuch : Rule
 
     public override string Says => "Openings take a large share of a container's corrugated wall.";
 
-    public override string Why => "The corrugated sides are what keep the box from leaning and sagging; there is no bracing behind them. What is cut away must come back as posts, a header and welded frames.";
+    public override string Why
+        => "The corrugated sides are what keep the box from leaning and sagging; there is no bracing behind them. What is cut away must "
+            + "come back as posts, a header and welded frames.";
 
-    public override string Mend => "Take fewer or narrower openings, spread them over both sides, or have an engineer design the steel that replaces the wall.";
+    public override string Mend
+        => "Take fewer or narrower openings, spread them over both sides, or have an engineer design the steel that replaces the wall.";
 
-    public override string? Caution => "Structural cut: have an engineer confirm every opening and its frame before steel is cut. Do not lift or stack a box that is cut this much until that is done.";
+    public override string? Caution
+        => "Structural cut: have an engineer confirm every opening and its frame before steel is cut. Do not lift or stack a box that is "
+            + "cut this much until that is done.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
@@ -63,8 +71,10 @@ internal sealed class WallCutTooMuch : Rule
                 string name = wall.Wall.Side.Word();
                 yield return CheckContext.Find(
                     this, limit, percent, [.. wall.Cuts.Select(c => c.Opening.Id)],
-                    $"the holes for {Named.List(wall.Cuts.Select(c => Named.Of(c.Opening)))} take {wall.Share.Text} of the {name} wall's length, {wall.Length.Text} of {context.Text(wall.Wall.Run)} with their frames",
-                    $"take {Say.SizeUp(wall.Wall.Run.Millimetres * (percent - limit.Value) / Whole, context.Plan.Units)} off the widths, or have an engineer design posts and a header for the {name} wall",
+                    $"the holes for {Named.List(wall.Cuts.Select(c => Named.Of(c.Opening)))} take {wall.Share.Text} of the {name} wall's "
+                        + $"length, {wall.Length.Text} of {context.Text(wall.Wall.Run)} with their frames",
+                    $"take {Say.SizeUp(wall.Wall.Run.Millimetres * (percent - limit.Value) / Whole, context.Plan.Units)} off the widths, "
+                        + $"or have an engineer design posts and a header for the {name} wall",
                     widest.Span, widest.Centre.Coordinate)
                     with
                 { Figures = [wall.Share, wall.Length] };

@@ -13,19 +13,28 @@ internal sealed class AirGapMissing : Rule
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "The end of a tap is too near the rim of the tank that it fills; or the plan guards other water against flowing back, "
+    public override string Says
+        => "The end of a tap is too near the rim of the tank that it fills; or the plan guards other water against flowing back, "
         + "and a tank has neither an air gap nor a guard at the water point that serves it.";
 
-    public override string Why => "When the main is drained for a repair, a tap that dips into a full tank sucks the tank into the drinking water. Air between them cannot fail as a valve can.";
+    public override string Why
+        => "When the main is drained for a repair, a tap that dips into a full tank sucks the tank into the drinking water. Air between "
+            + "them cannot fail as a valve can.";
 
-    public override string Mend => "End the tap above the rim by twice its inner diameter, and 25 mm (1 in) at least, and say so: `air gap 50`, `inlet 20`.";
+    public override string Mend
+        => "End the tap above the rim by twice its inner diameter, and 25 mm (1 in) at least, and say so: `air gap 50`, `inlet 20`.";
 
-    public override string Caution => "A mixed-up connection can foul the drinking water. A licensed plumber does the work; local codes prevail.";
+    public override string Caution
+        => "A mixed-up connection can foul the drinking water. A licensed plumber does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("FDA Food Code 5-202.13, as Minnesota Rules 4626.1055: twice the diameter of the inlet, and 25 mm (1 in) at least", Origin.FoundInPublicCopy, Force.ModelCode),
-        new("9 CFR 416.2(e)(5)-(6), US CFR: no backflow and no cross-connection between drinking water and waste", Origin.FromMemory, Force.Law),
+        new(
+            "FDA Food Code 5-202.13, as Minnesota Rules 4626.1055: twice the diameter of the inlet, and 25 mm (1 in) at least",
+            Origin.FoundInPublicCopy, Force.ModelCode),
+        new(
+            "9 CFR 416.2(e)(5)-(6), US CFR: no backflow and no cross-connection between drinking water and waste", Origin.FromMemory,
+            Force.Law),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
@@ -56,8 +65,10 @@ internal sealed class AirGapMissing : Rule
                     string wide = byInlet > least.Value ? $"{context.Text(station.Inlet!.Value)} inlet" : "inlet";
                     yield return CheckContext.Find(
                         this, byInlet > least.Value ? times : least, gap.Millimetres, [station.Id],
-                        $"the {wide} of {Named.Of(station)} ends {context.Text(gap)} above the rim, which should be {Say.SizeUp(needed, context.Plan.Units)} at least",
-                        $"end the tap {Say.SizeUp(needed - gap.Millimetres, context.Plan.Units)} higher", station.Span, station.Bounds.Centre.Coordinate) with
+                        $"the {wide} of {Named.Of(station)} ends {context.Text(gap)} above the rim, which should be "
+                            + $"{Say.SizeUp(needed, context.Plan.Units)} at least",
+                        $"end the tap {Say.SizeUp(needed - gap.Millimetres, context.Plan.Units)} higher", station.Span,
+                        station.Bounds.Centre.Coordinate) with
                     { LimitValue = needed };
                 }
             }
@@ -72,8 +83,10 @@ internal sealed class AirGapMissing : Rule
         foreach (var tank in filled.OpenTanks)
         {
             yield return CheckContext.Find(
-                this, Severity.Warning, [tank.Id], $"nothing keeps the water in {Named.Of(tank)} from being sucked back into the pipe, though the plan guards other water",
-                $"write `air gap {Say.SizeUp(Math.Max(least.Value, 50), context.Plan.Units)}` at it, or `backflow preventer` at the water point that fills it", tank.Span, tank.Bounds.Centre.Coordinate) with
+                this, Severity.Warning, [tank.Id],
+                $"nothing keeps the water in {Named.Of(tank)} from being sucked back into the pipe, though the plan guards other water",
+                $"write `air gap {Say.SizeUp(Math.Max(least.Value, 50), context.Plan.Units)}` at it, or `backflow preventer` at the "
+                    + "water point that fills it", tank.Span, tank.Bounds.Centre.Coordinate) with
             { Limit = $"an air gap or a guard ({Sources[1].Text})" };
         }
     }

@@ -9,18 +9,26 @@ internal sealed class BackflowGuardMissing : Rule
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "The plan guards some of its water against flowing back, and a hose has no guard, nor has the point that it hangs on. "
+    public override string Says
+        => "The plan guards some of its water against flowing back, and a hose has no guard, nor has the point that it hangs on. "
         + "A plan that counts a crew, has hoses or tanks, and speaks of no guard at all gets one note.";
 
-    public override string Why => "A hose left in a bucket or on a dirty floor empties it into the drinking water when the pressure falls. A vacuum breaker at the tap lets air in instead.";
+    public override string Why
+        => "A hose left in a bucket or on a dirty floor empties it into the drinking water when the pressure falls. A vacuum breaker at "
+            + "the tap lets air in instead.";
 
-    public override string Mend => "Fit a vacuum breaker at the tap and write `vacuum breaker` at the hose or its water point; or write `backflow preventer` where one is fitted.";
+    public override string Mend
+        => "Fit a vacuum breaker at the tap and write `vacuum breaker` at the hose or its water point; or write `backflow preventer` "
+            + "where one is fitted.";
 
-    public override string Caution => "A mixed-up connection can foul the drinking water. A licensed plumber does the work; local codes prevail.";
+    public override string Caution
+        => "A mixed-up connection can foul the drinking water. A licensed plumber does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("9 CFR 416.2(e)(5)-(6), US CFR: no backflow and no cross-connection between drinking water and waste", Origin.FromMemory, Force.Law),
+        new(
+            "9 CFR 416.2(e)(5)-(6), US CFR: no backflow and no cross-connection between drinking water and waste", Origin.FromMemory,
+            Force.Law),
         new("FDA Food Code 5-203.14: a backflow guard on a hose bibb with a hose on it", Origin.FromMemory, Force.ModelCode),
     ];
 
@@ -38,7 +46,8 @@ internal sealed class BackflowGuardMissing : Rule
             {
                 string at = hose.OnId is { } on ? $"{hose.Id} or {on}" : hose.Id;
                 yield return CheckContext.Find(
-                    this, Severity.Warning, [hose.Id], $"hose {hose.Id} has no guard against water flowing back, though the plan guards other water",
+                    this, Severity.Warning, [hose.Id],
+                    $"hose {hose.Id} has no guard against water flowing back, though the plan guards other water",
                     $"write `vacuum breaker` at {at} and have it fitted", hose.Span, hose.At.Coordinate) with
                 { Limit = $"a guard at each hose ({Sources[1].Text})" };
             }

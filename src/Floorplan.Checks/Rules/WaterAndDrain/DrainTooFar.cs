@@ -18,19 +18,28 @@ internal sealed class DrainTooFar : Rule
 
     public override string Says => "A station lets water go, and its room has no drain, or only a far one.";
 
-    public override string Why => "Water that runs over the floor to a far drain is walked through and splashed on, carries dirt past other stations, and freezes or grows slime on its way.";
+    public override string Why
+        => "Water that runs over the floor to a far drain is walked through and splashed on, carries dirt past other stations, and "
+            + "freezes or grows slime on its way.";
 
-    public override string Mend => "Put a drain below or beside the station, or move the station to one. Food equipment ends above the drain with an air gap, never in a fixed joint.";
+    public override string Mend
+        => "Put a drain below or beside the station, or move the station to one. Food equipment ends above the drain with an air gap, "
+            + "never in a fixed joint.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("waste pipe or run-off of at most 3 m from station to drain", Origin.OwnAssumption),
-        new("Food Code 5-402.11: food equipment drains indirectly; a dishwasher stands within 5 ft of a trapped floor drain", Origin.FoundInSecondaryCopy),
+        new(
+            "Food Code 5-402.11: food equipment drains indirectly; a dishwasher stands within 5 ft of a trapped floor drain",
+            Origin.FoundInSecondaryCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits => [new("drain to station", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
-    public override string Bad => WetBox.With("Far drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 4600 from west, centred, 100");
+    public override string Bad
+        => WetBox.With(
+            "Far drain",
+            "water w1 cold hot in rinse, north wall, 1200 from west, height 1200\ndrain fd1 floor in rinse, 4600 from west, centred, 100");
 
     public override IReadOnlyList<LineChange> Mended =>
     [
@@ -73,13 +82,16 @@ internal sealed class DrainTooFar : Rule
         var room = stations[0].Room;
         string drain = Suggest.Drain(room, context.Plan.Units);
         return CheckContext.Find(
-            this, Severity.Error, [.. stations.Select(s => s.Id), room.Id], $"{Named.List([.. stations.Select(s => Named.Of(s))])} {(stations.Count == 1 ? "needs" : "need")} a drain, and {Named.Of(room)} has none",
+            this, Severity.Error, [.. stations.Select(s => s.Id), room.Id],
+            $"{Named.List([.. stations.Select(s => Named.Of(s))])} {(stations.Count == 1 ? "needs" : "need")} a drain, and "
+                + $"{Named.Of(room)} has none",
             $"add one, such as: {drain}", NeedOf(stations[0])!.Span, stations[0].Bounds.Centre.Coordinate) with
         { NewLine = drain };
     }
 
     private Finding Far(CheckContext context, Station station, ServicePoint drain, Figure branch, AppliedLimit limit) => CheckContext.Find(
         this, limit, branch, [station.Id, drain.Id], $"the nearest drain for {Named.Of(station)} is {drain.Id}, {branch.Text} away",
-        $"move {drain.Id} {Nudge.Toward(drain.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at {station.Id}",
+        $"move {drain.Id} {Nudge.Toward(drain.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units)}, or add a drain at "
+            + $"{station.Id}",
         NeedOf(station)!.Span, station.Bounds.Centre.Coordinate);
 }

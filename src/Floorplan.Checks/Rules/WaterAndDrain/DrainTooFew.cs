@@ -21,9 +21,12 @@ internal sealed class DrainTooFew : Rule
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "A washed room has fewer drains than its floor needs, one of them takes more floor than its share, or a part of the floor lies too far from any.";
+    public override string Says
+        => "A washed room has fewer drains than its floor needs, one of them takes more floor than its share, or a part of the floor "
+            + "lies too far from any.";
 
-    public override string Why => "The longer the way, the more build-up the fall takes and the more puddles stay behind. Standing water is where listeria lives.";
+    public override string Why
+        => "The longer the way, the more build-up the fall takes and the more puddles stay behind. Standing water is where listeria lives.";
 
     public override string Mend => "Add a drain where the floor is farthest from one, or use a trench drain.";
 
@@ -61,7 +64,8 @@ internal sealed class DrainTooFew : Rule
     {
         foreach (var room in context.Plan.Rooms.Where(r => r.WashedDown))
         {
-            if (!context.Facts.Drainage.TryGetValue(room.Id, out var drainage) || drainage.Drains.Where(d => d.Room?.Id == room.Id).ToList() is not { Count: > 0 } drains)
+            if (!context.Facts.Drainage.TryGetValue(room.Id, out var drainage)
+                || drainage.Drains.Where(d => d.Room?.Id == room.Id).ToList() is not { Count: > 0 } drains)
             {
                 continue;
             }
@@ -74,16 +78,21 @@ internal sealed class DrainTooFew : Rule
             if (context.Limit(this, Area) is { } area && drains.Count < needed)
             {
                 yield return CheckContext.Find(
-                    this, area, floor.Value / drains.Count, [room.Id], $"{Named.Of(room)}, {floor.Text}, has {drains.Count} of {needed} drains",
+                    this, area, floor.Value / drains.Count, [room.Id],
+                    $"{Named.Of(room)}, {floor.Text}, has {drains.Count} of {needed} drains",
                     $"add {needed - drains.Count}, the first near {Say.Place(at, context.Plan.Units)}", room.Span, at)
                     with
                 { Figures = [floor] };
             }
-            else if (runsToOwn && context.Limit(this, Area) is { } own && drainage.Shares.FirstOrDefault() is { Drain: not null } busy && busy.SquareMetres > own.Value * (1 + Rounding))
+            else if (runsToOwn
+                && context.Limit(this, Area) is { } own
+                && drainage.Shares.FirstOrDefault() is { Drain: not null } busy
+                && busy.SquareMetres > own.Value * (1 + Rounding))
             {
                 yield return CheckContext.Find(
                     this, own, busy.SquareMetres, [room.Id, busy.Drain.Id],
-                    $"drain {busy.Drain.Id} takes {QuantityText.Of(busy.SquareMetres, Measure.Area, context.Plan.Units)} of {Named.Of(room)}, more than its share of the floor",
+                    $"drain {busy.Drain.Id} takes {QuantityText.Of(busy.SquareMetres, Measure.Area, context.Plan.Units)} of "
+                        + $"{Named.Of(room)}, more than its share of the floor",
                     $"move it, or add a drain near {Say.Place(at, context.Plan.Units)}", busy.Drain.Span, busy.Drain.At.Coordinate);
             }
             else if (runsToOwn && context.Limit(this, Far) is { } far && drainage.Run.Value > far.Value + Tiers.Tolerance)

@@ -18,21 +18,32 @@ internal sealed class EyewashTooFar : Rule
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "A `store … chemicals` has no eyewash within ten seconds' walk. A plan that keeps no chemicals, or does not say so, is not looked at.";
+    public override string Says
+        => "A `store … chemicals` has no eyewash within ten seconds' walk. A plan that keeps no chemicals, or does not say so, is not "
+            + "looked at.";
 
-    public override string Why => "Caustic foam and acid descaler blind within a minute. Who has it in the eyes does not find a far sink, nor the handle of a door.";
+    public override string Why
+        => "Caustic foam and acid descaler blind within a minute. Whoever has it in the eyes does not find a far sink, nor the handle of a "
+            + "door.";
 
-    public override string Mend => "Set a `sink … eyewash` near the store, on the same level, with no door or step between. It runs lukewarm for 15 minutes.";
+    public override string Mend
+        => "Set a `sink … eyewash` near the store, on the same level, with no door or step between. It runs lukewarm for 15 minutes.";
 
-    public override string? Caution => "Strong cleaners burn eyes and skin, and some must never meet. Follow their safety data sheets; local codes prevail.";
+    public override string? Caution
+        => "Strong cleaners burn eyes and skin, and some must never meet. Follow their safety data sheets; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("ANSI/ISEA Z358.1: an eyewash within 10 seconds, about 55 ft, on the same level, 15 minutes of tepid water", Origin.FoundInSecondaryCopy, Force.ModelCode),
-        new("29 CFR 1910.151(c): quick drenching where eyes or body may be exposed to corrosives, without a distance", Origin.FoundInSecondaryCopy),
+        new(
+            "ANSI/ISEA Z358.1: an eyewash within 10 seconds, about 55 ft, on the same level, 15 minutes of tepid water",
+            Origin.FoundInSecondaryCopy, Force.ModelCode),
+        new(
+            "29 CFR 1910.151(c): quick drenching where eyes or body may be exposed to corrosives, without a distance",
+            Origin.FoundInSecondaryCopy),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("walk to an eyewash", TenSeconds, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("walk to an eyewash", TenSeconds, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
     public override string Bad => """
         plan "Cleaning room"
@@ -87,6 +98,8 @@ internal sealed class EyewashTooFar : Rule
             this, limit, walk, [store.Id], $"{Named.Of(store)} keeps chemicals, and no walk leads from it to an eyewash",
             $"add a `sink … eyewash in {store.Room.Id}`", store.Span, store.Bounds.Centre.Coordinate)
         : CheckContext.Find(
-            this, limit, walk, [store.Id, nearest.Id], $"the walk from {Named.Of(store)} to the nearest eyewash, {nearest.Id}, is {context.Walk(walk)}",
-            $"move {nearest.Id} nearer by {context.Walk(walk - limit.Value)}, or add an eyewash", store.Span, store.Bounds.Centre.Coordinate);
+            this, limit, walk, [store.Id, nearest.Id],
+            $"the walk from {Named.Of(store)} to the nearest eyewash, {nearest.Id}, is {context.Walk(walk)}",
+            $"move {nearest.Id} nearer by {context.Walk(walk - limit.Value)}, or add an eyewash", store.Span,
+            store.Bounds.Centre.Coordinate);
 }

@@ -34,5 +34,6 @@ internal sealed class Filled
     public IEnumerable<Station> OpenTanks => plan.Stations.Where(s =>
         s.AirGap is null
         && Supply.HoldsWater(s)
-        && s.Needs.Any(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater && supply.Of(s.Id, n.Kind)?.Point is not IGuardedPoint { GuardsBackflow: true }));
+        && s.Needs.Any(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater
+            && supply.Of(s.Id, n.Kind)?.Point is not IGuardedPoint { GuardsBackflow: true }));
 }

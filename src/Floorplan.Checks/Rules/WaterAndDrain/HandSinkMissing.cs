@@ -23,7 +23,9 @@ internal sealed class HandSinkMissing : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("Food Code 2022, 5-204.11: hand sinks in food preparation areas", Origin.FromMemory, Force.Law),
-        new("Food Code 2022, 5-203.11 (WAC 246-215-05230): at least one, and enough for convenient use", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "Food Code 2022, 5-203.11 (WAC 246-215-05230): at least one, and enough for convenient use", Origin.FoundInPublicCopy,
+            Force.Law),
     ];
 
     public override string Bad => """
@@ -59,7 +61,8 @@ internal sealed class HandSinkMissing : Rule
             {
                 yield return CheckContext.Find(
                     this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no hand sink, nor has a lobby next to it",
-                    $"add one, such as: sink s-{room.Id} hand in {room.Id}, {Suggest.HandSink(context.Plan.Units)}, against … wall, … from …", room.Span, room.Floor.InteriorPoint.Coordinate)
+                    $"add one, such as: sink s-{room.Id} hand in {room.Id}, {Suggest.HandSink(context.Plan.Units)}, against … wall, … "
+                        + "from …", room.Span, room.Floor.InteriorPoint.Coordinate)
                     with
                 { Limit = $"a hand sink where food is handled ({Sources[0].Text})" };
             }

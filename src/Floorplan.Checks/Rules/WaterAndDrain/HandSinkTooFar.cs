@@ -23,7 +23,9 @@ internal sealed class HandSinkTooFar : Rule
 
     public override string Says => "The walk from a worker's place to the nearest hand sink is too long, or no walk leads to one.";
 
-    public override string Why => "Hands are washed as often as the sink is near. Behind a door or a tank it is not used. South African poultry law asks for a basin within 3 m.";
+    public override string Why
+        => "Hands are washed as often as the sink is near. Behind a door or a tank it is not used. South African poultry law asks for a "
+            + "basin within 3 m.";
 
     public override string Mend => "Add a hand sink near the station, or clear the way to the one there is.";
 
@@ -98,8 +100,10 @@ internal sealed class HandSinkTooFar : Rule
         }
 
         return CheckContext.Find(
-            this, limit, nearest.Walk, [station.Id, sink.Id], $"the walk is {context.Walk(nearest.Walk)} from {Named.Of(station)} to the nearest hand sink, {sink.Id}",
-            $"move {sink.Id} nearer by {context.Walk(nearest.Walk - limit.Value)}, or add a hand sink in {Named.Of(station.Room)}", station.Span, at);
+            this, limit, nearest.Walk, [station.Id, sink.Id],
+            $"the walk is {context.Walk(nearest.Walk)} from {Named.Of(station)} to the nearest hand sink, {sink.Id}",
+            $"move {sink.Id} nearer by {context.Walk(nearest.Walk - limit.Value)}, or add a hand sink in {Named.Of(station.Room)}",
+            station.Span, at);
     }
 
     private static bool HandlesOpenProduct(Station station) =>
@@ -117,9 +121,12 @@ internal sealed class HandSinkTooFar : Rule
         {
             var box = new Envelope(from);
             box.ExpandBy(ring);
-            foreach (var (sink, at) in sinks.Query(box).Where(s => s.At.Distance(from) <= ring && tried.Add(s.Sink.Id)).OrderBy(s => s.At.Distance(from)))
+            foreach (var (sink, at) in sinks.Query(box).Where(s => s.At.Distance(from) <= ring && tried.Add(s.Sink.Id))
+                .OrderBy(s => s.At.Distance(from)))
             {
-                if (at.Distance(from) < best.Walk && context.Space.Find(station.Room, from, sink.Room, at, Mover.Person) is { } route && route.LengthMm < best.Walk)
+                if (at.Distance(from) < best.Walk
+                    && context.Space.Find(station.Room, from, sink.Room, at, Mover.Person) is { } route
+                    && route.LengthMm < best.Walk)
                 {
                     best = (route.LengthMm, sink);
                 }

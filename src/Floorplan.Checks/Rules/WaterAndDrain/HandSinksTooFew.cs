@@ -13,12 +13,14 @@ internal sealed class HandSinksTooFew : Rule
 
     public override string Says => "The crew that the plan counts is more than its hand sinks serve.";
 
-    public override string Why => "At the start and after each break all wash at once. Who has to queue goes in without.";
+    public override string Why => "At the start and after each break all wash at once. Whoever has to queue goes in without.";
 
     public override string Mend => "Add a hand sink where the crew comes in, or write `hand` at a sink that is kept for hands.";
 
     public override IReadOnlyList<Source> Sources { get; } =
-        [new("Malaysian code of practice for poultry (MY COVP 2017), 5.12: a hand sink for each 10 workers, at doors and main stations", Origin.FoundInPublicCopy)];
+        [new(
+            "Malaysian code of practice for poultry (MY COVP 2017), 5.12: a hand sink for each 10 workers, at doors and main stations",
+            Origin.FoundInPublicCopy)];
 
     public override IReadOnlyList<RuleLimit> Limits => [new("people to a hand sink", 10, LimitUnit.Count, Sources[0], Severity.Warning)];
 
@@ -53,7 +55,9 @@ internal sealed class HandSinksTooFew : Rule
         {
             int more = (int)Math.Ceiling(people / limit.Value) - sinks.Count;
             yield return CheckContext.Find(
-                this, limit, each, [.. sinks.Select(s => s.Id)], $"the crew of {people} has {FindingCounts.Words(sinks.Count, "hand sink")}, {each.ToString("0.#", CultureInfo.InvariantCulture)} people to each",
+                this, limit, each, [.. sinks.Select(s => s.Id)],
+                $"the crew of {people} has {FindingCounts.Words(sinks.Count, "hand sink")}, "
+                    + $"{each.ToString("0.#", CultureInfo.InvariantCulture)} people to each",
                 $"add {FindingCounts.Words(more, "hand sink")} where the crew comes in", context.Plan.Day!.Span)
                 with
             { Figures = [context.Facts.Crew.All] };

@@ -4,7 +4,9 @@ using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-/// <summary>Washed floor that lies farther from every hose than the hose is long, on the way that a person drags it round what stands there.</summary>
+/// <summary>
+/// Washed floor that lies farther from every hose than the hose is long, on the way that a person drags it round what stands there.
+/// </summary>
 internal sealed class HoseMissesFloor : Rule
 {
     /// <summary>A jet cleans this far past the nozzle; own assumption, in mm.</summary>
@@ -14,7 +16,9 @@ internal sealed class HoseMissesFloor : Rule
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "A part of a washed floor is out of reach of every hose, measured along the floor round what stands on it. A plan without hoses is not looked at.";
+    public override string Says
+        => "A part of a washed floor is out of reach of every hose, measured along the floor round what stands on it. A plan without "
+            + "hoses is not looked at.";
 
     public override string Why => "What the jet does not reach is swept at best. Behind the last bench is where it starts to smell.";
 
@@ -24,11 +28,14 @@ internal sealed class HoseMissesFloor : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("9 CFR 354.224, US CFR, for rabbits; for other animals advice: hose points so that all parts of the floors can be cleaned", Origin.FoundInPublicCopy),
+        new(
+            "9 CFR 354.224, US CFR, for rabbits; for other animals advice: hose points so that all parts of the floors can be cleaned",
+            Origin.FoundInPublicCopy),
         new("a jet cleans 2 m past the nozzle", Origin.OwnAssumption),
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("washed floor past the end of a hose", Jet, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("washed floor past the end of a hose", Jet, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
 
     public override string Bad => """
         plan "A hose at one end"
@@ -62,7 +69,8 @@ internal sealed class HoseMissesFloor : Rule
             string more = context.Walk(Math.Ceiling((past.Value - limit.Value) / 100) * 100);
             yield return double.IsInfinity(past.Value)
                 ? CheckContext.Find(
-                    this, limit, past, [room.Id, hose.Id], $"no hose reaches the floor of {Named.Of(room)}", $"add a hose on a water point in {Named.Of(room)}", hose.Span, at)
+                    this, limit, past, [room.Id, hose.Id], $"no hose reaches the floor of {Named.Of(room)}",
+                    $"add a hose on a water point in {Named.Of(room)}", hose.Span, at)
                 : CheckContext.Find(
                     this, limit, past, [room.Id, hose.Id],
                     $"the floor of {Named.Of(room)} goes on {past.Text} past the end of the nearest hose, {hose.Id} of {length}",

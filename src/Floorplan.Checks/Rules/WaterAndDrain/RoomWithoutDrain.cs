@@ -14,7 +14,8 @@ internal sealed class RoomWithoutDrain : Rule
 
     public override string Says => "A room that is washed down has no floor drain.";
 
-    public override string Why => "Wash water without a drain is pushed with a broom, out of the door or into the next room, and takes the dirt along.";
+    public override string Why
+        => "Wash water without a drain is pushed with a broom, out of the door or into the next room, and takes the dirt along.";
 
     public override string Mend => "Add a floor drain and falls to it, or say `kept dry` in the room when it is never washed with water.";
 
@@ -22,7 +23,8 @@ internal sealed class RoomWithoutDrain : Rule
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("drain-too-far")];
 
-    public override string Bad => WetBox.With("No drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200", needs: "cold 8 L/min");
+    public override string Bad
+        => WetBox.With("No drain", "water w1 cold hot in rinse, north wall, 1200 from west, height 1200", needs: "cold 8 L/min");
 
     public override IReadOnlyList<LineChange> Mended =>
     [

@@ -10,7 +10,9 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
-/// <summary>Whether a person can stand near enough in front of a sink, facing it, to use it. A sink against a wall is not used from its ends.</summary>
+/// <summary>
+/// Whether a person can stand near enough in front of a sink, facing it, to use it. A sink against a wall is not used from its ends.
+/// </summary>
 internal sealed class SinkBlocked : Rule
 {
     /// <summary>A wall as near as this is the one that the sink hangs on, in mm; own assumption.</summary>
@@ -22,7 +24,8 @@ internal sealed class SinkBlocked : Rule
 
     public override string Says => "Nobody can stand at a sink: something else, or a wall, takes the floor in front of it.";
 
-    public override string Why => "A sink behind a tank or a bin is not used. It has to be free at all times, and for nothing but washing hands.";
+    public override string Why
+        => "A sink behind a tank or a bin is not used. It has to be free at all times, and for nothing but washing hands.";
 
     public override string Mend => "Move what stands in front of it, or put the sink where there is floor to stand on.";
 
@@ -33,7 +36,8 @@ internal sealed class SinkBlocked : Rule
         Published.AnsurTwo,
     ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("sink to the nearest place to stand", 450, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("sink to the nearest place to stand", 450, LimitUnit.Millimetres, Sources[1], Severity.Warning)];
 
     public override string Bad => """
         plan "Sink and tank"
@@ -52,7 +56,8 @@ internal sealed class SinkBlocked : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("place 1800", "  place against south wall, 3200 from west")];
 
-    public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("clear-space-blocked", "overlap"), .. Cause.Misplaced("outside-shell", "overlap")];
+    public override IReadOnlyList<Cause> FollowsFrom
+        => [.. Cause.AtSameThings("clear-space-blocked", "overlap"), .. Cause.Misplaced("outside-shell", "overlap")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -74,7 +79,9 @@ internal sealed class SinkBlocked : Rule
 
     private Finding Report(CheckContext context, Station sink, List<StandingBefore> fronts, double near, AppliedLimit limit)
     {
-        var blockers = fronts.SelectMany(f => context.Space.StationsNear(f.Ideal.EnvelopeInternal).Where(s => Touch.Shared(f.Ideal, s.Footprint) is not null))
+        var blockers =
+            fronts.SelectMany(f => context.Space.StationsNear(f.Ideal.EnvelopeInternal)
+                .Where(s => Touch.Shared(f.Ideal, s.Footprint) is not null))
             .Where(s => s.Id != sink.Id && InTheWay.Is(s))
             .DistinctBy(s => s.Id)
             .OrderBy(s => s.Item)
@@ -93,7 +100,9 @@ internal sealed class SinkBlocked : Rule
         string room = context.Text(WorkerSize.Depth);
         return CheckContext.Find(
             this, limit, near, [sink.Id, .. blockers.Select(s => s.Id)], $"nobody can get at the sink {name}: {what}, and {where}",
-            blockers.Count == 0 ? $"move {name} to where there is floor to stand on" : $"move {others} away so that {room} of floor is free before {name}, or move {name}",
+            blockers.Count == 0
+                ? $"move {name} to where there is floor to stand on"
+                : $"move {others} away so that {room} of floor is free before {name}, or move {name}",
             sink.Span, sink.Bounds.Centre.Coordinate)
             with
         { Severity = Severity.Error };

@@ -13,19 +13,28 @@ internal sealed class SinkNotServed : Rule
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
-    public override string Says => "The plan has water points, and none of them gives hand sinks cold or hot water, or no drain takes their waste. A plan that names no "
+    public override string Says
+        => "The plan has water points, and none of them gives hand sinks cold or hot water, or no drain takes their waste. A plan that "
+            + "names no "
         + "water point yet is not looked at, nor is its hot water where it has a heater.";
 
-    public override string Why => "Cold water alone does not take fat and blood off hands, and nobody keeps hands in it for as long as washing takes.";
+    public override string Why
+        => "Cold water alone does not take fat and blood off hands, and nobody keeps hands in it for as long as washing takes.";
 
-    public override string Mend => "Write `hot` at a water point near the sinks, or add one, with the heater that feeds it; give the unit a drain.";
+    public override string Mend
+        => "Write `hot` at a water point near the sinks, or add one, with the heater that feeds it; give the unit a drain.";
 
-    public override string Caution => "Mixed to hand temperature at the tap: water over 50 °C (122 °F) scalds. A licensed plumber does the work; local codes prevail.";
+    public override string Caution
+        => "Mixed to hand temperature at the tap: water over 50 °C (122 °F) scalds. A licensed plumber does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Food Code 2022, 5-202.12(A): a hand sink gives water of at least 85 °F (29.4 °C) through a mixing valve or faucet", Origin.FoundInSecondaryCopy, Force.ModelCode),
-        new("Regulation (EC) 852/2004, Annex II, chapter I(4): washbasins for hands have hot and cold running water", Origin.FromMemory, Force.Law),
+        new(
+            "Food Code 2022, 5-202.12(A): a hand sink gives water of at least 85 °F (29.4 °C) through a mixing valve or faucet",
+            Origin.FoundInSecondaryCopy, Force.ModelCode),
+        new(
+            "Regulation (EC) 852/2004, Annex II, chapter I(4): washbasins for hands have hot and cold running water", Origin.FromMemory,
+            Force.Law),
     ];
 
     public override string Bad => Washed("cold");
@@ -66,7 +75,9 @@ internal sealed class SinkNotServed : Rule
             { NewLine = drain };
         }
 
-        bool Lacks(NeedKind kind) => sinks.Exists(s => context.Facts.Supply.Of(s.Id, kind)?.Point is null) && !plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind));
+        bool Lacks(NeedKind kind)
+            => sinks.Exists(s => context.Facts.Supply.Of(s.Id, kind)?.Point is null)
+                && !plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind));
     }
 
     private Finding Dry(CheckContext context, List<Station> sinks, string[] water)
@@ -75,7 +86,8 @@ internal sealed class SinkNotServed : Rule
         string point = Suggest.Water(sinks[0].Id + "-water", words, sinks[0].Room, sinks[0].Bounds, context.Plan.Units);
         var near = context.Plan.Services.OfType<WaterPoint>().First();
         return CheckContext.Find(
-            this, Severity.Warning, [.. sinks.Select(s => s.Id)], $"no water point gives {words.Replace(" ", " and ", StringComparison.Ordinal)} water for {Listed(sinks)}",
+            this, Severity.Warning, [.. sinks.Select(s => s.Id)],
+            $"no water point gives {words.Replace(" ", " and ", StringComparison.Ordinal)} water for {Listed(sinks)}",
             $"make {near.Id} cold and hot, or add a point, such as: {point}", sinks[0].Span, sinks[0].Bounds.Centre.Coordinate) with
         {
             NewLine = point,
@@ -83,7 +95,8 @@ internal sealed class SinkNotServed : Rule
         };
     }
 
-    private static string Listed(List<Station> sinks) => $"{(sinks.Count == 1 ? "hand sink" : "hand sinks")} {Named.List([.. sinks.Select(s => s.Id)])}";
+    private static string Listed(List<Station> sinks)
+        => $"{(sinks.Count == 1 ? "hand sink" : "hand sinks")} {Named.List([.. sinks.Select(s => s.Id)])}";
 
     private static string Washed(string water) => WetBox.With("Hand sink", $"""
         water w1 {water} in rinse, north wall, 1200 from west, height 1200

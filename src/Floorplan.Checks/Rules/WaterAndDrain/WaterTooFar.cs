@@ -15,15 +15,22 @@ internal sealed class WaterTooFar : Rule
 
     public override string Says => "A station needs cold or hot water, and its room has no such point, or only a far one.";
 
-    public override string Why => "A hose led across an aisle is stepped over, trips people, lies on a dirty floor and ends up in the product. A point within a short branch of the station keeps the water where it is used.";
+    public override string Why
+        => "A hose led across an aisle is stepped over, trips people, lies on a dirty floor and ends up in the product. A point within a "
+            + "short branch of the station keeps the water where it is used.";
 
     public override string Mend => "Put a water point on the wall at the station, or move the station to one.";
 
-    public override IReadOnlyList<Source> Sources { get; } = [new("a branch of 3 m from point to station, without crossing a walk", Origin.OwnAssumption)];
+    public override IReadOnlyList<Source> Sources { get; } =
+        [new("a branch of 3 m from point to station, without crossing a walk", Origin.OwnAssumption)];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("water point to station", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits
+        => [new("water point to station", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
 
-    public override string Bad => WetBox.With("Far tap", "water w1 cold hot in rinse, south wall, 300 from east, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
+    public override string Bad
+        => WetBox.With(
+            "Far tap",
+            "water w1 cold hot in rinse, south wall, 300 from east, height 1200\ndrain fd1 floor in rinse, 1500 from west, centred, 100");
 
     public override IReadOnlyList<LineChange> Mended =>
     [
@@ -46,7 +53,8 @@ internal sealed class WaterTooFar : Rule
             var missing = new List<Need>();
             foreach (var need in station.Needs.Where(n => n.Kind is NeedKind.ColdWater or NeedKind.HotWater).DistinctBy(n => n.Kind))
             {
-                if (context.Facts.Supply.Of(station.Id, need.Kind) is not { Choice: SupplyChoice.OwnRoom, Point: { } point, Branch: { } branch })
+                if (context.Facts.Supply.Of(station.Id, need.Kind)
+                    is not { Choice: SupplyChoice.OwnRoom, Point: { } point, Branch: { } branch })
                 {
                     missing.Add(need);
                 }
@@ -54,7 +62,8 @@ internal sealed class WaterTooFar : Rule
                 {
                     string nearer = Nudge.Toward(point.At.Coordinate, station.Footprint, limit.Value, context.Plan.Units);
                     yield return CheckContext.Find(
-                        this, limit, branch, [station.Id, point.Id], $"the nearest {Word(need)} water for {Named.Of(station)} is {point.Id}, {branch.Text} away",
+                        this, limit, branch, [station.Id, point.Id],
+                        $"the nearest {Word(need)} water for {Named.Of(station)} is {point.Id}, {branch.Text} away",
                         $"move {point.Id} {nearer}, or add a point at {station.Id}", need.Span, at);
                 }
             }
@@ -65,7 +74,9 @@ internal sealed class WaterTooFar : Rule
                 string words = string.Join(' ', missing.Select(Word).Order(StringComparer.Ordinal));
                 string line = Suggest.Water(station.Id + "-water", words, station.Room, station.Bounds, context.Plan.Units);
                 yield return CheckContext.Find(
-                    this, Severity.Error, [station.Id], $"{Named.Of(station)} needs {words.Replace(" ", " and ", StringComparison.Ordinal)} water, and {Named.Of(station.Room)} has no point for it",
+                    this, Severity.Error, [station.Id],
+                    $"{Named.Of(station)} needs {words.Replace(" ", " and ", StringComparison.Ordinal)} water, and "
+                        + $"{Named.Of(station.Room)} has no point for it",
                     $"add a water point, such as: {line}", missing[0].Span, at) with
                 { NewLine = line };
             }

@@ -4,7 +4,8 @@ namespace Floorplan.Checks.Rules.WaterAndDrain;
 internal static class WetBox
 {
     /// <summary>One washed room with a rinse bench; the rest of the plan follows.</summary>
-    public static string With(string title, string rest, string code = "us", string floor = "60", string needs = "cold 8 L/min, drain") => $"""
+    public static string With(
+        string title, string rest, string code = "us", string floor = "60", string needs = "cold 8 L/min, drain") => $"""
         plan "{title}"
           units metric
           code {code}

@@ -8,7 +8,8 @@ namespace Floorplan.Cli.Output.Drawings;
 /// <summary>Makes the files of drawings and writes them into one folder, each whole or not at all, and says which.</summary>
 /// <param name="numbers">Which sheets; null for all. Schedules and the index page come only with all of them.</param>
 /// <param name="since">The revision that changes are clouded against; null for none.</param>
-internal sealed class DrawingWriter(Host host, string folder, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
+internal sealed class DrawingWriter(
+    Host host, string folder, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
 {
     private readonly List<DrawnPlan> _drawn = [];
 
@@ -36,14 +37,17 @@ internal sealed class DrawingWriter(Host host, string folder, DrawFormat[] forma
         return exit;
     }
 
-    public int WriteIndex() => numbers is null && _drawn.Count > 0 ? Put(DrawnFile.OfText(IndexPage.Name, IndexPage.Write(_drawn))) : ExitCode.Fine;
+    public int WriteIndex()
+        => numbers is null && _drawn.Count > 0 ? Put(DrawnFile.OfText(IndexPage.Name, IndexPage.Write(_drawn))) : ExitCode.Fine;
 
     private void WarnOfMissing(DrawnPlan plan)
     {
         var missing = MissingCharacters.Of(plan.Sheets);
         if (missing.Count > 0)
         {
-            Page.OfOutput(host).Line($"  pdf and png show {MissingCharacters.Mark} for characters that their typeface lacks: {string.Join(' ', missing.Take(20))}{(missing.Count > 20 ? " …" : "")}");
+            Page.OfOutput(host)
+                .Line($"  pdf and png show {MissingCharacters.Mark} for characters that their typeface lacks: "
+                    + $"{string.Join(' ', missing.Take(20))}{(missing.Count > 20 ? " …" : "")}");
         }
     }
 

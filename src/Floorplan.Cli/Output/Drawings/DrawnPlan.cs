@@ -30,7 +30,9 @@ internal sealed class DrawnPlan
         Schedules = numbers is null ? Schedule.All(Examination.Facts!) : [];
 
         // Cut-outs come with the whole set, as schedules do.
-        CutOuts = numbers is null && Has(DrawFormat.Dxf) ? [.. CutOutDxf.Of(Examination.Facts!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))] : [];
+        CutOuts = numbers is null && Has(DrawFormat.Dxf)
+            ? [.. CutOutDxf.Of(Examination.Facts!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))]
+            : [];
     }
 
     public string Name { get; }
@@ -59,8 +61,14 @@ internal sealed class DrawnPlan
     public string FileOf(Schedule schedule) => $"{Name}-{schedule.Name}.csv";
 
     /// <summary>Why a picture cannot be as fine as asked for; null when all can.</summary>
-    public string? TooFine() => Has(DrawFormat.Png) && Sheets.FirstOrDefault(s => !PngWriter.Fits(s, _dpi)) is { } sheet && PngWriter.Size(sheet, _dpi) is var (width, height)
-        ? string.Create(CultureInfo.InvariantCulture, $"{Name}-{sheet.Name}: at {_dpi} dots to the inch the picture would be {width} x {height} pixels, too many to make; --dpi {PngWriter.MostFor(sheet)} is the finest")
+    public string? TooFine()
+        => Has(DrawFormat.Png)
+            && Sheets.FirstOrDefault(s => !PngWriter.Fits(s, _dpi)) is { } sheet
+            && PngWriter.Size(sheet, _dpi) is var (width, height)
+        ? string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Name}-{sheet.Name}: at {_dpi} dots to the inch the picture would be {width} x {height} pixels, too many to make; --dpi "
+                + $"{PngWriter.MostFor(sheet)} is the finest")
         : null;
 
     /// <summary>What makes each file, in the order that they are written.</summary>
@@ -100,11 +108,17 @@ internal sealed class DrawnPlan
     private PdfInfo Info(Plan plan)
     {
         var last = plan.Head.Revisions.LastOrDefault();
-        bool dated = DateTime.TryParseExact(last?.Date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var date);
+        bool dated =
+            DateTime.TryParseExact(
+                last?.Date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal,
+                out var date);
         string number = plan.Head.Number.Length > 0 ? plan.Head.Number + ", " : "";
         string revision = last is { Mark.Length: > 0 } ? $", revision {last.Mark}" : "";
         string subject = string.Create(CultureInfo.InvariantCulture, $"{number}{Sheets.Count} sheets{revision}");
-        return new PdfInfo(Clean(plan.Head.Title), Clean(plan.Head.DrawnBy.Length > 0 ? plan.Head.DrawnBy : plan.Head.Owner), Clean(subject), dated ? date : null);
+        return new PdfInfo(
+            Clean(plan.Head.Title), Clean(plan.Head.DrawnBy.Length > 0 ? plan.Head.DrawnBy : plan.Head.Owner), Clean(subject), dated
+                ? date
+                : null);
 
         static string Clean(string text) => Drawing.Lettering.SafeText.Clean(text);
     }

@@ -22,8 +22,11 @@ internal static class IndexPage
     {
         string title = plans.Count == 1 ? Text(plans[0].Examination.Plan!.Head.Title) : "Floor plans";
         var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
-            .Append("<title>").Append(title.Length > 0 ? title : "Floor plan").Append(": drawings</title>\n<style>\n").Append(Style).Append("</style>\n</head>\n<body>\n<main>\n");
+        html.Append(
+            "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" "
+                + "content=\"width=device-width, initial-scale=1\"/>\n")
+            .Append("<title>").Append(title.Length > 0 ? title : "Floor plan").Append(": drawings</title>\n<style>\n").Append(Style)
+                .Append("</style>\n</head>\n<body>\n<main>\n");
         if (plans.Count > 1)
         {
             html.Append("<h1>Floor plans</h1>\n");
@@ -38,7 +41,8 @@ internal static class IndexPage
     }
 
     private static string Style => """
-        body { font-family: Inter, 'Helvetica Neue', Helvetica, Arial, sans-serif; color: #1a1a1a; background: #ffffff; line-height: 1.45; margin: 1.5rem; }
+        body { font-family: Inter, 'Helvetica Neue', Helvetica, Arial, sans-serif; line-height: 1.45; margin: 1.5rem; }
+        body { color: #1a1a1a; background: #ffffff; }
         main { max-width: 75rem; margin: 0 auto; overflow-wrap: anywhere; }
         a { color: #00507d; }
         table { border-collapse: collapse; width: 100%; }
@@ -55,7 +59,8 @@ internal static class IndexPage
         var examination = plan.Examination;
         string name = Text(examination.Plan!.Head.Title);
         Heading(html, level, name.Length > 0 ? name : Text(plan.Name));
-        html.Append("<p>").Append(Text(Path.GetFileName(plan.Input.Input.Name))).Append(": ").Append(Text(Counts.Of(examination).Text())).Append(".</p>\n");
+        html.Append("<p>").Append(Text(Path.GetFileName(plan.Input.Input.Name))).Append(": ").Append(Text(Counts.Of(examination).Text()))
+            .Append(".</p>\n");
         Files(html, plan, level + 1);
         Findings(html, examination.Findings, level + 1);
         Heading(html, level + 1, "Sheets");
@@ -96,11 +101,17 @@ internal static class IndexPage
             return;
         }
 
-        html.Append("<table>\n<thead><tr><th scope=\"col\">No</th><th scope=\"col\">Severity</th><th scope=\"col\">Finding</th><th scope=\"col\">Limit and source</th><th scope=\"col\">What would mend it</th></tr></thead>\n<tbody>\n");
+        html.Append(
+            "<table>\n<thead><tr><th scope=\"col\">No</th><th scope=\"col\">Severity</th><th scope=\"col\">Finding</th><th "
+                + "scope=\"col\">Limit and source</th><th scope=\"col\">What would mend it</th></tr></thead>\n<tbody>\n");
         foreach (var (index, finding) in findings.Index())
         {
             string mend = finding.AcceptedBy is { } accepted ? "accepted: " + accepted.Reason : finding.Mend;
-            html.Append(CultureInfo.InvariantCulture, $"<tr><td>{index + 1}</td><td>{Text(finding.SeverityWord)}</td><td>{Text(finding.Message)} (line {finding.Span.Position.Line}, rule {Text(finding.Rule)})</td><td>{Text(finding.Limit)}</td><td>{Text(mend)}</td></tr>\n");
+            html.Append(
+                CultureInfo.InvariantCulture,
+                $"<tr><td>{index + 1}</td><td>{Text(finding.SeverityWord)}</td><td>{Text(finding.Message)} (line "
+                    + $"{finding.Span.Position.Line}, rule "
+                    + $"{Text(finding.Rule)})</td><td>{Text(finding.Limit)}</td><td>{Text(mend)}</td></tr>\n");
         }
 
         html.Append("</tbody>\n</table>\n");
@@ -109,18 +120,23 @@ internal static class IndexPage
     private static void Sheet(StringBuilder html, DrawnPlan plan, SheetScene sheet, int level)
     {
         Heading(html, level, $"{sheet.Name[..sheet.Name.IndexOf('-', StringComparison.Ordinal)]} {Text(sheet.Title)}");
-        string[] links = [.. new[] { DrawFormat.Svg, DrawFormat.Png, DrawFormat.Dxf }.Where(plan.Has).Select(f => Link(plan.FileOf(sheet, f), f.ToString().ToUpperInvariant()))];
+        string[] links =
+            [.. new[] { DrawFormat.Svg, DrawFormat.Png, DrawFormat.Dxf }.Where(plan.Has)
+                .Select(f => Link(plan.FileOf(sheet, f), f.ToString().ToUpperInvariant()))];
         var shown = plan.Has(DrawFormat.Svg) ? DrawFormat.Svg : DrawFormat.Png;
         html.Append("<figure>\n");
         if (plan.Has(shown))
         {
-            html.Append("<img src=\"").Append(Uri.EscapeDataString(plan.FileOf(sheet, shown))).Append("\" alt=\"").Append(Text($"{sheet.Title}. {sheet.Description}")).Append("\"/>\n");
+            html.Append("<img src=\"").Append(Uri.EscapeDataString(plan.FileOf(sheet, shown))).Append("\" alt=\"")
+                .Append(Text($"{sheet.Title}. {sheet.Description}")).Append("\"/>\n");
         }
 
-        html.Append("<figcaption>").Append(Text(sheet.Description)).Append(links.Length > 0 ? " " : "").AppendJoin(", ", links).Append("</figcaption>\n</figure>\n");
+        html.Append("<figcaption>").Append(Text(sheet.Description)).Append(links.Length > 0 ? " " : "").AppendJoin(", ", links)
+            .Append("</figcaption>\n</figure>\n");
     }
 
-    private static void Heading(StringBuilder html, int level, string escaped) => html.Append(CultureInfo.InvariantCulture, $"<h{level}>{escaped}</h{level}>\n");
+    private static void Heading(StringBuilder html, int level, string escaped)
+        => html.Append(CultureInfo.InvariantCulture, $"<h{level}>{escaped}</h{level}>\n");
 
     private static string Link(string file, string text) => $"<a href=\"{Uri.EscapeDataString(file)}\">{Text(text)}</a>";
 

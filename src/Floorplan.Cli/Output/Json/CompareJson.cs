@@ -12,7 +12,8 @@ internal static class CompareJson
 {
     private const int Schema = 1;
 
-    public static void Write(TextWriter output, string was, string now, IReadOnlyList<PlanChange> changes, ComparedFindings findings) => JsonDocumentText.Write(output, json =>
+    public static void Write(TextWriter output, string was, string now, IReadOnlyList<PlanChange> changes, ComparedFindings findings)
+        => JsonDocumentText.Write(output, json =>
     {
         json.WriteNumber("schema", Schema);
         json.WriteString("old", was);

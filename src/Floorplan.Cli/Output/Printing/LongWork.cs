@@ -3,7 +3,9 @@ using Spectre.Console;
 
 namespace Floorplan.Cli.Output.Printing;
 
-/// <summary>Work that may take a while: on a terminal a bar shows how far it is, once it has taken a second, and is gone afterwards.</summary>
+/// <summary>
+/// Work that may take a while: on a terminal a bar shows how far it is, once it has taken a second, and is gone afterwards.
+/// </summary>
 internal static class LongWork
 {
     /// <summary>Before this a bar would only flicker; own choice.</summary>
@@ -48,7 +50,8 @@ internal static class LongWork
             Out = new AnsiConsoleOutput(host.Error),
         });
         console.Profile.Width = host.Width;
-        console.Progress().AutoClear(true).Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn()).Start(progress =>
+        console.Progress().AutoClear(true).Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn())
+            .Start(progress =>
         {
             var task = progress.AddTask(what, maxValue: count);
             while (Task.WaitAny([work], Step) < 0)

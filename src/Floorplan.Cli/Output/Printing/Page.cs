@@ -2,7 +2,9 @@ using Floorplan.Cli.Hosting;
 
 namespace Floorplan.Cli.Output.Printing;
 
-/// <summary>Where commands print. Whatever is printed passes <see cref="VisibleText"/>, so that no name in a plan can steer a terminal.</summary>
+/// <summary>
+/// Where commands print. Whatever is printed passes <see cref="VisibleText"/>, so that no name in a plan can steer a terminal.
+/// </summary>
 internal abstract class Page
 {
     /// <summary>Standard output: plain and never wrapped when it is piped, in colour on a terminal.</summary>

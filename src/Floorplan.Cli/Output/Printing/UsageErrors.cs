@@ -41,5 +41,6 @@ internal static class UsageErrors
         return ExitCode.CouldNotRun;
     }
 
-    private static string OneLine(string message) => string.Join(' ', message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
+    private static string OneLine(string message)
+        => string.Join(' ', message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
 }

@@ -40,14 +40,16 @@ internal static class CheckMarkdown
 
         Findings(text, examination.Findings);
         Rules(text, RuleResult.Of(examination.Plan, examination.Findings));
-        text.Append("Checked against the figures named here; local codes, the authority having jurisdiction and licensed practice prevail.\n\n");
+        text.Append(
+            "Checked against the figures named here; local codes, the authority having jurisdiction and licensed practice prevail.\n\n");
     }
 
     private static void Diagnostics(StringBuilder text, Examination examination)
     {
         foreach (var d in examination.Diagnostics)
         {
-            text.Append("- **").Append(DiagnosticText.Word(d.Severity)).Append("** line ").Append(d.Span.Position.Line).Append(": ").Append(Escape(d.Message));
+            text.Append("- **").Append(DiagnosticText.Word(d.Severity)).Append("** line ").Append(d.Span.Position.Line).Append(": ")
+                .Append(Escape(d.Message));
             text.Append(d.Help is null ? "\n" : "; " + Escape(d.Help) + "\n");
         }
 
@@ -68,7 +70,8 @@ internal static class CheckMarkdown
                 : f.Proposal is { Before: "" } added ? $"{f.Mend}; add: {added.After.Trim()}"
                 : f.Proposal is { } changed ? FormattableString.Invariant($"{f.Mend}; write line {changed.Line} as: {changed.After.Trim()}")
                 : f.Mend;
-            text.Append("| ").Append(index + 1).Append(" | ").Append(f.SeverityWord).Append(" | ").Append(Escape(f.Message)).Append(" (line ").Append(f.Span.Position.Line).Append(") | ")
+            text.Append("| ").Append(index + 1).Append(" | ").Append(f.SeverityWord).Append(" | ").Append(Escape(f.Message))
+                .Append(" (line ").Append(f.Span.Position.Line).Append(") | ")
                 .Append(Escape(f.Limit)).Append(" | ").Append(Escape(mend)).Append(" |\n");
         }
 
@@ -87,7 +90,10 @@ internal static class CheckMarkdown
         text.Append('\n');
     }
 
-    /// <summary>No text of a plan is markup here: each mark of punctuation that Markdown reads is escaped, and hidden characters are written out.</summary>
+    /// <summary>
+    /// No text of a plan is markup here: each mark of punctuation that Markdown reads is escaped, and hidden characters are written
+    /// out.
+    /// </summary>
     private static string Escape(string text)
     {
         var safe = new StringBuilder(text.Length + 8);

@@ -8,7 +8,10 @@ using Floorplan.Language.Text;
 
 namespace Floorplan.Cli.Output.Reports;
 
-/// <summary>What <c>check --output sarif</c> prints: one run of the Static Analysis Results Interchange Format 2.1.0 (OASIS), for editors and code hosts.</summary>
+/// <summary>
+/// What <c>check --output sarif</c> prints: one run of the Static Analysis Results Interchange Format 2.1.0 (OASIS), for editors and
+/// code hosts.
+/// </summary>
 internal static class CheckSarif
 {
     private const string Version = "2.1.0";
@@ -33,7 +36,9 @@ internal static class CheckSarif
             foreach (var finding in examination.Findings)
             {
                 string message = finding.Limit.Length == 0 ? finding.Message : $"{finding.Message}; {finding.Limit}";
-                Result(json, codes, finding.Rule, finding.Severity, message, finding.Mend, finding.Span, finding.AcceptedBy?.Reason, finding.Proposal);
+                Result(
+                    json, codes, finding.Rule, finding.Severity, message, finding.Mend, finding.Span, finding.AcceptedBy?.Reason,
+                    finding.Proposal);
             }
         }
 
@@ -97,7 +102,9 @@ internal static class CheckSarif
         json.WriteEndArray();
     }
 
-    private static void Result(Utf8JsonWriter json, List<string> codes, string code, Severity severity, string message, string? mend, SourceSpan span, string? accepted, Proposal? proposal)
+    private static void Result(
+        Utf8JsonWriter json, List<string> codes, string code, Severity severity, string message, string? mend, SourceSpan span,
+        string? accepted, Proposal? proposal)
     {
         json.WriteStartObject();
         json.WriteString("ruleId", code);

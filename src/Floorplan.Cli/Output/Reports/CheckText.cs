@@ -8,7 +8,8 @@ namespace Floorplan.Cli.Output.Reports;
 /// <summary>What <c>check</c> prints for people.</summary>
 internal static class CheckText
 {
-    public const string Caution = "Checked against the figures named here; local codes, the authority having jurisdiction and licensed practice prevail.";
+    public const string Caution =
+        "Checked against the figures named here; local codes, the authority having jurisdiction and licensed practice prevail.";
 
     public static void Write(Page page, Checked input)
     {
@@ -44,7 +45,9 @@ internal static class CheckText
         if (all.Count > 1)
         {
             var total = read.Select(Counts.Of).Aggregate(FindingCounts.None, (a, b) => a + b);
-            page.Line($"{all.Count} files: ", new Piece(total.Text(), total.Tone()), read.Length < all.Count ? $"; {all.Count - read.Length} not read" : "");
+            page.Line($"{all.Count} files: ", new Piece(total.Text(), total.Tone()), read.Length < all.Count
+                ? $"; {all.Count - read.Length} not read"
+                : "");
         }
 
         if (read.Any(e => e.Diagnostics.Count + e.Findings.Count > 0))

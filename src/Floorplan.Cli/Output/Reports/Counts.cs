@@ -11,7 +11,8 @@ internal static class Counts
     public static FindingCounts Of(Examination examination)
     {
         int Mistakes(Severity severity) => examination.Diagnostics.Count(d => d.Severity == severity);
-        return FindingCounts.Of(examination.Findings) + new FindingCounts(Mistakes(Severity.Error), Mistakes(Severity.Warning), Mistakes(Severity.Note), 0);
+        return FindingCounts.Of(examination.Findings)
+            + new FindingCounts(Mistakes(Severity.Error), Mistakes(Severity.Warning), Mistakes(Severity.Note), 0);
     }
 
     public static string Text(this FindingCounts counts) => counts.Text("nothing wrong found");

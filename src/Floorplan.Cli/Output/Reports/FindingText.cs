@@ -20,7 +20,9 @@ internal static class FindingText
 
         if (finding.AcceptedBy is { } accepted)
         {
-            page.Line(new Piece("  accepted: ", Tone.Good), accepted.Reason, accepted.By.Length > 0 ? $" ({accepted.By})" : "", $", {DiagnosticText.Place(accepted.Span)}");
+            page.Line(new Piece("  accepted: ", Tone.Good), accepted.Reason, accepted.By.Length > 0
+                ? $" ({accepted.By})"
+                : "", $", {DiagnosticText.Place(accepted.Span)}");
         }
         else
         {

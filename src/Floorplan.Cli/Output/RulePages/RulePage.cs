@@ -60,7 +60,8 @@ internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Se
     }
 
     private static string Limit(RuleLimit limit)
-        => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Codes(limit)}, {DiagnosticText.Word(SeverityOf(limit))} ({limit.Source.Text})";
+        => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Codes(limit)}, {DiagnosticText.Word(SeverityOf(limit))} "
+            + $"({limit.Source.Text})";
 
     private static Language.Diagnostics.Severity SeverityOf(RuleLimit limit)
         => limit.Severity < limit.Source.Heaviest ? limit.Severity : limit.Source.Heaviest;

@@ -13,12 +13,16 @@ internal static class RulePageMarkdown
             text.Append("\n## ").Append(section.Heading).Append("\n\n");
             if (section.IsPlan)
             {
-                text.Append("![").Append(section.Heading).Append("](").Append(rule.Title).Append('-').Append(PictureOf(section)).Append(".svg)\n\n");
-                text.Append(section.Heading == RulePage.Fault ? "```unit\n" : "```text\n").AppendJoin('\n', section.Lines).Append("\n```\n");
+                text.Append("![").Append(section.Heading).Append("](").Append(rule.Title).Append('-').Append(PictureOf(section))
+                    .Append(".svg)\n\n");
+                text.Append(section.Heading == RulePage.Fault ? "```unit\n" : "```text\n").AppendJoin('\n', section.Lines)
+                    .Append("\n```\n");
             }
             else
             {
-                IEnumerable<string> lines = section.Heading == RulePage.Related ? section.Lines.Select(n => $"[`{n}`]({n}.md)") : section.Lines;
+                IEnumerable<string> lines = section.Heading == RulePage.Related
+                    ? section.Lines.Select(n => $"[`{n}`]({n}.md)")
+                    : section.Lines;
                 text.AppendJoin('\n', section.Lines.Count == 1 ? lines : lines.Select(l => "- " + l)).Append('\n');
             }
         }

@@ -72,18 +72,24 @@ internal sealed class ElevationView : ISheetView
         }
     }
 
-    /// <summary>Left, openings and the ceiling; right, tops and undersides of what stands along the wall. All from the finished floor.</summary>
+    /// <summary>
+    /// Left, openings and the ceiling; right, tops and undersides of what stands along the wall. All from the finished floor.
+    /// </summary>
     private void AddHeights()
     {
         dimensions.Add(new DimensionRow(
             Side.West,
             DimensionForm.Running,
-            [new(Length.Zero), new(face.Height), .. face.Openings.SelectMany(o => new DimensionStop[] { new(o.Sill), new(o.Sill + o.Height) })],
+            [
+                new(Length.Zero), new(face.Height),
+                .. face.Openings.SelectMany(o => new DimensionStop[] { new(o.Sill), new(o.Sill + o.Height) })],
             "dimension:openings"));
         dimensions.Add(new DimensionRow(
             Side.East,
             DimensionForm.Running,
-            [new(Length.Zero), .. face.Stations.SelectMany(s => new DimensionStop[] { new(s.Bottom), new(s.Top) }), .. face.Points.Select(p => new DimensionStop(p.Height!.Value))],
+            [
+                new(Length.Zero), .. face.Stations.SelectMany(s => new DimensionStop[] { new(s.Bottom), new(s.Top) }),
+                .. face.Points.Select(p => new DimensionStop(p.Height!.Value))],
             "dimension:things"));
     }
 
@@ -98,7 +104,10 @@ internal sealed class ElevationView : ISheetView
             Lines = Marks.Lines(OpeningLayer.Mark(opening)),
             KeyText = OpeningLayer.Mark(opening),
             Target = box,
-            Positions = [LabelPosition.InsideTopLeft, LabelPosition.InsideTopRight, LabelPosition.Inside, LabelPosition.Above, LabelPosition.Right, LabelPosition.Left],
+            Positions =
+                [
+                    LabelPosition.InsideTopLeft, LabelPosition.InsideTopRight, LabelPosition.Inside, LabelPosition.Above,
+                    LabelPosition.Right, LabelPosition.Left],
             Priority = LabelPriority.Opening,
             CapHeight = standard.NoteHeight,
             Tag = TagShape.Box,
@@ -111,13 +120,18 @@ internal sealed class ElevationView : ISheetView
         string group = "station:" + station.Id;
         var box = transform.ToPaper(face.Rectangle(station));
         canvas.Scene.Fill(box, Palette.White, Layers.Equipment, group, Band.Object);
-        canvas.Scene.Rectangle(box, station.Hung ? new Pen(standard.Narrow, Palette.Black, Dashes.Dashed(standard.Narrow)) : new Pen(standard.Text), Layers.Equipment, group);
+        canvas.Scene.Rectangle(box, station.Hung
+            ? new Pen(standard.Narrow, Palette.Black, Dashes.Dashed(standard.Narrow))
+            : new Pen(standard.Text), Layers.Equipment, group);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
             Lines = [FormattableString.Invariant($"{station.Item}")],
             Target = box,
-            Positions = [LabelPosition.Inside, LabelPosition.InsideTopLeft, LabelPosition.InsideBottomRight, LabelPosition.Above, LabelPosition.Right, LabelPosition.Left],
+            Positions =
+                [
+                    LabelPosition.Inside, LabelPosition.InsideTopLeft, LabelPosition.InsideBottomRight, LabelPosition.Above,
+                    LabelPosition.Right, LabelPosition.Left],
             Priority = LabelPriority.Item,
             CapHeight = standard.NoteHeight,
             SmallestCapHeight = standard.SmallestHeight,
@@ -151,5 +165,6 @@ internal sealed class ElevationView : ISheetView
         });
     }
 
-    private double Outside(Side side, double denominator) => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));
+    private double Outside(Side side, double denominator)
+        => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));
 }

@@ -29,8 +29,11 @@ public sealed class ElevationsSheet : Sheet
             Legend =
             [
                 new LegendEntry("item, see the key", (scene, box) => scene.Rectangle(box, new Pen(standard.Text), Layers.Legend)),
-                new LegendEntry("partition, cut", (scene, box) => scene.Fill(PaperBox.Around(box.Centre, 2, box.Height), Palette.Grey, Layers.Legend)),
-                new LegendEntry("water or electric point", (scene, box) => new SymbolBrush(scene, standard, Layers.Legend).Circle(box.Centre, 1, new Pen(standard.Text))),
+                new LegendEntry(
+                    "partition, cut", (scene, box) => scene.Fill(PaperBox.Around(box.Centre, 2, box.Height), Palette.Grey, Layers.Legend)),
+                new LegendEntry(
+                    "water or electric point", (scene, box)
+                        => new SymbolBrush(scene, standard, Layers.Legend).Circle(box.Centre, 1, new Pen(standard.Text))),
             ],
             Tables = [.. Tables(plan, faces)],
             Notes =

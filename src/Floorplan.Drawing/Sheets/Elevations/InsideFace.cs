@@ -11,7 +11,10 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.Elevations;
 
-/// <summary>The finished inside of one outside wall, flat: <c>u</c> to the right as seen from inside, <c>v</c> up from the finished floor, in mm.</summary>
+/// <summary>
+/// The finished inside of one outside wall, flat: <c>u</c> to the right as seen from inside, <c>v</c> up from the finished floor, in
+/// mm.
+/// </summary>
 internal sealed record InsideFace
 {
     /// <summary>What stands farther from the wall is not part of its elevation. Own choice.</summary>
@@ -64,7 +67,8 @@ internal sealed record InsideFace
     }
 
     /// <summary>What stands along the wall, the farthest first, so that what stands nearer is drawn over it.</summary>
-    public IEnumerable<Station> Stations => plan.Stations.Where(s => Off(s) <= Beside && Overlaps(s)).OrderByDescending(s => s.Hung).ThenBy(s => s.Item);
+    public IEnumerable<Station> Stations
+        => plan.Stations.Where(s => Off(s) <= Beside && Overlaps(s)).OrderByDescending(s => s.Hung).ThenBy(s => s.Item);
 
     public Box Rectangle(Station station) => wall.RunsEastWest
         ? Rectangle(station.Bounds.West, station.Bounds.East, station.Bottom, station.Top)
@@ -92,7 +96,8 @@ internal sealed record InsideFace
                     // A partition that lies along the wall is seen from its face, and hides nothing.
                     if (high - low is > 0 and < MostThick)
                     {
-                        yield return Rectangle(Length.FromMillimetres(low), Length.FromMillimetres(high), Length.Zero, Length.Min(partition.Height, Height));
+                        yield return Rectangle(
+                            Length.FromMillimetres(low), Length.FromMillimetres(high), Length.Zero, Length.Min(partition.Height, Height));
                     }
                 }
             }

@@ -14,12 +14,14 @@ internal static class CrossingTable
         return new KeyTable(
             "Where streams meet",
             ["Mark", "Legs", "Together", "When"],
-            [.. crossings.SelectMany(c => c.Meetings.GroupBy(IsSameTime).OrderByDescending(g => g.Key).Select(g => Row(c, [.. g], marks, ways)))]);
+            [.. crossings.SelectMany(c => c.Meetings.GroupBy(IsSameTime).OrderByDescending(g => g.Key)
+                .Select(g => Row(c, [.. g], marks, ways)))]);
     }
 
     private static bool IsSameTime(Meeting meeting) => meeting.First.Leg.Period == meeting.Second.Leg.Period;
 
-    private static IReadOnlyList<Cell> Row(StreamCrossing crossing, IReadOnlyList<Meeting> meetings, Dictionary<LegRoute, string> marks, Ways ways)
+    private static IReadOnlyList<Cell> Row(
+        StreamCrossing crossing, IReadOnlyList<Meeting> meetings, Dictionary<LegRoute, string> marks, Ways ways)
     {
         return
         [

@@ -24,7 +24,8 @@ public sealed class HandWashLayer(Plan plan) : PlanLayer(plan)
     {
         foreach (var sink in Plan.Stations.Where(s => s.IsHandSink))
         {
-            canvas.Scene.Rectangle(canvas.Transform.ToPaper(sink.Bounds), new Pen(Standard.Wide), Layers.Fixture, "hand-wash:" + sink.Id, Band.Annotation);
+            canvas.Scene.Rectangle(canvas.Transform.ToPaper(sink.Bounds), new Pen(Standard.Wide), Layers.Fixture, "hand-wash:"
+                + sink.Id, Band.Annotation);
         }
     }
 }

@@ -13,13 +13,16 @@ internal static class LegTable
     public static KeyTable Of(IReadOnlyList<FlowLeg> legs, PlanFacts facts) => new(
         "Streams, leg by leg",
         ["Mark", "From, to", "How", "Way"],
-        [.. legs.GroupBy(l => l.Route.Flow, ReferenceEqualityComparer.Instance).SelectMany(flow => flow.Select(l => Row(l, facts)).Prepend([FlowLeg.NameOf(flow.First().Route.Flow)]))]);
+        [.. legs.GroupBy(l => l.Route.Flow, ReferenceEqualityComparer.Instance)
+            .SelectMany(flow => flow.Select(l => Row(l, facts)).Prepend([FlowLeg.NameOf(flow.First().Route.Flow)]))]);
 
     private static IReadOnlyList<Cell> Row(FlowLeg leg, PlanFacts facts) =>
     [
         leg.Mark,
         $"{Name(leg.Route.Leg.From)} to {Name(leg.Route.Leg.To)}",
-        string.Join(", ", new[] { FlowLeg.How(leg.Route.Leg.Carriage, facts.Plan.Units), FlowLeg.When(leg.Route.Leg.Period) }.Where(t => t.Length > 0)),
+        string.Join(
+            ", ", new[] {
+                FlowLeg.How(leg.Route.Leg.Carriage, facts.Plan.Units), FlowLeg.When(leg.Route.Leg.Period) }.Where(t => t.Length > 0)),
         Way(leg.Route, facts.Ways),
     ];
 

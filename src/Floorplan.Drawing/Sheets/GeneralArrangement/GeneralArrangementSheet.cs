@@ -50,15 +50,19 @@ public sealed class GeneralArrangementSheet : Sheet
         };
     }
 
-    /// <summary>What must be settled before anything is built as drawn: errors and warnings but those that sheets 2 and 4 are for.</summary>
+    /// <summary>
+    /// What must be settled before anything is built as drawn: errors and warnings but those that sheets 2 and 4 are for.
+    /// </summary>
     private static IReadOnlyList<MarkedFinding> Findings(SheetRequest request)
     {
         RuleGroup[] groups = [.. Enum.GetValues<RuleGroup>().Except([RuleGroup.Hygiene, RuleGroup.WaterAndDrain])];
-        return [.. MarkedFinding.NumberOf(request.Findings, groups).Where(f => f.Finding.AcceptedBy is null && f.Finding.Severity != Severity.Note)];
+        return [.. MarkedFinding.NumberOf(request.Findings, groups)
+            .Where(f => f.Finding.AcceptedBy is null && f.Finding.Severity != Severity.Note)];
     }
 
     private static string Describe(Plan plan, string checks) =>
-        $"General arrangement plan of a {plan.Shell.Name}: {SheetHead.Count(plan.Rooms.Count, "room")}, {SheetHead.Count(plan.Stations.Count, "item")}, "
+        $"General arrangement plan of a {plan.Shell.Name}: {SheetHead.Count(plan.Rooms.Count, "room")}, "
+            + $"{SheetHead.Count(plan.Stations.Count, "item")}, "
         + $"{SheetHead.Count(plan.Openings.Count, "opening")}, with setting-out dimensions. Checks: {checks}.";
 
     private static IEnumerable<string> Notes(Plan plan)

@@ -10,7 +10,9 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
 
-/// <summary>Dimensions inside the plan, where no row outside reaches: openings in partitions, carved rooms, stations in mid floor.</summary>
+/// <summary>
+/// Dimensions inside the plan, where no row outside reaches: openings in partitions, carved rooms, stations in mid floor.
+/// </summary>
 public sealed class InnerDimensionLayer(Plan plan) : PlanLayer(plan)
 {
     /// <summary>More would hide the plan; the tables give every place. Own choice.</summary>
@@ -83,16 +85,21 @@ public sealed class InnerDimensionLayer(Plan plan) : PlanLayer(plan)
     {
         if (!SettingOut.Touches(room, plan, Side.South) && !SettingOut.Touches(room, plan, Side.North))
         {
-            yield return new(new(room.Bounds.West, room.Bounds.South + beside), new(room.Bounds.East, room.Bounds.South + beside), (0, 1), "dimension:room:" + room.Id);
+            yield return new(
+                new(room.Bounds.West, room.Bounds.South + beside), new(room.Bounds.East, room.Bounds.South + beside), (0, 1),
+                "dimension:room:" + room.Id);
         }
 
         if (!SettingOut.Touches(room, plan, Side.West) && !SettingOut.Touches(room, plan, Side.East) && !SpansShell(room, plan))
         {
-            yield return new(new(room.Bounds.East - beside, room.Bounds.South), new(room.Bounds.East - beside, room.Bounds.North), (-1, 0), "dimension:room:" + room.Id);
+            yield return new(
+                new(room.Bounds.East - beside, room.Bounds.South), new(room.Bounds.East - beside, room.Bounds.North), (-1, 0),
+                "dimension:room:" + room.Id);
         }
     }
 
-    private static bool SpansShell(Room room, Plan plan) => SettingOut.Touches(room, plan, Side.South) && SettingOut.Touches(room, plan, Side.North);
+    private static bool SpansShell(Room room, Plan plan)
+        => SettingOut.Touches(room, plan, Side.South) && SettingOut.Touches(room, plan, Side.North);
 
     private static IEnumerable<Wish> OfStation(Station station, Plan plan)
     {
@@ -104,7 +111,9 @@ public sealed class InnerDimensionLayer(Plan plan) : PlanLayer(plan)
             }
 
             var (low, high) = alongX ? (Side.West, Side.East) : (Side.South, Side.North);
-            var nearer = SettingOut.Distance(low, station.Bounds, station.Room.Bounds) <= SettingOut.Distance(high, station.Bounds, station.Room.Bounds) ? low : high;
+            var nearer =
+                SettingOut.Distance(low, station.Bounds, station.Room.Bounds) <= SettingOut.Distance(
+                    high, station.Bounds, station.Room.Bounds) ? low : high;
             var from = station.Room.Bounds.Of(nearer);
             var to = station.Bounds.Of(nearer);
             var middle = station.Bounds.Centre;

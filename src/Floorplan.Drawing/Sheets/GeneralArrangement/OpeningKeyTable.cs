@@ -3,7 +3,6 @@ using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Openings;
-using Floorplan.Model.Shapes;
 using Floorplan.Sizing.Placing;
 
 namespace Floorplan.Drawing.Sheets.GeneralArrangement;
@@ -14,7 +13,8 @@ internal static class OpeningKeyTable
     public static KeyTable Of(Plan plan) => new(
         "Openings, clear sizes",
         ["Mark", "What", "Wide × high", "Sill", "Wall, place"],
-        [.. plan.Openings.GroupBy(o => FromFaces.RoomOf(o)?.Id).SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([FromFaces.RoomOf(room.First())?.Label ?? ""]))]);
+        [.. plan.Openings.GroupBy(o => FromFaces.RoomOf(o)?.Id)
+            .SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([FromFaces.RoomOf(room.First())?.Label ?? ""]))]);
 
     private static IReadOnlyList<Cell> Row(Opening opening, UnitSystem units) =>
     [

@@ -112,7 +112,8 @@ internal static class OuterDimensions
     private static void AddOverall(Plan plan, DimensionSet set, Side side, Polygon outline, string group) =>
         set.Add(new DimensionRow(side, DimensionForm.Overall, Stops(plan, side, Corners(outline, side)), group));
 
-    private static List<DimensionStop> Stops(Plan plan, Side side, HashSet<Length> along) => [.. along.Order().Select(l => new DimensionStop(l, FaceAt(plan, side, l)))];
+    private static List<DimensionStop> Stops(Plan plan, Side side, HashSet<Length> along)
+        => [.. along.Order().Select(l => new DimensionStop(l, FaceAt(plan, side, l)))];
 
     /// <summary>At a corner of an L its own wall; else the outside face.</summary>
     private static Length FaceAt(Plan plan, Side side, Length along)

@@ -14,7 +14,9 @@ internal static class SettingOut
     /// <summary>Closer than this a thing touches.</summary>
     private static readonly Length Contact = Length.FromMillimetres(1);
 
-    /// <summary>Things this near an outside wall are set out in the row outside it; further in, the lines would be too long. Own choice.</summary>
+    /// <summary>
+    /// Things this near an outside wall are set out in the row outside it; further in, the lines would be too long. Own choice.
+    /// </summary>
     private static readonly Length Near = Length.FromMillimetres(300);
 
     public static bool Touches(Room room, Plan plan, Side side) => Length.Abs(ShellBox(plan).Of(side) - room.Bounds.Of(side)) <= Contact;
@@ -23,7 +25,8 @@ internal static class SettingOut
     public static bool IsFixed(Station station, bool alongX)
     {
         var (low, high) = alongX ? (Side.West, Side.East) : (Side.South, Side.North);
-        return Distance(low, station.Bounds, station.Room.Bounds) <= Contact || Distance(high, station.Bounds, station.Room.Bounds) <= Contact;
+        return Distance(low, station.Bounds, station.Room.Bounds) <= Contact
+            || Distance(high, station.Bounds, station.Room.Bounds) <= Contact;
     }
 
     /// <summary>The side whose row sets the station out in this direction; null when it touches a face or stands too far in.</summary>

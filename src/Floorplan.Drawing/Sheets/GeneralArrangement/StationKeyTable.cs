@@ -12,7 +12,8 @@ internal static class StationKeyTable
     public static KeyTable Of(Plan plan) => new(
         "Key to items",
         ["No", "Item", "Wide × deep × high", "From west, south"],
-        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
+        [.. plan.Stations.GroupBy(s => s.Room.Id)
+            .SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
 
     private static IReadOnlyList<Cell> Row(Station station, UnitSystem units) =>
     [

@@ -33,7 +33,9 @@ public sealed class ChecksSheet : Sheet
             ]);
         return head with
         {
-            Description = $"Checks: {SheetHead.Count(results.Count, "rule")} applied under code {plan.Head.Code.Word()}, {SheetHead.Checks(request)}.",
+            Description =
+                $"Checks: {SheetHead.Count(results.Count, "rule")} applied under code {plan.Head.Code.Word()}, "
+                    + $"{SheetHead.Checks(request)}.",
             Views = [view],
             Legend = [.. view.Legend],
             Tables = [.. Accepted(findings), Rules(results)],
@@ -41,7 +43,8 @@ public sealed class ChecksSheet : Sheet
             Notes =
             [
                 $"Code chosen in the plan: {plan.Head.Code.Word()}. A rule not listed has no figure under it.",
-                "Sources not marked otherwise were read in a public copy; those marked from memory, common practice or own assumption have to be confirmed.",
+                "Sources not marked otherwise were read in a public copy; those marked from memory, common practice or own assumption "
+                    + "have to be confirmed.",
             ],
             Cautions = [Cautions.LocalCode],
         };

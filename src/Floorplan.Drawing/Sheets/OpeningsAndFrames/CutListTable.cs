@@ -13,7 +13,9 @@ internal static class CutListTable
         ["For", "Part", "No", "Length", "Ends", QuantityText.Unit(Measure.Mass, units)],
         [.. list.Totals.SelectMany(total => list.Rows.Where(r => r.Piece.Section == total.Section).Select(r => Row(r, units))
             .Prepend([total.Section.Name(units)])
-            .Append(["", "all", Number(total.Pieces), QuantityText.Cell(total.Length, units), "", new Cell(QuantityText.Number(total.Kilograms.Value, Measure.Mass, units), [total.Kilograms])]))]);
+            .Append([
+                "", "all", Number(total.Pieces), QuantityText.Cell(total.Length, units), "",
+                new Cell(QuantityText.Number(total.Kilograms.Value, Measure.Mass, units), [total.Kilograms])]))]);
 
     private static IReadOnlyList<Cell> Row(CutListRow row, UnitSystem units) =>
     [

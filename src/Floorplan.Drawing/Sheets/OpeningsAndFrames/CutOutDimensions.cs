@@ -7,7 +7,8 @@ using Floorplan.Sizing.Frames;
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
 /// <summary>
-/// Running rows round an unrolled wall. Below and left, from the steel datum to the edges of openings and the middles of other holes; above and right, from the finished
+/// Running rows round an unrolled wall. Below and left, from the steel datum to the edges of openings and the middles of other holes;
+/// above and right, from the finished
 /// inside face and the finished floor to the clear openings.
 /// </summary>
 internal static class CutOutDimensions
@@ -21,7 +22,8 @@ internal static class CutOutDimensions
             DimensionForm.Running,
             [
                 new(face.DatumU), new(face.U(face.Wall.To)),
-                .. cuts.SelectMany(c => new DimensionStop[] { new(face.U(c.Along + start), c.Bottom), new(face.U(c.Right + start), c.Bottom) }),
+                .. cuts.SelectMany(
+                    c => new DimensionStop[] { new(face.U(c.Along + start), c.Bottom), new(face.U(c.Right + start), c.Bottom) }),
                 .. holes.Select(h => new DimensionStop(face.U(h.X + start), h.Y)),
             ],
             "dimension:datum:along",
@@ -29,7 +31,9 @@ internal static class CutOutDimensions
         set.Add(new DimensionRow(
             Side.West,
             DimensionForm.Running,
-            [new(Length.Zero), new(face.Height), .. cuts.SelectMany(c => new DimensionStop[] { new(c.Bottom), new(c.Top) }), .. holes.Select(h => new DimensionStop(h.Y))],
+            [
+                new(Length.Zero), new(face.Height), .. cuts.SelectMany(c => new DimensionStop[] { new(c.Bottom), new(c.Top) }),
+                .. holes.Select(h => new DimensionStop(h.Y))],
             "dimension:datum:up"));
         set.Add(new DimensionRow(
             Side.North,

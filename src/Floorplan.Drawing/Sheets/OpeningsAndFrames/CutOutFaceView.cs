@@ -13,7 +13,10 @@ using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
-/// <summary>One wall unrolled with its posts, rails and castings, its openings and their frames, its holes for pipes and cables, and running dimensions from the steel datum.</summary>
+/// <summary>
+/// One wall unrolled with its posts, rails and castings, its openings and their frames, its holes for pipes and cables, and running
+/// dimensions from the steel datum.
+/// </summary>
 internal sealed class CutOutFaceView : ISheetView
 {
     /// <summary>Paper kept free round the view for labels, mm; own choice.</summary>
@@ -84,7 +87,8 @@ internal sealed class CutOutFaceView : ISheetView
         if (cut.Frame is { } frame)
         {
             var clear = transform.ToPaper(face.Rectangle(
-                cut.ClearAlong + Start, cut.ClearAlong + Start + cut.Opening.Width, cut.Opening.Sill, cut.Opening.Sill + cut.Opening.Height));
+                cut.ClearAlong + Start, cut.ClearAlong + Start + cut.Opening.Width, cut.Opening.Sill, cut.Opening.Sill
+                    + cut.Opening.Height));
             FrameLines(canvas.Scene, hole, clear, frame.HasSill, group);
         }
 
@@ -120,13 +124,16 @@ internal sealed class CutOutFaceView : ISheetView
 
     private void DrawDatum(ViewCanvas canvas, PlanTransform transform)
     {
-        DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(face.DatumU.Millimetres, 0));
+        DatumSymbol.Draw(
+            new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(face.DatumU.Millimetres, 0));
     }
 
     /// <summary>A wall of an L may begin away from the shell's corner, and its rows still count from the datum there.</summary>
     private double Left(double denominator) => Math.Max(Outside(Side.West, denominator), Margin - (face.DatumU.Millimetres / denominator));
 
-    private double Right(double denominator) => Math.Max(Outside(Side.East, denominator), Margin + ((face.DatumU - face.Width).Millimetres / denominator));
+    private double Right(double denominator)
+        => Math.Max(Outside(Side.East, denominator), Margin + ((face.DatumU - face.Width).Millimetres / denominator));
 
-    private double Outside(Side side, double denominator) => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));
+    private double Outside(Side side, double denominator)
+        => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));
 }

@@ -43,7 +43,10 @@ internal static class CutOutTables
             QuantityText.Cell(h.X, units),
             QuantityText.Cell(h.Y, units),
             Size(h, units),
-        ]).Prepend([group.Key.Wall is { } wall ? $"{wall.NameIn(shell)}, from the {(wall.RunsEastWest ? "west" : "south")}" : $"{group.Key.Surface.ToString().ToLowerInvariant()}, along from the west, up from the south"]))]);
+        ]).Prepend(
+            [group.Key.Wall is { } wall
+                ? $"{wall.NameIn(shell)}, from the {(wall.RunsEastWest ? "west" : "south")}"
+                : $"{group.Key.Surface.ToString().ToLowerInvariant()}, along from the west, up from the south"]))]);
 
     private static string Size(ServiceHole hole, UnitSystem units) => hole switch
     {
@@ -52,6 +55,9 @@ internal static class CutOutTables
         _ => $"Ø{QuantityText.Cell(hole.Width.Value, units)}",
     };
 
-    private static IEnumerable<IReadOnlyList<Cell>> Grouped(Shell shell, IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<Cell>> row) =>
-        cuts.GroupBy(c => c.Wall).SelectMany(wall => wall.Select(row).Prepend([$"{wall.Key.NameIn(shell)}, from the {(wall.Key.RunsEastWest ? "west" : "south")}"]));
+    private static IEnumerable<IReadOnlyList<Cell>> Grouped(
+        Shell shell, IReadOnlyList<CutOut> cuts, Func<CutOut, IReadOnlyList<Cell>> row) =>
+        cuts.GroupBy(c => c.Wall)
+            .SelectMany(wall => wall.Select(row)
+                .Prepend([$"{wall.Key.NameIn(shell)}, from the {(wall.Key.RunsEastWest ? "west" : "south")}"]));
 }

@@ -5,20 +5,27 @@ using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
-/// <summary>What the welder reads beside the figures. Welds and order of work are common practice, no source; the engineer's word prevails.</summary>
+/// <summary>
+/// What the welder reads beside the figures. Welds and order of work are common practice, no source; the engineer's word prevails.
+/// </summary>
 internal static class FrameNotes
 {
-    /// <summary>Leg of the fillet between frame and sheet: a container's sheet is 1.6 to 2 mm thick (from memory). Own assumption.</summary>
+    /// <summary>
+    /// Leg of the fillet between frame and sheet: a container's sheet is 1.6 to 2 mm thick (from memory). Own assumption.
+    /// </summary>
     private static readonly Length SheetLeg = Length.FromMillimetres(2);
 
     public static IEnumerable<string> Of(ShellKind kind, IReadOnlyList<CutOut> cuts, UnitSystem units)
     {
-        yield return "Open circles: where a row begins. Below and left it is the steel datum, the outside face at the south-west bottom corner, and figures go to the edges of an opening and to the middle of any other hole.";
+        yield return "Open circles: where a row begins. Below and left it is the steel datum, the outside face at the south-west bottom "
+            + "corner, and figures go to the edges of an opening and to the middle of any other hole.";
         yield return "Above and right it is the finished inside face and the finished floor, and figures go to the clear opening.";
-        yield return $"Measure the real shell before cutting: {(kind == ShellKind.Container ? "posts, rails and corrugations" : "posts and rails")} are drawn at usual places.";
+        yield return "Measure the real shell before cutting: "
+            + $"{(kind == ShellKind.Container ? "posts, rails and corrugations" : "posts and rails")} are drawn at usual places.";
         if (cuts.Any(c => c.Frame is not null))
         {
-            yield return "Hole = clear opening + frame. Frames are mitred; where the sill is low the posts stand square on the bottom rail or the slab. Check both diagonals.";
+            yield return "Hole = clear opening + frame. Frames are mitred; where the sill is low the posts stand square on the bottom "
+                + "rail or the slab. Check both diagonals.";
         }
 
         if (kind == ShellKind.Shed)
@@ -29,12 +36,16 @@ internal static class FrameNotes
 
         foreach (var section in cuts.Select(c => c.Frame?.Section).OfType<SteelSection>().Distinct())
         {
-            yield return $"Welds, {section.Name(units)}: frame corners fillet leg z = {QuantityText.Length(section.Thickness, units)} all round, ground flush on food sides; "
-                + $"frame to sheet fillet leg z = {QuantityText.Length(SheetLeg, units)}, continuous outside, sealed inside. Own assumption: the welder's procedure and the engineer's word prevail.";
+            yield return $"Welds, {section.Name(units)}: frame corners fillet leg z = {QuantityText.Length(section.Thickness, units)} "
+                + "all round, ground flush on food sides; "
+                + $"frame to sheet fillet leg z = {QuantityText.Length(SheetLeg, units)}, continuous outside, sealed inside. Own "
+                + "assumption: the welder's procedure and the engineer's word prevail.";
         }
     }
 
-    /// <summary>The frame is ready before the first cut, and one side is cut and welded at a time, so that the wall is never without either.</summary>
+    /// <summary>
+    /// The frame is ready before the first cut, and one side is cut and welded at a time, so that the wall is never without either.
+    /// </summary>
     public static KeyTable OrderOfWork(ShellKind kind) => new(
         "Order of work",
         ["No", "Step"],

@@ -12,7 +12,10 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
-/// <summary>The floor or the roof from above with its holes for drains, pipes and fans, by running dimensions from the steel datum to their middles.</summary>
+/// <summary>
+/// The floor or the roof from above with its holes for drains, pipes and fans, by running dimensions from the steel datum to their
+/// middles.
+/// </summary>
 internal sealed class LevelHoleView : ISheetView
 {
     private const double Margin = 12;
@@ -64,11 +67,13 @@ internal sealed class LevelHoleView : ISheetView
             HoleOutline.Draw(canvas, transform, transform.ToPaper(hole.Point.At), hole, standard);
         }
 
-        DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(plan.Shell.Datum));
+        DatumSymbol.Draw(
+            new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(plan.Shell.Datum));
     }
 
     private void Add(Side side, Length datum, double end, Func<ServiceHole, DimensionStop> stop) => dimensions.Add(new DimensionRow(
-        side, DimensionForm.Running, [new(datum), new(Length.FromMillimetres(end)), .. holes.Select(stop)], $"dimension:{surface.ToString().ToLowerInvariant()}:{side}"));
+        side, DimensionForm.Running, [new(datum), new(Length.FromMillimetres(end)), .. holes.Select(stop)],
+        $"dimension:{surface.ToString().ToLowerInvariant()}:{side}"));
 
     private double Outside(Side side, double denominator) => Math.Max(Margin, dimensions.Depth(side, denominator));
 }

@@ -9,7 +9,10 @@ using Floorplan.Sizing.Frames;
 
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
-/// <summary>Sheet 6: each wall unrolled, seen from outside, the roof and the floor, with their holes from the steel datum, the frames, and the pieces to saw.</summary>
+/// <summary>
+/// Sheet 6: each wall unrolled, seen from outside, the roof and the floor, with their holes from the steel datum, the frames, and the
+/// pieces to saw.
+/// </summary>
 public sealed class OpeningsAndFramesSheet : Sheet
 {
     public override int Number => 6;
@@ -25,7 +28,9 @@ public sealed class OpeningsAndFramesSheet : Sheet
         var walls = ShellWall.Of(plan.Shell);
         var holes = request.Facts.Holes;
         var views = walls.Where(w => cuts.Any(c => c.Wall == w) || holes.Any(h => h.Wall == w))
-            .Select(w => (ISheetView)new CutOutFaceView(new WallFace(plan.Shell, w, FromOutside: true), [.. cuts.Where(c => c.Wall == w)], [.. holes.Where(h => h.Wall == w)], plan.Units))
+            .Select(w => (ISheetView)new CutOutFaceView(
+                new WallFace(plan.Shell, w, FromOutside: true), [.. cuts.Where(c => c.Wall == w)], [.. holes.Where(h => h.Wall == w)],
+                plan.Units))
             .ToList();
         foreach (var level in (HoleSurface[])[HoleSurface.Roof, HoleSurface.Floor])
         {
@@ -39,7 +44,9 @@ public sealed class OpeningsAndFramesSheet : Sheet
         var findings = MarkedFinding.NumberOf(request.Findings, RuleGroup.Shell);
         return head with
         {
-            Description = $"Walls of a {plan.Shell.Name} seen from outside: {SheetHead.Count(cuts.Count, "opening")} and {SheetHead.Count(holes.Count, "hole")} for pipes, cables, fans and drains, "
+            Description =
+                $"Walls of a {plan.Shell.Name} seen from outside: {SheetHead.Count(cuts.Count, "opening")} and "
+                    + $"{SheetHead.Count(holes.Count, "hole")} for pipes, cables, fans and drains, "
                 + "with running dimensions from the steel datum, frames and cut list.",
             Views = views,
             Legend = [.. FaceSteel.Legend(plan.Shell.Kind, DrawingStandard.For(plan.Units))],
@@ -81,23 +88,29 @@ public sealed class OpeningsAndFramesSheet : Sheet
     }
 
     /// <summary>What is not drawn, so that nobody looks for it.</summary>
-    private static IEnumerable<string> Left(IReadOnlyList<ShellWall> walls, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, Shell shell)
+    private static IEnumerable<string> Left(
+        IReadOnlyList<ShellWall> walls, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, Shell shell)
     {
         string[] whole =
         [
             .. walls.Where(w => cuts.All(c => c.Wall != w) && holes.All(h => h.Wall != w)).Select(w => w.NameIn(shell)),
             .. holes.Any(h => h.Surface == HoleSurface.Roof) ? Array.Empty<string>() : ["roof"],
         ];
-        yield return $"{(whole.Length > 0 ? $"No holes in: {string.Join(", ", whole)}." : "")}{(shell.DoorEnd is { } end ? $" The shell's own doors are in the {end.Word()} end." : "")}".TrimStart();
-        yield return "Holes for pipes, cables and fans are those that the plan names with `hole`; those of trench drains and of what the trades add are not drawn here.";
+        string none = whole.Length > 0 ? $"No holes in: {string.Join(", ", whole)}." : "";
+        string doors = shell.DoorEnd is { } end ? $" The shell's own doors are in the {end.Word()} end." : "";
+        yield return (none + doors).TrimStart();
+        yield return "Holes for pipes, cables and fans are those that the plan names with `hole`; those of trench drains and of what the "
+            + "trades add are not drawn here.";
         if (shell.Kind != ShellKind.Shed && holes.Any(h => h.Wall is null))
         {
-            yield return "Cross members under the floor and bows under the roof are not drawn: find them on the real shell, and move a hole that would meet one.";
+            yield return "Cross members under the floor and bows under the roof are not drawn: find them on the real shell, and move a "
+                + "hole that would meet one.";
         }
 
         if (holes.Any(h => h.Surface == HoleSurface.Roof))
         {
-            yield return "Roof holes get an upstand of at least 100 mm (4 in) all round and a flashing, before anybody relies on the roof; common practice, no source. Nobody walks on the sheet between the bows.";
+            yield return "Roof holes get an upstand of at least 100 mm (4 in) all round and a flashing, before anybody relies on the "
+                + "roof; common practice, no source. Nobody walks on the sheet between the bows.";
         }
     }
 }

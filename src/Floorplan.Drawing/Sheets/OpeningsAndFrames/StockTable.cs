@@ -12,11 +12,14 @@ internal static class StockTable
         $"Bars of {QuantityText.Cell(stock.Bar, units)}, saw cut {QuantityText.Cell(stock.Kerf, units)}",
         ["Bar", "Pieces", "Left"],
         [
-            [$"{stock.Section.Name(units)}: {SheetHead.Count(stock.Bars.Count, "bar")}, {(stock.IsFewest ? "the fewest" : "not proven to be the fewest")}"],
+            [$"{stock.Section.Name(units)}: {SheetHead.Count(stock.Bars.Count, "bar")}, "
+                + $"{(stock.IsFewest ? "the fewest" : "not proven to be the fewest")}"],
             .. stock.Bars.Select((bar, i) => (IReadOnlyList<Cell>)
             [
                 (i + 1).ToString(CultureInfo.InvariantCulture),
-                string.Join(", ", bar.Pieces.GroupBy(p => p).Select(g => $"{(g.Count() > 1 ? FormattableString.Invariant($"{g.Count()} × ") : "")}{g.Key.For} {g.Key.Part}")),
+                string.Join(
+                    ", ", bar.Pieces.GroupBy(p => p)
+                        .Select(g => $"{(g.Count() > 1 ? FormattableString.Invariant($"{g.Count()} × ") : "")}{g.Key.For} {g.Key.Part}")),
                 QuantityText.Cell(bar.Left, units),
             ]),
             .. stock.TooLong.Select(p => (IReadOnlyList<Cell>)["-", $"{p.For} {p.Part} is longer than a bar", ""]),

@@ -26,12 +26,16 @@ internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, Ro
         {
             if (Plan.Services.OfType<AirSupply>().Any())
             {
-                yield return new LegendEntry("air is brought in", (scene, box) => AirArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, true));
+                yield return new LegendEntry(
+                    "air is brought in", (scene, box)
+                        => AirArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, true));
             }
 
             if (Plan.Services.OfType<AirExhaust>().Any())
             {
-                yield return new LegendEntry("air is drawn out", (scene, box) => AirArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, false));
+                yield return new LegendEntry(
+                    "air is drawn out", (scene, box)
+                        => AirArrowSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre, false));
             }
         }
     }

@@ -10,7 +10,8 @@ namespace Floorplan.Drawing.Sheets.PowerLightAir;
 /// <summary>The working space before each panel, where and as deep as <c>panel-space</c> judges it.</summary>
 internal sealed class PanelSpaceLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
-    private readonly double? depth = new PlanLimits(facts.Plan).Find(RuleCatalogue.Find("panel-space")!, RuleCatalogue.Find("panel-space")!.Limits[0].Key)?.Value;
+    private readonly double? depth = new PlanLimits(facts.Plan)
+        .Find(RuleCatalogue.Find("panel-space")!, RuleCatalogue.Find("panel-space")!.Limits[0].Key)?.Value;
 
     public override IEnumerable<LegendEntry> Legend => depth is not null && facts.WorkingSpaces.Count > 0
         ? [new LegendEntry("working space before a panel", (scene, box) => scene.Rectangle(box, Pen, Layers.Legend))]
@@ -27,7 +28,9 @@ internal sealed class PanelSpaceLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 
         foreach (var space in facts.WorkingSpaces)
         {
-            canvas.Scene.Polyline([.. canvas.Transform.ToPaper(space.Shape(deep).ExteriorRing).Skip(1)], true, Pen, Layers.Power, "panel-space:" + space.Panel.Id);
+            canvas.Scene.Polyline(
+                [.. canvas.Transform.ToPaper(space.Shape(deep).ExteriorRing).Skip(1)], true, Pen, Layers.Power, "panel-space:"
+                    + space.Panel.Id);
         }
     }
 }

@@ -38,7 +38,9 @@ public sealed class PowerLightAirSheet : Sheet
             ]);
         return head with
         {
-            Description = $"Power, light and air: {SheetHead.Count(points.Count, "point")}, {SheetHead.Count(request.Facts.Power.Uses.Count, "machine")} with power, "
+            Description =
+                $"Power, light and air: {SheetHead.Count(points.Count, "point")}, "
+                    + $"{SheetHead.Count(request.Facts.Power.Uses.Count, "machine")} with power, "
                 + $"light and air of {SheetHead.Count(plan.Rooms.Count, "room")}.",
             Views = [view],
             Legend = [.. view.Legend],
@@ -51,8 +53,10 @@ public sealed class PowerLightAirSheet : Sheet
             ],
             Notes =
             [
-                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
-                "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what the machines draw, not what a circuit is sized for.",
+                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from "
+                    + "the finished floor.",
+                "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what the "
+                    + "machines draw, not what a circuit is sized for.",
                 "Light is the level at the height of the work.",
             ],
             Findings = [.. findings.Select(f => f.Line)],

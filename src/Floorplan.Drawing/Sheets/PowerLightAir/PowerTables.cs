@@ -31,7 +31,9 @@ internal static class PowerTables
         "Connected loads, as written in the plan",
         ["No", "Item", "Room", "Circuit", "Load"],
         [
-            .. facts.Power.Uses.Select(u => (IReadOnlyList<Cell>)[Number(u), Name(u), (u.Station?.Room ?? u.Point?.Room)?.Label ?? "", u.Circuit, UseText.AmountOrKind(u, facts.Plan.Units)]),
+            .. facts.Power.Uses.Select(
+                u => (IReadOnlyList<Cell>)[Number(u), Name(u), (u.Station?.Room ?? u.Point?.Room)?.Label
+                    ?? "", u.Circuit, UseText.AmountOrKind(u, facts.Plan.Units)]),
             ["", "all together", "", "", facts.Power.Together is { } sum ? sum : "not said"],
         ]);
 
@@ -43,7 +45,9 @@ internal static class PowerTables
         [
             c.Circuit,
             string.Join(", ", c.Points.Select(p => p.Id).Concat(c.Machines.Select(u => $"{Number(u)} {Name(u)}"))),
-            string.Join(", ", c.Points.Select(p => string.Join(' ', p.Ratings.Select(r => QuantityText.Of(r, facts.Plan.Units)))).Where(r => r.Length > 0).Distinct()),
+            string.Join(
+                ", ", c.Points.Select(p => string.Join(' ', p.Ratings.Select(r => QuantityText.Of(r, facts.Plan.Units))))
+                    .Where(r => r.Length > 0).Distinct()),
             c.Load is { } load ? load : "",
         ])]);
 
@@ -63,7 +67,8 @@ internal static class PowerTables
     /// <summary><c>yes</c> for a fan without a figure, empty without a fan.</summary>
     private static Cell Flow(Figure? flow, bool hasFan) => flow is not null ? flow : hasFan ? "yes" : "";
 
-    private static string Number(ServiceUse use) => use.Station is { } station ? FormattableString.Invariant($"{station.Item}") : ServiceLayer.Mark(use.Point!);
+    private static string Number(ServiceUse use)
+        => use.Station is { } station ? FormattableString.Invariant($"{station.Item}") : ServiceLayer.Mark(use.Point!);
 
     private static string Name(ServiceUse use) => use.Station?.Caption ?? ServiceSymbols.NameOf(use.Point!);
 }

@@ -10,12 +10,15 @@ internal static class BringingInTable
     public static KeyTable Of(PlanFacts facts)
     {
         var order = facts.BringingIn;
-        var rows = order.Steps.Select((step, i) => Row(FormattableString.Invariant($"{i + 1}"), step.Station.Item, step.Station.Caption, Remark(step)));
+        var rows =
+            order.Steps.Select(
+                (step, i) => Row(FormattableString.Invariant($"{i + 1}"), step.Station.Item, step.Station.Caption, Remark(step)));
         var stuck = order.Stuck.Select(s => Row("?", s.Item, s.Caption, "no way past the others"));
         return new KeyTable("Order of bringing in", ["Step", "No", "Item", "Remark"], [.. rows, .. stuck]);
     }
 
-    private static IReadOnlyList<Cell> Row(string step, int item, string label, string remark) => [step, FormattableString.Invariant($"{item}"), label, remark];
+    private static IReadOnlyList<Cell> Row(string step, int item, string label, string remark)
+        => [step, FormattableString.Invariant($"{item}"), label, remark];
 
     private static string Remark(BroughtIn step) =>
         step.Wall is { } wall ? $"before the wall at {wall.Id} is closed"

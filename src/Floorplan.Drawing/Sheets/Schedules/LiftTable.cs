@@ -1,11 +1,13 @@
 using Floorplan.Drawing.Frames;
-using Floorplan.Sizing;
 using Floorplan.Model.Flows;
+using Floorplan.Sizing;
 using Floorplan.Sizing.Lifting;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 
-/// <summary>What hands lift, from where to where, and the index of each lift; null for a plan in which nothing is carried by hand.</summary>
+/// <summary>
+/// What hands lift, from where to where, and the index of each lift; null for a plan in which nothing is carried by hand.
+/// </summary>
 internal static class LiftTable
 {
     /// <summary>A lift from one station to another stands once, however many flows ask for it.</summary>

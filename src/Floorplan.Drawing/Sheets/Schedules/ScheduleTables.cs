@@ -81,5 +81,7 @@ internal static class ScheduleTables
 
     private static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
         ? $"Ø{QuantityText.Cell(diameter, units)} × {QuantityText.Cell(station.Top - station.Bottom, units)}"
-        : $"{QuantityText.Cell(Length.Max(station.Bounds.Width, station.Bounds.Depth), units)} × {QuantityText.Cell(Length.Min(station.Bounds.Width, station.Bounds.Depth), units)} × {QuantityText.Cell(station.Top - station.Bottom, units)}";
+        : $"{QuantityText.Cell(Length.Max(station.Bounds.Width, station.Bounds.Depth), units)} × "
+            + $"{QuantityText.Cell(Length.Min(station.Bounds.Width, station.Bounds.Depth), units)} × "
+            + $"{QuantityText.Cell(station.Top - station.Bottom, units)}";
 }

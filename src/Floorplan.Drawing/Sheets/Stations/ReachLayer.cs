@@ -10,15 +10,20 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Drawing.Sheets.Stations;
 
-/// <summary>How far hands go from each standing place: half circles from the edge of the bench, with the radii that <c>out-of-reach</c> measures by.</summary>
+/// <summary>
+/// How far hands go from each standing place: half circles from the edge of the bench, with the radii that <c>out-of-reach</c> measures
+/// by.
+/// </summary>
 internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
 {
     private readonly IReadOnlyList<(string Who, double Radius)> reaches = Reaches(plan);
 
     /// <summary>What the arcs are, for the notes of the sheet.</summary>
-    public static string NoteOf(Plan plan) => new PlanLimits(plan).Holding(RuleCatalogue.Find("out-of-reach")!).Any(l => l.SetBy is not null)
+    public static string NoteOf(Plan plan)
+        => new PlanLimits(plan).Holding(RuleCatalogue.Find("out-of-reach")!).Any(l => l.SetBy is not null)
         ? "Reach is measured from the edge of the bench in front of a standing place, and is the one that the plan sets."
-        : "Reach is measured from the edge of the bench in front of a standing place (ANSUR II thumb-tip reach); what is past the inner arc a small person cannot work at.";
+        : "Reach is measured from the edge of the bench in front of a standing place (ANSUR II thumb-tip reach); what is past the inner "
+            + "arc a small person cannot work at.";
 
     public override IEnumerable<LegendEntry> Legend => Plan.Stations.Any(s => s.Workers.Count > 0)
         ? reaches.Select((reach, i) => new LegendEntry(
@@ -36,14 +41,16 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
                 double start = Start(worker);
                 for (int i = 0; i < reaches.Count; i++)
                 {
-                    canvas.Scene.Arc(canvas.Transform.ToPaper(worker.Front), canvas.Transform.Size(reaches[i].Radius), start, start + 180, PenOf(i), Layers.Worker, group);
+                    canvas.Scene.Arc(canvas.Transform.ToPaper(worker.Front), canvas.Transform.Size(reaches[i].Radius), start, start
+                        + 180, PenOf(i), Layers.Worker, group);
                 }
             }
         }
     }
 
     /// <summary>The inner arc dashed, the outer one long-dashed with double dots, as limits of movement are drawn (ISO 128).</summary>
-    private Pen PenOf(int index) => new(Standard.Narrow, Palette.Black, index == 0 ? Dashes.Dashed(Standard.Narrow) : Dashes.LongDashDoubleDot(Standard.Narrow));
+    private Pen PenOf(int index)
+        => new(Standard.Narrow, Palette.Black, index == 0 ? Dashes.Dashed(Standard.Narrow) : Dashes.LongDashDoubleDot(Standard.Narrow));
 
     /// <summary>Where a half circle before the person starts, in degrees.</summary>
     private static double Start(WorkerPlace worker) => worker.Stands switch
@@ -54,7 +61,9 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
         _ => 90,
     };
 
-    /// <summary>Of one hand: what takes both is measured by the rule. The plan's own figure is for either, and then it is the only one.</summary>
+    /// <summary>
+    /// Of one hand: what takes both is measured by the rule. The plan's own figure is for either, and then it is the only one.
+    /// </summary>
     private static IReadOnlyList<(string Who, double Radius)> Reaches(Plan plan) =>
     [
         .. new PlanLimits(plan).Holding(RuleCatalogue.Find("out-of-reach")!)

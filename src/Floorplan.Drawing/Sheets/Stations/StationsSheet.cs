@@ -36,7 +36,9 @@ public sealed class StationsSheet : Sheet
         int workers = plan.Stations.Sum(s => s.Workers.Count);
         return head with
         {
-            Description = $"Stations: {SheetHead.Count(plan.Stations.Count, "item")} and {SheetHead.Count(workers, "standing place")}, reach, clear floor and heights.",
+            Description =
+                $"Stations: {SheetHead.Count(plan.Stations.Count, "item")} and {SheetHead.Count(workers, "standing place")}, reach, "
+                    + "clear floor and heights.",
             Views = [view],
             Legend = [.. view.Legend],
             Tables = plan.Stations.Count > 0 ? [WorkTable.Of(plan)] : [],

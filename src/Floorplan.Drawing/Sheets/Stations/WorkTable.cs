@@ -12,7 +12,8 @@ internal static class WorkTable
     public static KeyTable Of(Plan plan) => new(
         "Heights and standing places",
         ["No", "Item", "Work at", "Top", "Stand", "Keep clear"],
-        [.. plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
+        [.. plan.Stations.GroupBy(s => s.Room.Id)
+            .SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
 
     private static IReadOnlyList<Cell> Row(Station station, UnitSystem units) =>
     [

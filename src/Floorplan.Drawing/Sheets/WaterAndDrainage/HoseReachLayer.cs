@@ -22,7 +22,9 @@ public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
     private IEnumerable<Hose> Hoses => Plan.Services.OfType<Hose>().Where(h => h is { Length: not null, Room: not null });
 
     public override IEnumerable<LegendEntry> Legend => Hoses.Any()
-        ? [new LegendEntry("hose reach, straight", (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), Pen, Layers.Legend))]
+        ? [new LegendEntry(
+            "hose reach, straight", (scene, box)
+                => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), Pen, Layers.Legend))]
         : [];
 
     private Pen Pen => new(Standard.Narrow, Palette.Blue, Dashes.LongDashDoubleDot(Standard.Narrow));
@@ -32,14 +34,18 @@ public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
         foreach (var hose in Hoses)
         {
             string group = "hose-reach:" + hose.Id;
-            var circle = ((Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate).Buffer(hose.Length!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
+            var circle =
+                ((Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate)
+                    .Buffer(hose.Length!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
             var inside = Overlays.Common(circle, hose.Room!.Floor);
             string says = $"hose {QuantityText.Distance(hose.Length.Value.Millimetres, Plan.Units)}";
             var labelAt = canvas.Transform.ToPaper(hose.At);
             var farthest = facts.HoseCover.FarthestOfRoom(hose);
             if (inside.IsEmpty && farthest is not null)
             {
-                says += farthest.Value <= hose.Length.Value.Millimetres ? " reaches all the room" : $", farthest floor {farthest.Text} along the way";
+                says += farthest.Value <= hose.Length.Value.Millimetres
+                    ? " reaches all the room"
+                    : $", farthest floor {farthest.Text} along the way";
             }
 
             for (int i = 0; i < inside.NumGeometries; i++)

@@ -18,7 +18,9 @@ public sealed class LevelLayer(PlanFacts facts) : PlanLayer(facts.Plan)
     private readonly IReadOnlyList<FloorLevel> levels = [.. facts.Drainage.Values.SelectMany(d => d.Levels)];
 
     public override IEnumerable<LegendEntry> Legend => levels.Count > 0
-        ? [new LegendEntry("level of the finished floor", (scene, box) => LevelMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
+        ? [new LegendEntry(
+            "level of the finished floor", (scene, box)
+                => LevelMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
         : [];
 
     public override void Draw(PlanCanvas canvas)
@@ -30,7 +32,8 @@ public sealed class LevelLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             var at = canvas.Transform.ToPaper(level.At);
             if (level.Drain is null)
             {
-                at += PaperShapes.Times(PaperShapes.Towards(at, canvas.Transform.ToPaper(level.Room.Floor.InteriorPoint.Coordinate)), FromCorner);
+                at += PaperShapes.Times(
+                    PaperShapes.Towards(at, canvas.Transform.ToPaper(level.Room.Floor.InteriorPoint.Coordinate)), FromCorner);
                 LevelMarkSymbol.Draw(canvas.Brush(Layers.Drainage, group, Band.Annotation), at);
             }
 

@@ -25,7 +25,8 @@ public sealed class NeedLayer(PlanFacts facts) : PlanLayer(facts.Plan)
                 Target = box,
                 Positions =
                 [
-                    LabelPosition.Inside, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft, LabelPosition.InsideTopLeft,
+                    LabelPosition.Inside, LabelPosition.InsideTopRight, LabelPosition.InsideBottomRight, LabelPosition.InsideBottomLeft,
+                    LabelPosition.InsideTopLeft,
                     .. LabelSides.AllRound,
                 ],
                 Priority = LabelPriority.Need,

@@ -22,7 +22,12 @@ internal static class NeedTable
             "What takes water and drains, and what serves it",
             ["No", "Item", "Cold", "Hot", "Drain", .. gap],
             [
-                .. wet.Select(s => Row(FormattableString.Invariant($"{s.Item}"), s.Caption, s.Id, gaps ? s.AirGap is { } air ? QuantityText.Cell(air, facts.Plan.Units) : "" : null, facts)),
+                .. wet.Select(
+                    s => Row(FormattableString.Invariant($"{s.Item}"), s.Caption, s.Id, gaps
+                        ? s.AirGap is { } air
+                        ? QuantityText.Cell(air, facts.Plan.Units)
+                        : ""
+                        : null, facts)),
                 .. points.Select(p => Row(ServiceLayer.Mark(p), ServiceSymbols.NameOf(p), p.Id, gaps ? "" : null, facts)),
                 Together(facts, gaps),
             ]);
@@ -57,8 +62,11 @@ internal static class NeedTable
     private static IReadOnlyList<Cell> Together(PlanFacts facts, bool gaps)
     {
         var byKind = facts.Connections.ToDictionary(c => c.Kind);
-        return ["", "all together", .. PipeLook.Piped.Select(k => byKind.TryGetValue(k, out var c) ? Sum(c) : ""), .. gaps ? [""] : Array.Empty<Cell>()];
+        return ["", "all together", .. PipeLook.Piped.Select(k => byKind.TryGetValue(k, out var c) ? Sum(c) : ""), .. gaps
+            ? [""]
+            : Array.Empty<Cell>()];
     }
 
-    private static Cell Sum(Connection c) => c.Together is { } sum ? new Cell($"{c.Uses.Text} uses, {sum.Text}", [c.Uses, sum]) : new Cell($"{c.Uses.Text} uses", [c.Uses]);
+    private static Cell Sum(Connection c)
+        => c.Together is { } sum ? new Cell($"{c.Uses.Text} uses, {sum.Text}", [c.Uses, sum]) : new Cell($"{c.Uses.Text} uses", [c.Uses]);
 }

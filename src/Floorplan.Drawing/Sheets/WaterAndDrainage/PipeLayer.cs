@@ -50,7 +50,11 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
         {
             var look = PipeLook.Of(run.Kind);
             string group = $"pipe:{look.Letters}:{run.Point.Id}";
-            var brush = canvas.Brush(run.Kind == NeedKind.Drain ? Layers.Drainage : Layers.Water, group, Band.Flow) with { Colour = look.Pen.Colour };
+            var brush =
+                canvas.Brush(run.Kind == NeedKind.Drain
+                    ? Layers.Drainage
+                    : Layers.Water, group, Band.Flow) with
+                { Colour = look.Pen.Colour };
             var lines = PipePaths.Of(run, canvas.Transform);
             for (int i = 0; i < lines.Count; i++)
             {
@@ -62,7 +66,9 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
                     brush.Disc(to, EndDot);
                 }
 
-                Letter(canvas, look, trunk && run.Kind != NeedKind.Drain ? Letters(look, run.Point) : look.Letters, from, to, FormattableString.Invariant($"{group}:{i}"), group);
+                Letter(canvas, look, trunk && run.Kind != NeedKind.Drain
+                    ? Letters(look, run.Point)
+                    : look.Letters, from, to, FormattableString.Invariant($"{group}:{i}"), group);
             }
         }
 
@@ -94,8 +100,11 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
         Letter(canvas, look, Letters(look, drain), from, tip, group, group);
     }
 
-    /// <summary>What it carries, and its size where the plan says it: <c>CW 20</c>. That is the size at the point; branches are the plumber's.</summary>
-    private string Letters(PipeLook look, ServicePoint point) => point is ISizedPoint { Size: { } size } ? $"{look.Letters} {QuantityText.Cell(size, Plan.Units)}" : look.Letters;
+    /// <summary>
+    /// What it carries, and its size where the plan says it: <c>CW 20</c>. That is the size at the point; branches are the plumber's.
+    /// </summary>
+    private string Letters(PipeLook look, ServicePoint point)
+        => point is ISizedPoint { Size: { } size } ? $"{look.Letters} {QuantityText.Cell(size, Plan.Units)}" : look.Letters;
 
     private static void Letter(PlanCanvas canvas, PipeLook look, string letters, PaperPoint from, PaperPoint to, string id, string group)
     {

@@ -39,7 +39,8 @@ internal static class PointTable
 
     private static string Size(Plan plan, ServicePoint point) => point switch
     {
-        Hose { Length: { } length } hose => QuantityText.Distance(length.Millimetres, plan.Units) + (hose.OnId is null ? "" : " on " + hose.OnId),
+        Hose { Length: { } length } hose
+            => QuantityText.Distance(length.Millimetres, plan.Units) + (hose.OnId is null ? "" : " on " + hose.OnId),
         ISizedPoint { Size: { } size } => QuantityText.Cell(size, plan.Units),
         RatedPoint rated => string.Join(", ", rated.Ratings.Select(r => QuantityText.Of(r, plan.Units))),
         _ => "",

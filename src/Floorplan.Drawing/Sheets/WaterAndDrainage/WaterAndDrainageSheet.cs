@@ -50,8 +50,10 @@ public sealed class WaterAndDrainageSheet : Sheet
             Notes =
             [
                 "Levels count from the finished floor at the highest point of each room, marked ±0: level = slope × distance to the drain.",
-                "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that touches two; where the room has none, from the nearest of the plan.",
-                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from the finished floor.",
+                "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that "
+                    + "touches two; where the room has none, from the nearest of the plan.",
+                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from "
+                    + "the finished floor.",
             ],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Water(plan.Units), Cautions.LocalCode],

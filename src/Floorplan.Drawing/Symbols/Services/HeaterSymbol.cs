@@ -21,7 +21,9 @@ internal sealed class HeaterSymbol : ServiceSymbol<Heater>
         brush.Fill(PaperShapes.Ellipse(off, Large, Large, 0), Palette.White);
         brush.Circle(off, Large, brush.Symbol);
         double step = Large / 2;
-        brush.Path(brush.Narrow, new(off.X - Large, off.Y), new(off.X - step, off.Y - step), new(off.X, off.Y), new(off.X + step, off.Y + step), new(off.X + Large, off.Y));
+        brush.Path(
+            brush.Narrow, new(off.X - Large, off.Y), new(off.X - step, off.Y - step), new(off.X, off.Y), new(off.X + step, off.Y + step),
+            new(off.X + Large, off.Y));
         return off;
     }
 }

@@ -20,7 +20,8 @@ internal sealed class OutletSymbol : ServiceSymbol<Outlet>
         double facing = PaperShapes.Degrees(into);
         brush.Arc(centre, Radius, facing + 90, facing + 270, brush.Symbol);
         brush.Line(at, at + PaperShapes.Times(into, Radius), brush.Symbol);
-        brush.Line(centre + PaperShapes.Times(PaperShapes.Left(into), Radius), centre - PaperShapes.Times(PaperShapes.Left(into), Radius), brush.Symbol);
+        brush.Line(centre
+            + PaperShapes.Times(PaperShapes.Left(into), Radius), centre - PaperShapes.Times(PaperShapes.Left(into), Radius), brush.Symbol);
         return OffWall(point, at);
     }
 }

@@ -20,7 +20,9 @@ internal sealed class PanelSymbol : ServiceSymbol<Panel>
     protected override PaperPoint Draw(SymbolBrush brush, Panel point, PaperPoint at, double size)
     {
         var middle = at + PaperShapes.Times(IntoRoom(point), Depth / 2);
-        var box = point.Wall is { } wall && !wall.RunsEastWest() ? PaperBox.Around(middle, Depth, Length) : PaperBox.Around(middle, Length, Depth);
+        var box = point.Wall is { } wall && !wall.RunsEastWest()
+            ? PaperBox.Around(middle, Depth, Length)
+            : PaperBox.Around(middle, Length, Depth);
         brush.Fill(box, Palette.White);
         brush.Fill(new(box.Left, box.Top), new(box.Right, box.Top), new(box.Left, box.Bottom));
         brush.Box(box, brush.Symbol);

@@ -34,7 +34,8 @@ internal abstract class ServiceSymbol<T> : ServiceSymbol
 {
     public sealed override string Name(ServicePoint point) => Name((T)point);
 
-    public sealed override PaperPoint Draw(SymbolBrush brush, ServicePoint point, PaperPoint at, double size) => Draw(brush, (T)point, at, size);
+    public sealed override PaperPoint Draw(SymbolBrush brush, ServicePoint point, PaperPoint at, double size)
+        => Draw(brush, (T)point, at, size);
 
     protected abstract string Name(T point);
 

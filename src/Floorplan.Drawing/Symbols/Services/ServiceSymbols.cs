@@ -5,7 +5,9 @@ using Floorplan.Model.Services;
 
 namespace Floorplan.Drawing.Symbols.Services;
 
-/// <summary>The symbols of all service points. The file of a symbol adds it by a field of its own, so that a new symbol touches no other file.</summary>
+/// <summary>
+/// The symbols of all service points. The file of a symbol adds it by a field of its own, so that a new symbol touches no other file.
+/// </summary>
 internal static partial class ServiceSymbols
 {
     /// <summary>A drain or hole is drawn at least this large on paper, mm, so that it can be seen.</summary>
@@ -26,7 +28,8 @@ internal static partial class ServiceSymbols
     public static string LayerOf(ServicePoint point) => Of(point)?.Layer ?? Layers.Power;
 
     /// <inheritdoc cref="ServiceSymbol.Draw"/>
-    public static PaperPoint Draw(SymbolBrush brush, ServicePoint point, PaperPoint at, double size) => Of(point)?.Draw(brush, point, at, size) ?? at;
+    public static PaperPoint Draw(SymbolBrush brush, ServicePoint point, PaperPoint at, double size)
+        => Of(point)?.Draw(brush, point, at, size) ?? at;
 
     private static ServiceSymbol Add<T>(ServiceSymbol<T> symbol)
         where T : ServicePoint

@@ -8,9 +8,11 @@ namespace Floorplan.Language.Details.Services;
 /// <summary>What <c>air</c> may say of rooms.</summary>
 public static class AirDetails
 {
-    public static Detail<RoomAirSyntax> Supply { get; } = Of(AirDirection.Supply, "a room that air is brought into", "filleting 310 m3/h", "filleting 330 m3/h");
+    public static Detail<RoomAirSyntax> Supply { get; } =
+        Of(AirDirection.Supply, "a room that air is brought into", "filleting 310 m3/h", "filleting 330 m3/h");
 
-    public static Detail<RoomAirSyntax> Exhaust { get; } = Of(AirDirection.Exhaust, "a room that air is drawn out of", "receiving 320 m3/h", "receiving 340 m3/h");
+    public static Detail<RoomAirSyntax> Exhaust { get; } =
+        Of(AirDirection.Exhaust, "a room that air is drawn out of", "receiving 320 m3/h", "receiving 340 m3/h");
 
     public static IReadOnlyList<Detail> All { get; } = [Supply, Exhaust];
 

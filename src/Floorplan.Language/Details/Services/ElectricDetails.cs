@@ -14,5 +14,6 @@ public static class ElectricDetails
     public static Detail<TextSyntax> Circuit { get; } = new(
         "circuit", "the number of the circuit that it is on", ["circuit 4", "circuit 7"], c => c.Words("the number of a circuit"));
 
-    public static Detail<RatingSyntax> Rating { get; } = Ratings.Of([QuantityKind.Current, QuantityKind.Voltage, QuantityKind.Power], "16 A 230 V", "20 A 230 V");
+    public static Detail<RatingSyntax> Rating { get; } =
+        Ratings.Of([QuantityKind.Current, QuantityKind.Voltage, QuantityKind.Power], "16 A 230 V", "20 A 230 V");
 }

@@ -7,11 +7,15 @@ namespace Floorplan.Language.Details.Services;
 /// <summary>What a heater may say.</summary>
 public static class HeaterDetails
 {
-    public static Detail<TermSyntax<HeaterForm>> Form { get; } = TermDetail.OneOf<HeaterForm>("whether it heats water as it flows, or keeps it hot");
+    public static Detail<TermSyntax<HeaterForm>> Form { get; } =
+        TermDetail.OneOf<HeaterForm>("whether it heats water as it flows, or keeps it hot");
 
     public static Detail<RatingSyntax> Rating { get; } = Ratings.Of(
-        [QuantityKind.Power, QuantityKind.Voltage, QuantityKind.Current, QuantityKind.Volume, QuantityKind.Temperature, QuantityKind.Flow, QuantityKind.Pressure],
+        [
+            QuantityKind.Power, QuantityKind.Voltage, QuantityKind.Current, QuantityKind.Volume, QuantityKind.Temperature,
+            QuantityKind.Flow, QuantityKind.Pressure],
         "9 kW 150 L", "12 kW 150 L");
 
-    public static IReadOnlyList<Detail> All { get; } = [Form, ServiceDetails.Place, ServiceDetails.Height, ElectricDetails.Phases, ElectricDetails.Circuit];
+    public static IReadOnlyList<Detail> All { get; } =
+        [Form, ServiceDetails.Place, ServiceDetails.Height, ElectricDetails.Phases, ElectricDetails.Circuit];
 }

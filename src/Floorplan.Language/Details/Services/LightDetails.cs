@@ -8,7 +8,8 @@ namespace Floorplan.Language.Details.Services;
 public static class LightDetails
 {
     public static Detail<RoomLightSyntax> Level { get; } = new(
-        "room", "a room and its light level", ["filleting 541 lux", "filleting 543 lux", "receiving 543 lux"], Read) { Repeatable = true };
+        "room", "a room and its light level", ["filleting 541 lux", "filleting 543 lux", "receiving 543 lux"], Read)
+    { Repeatable = true };
 
     private static RoomLightSyntax? Read(Cursor c)
     {

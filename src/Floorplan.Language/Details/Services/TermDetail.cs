@@ -7,7 +7,8 @@ namespace Floorplan.Language.Details.Services;
 internal static class TermDetail
 {
     /// <summary>Said or not.</summary>
-    public static Detail<WordSyntax> Flag(string word, string says) => new(word, says, [word], c => new WordSyntax(word, c.Before)) { RunsOn = true };
+    public static Detail<WordSyntax> Flag(string word, string says)
+        => new(word, says, [word], c => new WordSyntax(word, c.Before)) { RunsOn = true };
 
     /// <summary>One of several words.</summary>
     public static Detail<TermSyntax<T>> OneOf<T>(string says)
@@ -17,6 +18,9 @@ internal static class TermDetail
         string[] words = [.. byWord.Keys];
 
         // A word that was only probably meant is none of them.
-        return new(words[0], says, words, c => byWord.TryGetValue(c.Before.Value, out var term) ? new TermSyntax<T>(term, c.Before) : null) { Forms = words, RunsOn = true };
+        return new(words[0], says, words, c => byWord.TryGetValue(c.Before.Value, out var term)
+            ? new TermSyntax<T>(term, c.Before)
+            : null)
+        { Forms = words, RunsOn = true };
     }
 }

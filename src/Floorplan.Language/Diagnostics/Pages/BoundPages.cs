@@ -8,14 +8,16 @@ internal static class BoundPages
     public static IReadOnlyList<DiagnosticPage> All { get; } =
     [
         new("file-too-large",
-            $"A plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters, far more than any real unit. Mostly it is some other file.",
+            $"A plan has at most {Bounds.MostLines} lines and {Bounds.MostCharacters / 1_000_000} million characters, far more than any "
+                + "real unit. Mostly it is some other file.",
             "# … and some 200 000 lines more",
             "# A plan of some hundred lines.")
         {
             WrongInFull = () => new string('\n', Bounds.MostLines + 1),
         },
         new("too-many-mistakes",
-            $"After {Bounds.MostMistakes} mistakes the rest of the file is not read. Mostly one slip near the top is behind them, or the file is no plan.",
+            $"After {Bounds.MostMistakes} mistakes the rest of the file is not read. Mostly one slip near the top is behind them, or the "
+                + "file is no plan.",
             "{ \"this\": \"is some other kind of file\" }\n…",
             "plan \"Unit\"")
         {

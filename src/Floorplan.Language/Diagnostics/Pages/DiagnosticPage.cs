@@ -1,6 +1,8 @@
 namespace Floorplan.Language.Diagnostics.Pages;
 
-/// <summary>What a code of a mistake means, for people who met it: <c>floorplan explain CODE</c> prints it. A test runs both examples.</summary>
+/// <summary>
+/// What a code of a mistake means, for people who met it: <c>floorplan explain CODE</c> prints it. A test runs both examples.
+/// </summary>
 /// <param name="Code">As diagnostics carry it.</param>
 /// <param name="Means">What the mistake is, and what it is good for to mend it.</param>
 /// <param name="Wrong">Lines that give this code.</param>

@@ -6,7 +6,7 @@ internal static class FigurePages
     public static IReadOnlyList<DiagnosticPage> All { get; } =
     [
         new("unknown-unit",
-            "The word behind the number is no unit that is known here.",
+            "The word after the number is no unit that is known here.",
             Station("size 1200 mn x 600"),
             Station("size 1200 mm x 600")),
         new("missing-unit",
@@ -18,7 +18,8 @@ internal static class FigurePages
             Station("work 6 kg each"),
             Station("work 6 s each")),
         new("inches-over-foot",
-            "Behind feet stand fewer than 12 inches. No tape reads 5'14\", so one of the two figures is a slip, and which one only you know.",
+            "Behind feet stand fewer than 12 inches. No tape reads 5'14\", so one of the two figures is a slip, and which one only you "
+                + "know.",
             Station("size 5'14\" x 2' x 3'"),
             Station("size 6'-2\" x 2' x 3'")),
         new("comma-in-number",
@@ -66,7 +67,8 @@ internal static class FigurePages
             "sheet 1\n  scale 25",
             "sheet 1\n  scale 1:25"),
         new("unknown-product",
-            "Something is counted that looks like a slip of the plan's own product. Other things may be counted too, so this is a warning only.",
+            "Something is counted that looks like a slip of the plan's own product. Other things may be counted too, so this is a "
+                + "warning only.",
             "plan \"Unit\"\n  product birds, 2 kg each\n" + Station("holds 80 brids"),
             "plan \"Unit\"\n  product birds, 2 kg each\n" + Station("holds 80 birds")),
     ];

@@ -6,7 +6,8 @@ internal static class WordPages
     public static IReadOnlyList<DiagnosticPage> All { get; } =
     [
         new("unknown-statement",
-            "A line starts with a word that starts no statement: a slip, or a detail that stands at the margin. Details stand below their statement, a little to the right.",
+            "A line starts with a word that starts no statement: a slip, or a detail that stands at the margin. Details stand below "
+                + "their statement, a little to the right.",
             "statoin bench \"Bench\" in prep\n  size 1200 x 600 x 900",
             "station bench \"Bench\" in prep\n  size 1200 x 600 x 900"),
         new("unknown-detail",
@@ -18,11 +19,12 @@ internal static class WordPages
             "room prep \"Preparation\" dity from west to 3600",
             "room prep \"Preparation\" dirty from west to 3600"),
         new("not-expected",
-            "Something else belongs in this place: a word was left out, or two were swapped. The message says what was expected and what stands there.",
+            "Something else belongs in this place: a word was left out, or two were swapped. The message says what was expected and what "
+                + "stands there.",
             "door d1 prep outside, south wall, 500 from west, 900 x 2050",
             "door d1 prep to outside, south wall, 500 from west, 900 x 2050"),
         new("left-over",
-            "Words are left over behind a detail that is complete. Mostly a comma is missing.",
+            "Words are left over after a detail that is complete. Mostly a comma is missing.",
             "station bench \"Bench\" in prep, 1200 x 600 x 900 against north wall, 300 from west",
             "station bench \"Bench\" in prep, 1200 x 600 x 900, against north wall, 300 from west"),
         new("said-twice",
@@ -53,7 +55,8 @@ internal static class WordPages
             WrongInFull = () => $"plan \"Unit\"\n  note \"{string.Concat(Enumerable.Repeat("Wash down. ", 20))}\"",
         },
         new("hidden-character",
-            "A text or comment holds a character that does not show on a screen, mostly pasted in from a web page. Such characters can make a name read other than it is.",
+            "A text or comment holds a character that does not show on a screen, mostly pasted in from a web page. Such characters can "
+                + "make a name read other than it is.",
             "plan \"Tarn\u200BFoot\"",
             "plan \"Tarn Foot\""),
         new("kind-in-room",

@@ -38,7 +38,8 @@ internal sealed class LimitParser : StatementParser<LimitStatement>
         bool unit = false;
         for (int ahead = 1; c.KindAt(ahead) is { } kind && kind is not (TokenKind.Text or TokenKind.OpenText or TokenKind.Comma); ahead++)
         {
-            other |= kind == TokenKind.Percent || (kind == TokenKind.Word && (UnitTable.Find(c.TextAt(ahead)) ?? UnitTable.Rate(c.TextAt(ahead))) is not null);
+            other |= kind == TokenKind.Percent
+                || (kind == TokenKind.Word && (UnitTable.Find(c.TextAt(ahead)) ?? UnitTable.Rate(c.TextAt(ahead))) is not null);
             unit |= kind is TokenKind.Word or TokenKind.FootMark or TokenKind.InchMark;
         }
 
@@ -49,7 +50,9 @@ internal sealed class LimitParser : StatementParser<LimitStatement>
         }
 
         s.Length = c.Length("a figure");
-        if (s.Length is { } length && !unit && decimal.TryParse(length.Span.Value, System.Globalization.CultureInfo.InvariantCulture, out decimal count))
+        if (s.Length is { } length
+            && !unit
+            && decimal.TryParse(length.Span.Value, System.Globalization.CultureInfo.InvariantCulture, out decimal count))
         {
             s.Quantity = new QuantitySyntax(new Quantity(count, UnitTable.Count("")), length.Span);
         }

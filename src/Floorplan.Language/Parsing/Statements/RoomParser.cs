@@ -26,7 +26,11 @@ internal sealed class RoomParser : StatementParser<RoomStatement>
         }
 
         s.Class = c.Word("a hygiene class", Classes);
-        if (TryInHead(s, c, RoomDetails.Slice) || !TryInHead(s, c, RoomDetails.Area) || s.Area is null || c.AtPhraseEnd || !PlaceParser.Starts(c))
+        if (TryInHead(s, c, RoomDetails.Slice)
+            || !TryInHead(s, c, RoomDetails.Area)
+            || s.Area is null
+            || c.AtPhraseEnd
+            || !PlaceParser.Starts(c))
         {
             return;
         }

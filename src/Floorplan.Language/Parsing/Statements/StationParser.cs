@@ -63,7 +63,11 @@ internal sealed class StationParser : StatementParser<StationStatement>
         }
         else if (s.Keyword.Text is "station" or "kind" && s.Purpose.Count == 0)
         {
-            c.Wrong(s.Keyword.Text == "kind" ? "the end of the line" : "`in` and a room", s.Keyword.Text == "kind" ? "details go on indented lines below" : $"write `station {s.Name?.Text} \"Label\" in ROOM`");
+            c.Wrong(s.Keyword.Text == "kind"
+                ? "the end of the line"
+                : "`in` and a room", s.Keyword.Text == "kind"
+                ? "details go on indented lines below"
+                : $"write `station {s.Name?.Text} \"Label\" in ROOM`");
         }
         else if (c.Word("what it is for") is { } word)
         {

@@ -14,9 +14,11 @@ public sealed class FlowStatement : Statement
 }
 
 /// <summary><c>gutting -> h1 -> chill  by trolley 600 wide 900 long, after work</c></summary>
-/// <param name="Carriage"><c>hand</c>, <c>trolley</c>, <c>rail</c>, <c>conveyor</c>, <c>chute</c> or <c>pump</c>; null when not said.</param>
+/// <param name="Carriage"><c>hand</c>, <c>trolley</c>, <c>rail</c>, <c>conveyor</c>, <c>chute</c> or <c>pump</c>; null when not
+/// said.</param>
 /// <param name="Period"><c>before</c>, <c>during</c> or <c>after</c>; null when not said.</param>
-public sealed record ChainSyntax(IReadOnlyList<NameSyntax> Stops, WordSyntax? Carriage, LengthSyntax? Width, LengthSyntax? Length, WordSyntax? Period, SourceSpan Span)
+public sealed record ChainSyntax(
+    IReadOnlyList<NameSyntax> Stops, WordSyntax? Carriage, LengthSyntax? Width, LengthSyntax? Length, WordSyntax? Period, SourceSpan Span)
 {
     /// <summary>What one load carried by hand weighs: <c>by hand 12 kg</c>; null when not said.</summary>
     public QuantitySyntax? Load { get; init; }

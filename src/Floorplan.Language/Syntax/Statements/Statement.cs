@@ -4,7 +4,9 @@ using Floorplan.Language.Text;
 
 namespace Floorplan.Language.Syntax.Statements;
 
-/// <summary>One statement: its head line and its indented details. Parts that could not be read are null or missing and have a diagnostic.</summary>
+/// <summary>
+/// One statement: its head line and its indented details. Parts that could not be read are null or missing and have a diagnostic.
+/// </summary>
 public abstract class Statement
 {
     private readonly List<DetailSyntax> details = [];

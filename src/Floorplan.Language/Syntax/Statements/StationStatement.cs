@@ -5,7 +5,8 @@ using Floorplan.Language.Text;
 namespace Floorplan.Language.Syntax.Statements;
 
 /// <summary>
-/// <c>station</c>, <c>store</c>, <c>bin</c>, <c>sink</c> or <c>kind</c>: the keyword says which. A kind has no room and no place. What it says
+/// <c>station</c>, <c>store</c>, <c>bin</c>, <c>sink</c> or <c>kind</c>: the keyword says which. A kind has no room and no place. What
+/// it says
 /// is asked for by <see cref="Statement.Value{T}"/> and the details of <see cref="StationDetails"/>.
 /// </summary>
 public sealed class StationStatement : Statement
@@ -32,7 +33,8 @@ public sealed record WorkSyntax(QuantitySyntax? Each, WordSyntax? Kind);
 public sealed record WeightSyntax(QuantitySyntax? Empty, QuantitySyntax? Full);
 
 /// <summary>
-/// <c>cold 12 L/min</c>, <c>hot 4 L/min at 60 C</c>, <c>drain</c>, <c>power 230 V 0.8 kW</c>: the word is cold, hot, drain, power, air, ice,
+/// <c>cold 12 L/min</c>, <c>hot 4 L/min at 60 C</c>, <c>drain</c>, <c>power 230 V 0.8 kW</c>: the word is cold, hot, drain, power, air,
+/// ice,
 /// steam or sterilizer.
 /// </summary>
 public sealed record NeedSyntax(WordSyntax Kind, IReadOnlyList<QuantitySyntax> Amounts, QuantitySyntax? At, SourceSpan Span)

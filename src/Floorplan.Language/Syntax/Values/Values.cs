@@ -20,5 +20,7 @@ public sealed record NumberSyntax(decimal Value, SourceSpan Span);
 
 public sealed record SideSyntax(Side Side, SourceSpan Span);
 
-/// <summary><c>1200 x 600 x 900</c> or <c>round 900 x 850</c>: along, across, height. A round one has only a diameter and a height.</summary>
+/// <summary>
+/// <c>1200 x 600 x 900</c> or <c>round 900 x 850</c>: along, across, height. A round one has only a diameter and a height.
+/// </summary>
 public sealed record SizeSyntax(LengthSyntax Width, LengthSyntax? Depth, LengthSyntax? Height, bool Round, SourceSpan Span);

@@ -7,7 +7,8 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Model.Binding.Drafts;
 
 /// <summary>What the text says about a station, store, bin or sink, kinds folded in. It has no place yet.</summary>
-internal sealed record StationDraft(string Id, StationRole Role, NameRef? Room, SaidValues Said, IReadOnlyList<PlaceTerm> Place, SourceSpan Span)
+internal sealed record StationDraft(
+    string Id, StationRole Role, NameRef? Room, SaidValues Said, IReadOnlyList<PlaceTerm> Place, SourceSpan Span)
 {
     public string? Label { get; init; }
 

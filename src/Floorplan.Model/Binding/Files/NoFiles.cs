@@ -6,5 +6,7 @@ namespace Floorplan.Model.Binding.Files;
 public sealed class NoFiles : IPlanFiles
 {
     public PlanFile Read(SourceText from, string name)
-        => new(null, "this plan has no folder to read other files from", "use the built-in parts only, such as `kinds from parts/fish`, or save the plan as a file");
+        => new(
+            null, "this plan has no folder to read other files from",
+            "use the built-in parts only, such as `kinds from parts/fish`, or save the plan as a file");
 }

@@ -26,7 +26,8 @@ public static class PartsShelf
         using var stream = Names.Contains(name) ? Own.GetManifestResourceStream(name + PlanPath.Extension) : null;
         if (stream is null)
         {
-            return new PlanFile(null, $"there is no shelf `{name}` among the built-in parts", NearNames.Hint(name, Names) ?? "the shelves are " + string.Join(", ", Names));
+            return new PlanFile(null, $"there is no shelf `{name}` among the built-in parts", NearNames.Hint(name, Names)
+                ?? "the shelves are " + string.Join(", ", Names));
         }
 
         using var reader = new StreamReader(stream);

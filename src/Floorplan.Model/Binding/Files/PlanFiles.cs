@@ -33,7 +33,8 @@ public sealed class PlanFiles(string folder) : IPlanFiles
         {
             return Open(path);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or SecurityException or NotSupportedException or ArgumentException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or SecurityException or NotSupportedException
+            or ArgumentException)
         {
             return new PlanFile(null, $"`{path}` cannot be read", "check that the file exists and that you may read it");
         }
@@ -98,5 +99,7 @@ public sealed class PlanFiles(string folder) : IPlanFiles
     }
 
     private static IEnumerable<string> Listed(string directory)
-        => Directory.Exists(directory) ? Directory.EnumerateFileSystemEntries(directory).Take(MostListed).Select(p => Path.GetFileName(p)!) : [];
+        => Directory.Exists(directory)
+            ? Directory.EnumerateFileSystemEntries(directory).Take(MostListed).Select(p => Path.GetFileName(p)!)
+            : [];
 }

@@ -13,17 +13,20 @@ internal static class PlanPath
     {
         if (name.Length is 0 or > LongestName || name.Any(c => char.IsControl(c) || c is ':' or '*' or '?' or '|' or '<' or '>'))
         {
-            return new PlanFile(null, "that is not a name of a file", "name a file below the plan's folder, such as `kinds from benches.unit`");
+            return new PlanFile(
+                null, "that is not a name of a file", "name a file below the plan's folder, such as `kinds from benches.unit`");
         }
 
         if (name.Contains('\\', StringComparison.Ordinal))
         {
-            return new PlanFile(null, "folders are parted by `/` here, not by `\\`", "write it as `kinds from kinds/benches.unit`");
+            return new PlanFile(null, "folders are separated by `/` here, not by `\\`", "write it as `kinds from kinds/benches.unit`");
         }
 
         if (name[0] == '/' || name[0] == '~')
         {
-            return new PlanFile(null, "a file is named from the plan's folder, not from the top of the disk", "copy it beside the plan and name it from there");
+            return new PlanFile(
+                null, "a file is named from the plan's folder, not from the top of the disk",
+                "copy it beside the plan and name it from there");
         }
 
         return name.Split('/').Any(s => s is "" or "." or "..")
@@ -31,7 +34,8 @@ internal static class PlanPath
             : null;
     }
 
-    public static string WithExtension(string name) => name.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) ? name : name + Extension;
+    public static string WithExtension(string name)
+        => name.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) ? name : name + Extension;
 
     /// <summary>The path of a file named by another one, both from the plan's folder.</summary>
     public static string Beside(string from, string name)

@@ -15,7 +15,9 @@ internal sealed class FlowMaker(StopFinder stops)
         for (int i = 0; i < flow.Chains.Count; i++)
         {
             var chain = flow.Chains[i];
-            var carriage = flow.Stream == Stream.People ? new Carriage(CarriageKind.Walk, null) : chain.Carriage ?? new Carriage(CarriageKind.Hand, null);
+            var carriage = flow.Stream == Stream.People
+                ? new Carriage(CarriageKind.Walk, null)
+                : chain.Carriage ?? new Carriage(CarriageKind.Hand, null);
             Stop? from = null;
             foreach (var stop in chain.Stops.Select(stops.Find).OfType<Stop>())
             {

@@ -8,7 +8,9 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Binding.Flows;
 
-/// <summary>Turns the names of a flow into stops. Names that were given but could not be placed stay silent: that is reported already.</summary>
+/// <summary>
+/// Turns the names of a flow into stops. Names that were given but could not be placed stay silent: that is reported already.
+/// </summary>
 internal sealed class StopFinder(
     NameTable names,
     IReadOnlyDictionary<string, Station> stations,

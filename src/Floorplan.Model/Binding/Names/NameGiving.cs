@@ -4,7 +4,9 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Binding.Names;
 
-/// <summary>Gives every thing of a plan its name, in the order of the file, so that of two the later one is told that it is taken.</summary>
+/// <summary>
+/// Gives every thing of a plan its name, in the order of the file, so that of two the later one is told that it is taken.
+/// </summary>
 internal sealed class NameGiving(NameTable names)
 {
     public void Give(PlanDraft draft)

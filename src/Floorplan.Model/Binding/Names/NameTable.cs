@@ -20,7 +20,9 @@ internal sealed class NameTable(Reports reports)
     {
         if (id == Outside)
         {
-            reports.Error("name-reserved", "`outside` means everything beyond the shell, so nothing else can be called that", span, "choose another name");
+            reports.Error(
+                "name-reserved", "`outside` means everything beyond the shell, so nothing else can be called that", span,
+                "choose another name");
             return null;
         }
 
@@ -63,10 +65,12 @@ internal sealed class NameTable(Reports reports)
         string? help = reports.Near(id, names.Values.Where(fits).Select(n => n.Id));
         if (names.TryGetValue(id, out var other))
         {
-            reports.Error("wrong-kind-of-name", $"`{id}` is a {other.What}, not a {wanted}", span, help, new RelatedSpan(other.Span, "given here"));
+            reports.Error(
+                "wrong-kind-of-name", $"`{id}` is a {other.What}, not a {wanted}", span, help, new RelatedSpan(other.Span, "given here"));
             return;
         }
 
-        reports.Error("unknown-name", $"there is no {wanted} called `{id}`", span, help ?? $"check the spelling, or add a {wanted} of that name");
+        reports.Error("unknown-name", $"there is no {wanted} called `{id}`", span, help
+            ?? $"check the spelling, or add a {wanted} of that name");
     }
 }

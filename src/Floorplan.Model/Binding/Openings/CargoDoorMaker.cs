@@ -11,7 +11,8 @@ namespace Floorplan.Model.Binding.Openings;
 internal static class CargoDoorMaker
 {
     /// <summary>Null when the shell has none or no room stands at that end.</summary>
-    public static Opening? Of(BuiltShell shell, WallFinder walls, IReadOnlyList<LaidRoom> laid, IReadOnlyDictionary<string, Room> rooms, SourceSpan span)
+    public static Opening? Of(
+        BuiltShell shell, WallFinder walls, IReadOnlyList<LaidRoom> laid, IReadOnlyDictionary<string, Room> rooms, SourceSpan span)
     {
         if (shell.Door is not { } door)
         {

@@ -63,7 +63,8 @@ internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Repo
         {
             reports.Error(
                 "opening-above-ceiling",
-                $"`{opening.Draft.Id}` reaches {reports.Text(over)} above the finished ceiling, which is at {reports.Text(room.CeilingHeight)}",
+                $"`{opening.Draft.Id}` reaches {reports.Text(over)} above the finished ceiling, which is at "
+                    + $"{reports.Text(room.CeilingHeight)}",
                 opening.Draft.Span,
                 "make it lower, or give it a lower sill");
         }
@@ -85,7 +86,8 @@ internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Repo
         var end = low ? opening.Wall.Along.Low() : opening.Wall.Along.High();
         reports.Error(
             "opening-beyond-wall",
-            $"`{opening.Draft.Id}` reaches {reports.Text(over)} beyond the {end.Word()} end of its wall, which is {reports.Text(nearest.Run)} long",
+            $"`{opening.Draft.Id}` reaches {reports.Text(over)} beyond the {end.Word()} end of its wall, which is "
+                + $"{reports.Text(nearest.Run)} long",
             opening.Draft.Span,
             "move it along the wall or make it narrower");
         return null;
@@ -151,7 +153,8 @@ internal sealed class OpeningMaker(IReadOnlyDictionary<string, Room> rooms, Repo
         string second = opening.Beyond?.Id ?? "out";
         reports.Error(
             "swings-elsewhere",
-            $"`{opening.Draft.Id}` cannot swing {(outward || to.Id == "in" ? to.Id : $"into `{to.Id}`")}: it is between `{opening.Room.Id}` and {(opening.Beyond is null ? "outside" : $"`{opening.Beyond.Id}`")}",
+            $"`{opening.Draft.Id}` cannot swing {(outward || to.Id == "in" ? to.Id : $"into `{to.Id}`")}: it is between "
+                + $"`{opening.Room.Id}` and {(opening.Beyond is null ? "outside" : $"`{opening.Beyond.Id}`")}",
             to.Span,
             $"write `swings {opening.Room.Id}` or `swings {second}`");
         return false;

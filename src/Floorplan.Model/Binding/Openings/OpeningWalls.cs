@@ -21,7 +21,8 @@ internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder
     {
         if (draft.First.IsOutside && draft.Second.IsOutside)
         {
-            reports.Error("opening-without-room", $"`{draft.Id}` joins outside to outside", draft.Second.Span, "name the room on one side of it");
+            reports.Error(
+                "opening-without-room", $"`{draft.Id}` joins outside to outside", draft.Second.Span, "name the room on one side of it");
             return null;
         }
 
@@ -43,7 +44,9 @@ internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder
 
             if (beyond.Id == room.Id)
             {
-                reports.Error("opening-without-room", $"`{draft.Id}` joins `{room.Id}` to itself", other.Span, "name the room on its other side, or `outside`");
+                reports.Error(
+                    "opening-without-room", $"`{draft.Id}` joins `{room.Id}` to itself", other.Span,
+                    "name the room on its other side, or `outside`");
                 return null;
             }
         }
@@ -77,7 +80,9 @@ internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder
                 "wall-not-shared",
                 pair,
                 draft.First.Span.To(draft.Second.Span),
-                beyond is null ? "lead it to the room beside it instead" : "an opening joins two rooms that lie side by side; name the room between them, or `outside`");
+                beyond is null
+                    ? "lead it to the room beside it instead"
+                    : "an opening joins two rooms that lie side by side; name the room between them, or `outside`");
             return null;
         }
 
@@ -88,7 +93,8 @@ internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder
             var side = sides.Contains(wanted) || beyond is null ? wanted : wanted.Opposite();
             if (!sides.Contains(side))
             {
-                reports.Error("wall-not-shared", $"{pair} on the {wanted.Word()} side of `{room.Id}`", draft.WallSpan, $"write {Walls(sides)}");
+                reports.Error(
+                    "wall-not-shared", $"{pair} on the {wanted.Word()} side of `{room.Id}`", draft.WallSpan, $"write {Walls(sides)}");
                 return null;
             }
 
@@ -97,7 +103,9 @@ internal sealed class OpeningWalls(NameTable names, RoomLayout rooms, WallFinder
 
         if (sides.Count > 1)
         {
-            string which = beyond is null ? $"`{room.Id}` has more than one outside wall" : $"`{room.Id}` and `{beyond.Id}` share more than one wall";
+            string which = beyond is null
+                ? $"`{room.Id}` has more than one outside wall"
+                : $"`{room.Id}` and `{beyond.Id}` share more than one wall";
             reports.Error("which-wall", which, draft.First.Span.To(draft.Second.Span), $"say which: {Walls(sides)}");
             return null;
         }

@@ -16,7 +16,8 @@ internal readonly record struct WallStretch(Side Side, Length Near, Length Far, 
 
     public PlanPoint Middle(Length along) => Point(along, (Near + Far) / 2);
 
-    public PlanPoint Point(Length along, Length across) => Side.RunsEastWest() ? new PlanPoint(along, across) : new PlanPoint(across, along);
+    public PlanPoint Point(Length along, Length across)
+        => Side.RunsEastWest() ? new PlanPoint(along, across) : new PlanPoint(across, along);
 
     /// <summary>The hole between two places along the wall, through its whole thickness.</summary>
     public Box Through(Length from, Length to)

@@ -26,10 +26,13 @@ internal static class KindPages
             Kind + Station[1..])
         {
             Around = Setting.Rooms,
-            WrongInFull = () => string.Concat(Enumerable.Range(1, 12).Select(i => $"kind k{i} like k{i + 1}\n")) + "kind k13\n" + "station b1 \"Bench\" like k1 in wet, 1200 x 600 x 900, corner south-west",
+            WrongInFull = ()
+                => string.Concat(Enumerable.Range(1, 12).Select(i => $"kind k{i} like k{i + 1}\n")) + "kind k13\n"
+                    + "station b1 \"Bench\" like k1 in wet, 1200 x 600 x 900, corner south-west",
         },
         new("kinds-not-read",
-            "The file that a `kinds from` line names cannot be read: it is not there, it is not below the plan's folder, or the shelf has no such part.",
+            "The file that a `kinds from` line names cannot be read: it is not there, it is not below the plan's folder, or the shelf "
+                + "has no such part.",
             "kinds from parts/fisch",
             "kinds from parts/fish")
         { Around = Setting.Rooms },
@@ -65,7 +68,8 @@ internal static class KindPages
             "kinds from benches.unit" + Station)
         {
             Around = Setting.Rooms,
-            Files = new Dictionary<string, string> { ["benches.unit"] = Kind + "store rack \"Rack\" in wet, 900 x 500 x 1800, corner north-west\n" },
+            Files = new Dictionary<string,
+                string> { ["benches.unit"] = Kind + "store rack \"Rack\" in wet, 900 x 500 x 1800, corner north-west\n" },
             FilesMended = new Dictionary<string, string> { ["benches.unit"] = Kind },
         },
     ];

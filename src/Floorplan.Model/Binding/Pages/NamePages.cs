@@ -8,7 +8,8 @@ internal static class NamePages
     public static IReadOnlyList<DiagnosticPage> All { get; } =
     [
         new("unknown-name",
-            "A line uses a name that nothing in the plan has. Mostly one of the two is a slip, or the thing got another name since. Capital letters count in names.",
+            "A line uses a name that nothing in the plan has. Mostly one of the two is a slip, or the thing got another name since. "
+                + "Capital letters count in names.",
             Setting.Thing("against north wall, east of bensh gap 100"),
             Setting.Thing("against north wall, east of bench gap 100"))
         { Around = Setting.Bench },

@@ -53,5 +53,6 @@ internal static class OpeningPages
             "vent v1 wet to outside, south wall, centred, 300 x 200, sill 1800, radius 100"),
     ];
 
-    private static DiagnosticPage Page(string code, string means, string wrong, string right) => new(code, means, wrong, right) { Around = Setting.Rooms };
+    private static DiagnosticPage Page(string code, string means, string wrong, string right)
+        => new(code, means, wrong, right) { Around = Setting.Rooms };
 }

@@ -12,7 +12,8 @@ internal static class PlacePages
             "station table \"Table\" in wet\n  place    corner south-west",
             "station table \"Table\" in wet\n  size     1200 x 600 x 900\n  place    corner south-west"),
         Page("larger-than-shell",
-            "The thing is larger than the whole inside of the shell. Almost always a unit is a slip: a bare number is millimetres, or inches in a plan that says `units feet`.",
+            "The thing is larger than the whole inside of the shell. Almost always a unit is a slip: a bare number is millimetres, or "
+                + "inches in a plan that says `units feet`.",
             "station table \"Table\" in wet\n  size     1200 cm x 60 cm x 90 cm\n  place    corner south-west",
             "station table \"Table\" in wet\n  size     120 cm x 60 cm x 90 cm\n  place    corner south-west"),
         Page("place-missing",
@@ -25,8 +26,10 @@ internal static class PlacePages
             Setting.Thing("against south wall, 300 from west")),
         Page("place-circle",
             "Things are placed by one another in a circle, so that none of them has a place. One of them is to be placed by a wall.",
-            Setting.Thing("against south wall, east of rack gap 100") + "\nstore rack \"Rack\" in wet, 900 x 500 x 1800, against south wall, east of table gap 100",
-            Setting.Thing("against south wall, 300 from west") + "\nstore rack \"Rack\" in wet, 900 x 500 x 1800, against south wall, east of table gap 100"),
+            Setting.Thing("against south wall, east of rack gap 100")
+                + "\nstore rack \"Rack\" in wet, 900 x 500 x 1800, against south wall, east of table gap 100",
+            Setting.Thing("against south wall, 300 from west")
+                + "\nstore rack \"Rack\" in wet, 900 x 500 x 1800, against south wall, east of table gap 100"),
         Page("thing-in-other-room",
             "Nothing stands beside a thing in another room, because a wall is between them. It may be lined up with it.",
             "station table \"Table\" in dry, 1200 x 600 x 900, against north wall, east of bench gap 100",
@@ -36,7 +39,8 @@ internal static class PlacePages
             Setting.Thing("corner south-west") + "\n  turned   30",
             Setting.Thing("corner south-west") + "\n  turned   90"),
         Page("hole-incomplete",
-            "A hole for a pipe, a cable or a fan says what it goes through (a wall, `floor` or `roof`), its size, and in a wall how high its middle is.",
+            "A hole for a pipe, a cable or a fan says what it goes through (a wall, `floor` or `roof`), its size, and in a wall how high "
+                + "its middle is.",
             "hole h1 in wet, south wall, 2000 from west, 50",
             "hole h1 in wet, south wall, 2000 from west, height 300, 50"),
         Page("rail-too-short",
@@ -45,5 +49,6 @@ internal static class PlacePages
             "rail r1 \"Rail\" in wet\n  path     300 600, 3200 600\n  height   2200"),
     ];
 
-    private static DiagnosticPage Page(string code, string means, string wrong, string right) => new(code, means, wrong, right) { Around = Setting.Bench };
+    private static DiagnosticPage Page(string code, string means, string wrong, string right)
+        => new(code, means, wrong, right) { Around = Setting.Bench };
 }

@@ -18,7 +18,8 @@ internal static class RoomPages
             "room rest \"Store\" dry from west to 2000\nroom all \"Workroom\" clean from 2000 to east")
         { Around = Setting.Shell },
         new("room-outside-shell",
-            "The room reaches beyond the finished inside of the shell, which is smaller than its steel by the walls and linings. Mostly a unit is a slip.",
+            "The room reaches beyond the finished inside of the shell, which is smaller than its steel by the walls and linings. Mostly "
+                + "a unit is a slip.",
             "room all \"Workroom\" clean from west to 12000",
             "room all \"Workroom\" clean from west to east")
         { Around = Setting.Shell },
@@ -28,12 +29,14 @@ internal static class RoomPages
             "room a \"A\" dry from west to 3000\nroom b \"B\" dry from 3000 to 4200\nroom c \"C\" dry from 4200 to east")
         { Around = Setting.Shell },
         new("rooms-overlap",
-            "Two rooms take the same floor. A slice begins where the one before it ends; a rectangle says with `in` what room it is cut out of.",
+            "Two rooms take the same floor. A slice begins where the one before it ends; a rectangle says with `in` what room it is cut "
+                + "out of.",
             "room a \"A\" dry from west to 3000\nroom b \"B\" dry from 2000 to east",
             "room a \"A\" dry from west to 3000\nroom b \"B\" dry from 3000 to east")
         { Around = Setting.Shell },
         new("floor-without-room",
-            "Floor between rooms belongs to none. It is a warning, unless an opening is to lead over it, because then there is no wall to put the opening in.",
+            "Floor between rooms belongs to none. It is a warning, unless an opening is to lead over it, because then there is no wall "
+                + "to put the opening in.",
             "room a \"A\" dry from west to 3000\nroom b \"B\" dry from 4000 to east",
             "room a \"A\" dry from west to 4000\nroom b \"B\" dry from 4000 to east")
         { Around = Setting.Shell },
@@ -73,7 +76,10 @@ internal static class RoomPages
             "room r1 dry from west to east")
         {
             Around = Setting.Shell,
-            WrongInFull = () => "room r dry from west to east\n" + string.Concat(Enumerable.Range(0, 400).Select(i => $"room r{i} dry area 100 x 50, in r, at {i % 40 * 200}, {i / 40 * 200}\n")),
+            WrongInFull = ()
+                => "room r dry from west to east\n"
+                    + string.Concat(Enumerable.Range(0, 400)
+                        .Select(i => $"room r{i} dry area 100 x 50, in r, at {i % 40 * 200}, {i / 40 * 200}\n")),
         },
         new("too-many-things",
             "A plan has at most 20 000 statements, far more than any small unit.",

@@ -29,7 +29,10 @@ internal sealed class AxisChoice(NameTable names, Reports reports)
         if (!thing.Failed && thing.Place.Count == 0)
         {
             thing.Failed = true;
-            reports.Error("place-missing", $"the place of `{thing.Id}` is not said", thing.Span, $"add such as `against north wall, {reports.Example("900", "36")} from west`, `corner south-east` or `at {reports.Example("1200, 300", "48, 12")}`");
+            reports.Error(
+                "place-missing", $"the place of `{thing.Id}` is not said", thing.Span,
+                $"add such as `against north wall, {reports.Example("900", "36")} from west`, `corner south-east` or `at "
+                    + $"{reports.Example("1200, 300", "48, 12")}`");
         }
 
         foreach (var axis in new[] { Axis.WestEast, Axis.SouthNorth })

@@ -48,7 +48,9 @@ internal sealed class OpeningAxis(Reports reports)
         {
             opening.Failed = true;
             string low = along.Low().Word();
-            reports.Error("place-missing", $"the place of `{opening.Id}` along its wall is not said", opening.Span, $"add `{reports.Example("500", "20")} from {low}`, `centred` or `centred on` another thing");
+            reports.Error(
+                "place-missing", $"the place of `{opening.Id}` along its wall is not said", opening.Span,
+                $"add `{reports.Example("500", "20")} from {low}`, `centred` or `centred on` another thing");
             return;
         }
 

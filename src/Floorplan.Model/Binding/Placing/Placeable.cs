@@ -7,7 +7,9 @@ using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Binding.Placing;
 
-/// <summary>Something that gets a place from relations: a thing in a room (of no size for a service point), or an opening along its wall.</summary>
+/// <summary>
+/// Something that gets a place from relations: a thing in a room (of no size for a service point), or an opening along its wall.
+/// </summary>
 internal sealed class Placeable
 {
     public required string Id { get; init; }

@@ -81,7 +81,9 @@ internal sealed class Solver(NameTable names, Length thickness, Reports reports)
             yield break;
         }
 
-        if (term.Other() is { } name && names.Find(name.Text)?.Placeable is { } other && (other.Wall is null || other.Wall.Along == node.Axis))
+        if (term.Other() is { } name
+            && names.Find(name.Text)?.Placeable is { } other
+            && (other.Wall is null || other.Wall.Along == node.Axis))
         {
             yield return new Node(other, node.Axis);
         }
@@ -206,7 +208,8 @@ internal sealed class Solver(NameTable names, Length thickness, Reports reports)
         {
             FromTerm f when f.Face.Side == wall.Along.Low() => fitting.MinBy(s => s.From.Nanometres).From + f.Distance.Value,
             FromTerm f => fitting.MaxBy(s => s.To.Nanometres).To - f.Distance.Value - wall.Width,
-            CornerTerm c when (wall.Along == Axis.WestEast ? c.EastOrWest : c.NorthOrSouth) == wall.Along.Low() => fitting.MinBy(s => s.From.Nanometres).From,
+            CornerTerm c when (wall.Along == Axis.WestEast ? c.EastOrWest : c.NorthOrSouth) == wall.Along.Low()
+                => fitting.MinBy(s => s.From.Nanometres).From,
             CornerTerm => fitting.MaxBy(s => s.To.Nanometres).To - wall.Width,
             CentredTerm => new Span(fitting[0].From, fitting[0].To).CentredStart(wall.Width),
             _ => opening.Room.Floor.Bounds.On(wall.Along).CentredStart(wall.Width),

@@ -20,7 +20,17 @@ internal sealed class ThingsToPlace(PlanDraft draft, NameTable names, Reports re
         {
             if (walls.Find(item) is { } opening)
             {
-                found.Add((opening, Known(new Placeable { Id = item.Id, Room = opening.Room, Place = item.Place, Span = item.Span, Wall = opening.Wall })));
+                found.Add(
+                    (
+                        opening,
+                        Known(new Placeable
+                        {
+                            Id = item.Id,
+                            Room = opening.Room,
+                            Place = item.Place,
+                            Span = item.Span,
+                            Wall = opening.Wall
+                        })));
             }
         }
 

@@ -36,7 +36,8 @@ internal sealed class RailMaker(NameTable names, IReadOnlyDictionary<string, Roo
 
         if (rail.Path.Count < 2)
         {
-            reports.Error("rail-too-short", $"rail `{rail.Id}` needs at least two points", rail.Span, "write where it starts and where it ends");
+            reports.Error(
+                "rail-too-short", $"rail `{rail.Id}` needs at least two points", rail.Span, "write where it starts and where it ends");
             return null;
         }
 

@@ -18,7 +18,8 @@ internal static class FlowReader
         return new FlowDraft(
             stream,
             statement.Label?.Text ?? "",
-            [.. statement.Chains.Select(c => new ChainDraft([.. c.Stops.Select(s => new NameRef(s.Text, s.Span))], CarriageOf(c), PeriodOf(c), c.Span))],
+            [.. statement.Chains.Select(
+                c => new ChainDraft([.. c.Stops.Select(s => new NameRef(s.Text, s.Span))], CarriageOf(c), PeriodOf(c), c.Span))],
             statement.HeadSpan);
     }
 

@@ -46,19 +46,24 @@ internal sealed class KindTable(Reports reports)
                     "unknown-kind",
                     $"there is no kind called `{wanted.Text}`",
                     wanted.Span,
-                    reports.Near(wanted.Text, kinds.Keys) ?? "describe it with `kind`, or add `kinds from` and the file or the shelf that has it");
+                    reports.Near(wanted.Text, kinds.Keys)
+                        ?? "describe it with `kind`, or add `kinds from` and the file or the shelf that has it");
                 break;
             }
 
             if (chain.Contains(kind))
             {
-                reports.Error("kind-circle", $"the kind `{wanted.Text}` takes its details from itself", wanted.Span, "let one of the kinds stand alone");
+                reports.Error(
+                    "kind-circle", $"the kind `{wanted.Text}` takes its details from itself", wanted.Span,
+                    "let one of the kinds stand alone");
                 break;
             }
 
             if (chain.Count > LongestChain)
             {
-                reports.Error("kind-too-deep", $"more than {LongestChain} kinds take their details from one another here", wanted.Span, "take from an earlier kind");
+                reports.Error(
+                    "kind-too-deep", $"more than {LongestChain} kinds take their details from one another here", wanted.Span,
+                    "take from an earlier kind");
                 break;
             }
 
@@ -70,7 +75,9 @@ internal sealed class KindTable(Reports reports)
 
     /// <summary>Quarter turns clockwise, from the nearest statement that says them.</summary>
     public int QuartersOf(IReadOnlyList<StationStatement> chain) =>
-        chain.Select(s => s.Value(StationDetails.Turned)).FirstOrDefault(t => t is not null) is { } turned ? QuartersOf(turned, chain[0]) : 0;
+        chain.Select(s => s.Value(StationDetails.Turned)).FirstOrDefault(t => t is not null) is { } turned
+            ? QuartersOf(turned, chain[0])
+            : 0;
 
     private int QuartersOf(NumberSyntax turned, StationStatement station)
     {
@@ -81,7 +88,8 @@ internal sealed class KindTable(Reports reports)
         {
             reports.Error(
                 "turned-askew",
-                FormattableString.Invariant($"`{station.Name?.Text}` is turned {turned.Value} degrees, but things stand square to the walls"),
+                FormattableString.Invariant(
+                    $"`{station.Name?.Text}` is turned {turned.Value} degrees, but things stand square to the walls"),
                 turned.Span,
                 "write `turned 90`, `turned 180` or `turned 270`");
             return 0;

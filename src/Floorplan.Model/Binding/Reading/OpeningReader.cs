@@ -27,7 +27,9 @@ internal sealed class OpeningReader(Reports reports)
         {
             if (statement.Size is null)
             {
-                reports.Error("size-missing", $"the size of `{name.Text}` is not said", statement.HeadSpan, $"add its clear width and height, such as `{reports.Example("900 x 2050", "36 x 80")}`");
+                reports.Error(
+                    "size-missing", $"the size of `{name.Text}` is not said", statement.HeadSpan,
+                    $"add its clear width and height, such as `{reports.Example("900 x 2050", "36 x 80")}`");
             }
 
             return null;
@@ -81,7 +83,10 @@ internal sealed class OpeningReader(Reports reports)
         var least = Length.Min(size.Width.Value, depth.Value);
         if (thickness.Value * 2 >= least || Length.Max(size.Width.Value, depth.Value) > MostSection)
         {
-            reports.Error("frame-section", "no such section can be bought", size.Span, $"write two sides up to {reports.Text(MostSection)} and the thickness of the steel, such as `{reports.Example("frame tube 50 x 50 x 3", "frame tube 2 x 2 x 1/8")}`");
+            reports.Error(
+                "frame-section", "no such section can be bought", size.Span,
+                $"write two sides up to {reports.Text(MostSection)} and the thickness of the steel, such as "
+                    + $"`{reports.Example("frame tube 50 x 50 x 3", "frame tube 2 x 2 x 1/8")}`");
             return null;
         }
 
@@ -92,7 +97,9 @@ internal sealed class OpeningReader(Reports reports)
     {
         if (statement.Radius is { } radius && (radius.Value < Length.Zero || radius.Value * 2 > smallest))
         {
-            reports.Error("radius-too-large", $"corners of {reports.Text(radius.Value)} do not fit the hole", radius.Span, $"write at most {reports.Text(smallest / 2)}, half of its smaller side");
+            reports.Error(
+                "radius-too-large", $"corners of {reports.Text(radius.Value)} do not fit the hole", radius.Span,
+                $"write at most {reports.Text(smallest / 2)}, half of its smaller side");
             return null;
         }
 
@@ -108,7 +115,9 @@ internal sealed class OpeningReader(Reports reports)
 
         if (steps.Value is < 1 or > MostSteps || steps.Value != decimal.Truncate(steps.Value))
         {
-            reports.Error("step-count", $"a flight has 1 to {MostSteps} steps", steps.Span, "write how many rises lead from the ground to the floor, such as `steps 3`");
+            reports.Error(
+                "step-count", $"a flight has 1 to {MostSteps} steps", steps.Span,
+                "write how many rises lead from the ground to the floor, such as `steps 3`");
             return null;
         }
 

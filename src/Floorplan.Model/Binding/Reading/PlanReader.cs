@@ -64,11 +64,16 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
         var start = new SourceSpan(tree.Source, 0, 0);
         if (tree.Tokens.All(t => t.Kind is TokenKind.Space or TokenKind.NewLine or TokenKind.Comment))
         {
-            reports.Error("empty-plan", "there is nothing in this plan yet", start, "start with a line such as `shell container 20 ft standard`, or from a template: `floorplan new` lists them");
+            reports.Error(
+                "empty-plan", "there is nothing in this plan yet", start,
+                "start with a line such as `shell container 20 ft standard`, or from a template: `floorplan new` lists them");
         }
         else
         {
-            reports.Error("shell-missing", "there is no `shell`, so there is nothing to build in", start, $"add a line such as `shell container 20 ft standard` or `shell shed {reports.Example("8000 x 5000 x 2700", "26 ft x 16 ft x 9 ft")}`");
+            reports.Error(
+                "shell-missing", "there is no `shell`, so there is nothing to build in", start,
+                "add a line such as `shell container 20 ft standard` or `shell shed "
+                    + $"{reports.Example("8000 x 5000 x 2700", "26 ft x 16 ft x 9 ft")}`");
         }
     }
 
@@ -105,7 +110,10 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
 
         if (thickness.Value <= Length.Zero || thickness.Value > ThickestPartition)
         {
-            reports.Error("partition-thickness", $"partitions are between {reports.Text(Length.FromMillimetres(1))} and {reports.Text(ThickestPartition)} thick", thickness.Span, $"write such as `partitions thickness {reports.Example("80 mm", "3 in")}`");
+            reports.Error(
+                "partition-thickness",
+                $"partitions are between {reports.Text(Length.FromMillimetres(1))} and {reports.Text(ThickestPartition)} thick",
+                thickness.Span, $"write such as `partitions thickness {reports.Example("80 mm", "3 in")}`");
             return UsualPartition;
         }
 
@@ -124,6 +132,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
             ToiletsElsewhere = (int)Math.Clamp(day.ToiletsElsewhere?.Value ?? 0, 0, ushort.MaxValue),
             ChangingElsewhere = day.ChangingElsewhere,
         };
-        draft.Crew.AddRange(day.Crew.Select(c => (new NameRef(c.Where.Text, c.Where.Span), (int)Math.Clamp(c.Count.Value, 0, ushort.MaxValue))));
+        draft.Crew.AddRange(
+            day.Crew.Select(c => (new NameRef(c.Where.Text, c.Where.Span), (int)Math.Clamp(c.Count.Value, 0, ushort.MaxValue))));
     }
 }

@@ -48,7 +48,9 @@ internal sealed class RoomReader(Reports reports)
                 return null;
             }
 
-            return new RoomDraft(id, statement.HeadSpan) { Area = new RoomArea(area.Width.Value, depth.Value, statement.In, statement.Place, area.Span) };
+            return new RoomDraft(
+                id, statement.HeadSpan)
+            { Area = new RoomArea(area.Width.Value, depth.Value, statement.In, statement.Place, area.Span) };
         }
 
         return SliceOf(statement, id) is { } slice ? new RoomDraft(id, statement.HeadSpan) { Slice = slice } : null;
@@ -60,7 +62,10 @@ internal sealed class RoomReader(Reports reports)
         {
             if (statement.From is null && statement.To is null && statement.Area is null)
             {
-                reports.Error("room-without-shape", $"room `{id}` has no shape", statement.HeadSpan, $"add `from west to {reports.Example("3600", "12 ft")}`, or `area {reports.Example("1300 x 1100", "52 x 44")}, in` another room");
+                reports.Error(
+                    "room-without-shape", $"room `{id}` has no shape", statement.HeadSpan,
+                    $"add `from west to {reports.Example("3600", "12 ft")}`, or `area {reports.Example("1300 x 1100", "52 x 44")}, in` "
+                        + "another room");
             }
 
             return null;
@@ -70,7 +75,9 @@ internal sealed class RoomReader(Reports reports)
         bool northwards = from.Side is { } f && f.Side.RunsEastWest() || to.Side is { } t && t.Side.RunsEastWest();
         if (northwards && (from.Side is { Side: Side.East or Side.West } || to.Side is { Side: Side.East or Side.West }))
         {
-            reports.Error("room-back-to-front", $"room `{id}` starts on one way and ends on the other", span, "write `from west to east` or `from south to north`");
+            reports.Error(
+                "room-back-to-front", $"room `{id}` starts on one way and ends on the other", span,
+                "write `from west to east` or `from south to north`");
             return null;
         }
 
@@ -80,7 +87,9 @@ internal sealed class RoomReader(Reports reports)
         var high = (turned ? from : to).Distance?.Value;
         if (turned && from.Side is not null && to.Side is not null && from.Side.Side == to.Side.Side)
         {
-            reports.Error("room-back-to-front", $"room `{id}` ends where it starts or before", span, "write `from west to east` or `from south to north`");
+            reports.Error(
+                "room-back-to-front", $"room `{id}` ends where it starts or before", span,
+                "write `from west to east` or `from south to north`");
             return null;
         }
 

@@ -18,7 +18,10 @@ internal sealed class ShedReader(Reports reports)
     {
         if (statement.Doors is { } doors)
         {
-            reports.Error("shed-doors", "a shed has no doors of its own at an end", doors.Span, $"take `doors` out and add a door, such as `door d1 receiving to outside, west wall, centred, {reports.Example("1200 x 2100", "48 x 84")}`");
+            reports.Error(
+                "shed-doors", "a shed has no doors of its own at an end", doors.Span,
+                "take `doors` out and add a door, such as `door d1 receiving to outside, west wall, centred, "
+                    + $"{reports.Example("1200 x 2100", "48 x 84")}`");
         }
 
         return statement.Corners.Count > 0 ? FromCorners(statement, notes) : FromSize(statement, notes);
@@ -30,7 +33,9 @@ internal sealed class ShedReader(Reports reports)
         {
             if (statement.Size is not null)
             {
-                reports.Error("eaves-missing", "the height of the eaves is not said", statement.HeadSpan, "write length x width x height, or add `eaves 2700`");
+                reports.Error(
+                    "eaves-missing", "the height of the eaves is not said", statement.HeadSpan,
+                    "write length x width x height, or add `eaves 2700`");
             }
 
             return null;
@@ -57,7 +62,9 @@ internal sealed class ShedReader(Reports reports)
         var first = statement.Corners[0].X.Span;
         if (statement.Corners.Count is < LeastCorners or > MostCorners)
         {
-            reports.Error("corner-count", $"a shed has {LeastCorners} to {MostCorners} corners, and {statement.Corners.Count} are given", first, "list them in order round the shed");
+            reports.Error(
+                "corner-count", $"a shed has {LeastCorners} to {MostCorners} corners, and {statement.Corners.Count} are given", first,
+                "list them in order round the shed");
             return null;
         }
 
@@ -74,7 +81,10 @@ internal sealed class ShedReader(Reports reports)
         }
 
         var outside = CornerList.ToRegion(corners);
-        if (outside.IsEmpty || !ShellReader.IsSensible(outside.Bounds.Width) || !ShellReader.IsSensible(outside.Bounds.Depth) || !ShellReader.IsSensible(eaves.Value))
+        if (outside.IsEmpty
+            || !ShellReader.IsSensible(outside.Bounds.Width)
+            || !ShellReader.IsSensible(outside.Bounds.Depth)
+            || !ShellReader.IsSensible(eaves.Value))
         {
             reports.Error("shell-size", "a shed needs a length, a width and a height above zero and below 1 km", first);
             return null;
@@ -86,7 +96,11 @@ internal sealed class ShedReader(Reports reports)
             return null;
         }
 
-        string name = corners.Count == LeastCorners ? "shed" : corners.Count == LeastCorners + 2 ? "L-shaped shed" : "shed with several wings";
+        string name = corners.Count == LeastCorners
+            ? "shed"
+            : corners.Count == LeastCorners + 2
+            ? "L-shaped shed"
+            : "shed with several wings";
         return ShedShell.Build(outside, eaves.Value, name, notes);
     }
 }

@@ -35,9 +35,14 @@ internal sealed class ShellReader(Reports reports)
             return null;
         }
 
-        if (built.Finished.IsEmpty || built.Finished.Bounds.Width < LeastInside || built.Finished.Bounds.Depth < LeastInside || built.Shell.CeilingHeight < LeastInside)
+        if (built.Finished.IsEmpty
+            || built.Finished.Bounds.Width < LeastInside
+            || built.Finished.Bounds.Depth < LeastInside
+            || built.Shell.CeilingHeight < LeastInside)
         {
-            reports.Error("shell-too-small", "walls and linings leave no room inside this shell", statement.HeadSpan, "make the shell larger or the linings thinner");
+            reports.Error(
+                "shell-too-small", "walls and linings leave no room inside this shell", statement.HeadSpan,
+                "make the shell larger or the linings thinner");
             return null;
         }
 
@@ -49,18 +54,21 @@ internal sealed class ShellReader(Reports reports)
 
     private static ShellNotes NotesOf(ShellStatement s) => new()
     {
-        Linings = new Linings(NotBelowZero(s.Lining?.Walls?.Value), NotBelowZero(s.Lining?.Ceiling?.Value), NotBelowZero(s.Lining?.Floor?.Value)) 
-        {
-            WallsOf = s.Lining?.WallsOf?.Text ?? "",
-            CeilingOf = s.Lining?.CeilingOf?.Text ?? "",
-            FloorOf = s.Lining?.FloorOf?.Text ?? "",
-        },
+        Linings =
+            new Linings(NotBelowZero(s.Lining?.Walls?.Value), NotBelowZero(s.Lining?.Ceiling?.Value), NotBelowZero(s.Lining?.Floor?.Value))
+            {
+                WallsOf = s.Lining?.WallsOf?.Text ?? "",
+                CeilingOf = s.Lining?.CeilingOf?.Text ?? "",
+                FloorOf = s.Lining?.FloorOf?.Text ?? "",
+            },
         GroundBelowFloor = s.GroundBelowFloor?.Value,
         DoorEnd = s.Doors?.Side,
         TrueNorth = s.TrueNorth is { } north ? (double)north.Value : null,
         WallThickness = s.WallThickness is { } wall ? NotBelowZero(wall.Value) : null,
         PostSpacing = s.PostsEvery?.Value,
-        Loads = new ShellLoads(s.Weight?.Empty?.Value.Base, s.Weight?.Rated?.Value.Base, s.Axles?.Rated?.Value.Base, s.Axles?.FromHitch?.Value, NotBelowZero(s.Hitch?.Ahead?.Value)),
+        Loads = new ShellLoads(
+            s.Weight?.Empty?.Value.Base, s.Weight?.Rated?.Value.Base, s.Axles?.Rated?.Value.Base, s.Axles?.FromHitch?.Value,
+            NotBelowZero(s.Hitch?.Ahead?.Value)),
         Span = s.HeadSpan,
     };
 
@@ -76,10 +84,14 @@ internal sealed class ShellReader(Reports reports)
         var size = feet.Value is >= 0 and <= 100 ? ContainerSizes.Find((int)feet.Value, statement.HighCube) : null;
         if (size is null || size.Feet != feet.Value)
         {
-            string known = string.Join(", ", ContainerSizes.All.Select(s => FormattableString.Invariant($"{s.Feet} ft {(s.HighCube ? "high-cube" : "standard")}")));
+            string known =
+                string.Join(
+                    ", ", ContainerSizes.All.Select(
+                        s => FormattableString.Invariant($"{s.Feet} ft {(s.HighCube ? "high-cube" : "standard")}")));
             reports.Error(
                 "unknown-container",
-                FormattableString.Invariant($"there is no {(statement.HighCube ? "high-cube" : "standard")} container of {feet.Value:0.##} ft"),
+                FormattableString.Invariant(
+                    $"there is no {(statement.HighCube ? "high-cube" : "standard")} container of {feet.Value:0.##} ft"),
                 feet.Span,
                 $"the sizes are {known}");
             return null;
@@ -105,17 +117,22 @@ internal sealed class ShellReader(Reports reports)
         var doors = EndOf(statement.Doors?.Side, statement.Doors?.Span);
         if (hitch is { } h && hitch == doors)
         {
-            reports.Error("doors-at-hitch", $"the doors and the hitch are both at the {h.Word()} end", statement.Hitch!.End.Span, $"write `hitch {h.Opposite().Word()}`");
+            reports.Error(
+                "doors-at-hitch", $"the doors and the hitch are both at the {h.Word()} end", statement.Hitch!.End.Span,
+                $"write `hitch {h.Opposite().Word()}`");
             hitch = null;
         }
 
-        if (notes.Loads.AxlesFromHitch is { } axles && (axles <= notes.Loads.HitchAhead || axles >= notes.Loads.HitchAhead + size.Width.Value))
+        if (notes.Loads.AxlesFromHitch is { } axles
+            && (axles <= notes.Loads.HitchAhead || axles >= notes.Loads.HitchAhead + size.Width.Value))
         {
             reports.Error(
                 "axles-beyond-trailer",
-                $"the axles would not be under the box, which begins {reports.Text(notes.Loads.HitchAhead)} behind the coupling and is {reports.Text(size.Width.Value)} long",
+                $"the axles would not be under the box, which begins {reports.Text(notes.Loads.HitchAhead)} behind the coupling and is "
+                    + $"{reports.Text(size.Width.Value)} long",
                 statement.Axles!.FromHitch!.Span,
-                "measure from the coupling to the middle of the axles, and say how far the coupling lies before the box with `hitch west, 1200 ahead`");
+                "measure from the coupling to the middle of the axles, and say how far the coupling lies before the box with `hitch "
+                    + "west, 1200 ahead`");
         }
 
         return TrailerShell.Build(size.Width.Value, width.Value, height.Value, AxlesOf(statement), hitch, notes with { DoorEnd = doors });
@@ -142,7 +159,9 @@ internal sealed class ShellReader(Reports reports)
     {
         if (side is { } given && given.RunsEastWest())
         {
-            reports.Error("not-an-end", $"a container or trailer lies west to east, so it has no {given.Word()} end", span!.Value, "write `west` or `east`");
+            reports.Error(
+                "not-an-end", $"a container or trailer lies west to east, so it has no {given.Word()} end", span!.Value,
+                "write `west` or `east`");
             return null;
         }
 

@@ -22,7 +22,8 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
 
     public void Read(Statement statement)
     {
-        if (statement is KindsFromStatement or PlanStatement or ShellStatement or PartitionsStatement or DayStatement or StationStatement { Keyword.Text: "kind" } || !IsWithinBounds(statement))
+        if (statement is KindsFromStatement or PlanStatement or ShellStatement or PartitionsStatement or DayStatement
+            or StationStatement { Keyword.Text: "kind" } || !IsWithinBounds(statement))
         {
             return;
         }
@@ -45,7 +46,10 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
                 draft.Rails.Add(RailOf(s));
                 break;
             case FallsStatement { Name: { } room, Slope: { } slope } s:
-                draft.Falls.Add(new FallsDraft(new NameRef(room.Text, room.Span), slope.Value.Base, s.To is { } to ? new NameRef(to.Text, to.Span) : null, s.HeadSpan));
+                draft.Falls.Add(
+                    new FallsDraft(new NameRef(room.Text, room.Span), slope.Value.Base, s.To is { } to
+                        ? new NameRef(to.Text, to.Span)
+                        : null, s.HeadSpan));
                 break;
             case LimitStatement { Name: { } rule } s:
                 draft.Limits.Add(new LimitOverride(rule.Text, s.Length?.Value, s.Quantity?.Value, s.Reason?.Text ?? "", s.HeadSpan));
@@ -56,7 +60,10 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
                     [.. s.At.Select(a => new NameRef(a.Text, a.Span))]));
                 break;
             case SheetStatement s:
-                draft.SheetWishes.Add(new SheetWish((int)Math.Clamp(s.Number?.Value ?? 0, 0, ushort.MaxValue), s.Paper?.Text, s.Scale is { } scale ? (double)scale.Value : null, s.HeadSpan));
+                draft.SheetWishes.Add(
+                    new SheetWish((int)Math.Clamp(s.Number?.Value ?? 0, 0, ushort.MaxValue), s.Paper?.Text, s.Scale is { } scale
+                        ? (double)scale.Value
+                        : null, s.HeadSpan));
                 break;
             default:
                 draft.Services.AddRange(ServiceMakers.Read(statement));
@@ -73,7 +80,8 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
             return true;
         }
 
-        if (things == MostThings + 1 || (tooManyRooms && draft.Rooms.Count == MostRooms && !reports.All.Any(d => d.Code == "too-many-rooms")))
+        if (things == MostThings + 1
+            || (tooManyRooms && draft.Rooms.Count == MostRooms && !reports.All.Any(d => d.Code == "too-many-rooms")))
         {
             reports.Error(
                 tooManyRooms ? "too-many-rooms" : "too-many-things",

@@ -42,13 +42,18 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
 
         if (path.Contains(source.Path))
         {
-            reports.Error("kinds-circle", $"`{source.Path}` reads kinds from itself: {string.Join(", ", path.SkipWhile(p => p != source.Path))}, and back to `{source.Path}`", span, "take one of the `kinds from` lines out");
+            reports.Error(
+                "kinds-circle",
+                $"`{source.Path}` reads kinds from itself: {string.Join(", ", path.SkipWhile(p => p != source.Path))}, and back to "
+                    + $"`{source.Path}`", span, "take one of the `kinds from` lines out");
             return;
         }
 
         if (path.Count > Deepest)
         {
-            reports.Error("kinds-too-deep", $"files read kinds from files more than {Deepest} deep here", span, "name the last file in the plan itself");
+            reports.Error(
+                "kinds-too-deep", $"files read kinds from files more than {Deepest} deep here", span,
+                "name the last file in the plan itself");
             return;
         }
 
@@ -61,7 +66,8 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
         {
             if (read.Count == MostFiles + 1)
             {
-                reports.Error("kinds-too-many", $"a plan reads kinds from at most {MostFiles} files", span, "put several kinds into one file");
+                reports.Error(
+                    "kinds-too-many", $"a plan reads kinds from at most {MostFiles} files", span, "put several kinds into one file");
             }
 
             return;

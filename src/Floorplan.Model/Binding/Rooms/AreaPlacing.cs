@@ -24,7 +24,8 @@ internal sealed class AreaPlacing(NameTable names, Length thickness, Reports rep
             }
         }
 
-        var placed = new Placeable { Id = draft.Id, Room = holder, Width = area.Width, Depth = area.Depth, Place = area.Place, Span = draft.Span };
+        var placed =
+            new Placeable { Id = draft.Id, Room = holder, Width = area.Width, Depth = area.Depth, Place = area.Place, Span = draft.Span };
         new AxisChoice(names, reports).Choose(placed);
         if (!placed.Failed)
         {

@@ -56,7 +56,8 @@ internal static class PartitionLayout
     }
 
     // North and east faces see their neighbours, so that each pair comes once; a face that nobody looks back at is a lone wall.
-    private static IEnumerable<(string Other, Length From, Length To)> Beyond(FaceIndex faces, Region shell, LaidRoom room, Face face, Length thickness)
+    private static IEnumerable<(string Other, Length From, Length To)> Beyond(
+        FaceIndex faces, Region shell, LaidRoom room, Face face, Length thickness)
     {
         if (IsShellFace(shell, face))
         {

@@ -54,7 +54,9 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
 
         if (centres.Width <= Length.Zero || centres.Depth <= Length.Zero)
         {
-            reports.Error("room-back-to-front", $"room `{draft.Id}` ends where it starts or before", slice.Span, "write the smaller distance first, such as `from 1200 to 3600`");
+            reports.Error(
+                "room-back-to-front", $"room `{draft.Id}` ends where it starts or before", slice.Span,
+                "write the smaller distance first, such as `from 1200 to 3600`");
             return;
         }
 
@@ -73,7 +75,9 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
         var floor = shell.Within(faces);
         if (floor.IsEmpty)
         {
-            reports.Error("room-too-thin", $"room `{draft.Id}` has no floor left between its partitions, which are {reports.Text(thickness)} thick", slice.Span, "make it wider");
+            reports.Error(
+                "room-too-thin", $"room `{draft.Id}` has no floor left between its partitions, which are {reports.Text(thickness)} thick",
+                slice.Span, "make it wider");
             return;
         }
 
@@ -82,7 +86,8 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
 
     private void ReportOutside(RoomDraft draft, Slice slice, string how) => reports.Error(
         "room-outside-shell",
-        $"room `{draft.Id}` {how} beyond the shell, which is {reports.Text(bounds.Width)} x {reports.Text(bounds.Depth)} between finished faces",
+        $"room `{draft.Id}` {how} beyond the shell, which is {reports.Text(bounds.Width)} x {reports.Text(bounds.Depth)} between "
+            + "finished faces",
         slice.Span,
         how == "lies" ? "start it at a smaller distance, or take a longer shell" : "end it at a smaller distance, or write `to east`");
 
@@ -114,7 +119,9 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
             }
             else if (waiting.Any(w => w.Id == holder.Text))
             {
-                reports.Error("room-in-no-room", $"room `{draft.Id}` is in `{holder.Text}`, which has no place of its own", holder.Span, "put it in a room that is a slice of the shell");
+                reports.Error(
+                    "room-in-no-room", $"room `{draft.Id}` is in `{holder.Text}`, which has no place of its own", holder.Span,
+                    "put it in a room that is a slice of the shell");
             }
         }
     }
@@ -130,7 +137,10 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
         if ((parent?.Floor ?? shell).Within(box).AreaSquareMillimetres != Region.Of(box).AreaSquareMillimetres)
         {
             string holder = parent is null ? "the shell" : $"room `{parent.Id}`";
-            reports.Error("room-does-not-fit", $"room `{draft.Id}` is {reports.Text(area.Width)} x {reports.Text(area.Depth)} and does not fit in {holder} there", area.Span, "make it smaller or move it");
+            reports.Error(
+                "room-does-not-fit",
+                $"room `{draft.Id}` is {reports.Text(area.Width)} x {reports.Text(area.Depth)} and does not fit in {holder} there",
+                area.Span, "make it smaller or move it");
             return;
         }
 
@@ -197,7 +207,9 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
                         "rooms-overlap",
                         $"rooms `{first.Id}` and `{second.Id}` overlap",
                         second.Draft.Span,
-                        second.Draft.Area is { In: null } ? $"to carve it out of `{first.Id}` add `in {first.Id}`" : "let one end where the other starts",
+                        second.Draft.Area is { In: null }
+                            ? $"to carve it out of `{first.Id}` add `in {first.Id}`"
+                            : "let one end where the other starts",
                         new RelatedSpan(first.Draft.Span, $"`{first.Id}` is here"));
                 }
             }
@@ -221,7 +233,8 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
         string where = across
             ? $"from {reports.Text(box.South)} to {reports.Text(box.North)} from the south wall"
             : $"from {reports.Text(box.West)} to {reports.Text(box.East)} from the west end";
-        var beyond = laid.Where(r => r.CarvedFrom is null && Touches(r, rest)).OrderBy(r => r.Floor.Bounds.West).ThenBy(r => r.Floor.Bounds.South).LastOrDefault() ?? laid[^1];
+        var beyond = laid.Where(r => r.CarvedFrom is null && Touches(r, rest)).OrderBy(r => r.Floor.Bounds.West)
+            .ThenBy(r => r.Floor.Bounds.South).LastOrDefault() ?? laid[^1];
         reports.Add(new Diagnostic(
             openings.Count > 0 ? Severity.Error : Severity.Warning,
             "floor-without-room",
@@ -233,7 +246,9 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
 
     // A room's share of a partition that it does not have is left out of the gap, so it is counted twice here.
     private bool Touches(LaidRoom room, Region rest)
-        => room.Floor.Boxes.Any(b => rest.Touches(new Box(b.West - (thickness * 2), b.South - (thickness * 2), b.East + (thickness * 2), b.North + (thickness * 2))));
+        => room.Floor.Boxes.Any(
+            b => rest.Touches(
+                new Box(b.West - (thickness * 2), b.South - (thickness * 2), b.East + (thickness * 2), b.North + (thickness * 2))));
 
     private Region? FloorWithoutRoom()
     {

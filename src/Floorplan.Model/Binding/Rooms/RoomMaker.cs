@@ -32,7 +32,9 @@ internal sealed class RoomMaker(PlanDraft draft, NameTable names, Reports report
         var pieces = laid.Floor.ToPolygons();
         if (pieces.Count > 1)
         {
-            reports.Error("room-in-pieces", $"room `{laid.Id}` falls into {pieces.Count} separate pieces", laid.Draft.Span, "make each piece a room of its own");
+            reports.Error(
+                "room-in-pieces", $"room `{laid.Id}` falls into {pieces.Count} separate pieces", laid.Draft.Span,
+                "make each piece a room of its own");
         }
 
         return new Room

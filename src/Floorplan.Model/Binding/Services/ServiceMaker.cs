@@ -6,7 +6,9 @@ using Floorplan.Model.Services;
 
 namespace Floorplan.Model.Binding.Services;
 
-/// <summary>What all service points share: id, label, room, place, wall and height. The maker of one kind adds what that kind has.</summary>
+/// <summary>
+/// What all service points share: id, label, room, place, wall and height. The maker of one kind adds what that kind has.
+/// </summary>
 internal abstract class ServiceMaker<T> : IServiceMaker
     where T : ServiceStatement
 {

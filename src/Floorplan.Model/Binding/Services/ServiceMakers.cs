@@ -21,5 +21,6 @@ internal static class ServiceMakers
     }.ToDictionary(m => m.Reads);
 
     /// <summary>Nothing for statements that are no service.</summary>
-    public static IEnumerable<ServiceDraft> Read(Statement statement) => ByStatement.TryGetValue(statement.GetType(), out var maker) ? maker.Read(statement) : [];
+    public static IEnumerable<ServiceDraft> Read(Statement statement)
+        => ByStatement.TryGetValue(statement.GetType(), out var maker) ? maker.Read(statement) : [];
 }

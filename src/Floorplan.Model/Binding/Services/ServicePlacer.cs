@@ -8,7 +8,10 @@ using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Binding.Services;
 
-/// <summary>Puts service points where they were placed; hoses hang where their water point is, and what has no place of its own is in the middle of its room.</summary>
+/// <summary>
+/// Puts service points where they were placed; hoses hang where their water point is, and what has no place of its own is in the middle
+/// of its room.
+/// </summary>
 internal sealed class ServicePlacer(IReadOnlyDictionary<string, Room> rooms, NameTable names, Reports reports)
 {
     public List<ServicePoint> Place(IReadOnlyList<(ServiceDraft Draft, Placeable? Placed)> services)

@@ -14,7 +14,8 @@ internal sealed class StationPlacer(IReadOnlyDictionary<string, Room> rooms, Nam
         var made = new List<Station>();
         foreach (var (station, placed) in stations)
         {
-            foreach (var waste in (station.Said.Get(StationTable.Wastes) ?? []).Where(w => w.BinId is not null && names.Find(w.BinId)?.What is not ("bin" or "station" or "store")))
+            foreach (var waste in (station.Said.Get(StationTable.Wastes) ?? [])
+                .Where(w => w.BinId is not null && names.Find(w.BinId)?.What is not ("bin" or "station" or "store")))
             {
                 names.ReportUnknown(waste.BinId!, "bin", waste.Span, n => n.What == "bin");
             }

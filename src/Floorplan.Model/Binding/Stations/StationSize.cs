@@ -12,7 +12,9 @@ internal sealed class StationSize(Box shell, Reports reports)
     {
         if (station.Size is not { } size)
         {
-            reports.Error("size-missing", $"the size of `{station.Id}` is not said", station.Span, $"add a line such as `size {reports.Example("1200 x 600 x 900", "48 x 24 x 36")}`, or take a kind that has one");
+            reports.Error(
+                "size-missing", $"the size of `{station.Id}` is not said", station.Span,
+                $"add a line such as `size {reports.Example("1200 x 600 x 900", "48 x 24 x 36")}`, or take a kind that has one");
             return false;
         }
 
@@ -37,9 +39,11 @@ internal sealed class StationSize(Box shell, Reports reports)
 
         reports.Error(
             "larger-than-shell",
-            $"`{station.Id}` is {reports.Text(width)} x {reports.Text(depth)}, and the inside of the shell is {reports.Text(shell.Width)} x {reports.Text(shell.Depth)}",
+            $"`{station.Id}` is {reports.Text(width)} x {reports.Text(depth)}, and the inside of the shell is "
+                + $"{reports.Text(shell.Width)} x {reports.Text(shell.Depth)}",
             station.Span,
-            $"check its size and the units: a bare number is {reports.Example("millimetres", "inches")} in this plan, and `{reports.Example("48 in", "1200 mm")}` says another unit");
+            $"check its size and the units: a bare number is {reports.Example("millimetres", "inches")} in this plan, and "
+                + $"`{reports.Example("48 in", "1200 mm")}` says another unit");
         return false;
     }
 }

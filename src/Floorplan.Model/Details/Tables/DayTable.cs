@@ -24,7 +24,12 @@ internal static class DayTable
 
     private static string Elsewhere(ElsewhereSyntax e) => string.Join(
         ", ",
-        new[] { e.Toilets is { } toilets ? FormattableString.Invariant($"{toilets.Value} toilets") : "", e.Changing ? "changing room" : "" }.Where(t => t.Length > 0));
+        new[] { e.Toilets is { } toilets
+            ? FormattableString.Invariant($"{toilets.Value} toilets")
+            : "", e.Changing
+            ? "changing room"
+            : "" }.Where(t => t.Length > 0));
 
-    private static string Money(MoneySyntax m) => FormattableString.Invariant($"{m.Of.Text} {m.Amount.Value}{(m.Per is { } per ? " per " + per.Text : "")}");
+    private static string Money(MoneySyntax m)
+        => FormattableString.Invariant($"{m.Of.Text} {m.Amount.Value}{(m.Per is { } per ? " per " + per.Text : "")}");
 }

@@ -20,7 +20,8 @@ internal static class HeadTable
         SaidRows<PlanStatement>.Part<PeopleSyntax, string>(
             "people",
             PlanDetails.People,
-            p => FormattableString.Invariant($"{p.Who?.Text} {p.Least?.Value}{(p.MostPercent is { } most ? $" to {most:0.##} %" : "")}").Trim(),
+            p => FormattableString.Invariant($"{p.Who?.Text} {p.Least?.Value}{(p.MostPercent is { } most ? $" to {most:0.##} %" : "")}")
+                .Trim(),
             (text, _) => text),
         SaidRows<PlanStatement>.Of(PlanDetails.Owner),
         SaidRows<PlanStatement>.Of(PlanDetails.Site),

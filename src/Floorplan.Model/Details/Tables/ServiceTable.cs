@@ -57,6 +57,7 @@ internal static class ServiceTable
             _ => true,
             (_, _) => SaidThings.Yes);
 
-    private static SaidRow<ServiceStatement, IReadOnlyList<RatingSyntax>> Rating(Detail<RatingSyntax> detail) => SaidRows<ServiceStatement>.All(
+    private static SaidRow<ServiceStatement, IReadOnlyList<RatingSyntax>> Rating(Detail<RatingSyntax> detail)
+        => SaidRows<ServiceStatement>.All(
         detail, r => r, (r, units) => string.Join(' ', r.Amounts.Select(a => QuantityText.Of(a.Value, units))), "rated");
 }

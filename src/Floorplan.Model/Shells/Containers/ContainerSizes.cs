@@ -29,7 +29,9 @@ public static class ContainerSizes
     [
         Size(10, false, 2991, 2802, "length and width ISO 668:2013 class 1D (F); 8 ft 6 in high and its door are trade sizes (M)"),
         Size(20, false, 6058, 5867, Table),
-        Size(20, true, 6058, 5867, "length and width ISO 668:2013 (F); the height is not in that edition, inside height by the 241 mm rule (D)"),
+        Size(
+            20, true, 6058, 5867,
+            "length and width ISO 668:2013 (F); the height is not in that edition, inside height by the 241 mm rule (D)"),
         Size(40, false, 12192, 11998, Table),
         Size(40, true, 12192, 11998, Table),
         Size(45, true, 13716, 13542, Table),

@@ -7,7 +7,8 @@ internal static class ContainerSteel
 {
     public const string CastingOrigin = "ISO 1161, corner fitting 178 x 162 x 118 mm (F)";
     public const string PostOrigin = "as wide as the corner fitting, own assumption";
-    public const string DoorPostOrigin = "what ISO 668 leaves beside the door opening (D); seen on the side wall 165 mm, typical builder's drawing (M)";
+    public const string DoorPostOrigin =
+        "what ISO 668 leaves beside the door opening (D); seen on the side wall 165 mm, typical builder's drawing (M)";
     public const string RailOrigin = "typical builder's drawing: top rail 60 mm square tube, bottom rail 162 mm channel (M)";
     public const string HeaderOrigin = "what ISO 668 leaves above the door opening (D)";
     public const string SillOrigin = "from the underside to the floor (D)";

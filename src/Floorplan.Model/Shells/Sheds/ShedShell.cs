@@ -4,7 +4,9 @@ using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Shells.Sheds;
 
-/// <summary>Builds the shell of a shed with right-angled walls. Corners are those of the outside faces; heights count from the slab.</summary>
+/// <summary>
+/// Builds the shell of a shed with right-angled walls. Corners are those of the outside faces; heights count from the slab.
+/// </summary>
 public static class ShedShell
 {
     /// <param name="outside">Outside faces, anywhere; moved so that the finished faces start at the origin.</param>
@@ -38,7 +40,9 @@ public static class ShedShell
             GroundBelowFloor = notes.GroundBelowFloor,
             DoorEnd = null,
             TrueNorth = notes.TrueNorth,
-            Frame = [.. moved.Faces.SelectMany(f => FrameOf(f, wall, bottom, bottom + eaves, notes.PostSpacing).Select(m => m with { At = f.At }))],
+            Frame = [
+                .. moved.Faces.SelectMany(f => FrameOf(f, wall, bottom, bottom + eaves, notes.PostSpacing)
+                    .Select(m => m with { At = f.At }))],
             Span = notes.Span,
         };
         return new BuiltShell(shell, finished, Compass.All.ToDictionary(s => s, _ => depth), null);
@@ -47,9 +51,12 @@ public static class ShedShell
     private static IEnumerable<FrameMember> FrameOf(Face face, Length wall, Length bottom, Length top, Length? spacing)
     {
         string name = face.Side.Word();
-        yield return new FrameMember(FramePart.Post, $"{name} wall corner post", face.Side, face.From, face.From + wall, bottom, top, ShedBuild.PostOrigin);
-        yield return new FrameMember(FramePart.Post, $"{name} wall corner post", face.Side, face.To - wall, face.To, bottom, top, ShedBuild.PostOrigin);
-        yield return new FrameMember(FramePart.TopRail, $"{name} top plate", face.Side, face.From, face.To, top - ShedBuild.TopPlate, top, ShedBuild.PlateOrigin);
+        yield return new FrameMember(FramePart.Post, $"{name} wall corner post", face.Side, face.From, face.From
+            + wall, bottom, top, ShedBuild.PostOrigin);
+        yield return new FrameMember(
+            FramePart.Post, $"{name} wall corner post", face.Side, face.To - wall, face.To, bottom, top, ShedBuild.PostOrigin);
+        yield return new FrameMember(
+            FramePart.TopRail, $"{name} top plate", face.Side, face.From, face.To, top - ShedBuild.TopPlate, top, ShedBuild.PlateOrigin);
         foreach (var post in PostRow.Between(face.Side, face.From, face.To, spacing, wall, bottom, top, ShedBuild.WallPostOrigin))
         {
             yield return post;

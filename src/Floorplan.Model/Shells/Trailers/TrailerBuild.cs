@@ -9,7 +9,8 @@ public static class TrailerBuild
     public const string WallPostOrigin = "1 1/2 in wall post at the spacing that the plan gives, common practice";
     public const string RailOrigin = "3 in top rail and floor frame as bottom rail, common practice";
     public const string HeaderOrigin = "4 in header over the rear doors, own assumption";
-    public const string ArchOrigin = "wheel arch 36 in for each axle, 9 in above the floor, axles 60 % of the length from the hitch, own assumption";
+    public const string ArchOrigin =
+        "wheel arch 36 in for each axle, 9 in above the floor, axles 60 % of the length from the hitch, own assumption";
 
     public const string KnownArchOrigin = "wheel arch 36 in for each axle, 9 in above the floor, own assumption; axles where the plan says";
 

@@ -19,20 +19,28 @@ internal static class TrailerFrame
             var (from, to) = wall.RunsEastWest() ? (outside.West, outside.East) : (outside.South, outside.North);
             var post = TrailerBuild.CornerPost;
             string name = wall.Word();
-            members.Add(new FrameMember(FramePart.Post, $"{name} wall corner post", wall, from, from + post, bottom, top, TrailerBuild.PostOrigin));
-            members.Add(new FrameMember(FramePart.Post, $"{name} wall corner post", wall, to - post, to, bottom, top, TrailerBuild.PostOrigin));
+            members.Add(
+                new FrameMember(FramePart.Post, $"{name} wall corner post", wall, from, from + post, bottom, top, TrailerBuild.PostOrigin));
+            members.Add(
+                new FrameMember(FramePart.Post, $"{name} wall corner post", wall, to - post, to, bottom, top, TrailerBuild.PostOrigin));
             if (wall == door.End)
             {
-                members.Add(new FrameMember(FramePart.Header, "rear header", wall, from, to, bareFloor + door.Height, top, TrailerBuild.HeaderOrigin));
+                members.Add(
+                    new FrameMember(FramePart.Header, "rear header", wall, from, to, bareFloor
+                        + door.Height, top, TrailerBuild.HeaderOrigin));
                 members.Add(new FrameMember(FramePart.Sill, "rear sill", wall, from, to, bottom, bareFloor, TrailerBuild.RailOrigin));
                 continue;
             }
 
-            members.Add(new FrameMember(FramePart.TopRail, $"{name} top rail", wall, from, to, top - TrailerBuild.TopRail, top, TrailerBuild.RailOrigin));
-            members.Add(new FrameMember(FramePart.BottomRail, $"{name} bottom rail", wall, from, to, bottom, bareFloor, TrailerBuild.RailOrigin));
+            members.Add(
+                new FrameMember(
+                    FramePart.TopRail, $"{name} top rail", wall, from, to, top - TrailerBuild.TopRail, top, TrailerBuild.RailOrigin));
+            members.Add(
+                new FrameMember(FramePart.BottomRail, $"{name} bottom rail", wall, from, to, bottom, bareFloor, TrailerBuild.RailOrigin));
             if (wall.RunsEastWest())
             {
-                members.AddRange(PostRow.Between(wall, from, to, notes.PostSpacing, TrailerBuild.WallPost, bottom, top, TrailerBuild.WallPostOrigin));
+                members.AddRange(
+                    PostRow.Between(wall, from, to, notes.PostSpacing, TrailerBuild.WallPost, bottom, top, TrailerBuild.WallPostOrigin));
                 AddArch(members, wall, from, to, hitchEnd, axles, notes.Loads, bottom, bareFloor);
             }
         }
@@ -40,7 +48,9 @@ internal static class TrailerFrame
         return members;
     }
 
-    private static void AddArch(List<FrameMember> members, Side wall, Length from, Length to, Side hitchEnd, int axles, ShellLoads loads, Length bottom, Length bareFloor)
+    private static void AddArch(
+        List<FrameMember> members, Side wall, Length from, Length to, Side hitchEnd, int axles, ShellLoads loads, Length bottom,
+        Length bareFloor)
     {
         if (axles < 1)
         {

@@ -4,7 +4,9 @@ using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Shells.Trailers;
 
-/// <summary>Builds the shell of a box trailer from its outside size; the height is that of the box, underside of its floor frame to roof.</summary>
+/// <summary>
+/// Builds the shell of a box trailer from its outside size; the height is that of the box, underside of its floor frame to roof.
+/// </summary>
 public static class TrailerShell
 {
     /// <param name="hitch">West or east; null takes the end away from the doors.</param>
@@ -14,7 +16,8 @@ public static class TrailerShell
         var hitchEnd = hitch ?? doorEnd.Opposite();
         var wall = notes.WallThickness ?? TrailerBuild.Wall;
         var linings = notes.Linings;
-        var box = new BoxShell(length, width, height, wall, wall, wall, TrailerBuild.Floor, height - TrailerBuild.Floor - TrailerBuild.Roof);
+        var box =
+            new BoxShell(length, width, height, wall, wall, wall, TrailerBuild.Floor, height - TrailerBuild.Floor - TrailerBuild.Roof);
         var door = new ShellDoor(
             doorEnd,
             width - (TrailerBuild.CornerPost * 2),

@@ -67,7 +67,8 @@ internal sealed class FloorMap
         double half = HalfWidth.Of(Mover);
         var parts = new List<Polygon> { room is null ? Ground() : room.Floor };
         var passages = Open.Where(p => p.LeadsTo(room)).ToList();
-        parts.AddRange(passages.Select(p => Shape.Factory.ToGeometry(p.HalfAt(room)) is Polygon half ? half : Shape.Factory.CreatePolygon()));
+        parts.AddRange(
+            passages.Select(p => Shape.Factory.ToGeometry(p.HalfAt(room)) is Polygon half ? half : Shape.Factory.CreatePolygon()));
         var near = new Envelope();
         parts.ForEach(p => near.ExpandToInclude(p.EnvelopeInternal));
         near = Wider(near, half);

@@ -29,7 +29,8 @@ internal static class FreeFloors
     }
 
     private static BoundaryEdges? Edges(
-        IReadOnlyList<Polygon> floors, IReadOnlyList<List<Coordinate>> walls, IReadOnlyList<List<Coordinate>> things, double halfWidth, double scale)
+        IReadOnlyList<Polygon> floors, IReadOnlyList<List<Coordinate>> walls, IReadOnlyList<List<Coordinate>> things, double halfWidth,
+        double scale)
     {
         var rings = new List<(List<GridPoint> Ring, bool Solid)>();
         foreach (var floor in floors.Where(f => !f.IsEmpty))
@@ -70,7 +71,10 @@ internal static class FreeFloors
         return all;
     }
 
-    /// <summary>Things whose boxes touch share a group. All rims and walls are one group, with every thing that touches a wall or an edge of a rim.</summary>
+    /// <summary>
+    /// Things whose boxes touch share a group. All rims and walls are one group, with every thing that touches a wall or an edge of a
+    /// rim.
+    /// </summary>
     private static IEnumerable<List<int>> Groups(List<(List<GridPoint> Ring, bool Solid)> rings, int rims, int firstThing)
     {
         var parent = Enumerable.Range(0, rings.Count).ToArray();

@@ -17,7 +17,10 @@ internal sealed class GapStretch
     /// <summary>A thing is beside the route, not ahead, when it lies at more than 30 degrees from the way ahead. Own assumption.</summary>
     private const double Beside = 0.5;
 
-    /// <summary>Two things make a gap when they lie on opposite sides, at least 120 degrees apart; at less they make an inner corner. Own assumption.</summary>
+    /// <summary>
+    /// Two things make a gap when they lie on opposite sides, at least 120 degrees apart; at less they make an inner corner. Own
+    /// assumption.
+    /// </summary>
     private const double Opposite = -0.5;
 
     private readonly Coordinate from;
@@ -31,7 +34,8 @@ internal sealed class GapStretch
     private readonly List<(IReadOnlyList<Coordinate> Ring, Station? Of)> left = [];
     private readonly List<(IReadOnlyList<Coordinate> Ring, Station? Of)> right = [];
 
-    /// <param name="count">Number of steps that the piece is cut into; tried are the points <paramref name="first"/> to <paramref name="last"/>.</param>
+    /// <param name="count">Number of steps that the piece is cut into; tried are the points <paramref name="first"/> to
+    /// <paramref name="last"/>.</param>
     /// <param name="upTo">Gaps wider than this, in mm, are not looked for.</param>
     public GapStretch(Coordinate from, Coordinate to, int count, int first, int last, double upTo)
     {
@@ -50,7 +54,8 @@ internal sealed class GapStretch
     /// <param name="ring">Corners of a convex thing, or the two ends of a piece of wall.</param>
     public void Add(IReadOnlyList<Coordinate> ring, Station? of)
     {
-        double low = double.PositiveInfinity, high = double.NegativeInfinity, back = double.PositiveInfinity, front = double.NegativeInfinity;
+        double low = double.PositiveInfinity, high = double.NegativeInfinity, back = double.PositiveInfinity,
+            front = double.NegativeInfinity;
         foreach (var corner in ring)
         {
             double dx = corner.X - from.X, dy = corner.Y - from.Y;
@@ -110,7 +115,9 @@ internal sealed class GapStretch
         return best;
     }
 
-    /// <summary>How far one can walk on before the two nearest things, at a right angle, could be nearer together than a width; a little less.</summary>
+    /// <summary>
+    /// How far one can walk on before the two nearest things, at a right angle, could be nearer together than a width; a little less.
+    /// </summary>
     private static double Idle(double left, double right, double width)
     {
         // After s mm they are at least left - s and right - s away, and not less than nothing.
@@ -122,8 +129,12 @@ internal sealed class GapStretch
         return Math.Max(0, idle - margin);
     }
 
-    /// <summary>The nearest points of things on one side; gives the distance of the nearest thing, whether it lies beside or ahead.</summary>
-    private double Look(Coordinate p, List<(IReadOnlyList<Coordinate> Ring, Station? Of)> things, List<(Coordinate At, double Distance, Station? Of)> found, int side)
+    /// <summary>
+    /// The nearest points of things on one side; gives the distance of the nearest thing, whether it lies beside or ahead.
+    /// </summary>
+    private double Look(
+        Coordinate p, List<(IReadOnlyList<Coordinate> Ring, Station? Of)> things, List<(Coordinate At, double Distance, Station? Of)> found,
+        int side)
     {
         found.Clear();
         double nearest = double.PositiveInfinity;

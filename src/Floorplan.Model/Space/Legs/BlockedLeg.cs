@@ -61,7 +61,8 @@ internal sealed class BlockedLeg(Plan plan, Maps maps)
         var (width, _, left, right) = gaps.Value.Find(route, mover.WidthMm);
         return double.IsInfinity(width)
             ? "the way is too narrow"
-            : $"only {QuantityText.Length(Length.FromMillimetres(Math.Round(width)), plan.Units)} is free between {left?.Id ?? "the wall"} and {right?.Id ?? "the wall"}";
+            : $"only {QuantityText.Length(Length.FromMillimetres(Math.Round(width)), plan.Units)} is free between "
+                + $"{left?.Id ?? "the wall"} and {right?.Id ?? "the wall"}";
     }
 
     private string? TooLow(Route route, Mover mover)
@@ -72,7 +73,9 @@ internal sealed class BlockedLeg(Plan plan, Maps maps)
         }
 
         var hung = maps.Obstacles.Near(route.Path.EnvelopeInternal).Select(o => o.Station)
-            .Where(s => s.Bottom > Length.Zero && s.Bottom.Millimetres < mover.HeightMm && s.Footprint.Distance(route.Path) <= HalfWidth.Of(mover))
+            .Where(s => s.Bottom > Length.Zero
+                && s.Bottom.Millimetres < mover.HeightMm
+                && s.Footprint.Distance(route.Path) <= HalfWidth.Of(mover))
             .MinBy(s => s.Bottom);
         return hung is null ? null : $"{hung.Id} hangs only {QuantityText.Length(hung.Bottom, plan.Units)} above the floor";
     }

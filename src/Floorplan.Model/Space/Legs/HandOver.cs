@@ -10,7 +10,10 @@ namespace Floorplan.Model.Space.Legs;
 /// <summary>Product that is passed on without a step: from one worker's hands to the next thing, in a straight line.</summary>
 internal static class HandOver
 {
-    /// <summary>From the middle of a standing place to the thing, in mm: half the depth of a worker and an arm (677 mm, 5th-percentile woman, MIL-STD-1472G App. B), rounded up. Own assumption.</summary>
+    /// <summary>
+    /// From the middle of a standing place to the thing, in mm: half the depth of a worker and an arm (677 mm, 5th-percentile woman,
+    /// MIL-STD-1472G App. B), rounded up. Own assumption.
+    /// </summary>
     private const double Reach = 1000;
 
     /// <summary>Things this near each other touch, in mm: a gap that product slides over. Own assumption.</summary>
@@ -28,7 +31,9 @@ internal static class HandOver
 
         if (from is not null && to is not null)
         {
-            return from.Station.Room.Id == to.Station.Room.Id && !ReferenceEquals(from.Station, to.Station) ? Between(from.Station, to.Station, maps) : null;
+            return from.Station.Room.Id == to.Station.Room.Id && !ReferenceEquals(from.Station, to.Station)
+                ? Between(from.Station, to.Station, maps)
+                : null;
         }
 
         var station = (from ?? to!).Station;
@@ -63,7 +68,10 @@ internal static class HandOver
         !maps.Obstacles.Near(path.EnvelopeInternal).Any(o => o.Station.Top > between[0].WorkHeight && o.Blocks(Mover.Person.HeightMm)
             && !between.Any(s => s.Id == o.Station.Id) && o.Station.Footprint.Crosses(path));
 
-    /// <summary>Where the hands at a station start: the nearest worker within reach of the other thing, or the station's middle when the two touch.</summary>
+    /// <summary>
+    /// Where the hands at a station start: the nearest worker within reach of the other thing, or the station's middle when the two
+    /// touch.
+    /// </summary>
     private static Coordinate? Hands(Station station, Geometry other, Coordinate toward)
     {
         var worker = station.Workers.Select(w => w.Centre.Coordinate).MinBy(c => c.Distance(toward));

@@ -104,7 +104,9 @@ internal sealed class LegEnds(Plan plan, Maps maps, StandingPlaces standing)
             }
         }
 
-        return new LegEnd(places, passage.Middle, opening, places.Count > 0 ? null : $"there is no room for {map.Mover.Text(plan.Units)} at {opening.Id}");
+        return new LegEnd(places, passage.Middle, opening, places.Count > 0
+            ? null
+            : $"there is no room for {map.Mover.Text(plan.Units)} at {opening.Id}");
     }
 
     private LegEnd Outside(FloorMap map, Stop other)

@@ -30,7 +30,9 @@ internal static class RouteTrace
         var openings = new List<(double At, Opening Opening)>();
         foreach (var passage in maps.Passages)
         {
-            if (passage.Hole.Intersects(path.EnvelopeInternal) && path.Factory.ToGeometry(passage.Hole) is { } hole && hole.Intersects(path))
+            if (passage.Hole.Intersects(path.EnvelopeInternal)
+                && path.Factory.ToGeometry(passage.Hole) is { } hole
+                && hole.Intersects(path))
             {
                 openings.Add((along.Project(passage.Middle), passage.Opening));
             }

@@ -7,10 +7,14 @@ using NetTopologySuite.Operation.Distance;
 
 namespace Floorplan.Model.Space.Legs;
 
-/// <summary>Legs that do not use the floor: conveyors, chutes, pumps and rails run straight from thing to thing, rails along their path.</summary>
+/// <summary>
+/// Legs that do not use the floor: conveyors, chutes, pumps and rails run straight from thing to thing, rails along their path.
+/// </summary>
 internal sealed class StraightLeg(Plan plan, Maps maps)
 {
-    /// <summary>A rail serves what stands within this distance of it, in mm. Own assumption: half a rail bay and a worker's reach.</summary>
+    /// <summary>
+    /// A rail serves what stands within this distance of it, in mm. Own assumption: half a rail bay and a worker's reach.
+    /// </summary>
     private const double RailServes = 1500;
 
     public Route Find(Leg leg)

@@ -8,13 +8,17 @@ namespace Floorplan.Model.Space.Meetings;
 /// <summary>Finds where routes of different flows cross, run together, or pass the same opening.</summary>
 internal static class MeetingFinder
 {
-    /// <summary>Routes whose middles come nearer than this share floor, in mm. Own assumption: half the width of a person carrying, and play.</summary>
+    /// <summary>
+    /// Routes whose middles come nearer than this share floor, in mm. Own assumption: half the width of a person carrying, and play.
+    /// </summary>
     private const double Corridor = 300;
 
     /// <summary>More meetings than this nobody reads; a plan of nothing but legs would fill the memory. Own assumption.</summary>
     private const int Most = 100_000;
 
-    /// <summary>A flow of more pieces than this has an index of its own, so that its pieces need not pass each other over. Own assumption.</summary>
+    /// <summary>
+    /// A flow of more pieces than this has an index of its own, so that its pieces need not pass each other over. Own assumption.
+    /// </summary>
     private const int Busy = 1000;
 
     public static IReadOnlyList<Meeting> Find(IReadOnlyList<LegRoute> legs)
@@ -63,7 +67,8 @@ internal static class MeetingFinder
     /// <summary>One index for all flows together, and one for each busy flow alone.</summary>
     private static List<(Flow? Only, STRtree<PathPiece> Tree)> Indexes(IReadOnlyList<LegRoute> legs, List<PathPiece> pieces)
     {
-        var busy = pieces.GroupBy(p => legs[p.Leg].Flow, ReferenceEqualityComparer.Instance).Where(g => g.Skip(Busy).Any()).Select(g => (Flow)g.Key!).ToHashSet<Flow>(ReferenceEqualityComparer.Instance);
+        var busy = pieces.GroupBy(p => legs[p.Leg].Flow, ReferenceEqualityComparer.Instance).Where(g => g.Skip(Busy).Any())
+            .Select(g => (Flow)g.Key!).ToHashSet<Flow>(ReferenceEqualityComparer.Instance);
         var indexes = new List<(Flow? Only, STRtree<PathPiece> Tree)> { (null, new STRtree<PathPiece>()) };
         indexes.AddRange(busy.Select(flow => ((Flow?)flow, new STRtree<PathPiece>())));
         foreach (var piece in pieces)

@@ -28,7 +28,9 @@ internal static class EdgeNoder
         return null;
     }
 
-    private static (BoundaryEdges Edges, HashSet<(GridPoint, GridPoint)> Fresh) Cut((GridPoint From, GridPoint To, int Floors, int Solids)[] list, List<GridPoint>?[] cuts)
+    private static (
+        BoundaryEdges Edges, HashSet<(GridPoint, GridPoint)> Fresh) Cut((GridPoint From, GridPoint To, int Floors, int Solids)[] list,
+        List<GridPoint>?[] cuts)
     {
         var cut = new BoundaryEdges();
         var fresh = new HashSet<(GridPoint, GridPoint)>();
@@ -39,7 +41,8 @@ internal static class EdgeNoder
             {
                 // Every cut lies between the ends in both directions, or half a step beside, so this order runs along the edge.
                 double dx = to.X - from.X, dy = to.Y - from.Y;
-                points.Sort((p, q) => (((p.X - from.X) * dx) + ((p.Y - from.Y) * dy)).CompareTo(((q.X - from.X) * dx) + ((q.Y - from.Y) * dy)));
+                points.Sort((p, q) => (((p.X - from.X) * dx) + ((p.Y - from.Y) * dy))
+                    .CompareTo(((q.X - from.X) * dx) + ((q.Y - from.Y) * dy)));
                 foreach (var p in points.Append(to))
                 {
                     Piece(from, p, floors, solids);
@@ -66,8 +69,11 @@ internal static class EdgeNoder
         }
     }
 
-    /// <summary>Where the edges lie along the longer side of them all (start to end) and across it (low to high), sorted by start.</summary>
-    private static (long Start, long End, long Low, long High, int Edge)[] Spans((GridPoint From, GridPoint To, int Floors, int Solids)[] list)
+    /// <summary>
+    /// Where the edges lie along the longer side of them all (start to end) and across it (low to high), sorted by start.
+    /// </summary>
+    private static (
+        long Start, long End, long Low, long High, int Edge)[] Spans((GridPoint From, GridPoint To, int Floors, int Solids)[] list)
     {
         long west = long.MaxValue, east = long.MinValue, south = long.MaxValue, north = long.MinValue;
         foreach (var (from, to, _, _) in list)
@@ -89,8 +95,11 @@ internal static class EdgeNoder
         return spans;
     }
 
-    /// <summary>Where each edge is to be cut, or null when no two meet. Only pairs with a fresh edge are looked at (all at first).</summary>
-    private static List<GridPoint>?[]? Cuts((GridPoint From, GridPoint To, int Floors, int Solids)[] list, HashSet<(GridPoint, GridPoint)>? fresh)
+    /// <summary>
+    /// Where each edge is to be cut, or null when no two meet. Only pairs with a fresh edge are looked at (all at first).
+    /// </summary>
+    private static List<GridPoint>?[]? Cuts(
+        (GridPoint From, GridPoint To, int Floors, int Solids)[] list, HashSet<(GridPoint, GridPoint)>? fresh)
     {
         // Along the longer side of the whole: a pair whose boxes do not overlap along it is never looked at.
         var spans = Spans(list);

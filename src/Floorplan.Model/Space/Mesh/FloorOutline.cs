@@ -75,7 +75,9 @@ internal static class FloorOutline
         return polygons;
     }
 
-    /// <summary>Walks one rim with the floor on its left; where it comes back to a corner, the loop in between is a ring of its own.</summary>
+    /// <summary>
+    /// Walks one rim with the floor on its left; where it comes back to a corner, the loop in between is a ring of its own.
+    /// </summary>
     private static IEnumerable<LinearRing> Rings(FloorMesh mesh, int first, bool[] seen)
     {
         var walked = new List<int>();

@@ -3,7 +3,9 @@ namespace Floorplan.Model.Space.Mesh;
 /// <summary>Triangles as half-edges: improved towards Delaunay, then joined to convex cells.</summary>
 internal sealed class HalfEdges
 {
-    /// <summary>Flips per triangle before the mesh is taken as it is; flips only make searches shorter, never righter. Own assumption.</summary>
+    /// <summary>
+    /// Flips per triangle before the mesh is taken as it is; flips only make searches shorter, never righter. Own assumption.
+    /// </summary>
     private const int FlipsPerTriangle = 20;
 
     private readonly List<GridPoint> points;
@@ -38,7 +40,9 @@ internal sealed class HalfEdges
         }
     }
 
-    /// <summary>Turns diagonals until no corner lies in the circle of a neighbour triangle: compact triangles make short searches.</summary>
+    /// <summary>
+    /// Turns diagonals until no corner lies in the circle of a neighbour triangle: compact triangles make short searches.
+    /// </summary>
     public void Improve()
     {
         var waiting = new Stack<int>();

@@ -26,7 +26,9 @@ internal sealed class SweepTriangulator
         return cut.Sweep() ? (cut.points, cut.triangles) : null;
     }
 
-    /// <summary>The edges between solid and not solid, or null when the edges cross each other; those inside a heap of solids are gone.</summary>
+    /// <summary>
+    /// The edges between solid and not solid, or null when the edges cross each other; those inside a heap of solids are gone.
+    /// </summary>
     public static BoundaryEdges? Outline(BoundaryEdges solids)
     {
         var cut = Read(solids);

@@ -14,10 +14,16 @@ internal sealed class FarthestSpot(WaysOut ways, FreeRegion room)
     /// <summary>Distance of tried points along a rim, in mm; half of it bounds the error. Own assumption.</summary>
     private const double Spacing = 250;
 
-    /// <summary>A free part that no way leads to is a gap behind something, not floor, below this area in mm2 and without a worker. Own assumption.</summary>
+    /// <summary>
+    /// A free part that no way leads to is a gap behind something, not floor, below this area in mm2 and without a worker. Own
+    /// assumption.
+    /// </summary>
     private const double SmallestFloor = 250_000;
 
-    /// <summary>The farthest place and its distance; <c>Point</c> is null when the room has no free floor, and the distance is infinite when a part has no way.</summary>
+    /// <summary>
+    /// The farthest place and its distance; <c>Point</c> is null when the room has no free floor, and the distance is infinite when a
+    /// part has no way.
+    /// </summary>
     public (Coordinate? Point, double Distance) Find(IReadOnlyList<Coordinate> workers)
     {
         var mesh = room.Mesh;
@@ -98,7 +104,8 @@ internal sealed class FarthestSpot(WaysOut ways, FreeRegion room)
                 continue;
             }
 
-            if (floor.Area >= SmallestFloor || workers.Any(w => floor.EnvelopeInternal.Contains(w) && floor.Covers(floor.Factory.CreatePoint(w))))
+            if (floor.Area >= SmallestFloor
+                || workers.Any(w => floor.EnvelopeInternal.Contains(w) && floor.Covers(floor.Factory.CreatePoint(w))))
             {
                 return first;
             }

@@ -9,10 +9,12 @@ namespace Floorplan.Model.Space.Search;
 /// <summary>Turns ways over a map into routes with their rooms and openings.</summary>
 internal static class Routes
 {
-    public static Route? Between(FloorMap map, IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals, Func<Opening, bool>? mayPass) =>
+    public static Route? Between(
+        FloorMap map, IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals, Func<Opening, bool>? mayPass) =>
         starts.Count == 0 || goals.Count == 0 || new WaySearch(map, mayPass, map.Turns).Find(starts, goals) is not { } way ? null : Of(way);
 
-    public static Route Reverse(Route route) => new((LineString)route.Path.Reverse(), [.. route.Rooms.Reverse()], [.. route.Openings.Reverse()]);
+    public static Route Reverse(Route route)
+        => new((LineString)route.Path.Reverse(), [.. route.Rooms.Reverse()], [.. route.Openings.Reverse()]);
 
     public static LineString Path(IReadOnlyList<Coordinate> points) =>
         Shape.Factory.CreateLineString(points.Count == 1 ? [points[0], points[0].Copy()] : [.. points]);

@@ -34,7 +34,9 @@ internal readonly record struct SearchNode(
         }
 
         var end = left ? Left : Right;
-        return (left ? LeftCorner : RightCorner) < 0 ? null : this with { Root = end, Walked = Walked + Root.Distance(end), Edge = -1, Gate = null };
+        return (left ? LeftCorner : RightCorner) < 0
+            ? null
+            : this with { Root = end, Walked = Walked + Root.Distance(end), Edge = -1, Gate = null };
     }
 
     /// <summary>The shortest way from the root through the stretch to the goal if nothing else stood between.</summary>

@@ -46,7 +46,10 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
         return null;
     }
 
-    /// <summary>Grows over all floor that can be reached and gives the number of every stretch that counts to <paramref name="visit"/>, nearest first. Then <see cref="Turns"/> knows the way to each corner.</summary>
+    /// <summary>
+    /// Grows over all floor that can be reached and gives the number of every stretch that counts to <paramref name="visit"/>, nearest
+    /// first. Then <see cref="Turns"/> knows the way to each corner.
+    /// </summary>
     public void Flood(IReadOnlyList<FreePlace> starts, Action<int> visit)
     {
         Start(starts);
@@ -61,7 +64,10 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
 
     public SearchNode Node(int number) => nodes[number];
 
-    /// <summary>After <see cref="Flood"/>: the way through a stretch to a point of the cell behind it, which <see cref="SearchNode.EndingAt"/> must give.</summary>
+    /// <summary>
+    /// After <see cref="Flood"/>: the way through a stretch to a point of the cell behind it, which <see cref="SearchNode.EndingAt"/>
+    /// must give.
+    /// </summary>
     public Way WayTo(int number, Coordinate p) => Trace(nodes[number].EndingAt(p)!.Value with { Parent = number }, p);
 
     private void Start(IReadOnlyList<FreePlace> starts)
@@ -174,7 +180,9 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
     {
         int turn = Turns.Of(region.FirstCorner + cornerNumber, left);
         double walked = node.Walked + node.Root.Distance(corner);
-        return turns.Improve(turn, walked, node.Turn) ? node with { Root = corner, Walked = walked, Turn = turn, Parent = number, Gate = null } : null;
+        return turns.Improve(turn, walked, node.Turn)
+            ? node with { Root = corner, Walked = walked, Turn = turn, Parent = number, Gate = null }
+            : null;
     }
 
     private void Push(SearchNode seen, FreeRegion region, int edge, Coordinate left, int leftCorner, Coordinate right, int rightCorner)
@@ -189,7 +197,15 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
         int opposite = region.Mesh.Opposite[edge];
         if (opposite >= 0)
         {
-            Add(seen with { Region = region.Number, Edge = opposite, Left = left, LeftCorner = leftCorner, Right = right, RightCorner = rightCorner });
+            Add(seen with
+            {
+                Region = region.Number,
+                Edge = opposite,
+                Left = left,
+                LeftCorner = leftCorner,
+                Right = right,
+                RightCorner = rightCorner
+            });
             return;
         }
 
@@ -235,7 +251,8 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
         {
             bool left = node.Root.Distance(node.Left) < node.Root.Distance(node.Right);
             int corner = left ? node.LeftCorner : node.RightCorner;
-            if (corner < 0 || Around(node, node.Parent, map.Region(node.Region), left ? node.Left : node.Right, corner, left) is not { } around)
+            if (corner < 0
+                || Around(node, node.Parent, map.Region(node.Region), left ? node.Left : node.Right, corner, left) is not { } around)
             {
                 return;
             }
@@ -272,11 +289,15 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
         bool Beats(int corner, Coordinate end)
         {
             double known = turns.Distance(region.FirstCorner + corner);
-            return !double.IsInfinity(known) && node.Walked + node.Root.Distance(end) > known + mesh.Points[corner].Distance(end) + Turns.Equal;
+            return !double.IsInfinity(known)
+                && node.Walked + node.Root.Distance(end) > known + mesh.Points[corner].Distance(end) + Turns.Equal;
         }
     }
 
-    /// <summary>Whether a stretch that swings about the corner it turns at comes to an edge once more: where floor lies all round a corner it would swing for ever, and no shortest way turns so far.</summary>
+    /// <summary>
+    /// Whether a stretch that swings about the corner it turns at comes to an edge once more: where floor lies all round a corner it
+    /// would swing for ever, and no shortest way turns so far.
+    /// </summary>
     private bool HasGoneRound(SearchNode node)
     {
         if (node.Turn < 0 || !(node.Root.Equals2D(node.Left) || node.Root.Equals2D(node.Right)))

@@ -9,17 +9,24 @@ namespace Floorplan.Model.Space.Turning;
 /// <param name="Frame">Its middle stays in here.</param>
 /// <param name="Starts">It starts at any of them.</param>
 /// <param name="Goals">It should come to any of them.</param>
-/// <param name="Along">The angle at which it most likely starts, radians; lines are looked at from west to east or from south to north, whichever is nearer to it.</param>
+/// <param name="Along">The angle at which it most likely starts, radians; lines are looked at from west to east or from south to north,
+/// whichever is nearer to it.</param>
 public sealed record Move(LongBox Box, Envelope Frame, IReadOnlyList<Spot> Starts, IReadOnlyList<Spot> Goals, double Along = 0)
 {
-    /// <summary>Mm from a place to the goal as the way leads there, and 0 where it is reached; null takes <see cref="Goals"/> and the straight line.</summary>
+    /// <summary>
+    /// Mm from a place to the goal as the way leads there, and 0 where it is reached; null takes <see cref="Goals"/> and the straight
+    /// line.
+    /// </summary>
     public Func<double, double, double>? Away { get; init; }
 
-    internal Move Crossed => new(Box, new Envelope(Frame.MinY, Frame.MaxY, Frame.MinX, Frame.MaxX), [.. Starts.Select(s => s.Crossed)], [.. Goals.Select(s => s.Crossed)], Pose.Cross(Along))
-    {
-        Away = Away is { } away ? (x, y) => away(y, x) : null,
-        Itself = Itself,
-    };
+    internal Move Crossed
+        => new(
+            Box, new Envelope(Frame.MinY, Frame.MaxY, Frame.MinX, Frame.MaxX), [.. Starts.Select(s => s.Crossed)],
+            [.. Goals.Select(s => s.Crossed)], Pose.Cross(Along))
+        {
+            Away = Away is { } away ? (x, y) => away(y, x) : null,
+            Itself = Itself,
+        };
 
     /// <summary>The thing that is moved: its own edges are not in its way.</summary>
     public Station? Itself { get; init; }
@@ -31,25 +38,32 @@ public sealed record Move(LongBox Box, Envelope Frame, IReadOnlyList<Spot> Start
 /// <param name="Poses">From start to goal; empty when there is no way or the answer is not sure.</param>
 /// <param name="Nearest">The pose that came nearest to the goal; null when there was none to start from.</param>
 /// <param name="Touched">Things that kept it from going on, when it does not pass.</param>
-public sealed record Moved(bool Goes, bool IsSure, bool HasRoom, IReadOnlyList<Pose> Poses, Pose? Nearest, IReadOnlyCollection<Station> Touched)
+public sealed record Moved(
+    bool Goes, bool IsSure, bool HasRoom, IReadOnlyList<Pose> Poses, Pose? Nearest, IReadOnlyCollection<Station> Touched)
 {
     /// <summary>The floor that it sweeps, from pose to pose.</summary>
     public Geometry Swept(LongBox box)
     {
         var outlines = Poses.Select(p => (Geometry)p.Outline(box)).ToList();
-        var steps = outlines.Count == 1 ? outlines : [.. outlines.Zip(outlines.Skip(1), (a, b) => Shape.Factory.BuildGeometry([a, b]).ConvexHull())];
+        var steps = outlines.Count == 1
+            ? outlines
+            : [.. outlines.Zip(outlines.Skip(1), (a, b) => Shape.Factory.BuildGeometry([a, b]).ConvexHull())];
         return OverlayNGRobust.Union(Shape.Factory.BuildGeometry(steps));
     }
 }
 
 /// <summary>
-/// Whether a rectangle can be moved past edges. Looked at with a coarse step first: what passes taken too large passes, what does not taken too
+/// Whether a rectangle can be moved past edges. Looked at with a coarse step first: what passes taken too large passes, what does not
+/// taken too
 /// small does not, and only what lies between is looked at with a finer one. At the finest step it is taken too small, so that the answer
 /// errs to the kind side: what it says is stuck is stuck, and what it lets pass may be too large by <see cref="Tolerance"/> on every side.
 /// </summary>
 public sealed class Moving(SolidEdges edges, double finest, Effort effort)
 {
-    /// <summary>A step that goes round a corner of the rectangle may cut in by this part of the step: three moves of a step at most, over root 8.</summary>
+    /// <summary>
+    /// A step that goes round a corner of the rectangle may cut in by this part of the step: three moves of a step at most, over root
+    /// 8.
+    /// </summary>
     private const double CutIn = 0.85;
 
     /// <summary>A free place between lines lies at most this part of a step off one; half a step across, and half at a slant.</summary>
@@ -58,7 +72,9 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     /// <summary>Longer things are looked at with coarser steps: their ends move by a part of their length. Own bound.</summary>
     private const double LeastPartOfLength = 1 / 250.0;
 
-    /// <summary>One look at a question takes no more of the effort than this, and there are three at most besides short ones; own bound.</summary>
+    /// <summary>
+    /// One look at a question takes no more of the effort than this, and there are three at most besides short ones; own bound.
+    /// </summary>
     public long MostOnce { get; init; } = 1_500_000;
 
     /// <summary>In mm on every side for this rectangle.</summary>
@@ -121,7 +137,8 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     private double Finest(LongBox box) => Math.Max(finest, box.Length * LeastPartOfLength);
 
     /// <summary>
-    /// Most things pass, and most with room to spare: that is looked at before what does not pass at all. A coarse look that takes too long says
+    /// Most things pass, and most with room to spare: that is looked at before what does not pass at all. A coarse look that takes too
+    /// long says
     /// nothing, and a finer one follows.
     /// </summary>
     private Moved Refine(Move move)
@@ -166,7 +183,9 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
                 {
                     var (sin, cos) = Math.SinCos(angle + turn);
                     var middle = new Coordinate(start.At.X + (cos * drawn / 2), start.At.Y + (sin * drawn / 2));
-                    if (edges.IsFree(new LongBox(side + Math.Abs(drawn), other), middle, side + Math.Abs(drawn) >= other ? angle + turn : angle + turn + (Math.PI / 2), move.Itself))
+                    if (edges.IsFree(new LongBox(side + Math.Abs(drawn), other), middle, side + Math.Abs(drawn) >= other
+                        ? angle + turn
+                        : angle + turn + (Math.PI / 2), move.Itself))
                     {
                         spots.Add(new Spot(new(start.At.X + (cos * drawn), start.At.Y + (sin * drawn)), radius, angle));
                     }
@@ -180,9 +199,14 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     private Moved Look(Move move, LongBox box, double step, long most)
     {
         var share = effort.Share(most);
-        var search = new PoseSearch(new PoseGrid(edges, box, move, step, share), move.Away is { } away ? Guided(away) : Straight(move.Goals, step), box.Width < move.Box.Width);
+        var search =
+            new PoseSearch(new PoseGrid(edges, box, move, step, share), move.Away is { } away
+                ? Guided(away)
+                : Straight(move.Goals, step), box.Width < move.Box.Width);
         var poses = search.Find(move.Starts, move.Along, share);
         effort.Settle(share, most);
-        return new Moved(poses is not null, poses is not null || !share.IsSpent, poses is not null && box.Width > move.Box.Width, poses ?? [], search.Nearest, search.Touched);
+        return new Moved(poses is not null, poses is not null
+            || !share.IsSpent, poses is not null
+            && box.Width > move.Box.Width, poses ?? [], search.Nearest, search.Touched);
     }
 }

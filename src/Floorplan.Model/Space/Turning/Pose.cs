@@ -19,7 +19,8 @@ public readonly record struct Pose(double X, double Y, double Angle)
         double lx = cos * box.Length / 2, ly = sin * box.Length / 2, wx = -sin * box.Width / 2, wy = cos * box.Width / 2;
         return Shape.Factory.CreatePolygon(
         [
-            new(X + lx + wx, Y + ly + wy), new(X - lx + wx, Y - ly + wy), new(X - lx - wx, Y - ly - wy), new(X + lx - wx, Y + ly - wy), new(X + lx + wx, Y + ly + wy),
+            new(X + lx + wx, Y + ly + wy), new(X - lx + wx, Y - ly + wy), new(X - lx - wx, Y - ly - wy), new(X + lx - wx, Y + ly - wy),
+            new(X + lx + wx, Y + ly + wy),
         ]);
     }
 }

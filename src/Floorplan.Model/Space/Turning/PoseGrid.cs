@@ -4,7 +4,8 @@ using NetTopologySuite.Geometries;
 namespace Floorplan.Model.Space.Turning;
 
 /// <summary>
-/// Lines across a part of the plan, and angles, in which a rectangle is looked at; each is worked out when first asked for. They lie alike on
+/// Lines across a part of the plan, and angles, in which a rectangle is looked at; each is worked out when first asked for. They lie
+/// alike on
 /// both sides of the middle, so that a plan seen in a mirror has the same answer.
 /// </summary>
 internal sealed class PoseGrid
@@ -70,7 +71,10 @@ internal sealed class PoseGrid
     }
 }
 
-/// <summary>Bounds the work of all searches on a plan together, whatever its size. Counted in edges looked at, so that the answer is the same on any machine.</summary>
+/// <summary>
+/// Bounds the work of all searches on a plan together, whatever its size. Counted in edges looked at, so that the answer is the same on
+/// any machine.
+/// </summary>
 public sealed class Effort(long most)
 {
     /// <summary>What a row costs besides, in edges.</summary>

@@ -34,7 +34,9 @@ internal sealed class PoseRow(int angle, int line, double y)
                 break;
             }
 
-            if (edge.High > bottom && (edge.Of is null || !ReferenceEquals(edge.Of, itself)) && box.IsBlocked(edge, y, out double from, out double to))
+            if (edge.High > bottom
+                && (edge.Of is null || !ReferenceEquals(edge.Of, itself))
+                && box.IsBlocked(edge, y, out double from, out double to))
             {
                 blocked.Add((from, to));
                 if (edge.Of is { } thing)

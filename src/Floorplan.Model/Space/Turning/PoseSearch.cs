@@ -2,7 +2,9 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Space.Turning;
 
-/// <summary>Which place of a stretch is nearest to the goal, and how many mm away; 0 is there. <c>x</c> is where the stretch is come to.</summary>
+/// <summary>
+/// Which place of a stretch is nearest to the goal, and how many mm away; 0 is there. <c>x</c> is where the stretch is come to.
+/// </summary>
 internal delegate (double X, double Away) Towards(double y, double west, double east, double x);
 
 /// <summary>
@@ -24,7 +26,9 @@ internal sealed class PoseSearch(PoseGrid grid, Towards towards, bool notes)
     /// <summary>Things that kept it from going on.</summary>
     public IReadOnlyCollection<Station> Touched => touched;
 
-    /// <summary>The poses from a start to a goal, between which it slides or turns; null when there is no way, or the effort is spent.</summary>
+    /// <summary>
+    /// The poses from a start to a goal, between which it slides or turns; null when there is no way, or the effort is spent.
+    /// </summary>
     public IReadOnlyList<Pose>? Find(IReadOnlyList<Spot> starts, double along, Effort effort)
     {
         foreach (var start in starts)

@@ -5,7 +5,10 @@ using NetTopologySuite.Geometries;
 
 namespace Floorplan.Model.Space.Turning;
 
-/// <summary>A straight edge that nothing moves across; of a thing, or of a wall when there is none. In numbers, since it is looked at very often.</summary>
+/// <summary>
+/// A straight edge that nothing moves across; of a thing, or of a wall when there is none. In numbers, since it is looked at very
+/// often.
+/// </summary>
 public readonly record struct SolidEdge(double AX, double AY, double BX, double BY, Station? Of)
 {
     public SolidEdge(Coordinate a, Coordinate b, Station? of)
@@ -37,7 +40,8 @@ public sealed class SolidEdges
     }
 
     /// <summary>With east and north changed over.</summary>
-    internal SolidEdges Crossed => crossed ??= new SolidEdges(edges.Select(e => new SolidEdge(e.AY, e.AX, e.BY, e.BX, e.Of))) { crossed = this };
+    internal SolidEdges Crossed
+        => crossed ??= new SolidEdges(edges.Select(e => new SolidEdge(e.AY, e.AX, e.BY, e.BX, e.Of))) { crossed = this };
 
     /// <summary>Faces of all walls, with holes where <paramref name="isOpen"/>; the ground outside is free.</summary>
     public static IEnumerable<SolidEdge> OfWalls(Plan plan, Func<Opening, bool> isOpen) =>
@@ -57,7 +61,8 @@ public sealed class SolidEdges
     }
 
     /// <summary>Those that come into a box, so that a search on a small part of a plan costs no more on a large one.</summary>
-    public SolidEdges Within(Envelope box) => new(Near(box.MinY, box.MaxY).Where(e => box.Intersects(new Envelope(e.AX, e.BX, e.AY, e.BY))));
+    public SolidEdges Within(Envelope box)
+        => new(Near(box.MinY, box.MaxY).Where(e => box.Intersects(new Envelope(e.AX, e.BX, e.AY, e.BY))));
 
     /// <summary>Whether no edge comes into a rectangle.</summary>
     /// <param name="angle">Of its long side, radians.</param>

@@ -1,6 +1,8 @@
 namespace Floorplan.Model.Space.Turning;
 
-/// <summary>A rectangle held at one angle. On a line from west to east, an edge keeps its middle out of one stretch, which is exact.</summary>
+/// <summary>
+/// A rectangle held at one angle. On a line from west to east, an edge keeps its middle out of one stretch, which is exact.
+/// </summary>
 internal sealed class TurnedBox
 {
     /// <summary>Touching is not blocking, in mm.</summary>
@@ -75,7 +77,11 @@ internal sealed class TurnedBox
     /// <summary>How far it reaches east of its middle at a height.</summary>
     private double Half(double height)
     {
-        double end = Math.Abs(cos) < Flat ? double.MaxValue : cos > 0 ? (halfLength - (sin * height)) / cos : (-halfLength - (sin * height)) / cos;
+        double end = Math.Abs(cos) < Flat
+            ? double.MaxValue
+            : cos > 0
+            ? (halfLength - (sin * height)) / cos
+            : (-halfLength - (sin * height)) / cos;
         double side = sin < Flat ? double.MaxValue : (halfWidth + (cos * height)) / sin;
         return Math.Min(end, side);
     }

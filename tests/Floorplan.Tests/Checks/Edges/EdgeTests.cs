@@ -8,7 +8,9 @@ namespace Floorplan.Tests.Checks.Edges;
 public sealed class EdgeTests
 {
     private static readonly IReadOnlyList<Edge> All =
-        [.. HandsEdges.All, .. PowerEdges.All, .. WaterEdges.All, .. GettingOutEdges.All, .. ShellEdges.All, .. RoomEdges.All, .. HygieneEdges.All];
+        [
+            .. HandsEdges.All, .. PowerEdges.All, .. WaterEdges.All, .. GettingOutEdges.All, .. ShellEdges.All, .. RoomEdges.All,
+            .. HygieneEdges.All];
 
     public static TheoryData<string> Names => [.. All.Select(e => e.ToString())];
 
@@ -65,7 +67,9 @@ public sealed class EdgeTests
         Assert.DoesNotContain(all, f => f.Rule == "accepts-nothing");
     }
 
-    /// <summary>A trolley at a corner is searched for within a tolerance, and held against the textbook corner in tests of its own.</summary>
+    /// <summary>
+    /// A trolley at a corner is searched for within a tolerance, and held against the textbook corner in tests of its own.
+    /// </summary>
     private static readonly string[] WithoutEdge = ["trolley-cannot-turn"];
 
     [Fact]
@@ -74,5 +78,6 @@ public sealed class EdgeTests
 
     private static Edge Find(string name) => All.Single(e => e.ToString() == name);
 
-    private static string With(Edge edge, double value, string limit) => $"{edge.Plan(value)}\nlimit {edge.Rule} {limit} \"agreed on site\"";
+    private static string With(Edge edge, double value, string limit)
+        => $"{edge.Plan(value)}\nlimit {edge.Rule} {limit} \"agreed on site\"";
 }

@@ -8,29 +8,53 @@ internal static class GettingOutEdges
     private const double Foot = 304.8;
     private const double Inch = 25.4;
 
-    /// <summary>Half a person, from whose middle walks are measured, and how far outside a door the way ends (own assumptions of the program).</summary>
+    /// <summary>
+    /// Half a person, from whose middle walks are measured, and how far outside a door the way ends (own assumptions of the program).
+    /// </summary>
     private const double HalfPerson = 225;
     private const double StepOutside = HalfPerson + 300;
     private const double Wall = 100;
 
     public static IReadOnlyList<Edge> All { get; } =
     [
-        new("aisle-too-narrow", "36 in: FDA/CFP Food Establishment Plan Review Guide 2000, Part 6; code us", 36 * Inch, 913, mm => Aisle(mm, "us"), "table", "tank") { Set = ("800 mm", "1000 mm") },
-        new("aisle-too-narrow", "800 mm preferred: ISO 14122-2; code eu", 800, 799, mm => Aisle(mm, "eu"), "table", "tank") { Set = ("700 mm", "900 mm") },
-        new("aisle-too-narrow", "600 mm at least: ISO 14122-2; code eu", 600, 599, mm => Aisle(mm, "eu"), "table", "tank") { Lighter = 800, Set = ("500 mm", "700 mm") },
-        new("aisle-too-narrow", "28 in at all points of a way out: 29 CFR 1910.36(g)(2); code us", 28 * Inch, 710, mm => Aisle(mm, "us"), "table", "tank") { Lighter = 914 },
-        new("exit-too-far", "75 ft to the only exit: IBC 2021, 1006.2.1 (from memory); code eu", 75 * Foot, (75 * Foot) + 2, mm => OneExit(mm, "eu"), "pack") { Set = ("23 m", "20 m"), Within = 1 },
-        new("exit-too-far", "75 ft to the only exit; code us", 75 * Foot, (75 * Foot) + 2, mm => OneExit(mm, "us"), "pack") { Lighter = 15_240, Set = ("23 m", "20 m"), Within = 1 },
-        new("exit-too-far", "50 ft to the only exit: NFPA 101, 2021, Table 40.2.5 (from memory, to be verified); code us", 50 * Foot, (50 * Foot) + 2, mm => OneExit(mm, "us"), "pack") { Set = ("16 m", "15 m"), Within = 1 },
-        new("exit-too-far", "200 ft to the nearest of several: IBC 2021, Table 1017.2", 200 * Foot, (200 * Foot) + 2, mm => TwoExits(mm, "eu"), "pack") { Set = ("62 m", "50 m"), Within = 1 },
-        new("one-exit-only", "49 people: IBC 2021, 1006.2.1 (from memory), each with 100 sq ft: IBC Table 1004.5 (secondary copy)", 49, 50, Crowd, "d1") { Set = ("60", "40") },
+        new(
+            "aisle-too-narrow", "36 in: FDA/CFP Food Establishment Plan Review Guide 2000, Part 6; code us", 36 * Inch, 913, mm
+                => Aisle(mm, "us"), "table", "tank") { Set = ("800 mm", "1000 mm") },
+        new(
+            "aisle-too-narrow", "800 mm preferred: ISO 14122-2; code eu", 800, 799, mm
+                => Aisle(mm, "eu"), "table", "tank") { Set = ("700 mm", "900 mm") },
+        new("aisle-too-narrow", "600 mm at least: ISO 14122-2; code eu", 600, 599, mm => Aisle(mm, "eu"), "table", "tank") {
+            Lighter = 800, Set = ("500 mm", "700 mm") },
+        new(
+            "aisle-too-narrow", "28 in at all points of a way out: 29 CFR 1910.36(g)(2); code us", 28 * Inch, 710, mm
+                => Aisle(mm, "us"), "table", "tank") { Lighter = 914 },
+        new("exit-too-far", "75 ft to the only exit: IBC 2021, 1006.2.1 (from memory); code eu", 75 * Foot, (75 * Foot)
+            + 2, mm => OneExit(mm, "eu"), "pack") { Set = ("23 m", "20 m"), Within = 1 },
+        new("exit-too-far", "75 ft to the only exit; code us", 75 * Foot, (75 * Foot)
+            + 2, mm => OneExit(mm, "us"), "pack") { Lighter = 15_240, Set = ("23 m", "20 m"), Within = 1 },
+        new(
+            "exit-too-far", "50 ft to the only exit: NFPA 101, 2021, Table 40.2.5 (from memory, to be verified); code us", 50 * Foot,
+            (50 * Foot) + 2, mm => OneExit(mm, "us"), "pack") { Set = ("16 m", "15 m"), Within = 1 },
+        new("exit-too-far", "200 ft to the nearest of several: IBC 2021, Table 1017.2", 200 * Foot, (200 * Foot)
+            + 2, mm => TwoExits(mm, "eu"), "pack") { Set = ("62 m", "50 m"), Within = 1 },
+        new(
+            "one-exit-only", "49 people: IBC 2021, 1006.2.1 (from memory), each with 100 sq ft: IBC Table 1004.5 (secondary copy)", 49, 50,
+            Crowd, "d1") { Set = ("60", "40") },
         new("one-exit-only", "a crew of 49: IBC 2021, 1006.2.1 (from memory)", 49, 50, Crew, "d1") { Set = ("60", "40") },
-        new("exit-door-narrow", "32 in clear: NFPA 101, 7.2.1.2.3; code us", 32 * Inch, 812, mm => Exit(mm, "us", 6000), "d1") { Set = ("800 mm", "900 mm") },
-        new("exit-door-narrow", "28 in of a way out: 29 CFR 1910.36(g)(2); code us, a room of at most 70 sq ft", 28 * Inch, 710, mm => Exit(mm, "us", 2000), "d1"),
+        new(
+            "exit-door-narrow", "32 in clear: NFPA 101, 7.2.1.2.3; code us", 32 * Inch, 812, mm
+                => Exit(mm, "us", 6000), "d1") { Set = ("800 mm", "900 mm") },
+        new(
+            "exit-door-narrow", "28 in of a way out: 29 CFR 1910.36(g)(2); code us, a room of at most 70 sq ft", 28 * Inch, 710, mm
+                => Exit(mm, "us", 2000), "d1"),
         new("exit-door-narrow", "28 in of a way out; code us", 28 * Inch, 710, mm => Exit(mm, "us", 6000), "d1") { Lighter = 32 * Inch },
         new("exit-door-narrow", "600 mm: ISO 14122-2; code eu", 600, 599, mm => Exit(mm, "eu", 6000), "d1") { Set = ("500 mm", "700 mm") },
-        new("step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), without steps", 9.5 * Inch, 242, mm => Raised(mm, ""), "d1") { Set = ("250 mm", "200 mm") },
-        new("step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), 3 steps", 9.5 * Inch, 242, mm => Raised(3 * mm, ", steps 3"), "d1") { Set = ("250 mm", "200 mm") },
+        new(
+            "step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), without steps", 9.5 * Inch, 242, mm
+                => Raised(mm, ""), "d1") { Set = ("250 mm", "200 mm") },
+        new(
+            "step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), 3 steps", 9.5 * Inch, 242, mm
+                => Raised(3 * mm, ", steps 3"), "d1") { Set = ("250 mm", "200 mm") },
     ];
 
     private static string Crowd(double people) => Invariant($"""

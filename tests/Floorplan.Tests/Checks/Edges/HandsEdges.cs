@@ -3,7 +3,10 @@ using static System.FormattableString;
 
 namespace Floorplan.Tests.Checks.Edges;
 
-/// <summary>Body sizes are ANSUR II percentiles (Gordon and others, NATICK/TR-15/007, 2014), computed from the public data of 4082 men and 1986 women.</summary>
+/// <summary>
+/// Body sizes are ANSUR II percentiles (Gordon and others, NATICK/TR-15/007, 2014), computed from the public data of 4082 men and 1986
+/// women.
+/// </summary>
 internal static class HandsEdges
 {
     private const string Head = """
@@ -14,45 +17,110 @@ internal static class HandsEdges
 
     public static IReadOnlyList<Edge> All { get; } =
     [
-        new("out-of-reach", "thumb-tip reach of a 5th-percentile woman 674 mm (ANSUR II), over a bench", 674, 675, mm => Bench(mm), "bench") { Set = ("700 mm", "600 mm") },
-        new("out-of-reach", "thumb-tip reach of a 95th-percentile man 886 mm (ANSUR II), over a bench", 886, 887, mm => Bench(mm), "bench") { Lighter = 674, Set = ("900 mm", "800 mm") },
-        new("out-of-reach", "816 mm, 95th-percentile woman (ANSUR II), where only women work", 816, 817, mm => Bench(mm, "people women"), "bench") { Lighter = 674 },
-        new("out-of-reach", "742 mm, 5th-percentile man (ANSUR II), where only men work", 742, 743, mm => Bench(mm, "people men"), "bench") { Set = ("800 mm", "700 mm") },
+        new(
+            "out-of-reach", "thumb-tip reach of a 5th-percentile woman 674 mm (ANSUR II), over a bench", 674, 675, mm
+                => Bench(mm), "bench") { Set = ("700 mm", "600 mm") },
+        new(
+            "out-of-reach", "thumb-tip reach of a 95th-percentile man 886 mm (ANSUR II), over a bench", 886, 887, mm
+                => Bench(mm), "bench") { Lighter = 674, Set = ("900 mm", "800 mm") },
+        new(
+            "out-of-reach", "816 mm, 95th-percentile woman (ANSUR II), where only women work", 816, 817, mm
+                => Bench(mm, "people women"), "bench") { Lighter = 674 },
+        new(
+            "out-of-reach", "742 mm, 5th-percentile man (ANSUR II), where only men work", 742, 743, mm
+                => Bench(mm, "people men"), "bench") { Set = ("800 mm", "700 mm") },
         new("out-of-reach", "691 mm, 10th-percentile woman (ANSUR II)", 691, 692, mm => Bench(mm, "people 10 to 90 %"), "bench"),
-        new("out-of-reach", "868 mm, 90th-percentile man (ANSUR II)", 868, 869, mm => Bench(mm, "people 10 to 90 %"), "bench") { Lighter = 691 },
+        new(
+            "out-of-reach", "868 mm, 90th-percentile man (ANSUR II)", 868, 869, mm
+                => Bench(mm, "people 10 to 90 %"), "bench") { Lighter = 691 },
         new("out-of-reach", "674 mm (ANSUR II), to a bin beside the bench", 674, 675, Bin, "bench", "bin") { Set = ("700 mm", "600 mm") },
-        new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank", 674, 675, Rack, "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
-        new("out-of-reach", "886 mm (ANSUR II), to a rack behind a tank", 886, 887, Rack, "rack") { Lighter = 674, Set = ("900 mm", "800 mm"), Within = 0.1 },
-        new("out-of-reach", "653 mm with both hands: 674 less half of 335 mm between the shoulders of a 5th-percentile woman (ANSUR II)", 653, 654, mm => BothHands(Rack(mm)), "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
-        new("out-of-reach", "857 mm with both hands: 886 less half of 447 mm between the shoulders of a 95th-percentile man (ANSUR II)", 857, 858, mm => BothHands(Rack(mm)), "rack") { Lighter = 653, Within = 0.1 },
-        new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank with a load of less than 3 kg (ISO 11228-1, from memory)", 674, 675, mm => BothHands(Rack(mm), "2.9 kg"), "rack") { Within = 0.1 },
-        new("out-of-reach", "674 mm from the shoulder of a 5th-percentile woman, 1242 mm up (ANSUR II), to a hose", 674, 675, mm => Hose(mm, 1242), "hz1") { Set = ("700 mm", "650 mm"), Within = 0.1 },
-        new("out-of-reach", "886 mm from the shoulder of a 95th-percentile man, 1546 mm up (ANSUR II), to a hose", 886, 887, mm => Hose(mm, 1546), "hz1") { Lighter = 674, Within = 0.1 },
-        new("out-of-reach", "742 mm from the shoulder of a 5th-percentile man, 1339 mm up (ANSUR II), to a hose, where only men work", 742, 743, mm => Hose(mm, 1339, "people men"), "hz1") { Within = 0.1 },
-        new("out-of-reach", "674 mm from the shoulder of a 5th-percentile woman, 1242 mm up (ANSUR II), to the top of a rack", 674, 675, mm => Shelf(mm, 1242), "rack") { Set = ("700 mm", "600 mm") },
-        new("out-of-reach", "886 mm from the shoulder of a 95th-percentile man, 1546 mm up (ANSUR II), to the top of a rack", 886, 887, mm => Shelf(mm, 1546), "rack") { Lighter = 674 },
-        new("elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
-        new("elbow-room", "564 mm, 95th-percentile woman (ANSUR II), where only women work", 564, 563, mm => Elbows(mm, "eu", "people women"), "bench"),
-        new("elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
-        new("bench-height", "28 in: heavy standing work, NIOSH 97-117", 711.2, 710, mm => BenchHeight(mm), "bench") { Set = ("700 mm", "750 mm") },
+        new("out-of-reach", "674 mm (ANSUR II), to a rack behind a tank", 674, 675, Rack, "rack") {
+            Set = ("700 mm", "600 mm"), Within = 0.1 },
+        new("out-of-reach", "886 mm (ANSUR II), to a rack behind a tank", 886, 887, Rack, "rack") {
+            Lighter = 674, Set = ("900 mm", "800 mm"), Within = 0.1 },
+        new(
+            "out-of-reach", "653 mm with both hands: 674 less half of 335 mm between the shoulders of a 5th-percentile woman (ANSUR II)",
+            653, 654, mm => BothHands(Rack(mm)), "rack") { Set = ("700 mm", "600 mm"), Within = 0.1 },
+        new(
+            "out-of-reach", "857 mm with both hands: 886 less half of 447 mm between the shoulders of a 95th-percentile man (ANSUR II)",
+            857, 858, mm => BothHands(Rack(mm)), "rack") { Lighter = 653, Within = 0.1 },
+        new(
+            "out-of-reach", "674 mm (ANSUR II), to a rack behind a tank with a load of less than 3 kg (ISO 11228-1, from memory)", 674, 675,
+            mm => BothHands(Rack(mm), "2.9 kg"), "rack") { Within = 0.1 },
+        new(
+            "out-of-reach", "674 mm from the shoulder of a 5th-percentile woman, 1242 mm up (ANSUR II), to a hose", 674, 675, mm
+                => Hose(mm, 1242), "hz1") { Set = ("700 mm", "650 mm"), Within = 0.1 },
+        new(
+            "out-of-reach", "886 mm from the shoulder of a 95th-percentile man, 1546 mm up (ANSUR II), to a hose", 886, 887, mm
+                => Hose(mm, 1546), "hz1") { Lighter = 674, Within = 0.1 },
+        new(
+            "out-of-reach", "742 mm from the shoulder of a 5th-percentile man, 1339 mm up (ANSUR II), to a hose, where only men work", 742,
+            743, mm => Hose(mm, 1339, "people men"), "hz1") { Within = 0.1 },
+        new(
+            "out-of-reach", "674 mm from the shoulder of a 5th-percentile woman, 1242 mm up (ANSUR II), to the top of a rack", 674, 675, mm
+                => Shelf(mm, 1242), "rack") { Set = ("700 mm", "600 mm") },
+        new(
+            "out-of-reach", "886 mm from the shoulder of a 95th-percentile man, 1546 mm up (ANSUR II), to the top of a rack", 886, 887, mm
+                => Shelf(mm, 1546), "rack") { Lighter = 674 },
+        new(
+            "elbow-room", "forearm-forearm breadth of a 95th-percentile man 667 mm (ANSUR II)", 667, 666, mm
+                => Elbows(mm, "eu"), "bench") { Set = ("600 mm", "700 mm") },
+        new(
+            "elbow-room", "564 mm, 95th-percentile woman (ANSUR II), where only women work", 564, 563, mm
+                => Elbows(mm, "eu", "people women"), "bench"),
+        new(
+            "elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm
+                => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
+        new(
+            "bench-height", "28 in: heavy standing work, NIOSH 97-117", 711.2, 710, mm
+                => BenchHeight(mm), "bench") { Set = ("700 mm", "750 mm") },
         new("bench-height", "43 in: precise standing work, NIOSH 97-117", 1092.2, 1093, mm => BenchHeight(mm), "bench"),
-        new("bench-height", "28 in at least, work said to be heavy, NIOSH 97-117", 711.2, 710, mm => BenchHeight(mm, "heavy"), "bench") { Set = ("700 mm", "750 mm") },
+        new(
+            "bench-height", "28 in at least, work said to be heavy, NIOSH 97-117", 711.2, 710, mm
+                => BenchHeight(mm, "heavy"), "bench") { Set = ("700 mm", "750 mm") },
         new("bench-height", "35 in at most, heavy work, NIOSH 97-117", 889, 890, mm => BenchHeight(mm, "heavy"), "bench"),
-        new("bench-height", "34 in at least, light work, NIOSH 97-117", 863.6, 862, mm => BenchHeight(mm, "light"), "bench") { Set = ("850 mm", "900 mm") },
+        new(
+            "bench-height", "34 in at least, light work, NIOSH 97-117", 863.6, 862, mm
+                => BenchHeight(mm, "light"), "bench") { Set = ("850 mm", "900 mm") },
         new("bench-height", "37 in at most, light work, NIOSH 97-117", 939.8, 941, mm => BenchHeight(mm, "light"), "bench"),
-        new("bench-height", "37 in at least, precise work, NIOSH 97-117", 939.8, 939, mm => BenchHeight(mm, "precise"), "bench") { Set = ("900 mm", "950 mm") },
-        new("bench-height", "43 in at most, work said to be precise, NIOSH 97-117", 1092.2, 1093, mm => BenchHeight(mm, "precise"), "bench"),
-        new("bench-height", "meat cut at most 22 cm below the elbow, Magnusson and Ortengren 1987; middle woman's 1022 mm, ANSUR II", 1022 - 220, 801, mm => BenchHeight(mm, "cutting"), "bench") { Set = ("790 mm", "810 mm") },
-        new("bench-height", "meat cut at least 17 cm below the elbow, Magnusson and Ortengren 1987; middle man's 1104 mm, ANSUR II", 1104 - 170, 935, mm => BenchHeight(mm, "cutting"), "bench"),
-        new("bench-height", "meat cut at least 17 cm below the elbow where only women work", 1022 - 170, 853, mm => BenchHeight(mm, "cutting", "people women"), "bench"),
-        new("bench-height", "meat cut at most 22 cm below the elbow where only men work", 1104 - 220, 883, mm => BenchHeight(mm, "cutting", "people men"), "bench"),
-        new("hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001, Carry, "pack", "wash") { Set = ("11 m", "9 m") },
-        new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") { Lighter = 10_000, Set = ("21 m", "19 m") },
-        new("lift-too-heavy", "index 1: 51 lb held close at 30 in, lifted seldom, DHHS (NIOSH) 94-110", 1, 1.01, index => Lift(index * 51, 762), "bench", "rack") { Set = ("1.2", "0.9") },
-        new("lift-too-heavy", "index 1: 51 lb x (1 - 0.0075 x 10) at 40 in, DHHS (NIOSH) 94-110", 1, 1.01, index => Lift(index * 51 * 0.925, 1016), "bench", "rack"),
-        new("rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, mm => Rail(mm), "r1", "table") { Set = ("2000 mm", "1900 mm") },
-        new("rail-height", "2097 mm, fingertips of a 5th-percentile man, where only men work: ANSUR II, worked out", 2097, 2098, mm => Rail(mm, "people men"), "r1", "table"),
-        new("rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, mm => Rail(mm), "r1"),
+        new(
+            "bench-height", "37 in at least, precise work, NIOSH 97-117", 939.8, 939, mm
+                => BenchHeight(mm, "precise"), "bench") { Set = ("900 mm", "950 mm") },
+        new(
+            "bench-height", "43 in at most, work said to be precise, NIOSH 97-117", 1092.2, 1093, mm
+                => BenchHeight(mm, "precise"), "bench"),
+        new(
+            "bench-height", "meat cut at most 22 cm below the elbow, Magnusson and Ortengren 1987; middle woman's 1022 mm, ANSUR II",
+            1022 - 220, 801, mm => BenchHeight(mm, "cutting"), "bench") { Set = ("790 mm", "810 mm") },
+        new(
+            "bench-height", "meat cut at least 17 cm below the elbow, Magnusson and Ortengren 1987; middle man's 1104 mm, ANSUR II",
+            1104 - 170, 935, mm => BenchHeight(mm, "cutting"), "bench"),
+        new(
+            "bench-height", "meat cut at least 17 cm below the elbow where only women work", 1022 - 170, 853, mm
+                => BenchHeight(mm, "cutting", "people women"), "bench"),
+        new(
+            "bench-height", "meat cut at most 22 cm below the elbow where only men work", 1104 - 220, 883, mm
+                => BenchHeight(mm, "cutting", "people men"), "bench"),
+        new(
+            "hand-carry-too-far", "carries of 2.1 m to 10 m: LM-MMH equations, Potvin and others, Ergonomics 64(8), 2021", 10_000, 10_001,
+            Carry, "pack", "wash") { Set = ("11 m", "9 m") },
+        new("hand-carry-too-far", "20 m: ISO 11228-1:2021 (from memory)", 20_000, 20_001, Carry, "pack", "wash") {
+            Lighter = 10_000, Set = ("21 m", "19 m") },
+        new(
+            "lift-too-heavy", "index 1: 51 lb held close at 30 in, lifted seldom, DHHS (NIOSH) 94-110", 1, 1.01, index
+                => Lift(index * 51, 762), "bench", "rack") { Set = ("1.2", "0.9") },
+        new(
+            "lift-too-heavy", "index 1: 51 lb x (1 - 0.0075 x 10) at 40 in, DHHS (NIOSH) 94-110", 1, 1.01, index
+                => Lift(index * 51 * 0.925, 1016), "bench", "rack"),
+        new(
+            "rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, mm
+                => Rail(mm), "r1", "table") { Set = ("2000 mm", "1900 mm") },
+        new(
+            "rail-height", "2097 mm, fingertips of a 5th-percentile man, where only men work: ANSUR II, worked out", 2097, 2098, mm
+                => Rail(mm, "people men"), "r1", "table"),
+        new(
+            "rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, mm
+                => Rail(mm), "r1"),
     ];
 
     /// <summary>From a bench to another of the same height, so that the load goes neither up nor down.</summary>
@@ -138,9 +206,12 @@ internal static class HandsEdges
           bench -> rack by hand
         """);
 
-    private static string BothHands(string plan, string load = "3 kg") => plan.Replace("by hand", $"by hand {load}", StringComparison.Ordinal);
+    private static string BothHands(string plan, string load = "3 kg")
+        => plan.Replace("by hand", $"by hand {load}", StringComparison.Ordinal);
 
-    /// <summary>A hose on the wall behind a bench 600 deep: by Pythagoras as high over the shoulder as makes the slant <paramref name="reach"/>.</summary>
+    /// <summary>
+    /// A hose on the wall behind a bench 600 deep: by Pythagoras as high over the shoulder as makes the slant <paramref name="reach"/>.
+    /// </summary>
     private static string Hose(double reach, double shoulder, string people = "") => Invariant($"""
         {Head}
           {people}

@@ -8,8 +8,12 @@ internal static class HygieneEdges
     public static IReadOnlyList<Edge> All { get; } =
     [
         new("doubles-back", "a fifth of the way (own assumption)", 20, 20.1, Back, "c", "b") { Set = ("25 %", "15 %") },
-        new("sterilizer-too-far", "3 m: South Africa, Poultry Regulations 2006, reg 14", 3000, 3001, Sterilizer, "bench", "z1") { Set = ("3.5 m", "2.5 m") },
-        new("toilets-too-few", "one toilet for 15 people: 29 CFR 1910.141(c)(1), Table J-1", 15, 16, people => Crew(people, 1), "pack") { Set = ("20", "14") },
+        new(
+            "sterilizer-too-far", "3 m: South Africa, Poultry Regulations 2006, reg 14", 3000, 3001, Sterilizer, "bench",
+            "z1") { Set = ("3.5 m", "2.5 m") },
+        new(
+            "toilets-too-few", "one toilet for 15 people: 29 CFR 1910.141(c)(1), Table J-1", 15, 16, people
+                => Crew(people, 1), "pack") { Set = ("20", "14") },
         new("toilets-too-few", "two for 35", 35, 36, people => Crew(people, 2), "pack") { Set = ("20", "14") },
         new("toilets-too-few", "three for 55", 55, 56, people => Crew(people, 3), "pack"),
         new("toilets-too-few", "four for 80", 80, 81, people => Crew(people, 4), "pack"),

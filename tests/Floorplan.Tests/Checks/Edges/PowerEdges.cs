@@ -16,25 +16,53 @@ internal static class PowerEdges
 
     public static IReadOnlyList<Edge> All { get; } =
     [
-        new("panel-space", "3 ft before 0 to 150 V to ground: 29 CFR 1910.303 Table S-1, as WAC 296-24-95703; code us", 3 * Foot, 913, mm => Panel(mm, "us"), "p1", "tank") { Set = ("900 mm", "1000 mm") },
+        new(
+            "panel-space", "3 ft before 0 to 150 V to ground: 29 CFR 1910.303 Table S-1, as WAC 296-24-95703; code us", 3 * Foot, 913, mm
+                => Panel(mm, "us"), "p1", "tank") { Set = ("900 mm", "1000 mm") },
         new("panel-space", "3 ft, as advice: code eu", 3 * Foot, 913, mm => Panel(mm, "eu"), "p1", "tank") { Set = ("900 mm", "1000 mm") },
         new("outlet-unprotected", "6 ft from a sink: NEC 2023 210.8(B)", 6 * Foot, 1828, Outlet, "s1", "x1") { Set = ("1.8 m", "1.9 m") },
-        new("switch-out-of-reach", "48 in at most: 2010 ADA 308.2, as advice", 48 * Inch, 1220, mm => Switch(mm, 0), "sw1") { Set = ("1300 mm", "1200 mm") },
+        new(
+            "switch-out-of-reach", "48 in at most: 2010 ADA 308.2, as advice", 48 * Inch, 1220, mm
+                => Switch(mm, 0), "sw1") { Set = ("1300 mm", "1200 mm") },
         new("switch-out-of-reach", "15 in at least: 2010 ADA 308.2, as advice", 15 * Inch, 380, mm => Switch(mm, 0), "sw1"),
-        new("switch-out-of-reach", "44 in at most over 20 to 25 in: 2010 ADA 308.2.2, as advice", 44 * Inch, 1119, mm => Switch(mm, 600), "bench", "sw1"),
-        new("switch-out-of-reach", "25 in at most to reach over: 2010 ADA 308.2.2, as advice", 25 * Inch, 636, mm => Switch(1000, mm), "bench", "sw1"),
-        new("too-dark", "50 fc where hands work with food: FDA Food Code 6-303.11(C); code us", 50 * FootCandle, 537, lux => Light(lux, "clean", "us", Worker), "cut") { Set = ("500 lux", "560 lux") },
-        new("too-dark", "500 lux in butchery: EN 12464-1, from memory; code eu", 500, 499, lux => Light(lux, "clean", "eu", Worker), "cut") { Set = ("450 lux", "540 lux") },
-        new("too-dark", "220 lux in work rooms: CAC/RCP 11-1976, secondary copy; code none", 220, 219, lux => Light(lux, "clean", "none", Worker), "cut") { Set = ("200 lux", "240 lux") },
-        new("too-dark", "30 fc on work surfaces: 9 CFR 354.226(a), for rabbits; code us", 30 * FootCandle, 322, lux => Light(lux, "dirty", "us", Worker), "cut"),
-        new("too-dark", "220 lux in work rooms: CAC/RCP 11-1976, secondary copy; code eu", 220, 219, lux => Light(lux, "dirty", "eu", Worker), "cut"),
-        new("too-dark", "20 fc where people wash: FDA Food Code 6-303.11(B); code us", 20 * FootCandle, 214, lux => Light(lux, "staff", "us", ""), "cut"),
+        new(
+            "switch-out-of-reach", "44 in at most over 20 to 25 in: 2010 ADA 308.2.2, as advice", 44 * Inch, 1119, mm
+                => Switch(mm, 600), "bench", "sw1"),
+        new(
+            "switch-out-of-reach", "25 in at most to reach over: 2010 ADA 308.2.2, as advice", 25 * Inch, 636, mm
+                => Switch(1000, mm), "bench", "sw1"),
+        new(
+            "too-dark", "50 fc where hands work with food: FDA Food Code 6-303.11(C); code us", 50 * FootCandle, 537, lux
+                => Light(lux, "clean", "us", Worker), "cut") { Set = ("500 lux", "560 lux") },
+        new(
+            "too-dark", "500 lux in butchery: EN 12464-1, from memory; code eu", 500, 499, lux
+                => Light(lux, "clean", "eu", Worker), "cut") { Set = ("450 lux", "540 lux") },
+        new(
+            "too-dark", "220 lux in work rooms: CAC/RCP 11-1976, secondary copy; code none", 220, 219, lux
+                => Light(lux, "clean", "none", Worker), "cut") { Set = ("200 lux", "240 lux") },
+        new(
+            "too-dark", "30 fc on work surfaces: 9 CFR 354.226(a), for rabbits; code us", 30 * FootCandle, 322, lux
+                => Light(lux, "dirty", "us", Worker), "cut"),
+        new(
+            "too-dark", "220 lux in work rooms: CAC/RCP 11-1976, secondary copy; code eu", 220, 219, lux
+                => Light(lux, "dirty", "eu", Worker), "cut"),
+        new(
+            "too-dark", "20 fc where people wash: FDA Food Code 6-303.11(B); code us", 20 * FootCandle, 214, lux
+                => Light(lux, "staff", "us", ""), "cut"),
         new("too-dark", "200 lux in toilets: EN 12464-1; code eu", 200, 199, lux => Light(lux, "toilet", "eu", ""), "cut"),
-        new("too-dark", "110 lux elsewhere: CAC/RCP 11-1976, secondary copy; code none", 110, 109, lux => Light(lux, "staff", "none", ""), "cut"),
-        new("too-dark", "10 fc in stores: FDA Food Code 6-303.11(A); code us", 10 * FootCandle, 107, lux => Light(lux, "cold", "us", ""), "cut"),
+        new(
+            "too-dark", "110 lux elsewhere: CAC/RCP 11-1976, secondary copy; code none", 110, 109, lux
+                => Light(lux, "staff", "none", ""), "cut"),
+        new(
+            "too-dark", "10 fc in stores: FDA Food Code 6-303.11(A); code us", 10 * FootCandle, 107, lux
+                => Light(lux, "cold", "us", ""), "cut"),
         new("too-dark", "100 lux in stores: EN 12464-1; code eu", 100, 99, lux => Light(lux, "dry", "eu", ""), "cut"),
-        new("too-dark", "110 lux in stores: CAC/RCP 11-1976, secondary copy; code none", 110, 109, lux => Light(lux, "cold", "none", ""), "cut"),
-        new("too-little-air", "4 air changes an hour: Malaysian code of veterinary practice 3.11", 4, 3.99, Changes, "scald") { Set = ("3.5 changes/h", "5 changes/h") },
+        new(
+            "too-dark", "110 lux in stores: CAC/RCP 11-1976, secondary copy; code none", 110, 109, lux
+                => Light(lux, "cold", "none", ""), "cut"),
+        new(
+            "too-little-air", "4 air changes an hour: Malaysian code of veterinary practice 3.11", 4, 3.99, Changes,
+            "scald") { Set = ("3.5 changes/h", "5 changes/h") },
         new("too-little-air", "50 cfm from a toilet: ASHRAE 62.1, secondary copy", 50 * Cfm, 49 * Cfm, Toilet, "wc") { Within = 1e-6 },
     ];
 
@@ -60,7 +88,9 @@ internal static class PowerEdges
             door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
             switch sw1 in pack, north wall, 2500 from west, height {height:0.####}
             """);
-        return deep == 0 ? text : text + Invariant($"\nstation bench in pack, 1200 x {deep:0.####} x 800, against north wall, 2000 from west");
+        return deep == 0
+            ? text
+            : text + Invariant($"\nstation bench in pack, 1200 x {deep:0.####} x 800, against north wall, 2000 from west");
     }
 
     private static string Light(double lux, string kind, string code, string inIt) => Invariant($"""

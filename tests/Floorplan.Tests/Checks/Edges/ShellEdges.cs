@@ -19,25 +19,54 @@ internal static class ShellEdges
     /// <summary>Less than 1 mm is setting out, so the nearest value past a limit is 2 mm from it.</summary>
     public static IReadOnlyList<Edge> All { get; } =
     [
-        new("cuts-frame", "50 mm of wall for the opening's own frame (own assumption), to the corner post", 50, 48, FromPost, "d1") { Set = ("40 mm", "60 mm") },
-        new("cuts-frame", "50 mm (own assumption), to the header of the closed end", 50, 48, BelowHeader, "h1") { Set = ("40 mm", "60 mm") },
-        new("openings-too-close", "a wave of about 280 mm between two frames (own assumption)", 280, 279, Two, "h1", "h2") { Set = ("200 mm", "300 mm") },
-        new("openings-too-close", "280 mm (own assumption), one above the other", 280, 279, Stacked, "h1", "h2") { Set = ("200 mm", "300 mm") },
+        new(
+            "cuts-frame", "50 mm of wall for the opening's own frame (own assumption), to the corner post", 50, 48, FromPost,
+            "d1") { Set = ("40 mm", "60 mm") },
+        new(
+            "cuts-frame", "50 mm (own assumption), to the header of the closed end", 50, 48, BelowHeader,
+            "h1") { Set = ("40 mm", "60 mm") },
+        new(
+            "openings-too-close", "a wave of about 280 mm between two frames (own assumption)", 280, 279, Two, "h1",
+            "h2") { Set = ("200 mm", "300 mm") },
+        new(
+            "openings-too-close", "280 mm (own assumption), one above the other", 280, 279, Stacked, "h1",
+            "h2") { Set = ("200 mm", "300 mm") },
         new("openings-too-close", "two frames side by side (geometry)", 0, -1, Two, "h1", "h2") { Lighter = 280 },
-        new("wall-cut-too-much", "two fifths of the wall (own assumption)", 40, 40.1, Share, "h1", "h2") { Set = ("45 %", "35 %"), Within = 0.02 },
+        new("wall-cut-too-much", "two fifths of the wall (own assumption)", 40, 40.1, Share, "h1", "h2") {
+            Set = ("45 %", "35 %"), Within = 0.02 },
         new("wall-cut-too-much", "half the wall (own assumption)", 50, 50.1, Share, "h1", "h2") { Lighter = 40, Within = 0.02 },
-        new("floor-overloaded", "4 t on a metre of a 20 ft box: container trade figures", 4000, 4001, kg => Tank("20 ft standard", 2000, 2 * kg), "tank") { Set = ("4.5 t", "3.5 t") },
-        new("floor-overloaded", "4 t, a thing shorter than a metre (own assumption)", 4000, 4001, kg => Tank("20 ft standard", 800, kg), "tank") { Set = ("4.5 t", "3.5 t") },
-        new("floor-overloaded", "3 t on a metre of a 40 ft box: container trade figures", 3000, 3001, kg => Tank("40 ft standard", 2000, 2 * kg), "tank") { Set = ("3.5 t", "2.5 t") },
-        new("too-heavy", "30 480 kg: ISO 668, a 20 ft box of 2300 kg (container trade figures)", 30_480, 30_481, kg => Tank("20 ft standard", 5000, kg - 2300), "tank") { Set = ("31 t", "30 t") },
-        new("too-heavy", "30 480 kg: ISO 668, a 40 ft box of 3940 kg (container trade figures)", 30_480, 30_481, kg => Tank("40 ft standard", 10_000, kg - 3940), "tank") { Set = ("31 t", "30 t") },
-        new("too-heavy", "10 160 kg: ISO 668, a 10 ft box that the plan says weighs 1300 kg", 10_160, 10_161, kg => Tank("10 ft standard\n  weight 1300 kg empty", 2000, kg - 1300), "tank") { Set = ("11 t", "10 t") },
-        new("too-heavy", "the plate of a trailer: 49 CFR 567 (from memory)", 3500, 3501, kg => Trailer(1500, kg - 1500, 2500), "tank") { Set = ("4 t", "3 t") },
+        new(
+            "floor-overloaded", "4 t on a metre of a 20 ft box: container trade figures", 4000, 4001, kg
+                => Tank("20 ft standard", 2000, 2 * kg), "tank") { Set = ("4.5 t", "3.5 t") },
+        new(
+            "floor-overloaded", "4 t, a thing shorter than a metre (own assumption)", 4000, 4001, kg
+                => Tank("20 ft standard", 800, kg), "tank") { Set = ("4.5 t", "3.5 t") },
+        new(
+            "floor-overloaded", "3 t on a metre of a 40 ft box: container trade figures", 3000, 3001, kg
+                => Tank("40 ft standard", 2000, 2 * kg), "tank") { Set = ("3.5 t", "2.5 t") },
+        new(
+            "too-heavy", "30 480 kg: ISO 668, a 20 ft box of 2300 kg (container trade figures)", 30_480, 30_481, kg
+                => Tank("20 ft standard", 5000, kg - 2300), "tank") { Set = ("31 t", "30 t") },
+        new(
+            "too-heavy", "30 480 kg: ISO 668, a 40 ft box of 3940 kg (container trade figures)", 30_480, 30_481, kg
+                => Tank("40 ft standard", 10_000, kg - 3940), "tank") { Set = ("31 t", "30 t") },
+        new(
+            "too-heavy", "10 160 kg: ISO 668, a 10 ft box that the plan says weighs 1300 kg", 10_160, 10_161, kg
+                => Tank("10 ft standard\n  weight 1300 kg empty", 2000, kg - 1300), "tank") { Set = ("11 t", "10 t") },
+        new(
+            "too-heavy", "the plate of a trailer: 49 CFR 567 (from memory)", 3500, 3501, kg
+                => Trailer(1500, kg - 1500, 2500), "tank") { Set = ("4 t", "3 t") },
         new("hitch-load", "10 % of the weight at least: towing practice", 10, 9.9, Hitch, "tank") { Set = ("8 %", "12 %"), Within = 0.02 },
         new("hitch-load", "15 % of the weight at most: towing practice", 15, 15.1, Hitch, "tank") { Within = 0.02 },
-        new("axle-overloaded", "two plates of 1500 kg: 49 CFR 567 (from memory); all weight over the axles", 3000, 3001, kg => Trailer(1500, kg - 1500, 4000), "tank"),
-        new("too-wide-for-road", "102 in: 23 CFR 658.15; code us", 102 * 25.4, 2592, mm => Wide(mm, "us"), "work") { Set = ("2700 mm", "2500 mm") },
-        new("too-wide-for-road", "102 in: 23 CFR 658.15; code eu", 102 * 25.4, 2592, mm => Wide(mm, "eu"), "work") { Set = ("2700 mm", "2500 mm") },
+        new(
+            "axle-overloaded", "two plates of 1500 kg: 49 CFR 567 (from memory); all weight over the axles", 3000, 3001, kg
+                => Trailer(1500, kg - 1500, 4000), "tank"),
+        new(
+            "too-wide-for-road", "102 in: 23 CFR 658.15; code us", 102 * 25.4, 2592, mm
+                => Wide(mm, "us"), "work") { Set = ("2700 mm", "2500 mm") },
+        new(
+            "too-wide-for-road", "102 in: 23 CFR 658.15; code eu", 102 * 25.4, 2592, mm
+                => Wide(mm, "eu"), "work") { Set = ("2700 mm", "2500 mm") },
     ];
 
     /// <summary>A door this far from the post of the closed west end, which stands 178 mm in from the outside.</summary>
@@ -81,7 +110,9 @@ internal static class ShellEdges
           weight {kg} kg
         """);
 
-    /// <summary>A tank so far behind the coupling, which lies 1000 before a box of 6000; axles 4000 behind the coupling, under the middle.</summary>
+    /// <summary>
+    /// A tank so far behind the coupling, which lies 1000 before a box of 6000; axles 4000 behind the coupling, under the middle.
+    /// </summary>
     private static string Trailer(double empty, double kg, double behind) => Invariant($"""
         plan "Edge"
           units metric
@@ -100,7 +131,10 @@ internal static class ShellEdges
           weight {kg} kg
         """);
 
-    /// <summary>Trailer and tank of 1000 kg each, the trailer's own over its axles: the tank alone loads the hitch, by how far it stands before them.</summary>
+    /// <summary>
+    /// Trailer and tank of 1000 kg each, the trailer's own over its axles: the tank alone loads the hitch, by how far it stands before
+    /// them.
+    /// </summary>
     private static string Hitch(double percent) => Trailer(1000, 1000, 4000 * (1 - (percent / 50)));
 
     private static string Wide(double mm, string code) => Invariant($"""

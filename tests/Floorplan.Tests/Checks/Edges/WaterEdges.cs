@@ -10,28 +10,77 @@ internal static class WaterEdges
 
     public static IReadOnlyList<Edge> All { get; } =
     [
-        new("water-too-far", "a branch of 3 m (own assumption), cold", 3000, 3001, mm => Rinse($"needs cold 8 L/min", Invariant($"water w1 cold in rinse, north wall, {2000 + mm} from west, height 1200")), "bench", "w1") { Set = ("3.5 m", "2.5 m") },
-        new("water-too-far", "a branch of 3 m (own assumption), hot", 3000, 3001, mm => Rinse($"needs hot 8 L/min at 60 C", Invariant($"water w1 hot in rinse, north wall, {2000 + mm} from west, height 1200")), "bench", "w1") { Set = ("3.5 m", "2.5 m") },
-        new("drain-too-far", "run-off of 3 m (own assumption)", 3000, 3001, mm => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, {2000 + mm} from west, 200 from north, 100")), "bench", "fd1") { Set = ("3.5 m", "2.5 m") },
-        new("drain-too-few", "a drain for each 400 sq ft: COMAR 10.15.03.21, Maryland; Iowa meat plant guidelines", 400 * SquareFoot, 400.5 * SquareFoot, m2 => OneDrain(m2 * 1e6 / (20 * Foot), 20 * Foot), "wash") { Set = ("40 m2", "30 m2"), Within = 1e-3 },
-        new("drain-too-few", "no floor more than 16 ft from a drain: RCW 16.68.110, Washington", 16 * Foot, (16 * Foot) + 1, HalfDiagonal, "wash") { Within = 0.1 },
-        new("fall-not-possible", "rise = slope x run, from the floor build-up of 50 mm", 50, 51, mm => Falls(mm / 0.02, floor: 50, outlet: 200), "fd1", "wash"),
-        new("fall-not-possible", "an outlet no higher than the low floor: 2 % over 2.5 m", 50, 49, mm => Falls(2500, floor: 60, outlet: mm), "fd1", "wash"),
-        new("fall-not-possible", "an outlet above the ground, here 500 mm below the floor", 500, 501, mm => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, 1500 from west, centred, 100, outlet {mm} below floor")), "fd1"),
-        new("hand-sink-too-far", "25 ft: FDA/CFP Food Establishment Plan Review Guide 2000, Part 4; code us", 25 * Foot, (25 * Foot) + 1, mm => SinkAlong(mm, "us"), "bench", "s1") { Set = ("8 m", "7 m") },
-        new("hand-sink-too-far", "25 ft, code eu", 25 * Foot, (25 * Foot) + 1, mm => SinkAlong(mm, "eu"), "bench", "s1") { Lighter = 3000, Set = ("8 m", "7 m") },
-        new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code eu", 3000, 3001, mm => SinkAlong(mm, "eu"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
-        new("hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code none", 3000, 3001, mm => SinkAlong(mm, "none"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
-        new("sterilizer-too-cool", "82 C: Reg (EC) 853/2004 Annex III; code eu", 82, 81, c => Sterilizer(c, "eu"), "z1") { Set = ("80 C", "85 C") },
-        new("sterilizer-too-cool", "180 F: 9 CFR 354.224, for rabbits; code us", 148 / 1.8, 82, c => Sterilizer(c, "us"), "z1") { Set = ("80 C", "85 C") },
-        new("sterilizer-too-cool", "82 C: Poultry Regulations 2006, reg 14, South Africa; code none", 82, 81, c => Sterilizer(c, "none"), "z1") { Set = ("80 C", "85 C") },
-        new("hand-sinks-too-few", "one for 10 workers: Malaysian code of practice for poultry (MY COVP 2017), 5.12", 10, 11, people => Crew(people), "s1") { Set = ("12", "9") },
-        new("eyewash-too-far", "55 ft: ANSI/ISEA Z358.1, secondary copy", 55 * Foot, (55 * Foot) + 1, Eyewash, "foam", "e1") { Set = ("18 m", "15 m"), Within = 1 },
+        new(
+            "water-too-far", "a branch of 3 m (own assumption), cold", 3000, 3001, mm
+                => Rinse($"needs cold 8 L/min", Invariant($"water w1 cold in rinse, north wall, {2000 + mm} from west, height 1200")),
+                    "bench", "w1") { Set = ("3.5 m", "2.5 m") },
+        new(
+            "water-too-far", "a branch of 3 m (own assumption), hot", 3000, 3001, mm
+                => Rinse($"needs hot 8 L/min at 60 C", Invariant($"water w1 hot in rinse, north wall, {2000 + mm} from west, height 1200")),
+                    "bench", "w1") { Set = ("3.5 m", "2.5 m") },
+        new(
+            "drain-too-far", "run-off of 3 m (own assumption)", 3000, 3001, mm
+                => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, {2000 + mm} from west, 200 from north, 100")), "bench",
+                    "fd1") { Set = ("3.5 m", "2.5 m") },
+        new(
+            "drain-too-few", "a drain for each 400 sq ft: COMAR 10.15.03.21, Maryland; Iowa meat plant guidelines", 400 * SquareFoot,
+            400.5 * SquareFoot, m2 => OneDrain(m2 * 1e6 / (20 * Foot), 20 * Foot), "wash") { Set = ("40 m2", "30 m2"), Within = 1e-3 },
+        new("drain-too-few", "no floor more than 16 ft from a drain: RCW 16.68.110, Washington", 16 * Foot, (16 * Foot)
+            + 1, HalfDiagonal, "wash") { Within = 0.1 },
+        new(
+            "fall-not-possible", "rise = slope x run, from the floor build-up of 50 mm", 50, 51, mm
+                => Falls(mm / 0.02, floor: 50, outlet: 200), "fd1", "wash"),
+        new(
+            "fall-not-possible", "an outlet no higher than the low floor: 2 % over 2.5 m", 50, 49, mm
+                => Falls(2500, floor: 60, outlet: mm), "fd1", "wash"),
+        new(
+            "fall-not-possible", "an outlet above the ground, here 500 mm below the floor", 500, 501, mm
+                => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, 1500 from west, centred, 100, outlet {mm} below floor")),
+                    "fd1"),
+        new("hand-sink-too-far", "25 ft: FDA/CFP Food Establishment Plan Review Guide 2000, Part 4; code us", 25 * Foot, (25 * Foot)
+            + 1, mm => SinkAlong(mm, "us"), "bench", "s1") { Set = ("8 m", "7 m") },
+        new("hand-sink-too-far", "25 ft, code eu", 25 * Foot, (25 * Foot)
+            + 1, mm => SinkAlong(mm, "eu"), "bench", "s1") { Lighter = 3000, Set = ("8 m", "7 m") },
+        new(
+            "hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code eu", 3000, 3001, mm
+                => SinkAlong(mm, "eu"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+        new(
+            "hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code none", 3000, 3001, mm
+                => SinkAlong(mm, "none"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+        new(
+            "sterilizer-too-cool", "82 C: Reg (EC) 853/2004 Annex III; code eu", 82, 81, c
+                => Sterilizer(c, "eu"), "z1") { Set = ("80 C", "85 C") },
+        new(
+            "sterilizer-too-cool", "180 F: 9 CFR 354.224, for rabbits; code us", 148 / 1.8, 82, c
+                => Sterilizer(c, "us"), "z1") { Set = ("80 C", "85 C") },
+        new(
+            "sterilizer-too-cool", "82 C: Poultry Regulations 2006, reg 14, South Africa; code none", 82, 81, c
+                => Sterilizer(c, "none"), "z1") { Set = ("80 C", "85 C") },
+        new(
+            "hand-sinks-too-few", "one for 10 workers: Malaysian code of practice for poultry (MY COVP 2017), 5.12", 10, 11, people
+                => Crew(people), "s1") { Set = ("12", "9") },
+        new("eyewash-too-far", "55 ft: ANSI/ISEA Z358.1, secondary copy", 55 * Foot, (55 * Foot)
+            + 1, Eyewash, "foam", "e1") { Set = ("18 m", "15 m"), Within = 1 },
         // A person's middle keeps 225 mm off the walls: half of the 450 mm that the floor's own movers take (ANSUR II).
-        new("hose-misses-floor", "a jet of 2 m past the nozzle (own assumption)", 2000, 2010, Hose, "wash", "hz1") { Set = ("2.5 m", "1.5 m"), Within = 6 },
-        new("sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right", "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
-        new("air-gap-missing", "25 mm at least: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 25, 24, mm => Rinse("needs cold 8 L/min", Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}")), "tank") { Set = ("20 mm", "30 mm") },
-        new("air-gap-missing", "twice an inlet of 20 mm: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 40, 39, mm => Rinse("needs cold 8 L/min", Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}, inlet 20")), "tank"),
+        new(
+            "hose-misses-floor", "a jet of 2 m past the nozzle (own assumption)", 2000, 2010, Hose, "wash",
+            "hz1") { Set = ("2.5 m", "1.5 m"), Within = 6 },
+        new(
+            "sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right",
+            "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
+        new(
+            "air-gap-missing", "25 mm at least: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 25, 24, mm
+                => Rinse(
+                    "needs cold 8 L/min",
+                    Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}")),
+                        "tank") { Set = ("20 mm", "30 mm") },
+        new(
+            "air-gap-missing", "twice an inlet of 20 mm: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 40, 39, mm
+                => Rinse(
+                    "needs cold 8 L/min",
+                    Invariant(
+                        $"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}, inlet 20")),
+                            "tank"),
     ];
 
     private static string Rinse(string needs, string more) => $"""
@@ -94,7 +143,10 @@ internal static class WaterEdges
     /// <summary>A drain in the middle of a floor of 12 to 5 lies half a diagonal, 13, from the corners.</summary>
     private static string HalfDiagonal(double far) => OneDrain(2 * far * 12 / 13, 2 * far * 5 / 13);
 
-    /// <summary>Floor that goes on so far past the end of a hose: both ends of its way lie 225 mm off the north wall, and it is as long as the floor less 225 mm at each end.</summary>
+    /// <summary>
+    /// Floor that goes on so far past the end of a hose: both ends of its way lie 225 mm off the north wall, and it is as long as the
+    /// floor less 225 mm at each end.
+    /// </summary>
     private static string Hose(double past) => Invariant($"""
         plan "Edge"
           units metric
@@ -131,7 +183,10 @@ internal static class WaterEdges
           clear  south 450
         """);
 
-    /// <summary>Benches on both sides stand out past the sink; a body 320 mm deep (abdominal depth of a 95th-percentile man, ANSUR II) stands before them.</summary>
+    /// <summary>
+    /// Benches on both sides stand out past the sink; a body 320 mm deep (abdominal depth of a 95th-percentile man, ANSUR II) stands
+    /// before them.
+    /// </summary>
     private static string SinkBetween(double toMiddle) => Invariant($"""
         plan "Edge"
           units metric

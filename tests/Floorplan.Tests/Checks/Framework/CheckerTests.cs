@@ -81,7 +81,8 @@ public sealed class CheckerTests
         Assert.Equal("outside-shell", outside.Rule);
         Assert.DoesNotContain(CheckedPlan.Check(beyond), f => f.Rule == "nowhere-to-stand");
 
-        Assert.Contains(CheckedPlan.Check(beyond + "\naccept outside-shell at bench \"hangs out of the hatch\""), f => f.Rule == "nowhere-to-stand");
+        Assert.Contains(
+            CheckedPlan.Check(beyond + "\naccept outside-shell at bench \"hangs out of the hatch\""), f => f.Rule == "nowhere-to-stand");
     }
 
     [Fact]
@@ -100,7 +101,8 @@ public sealed class CheckerTests
 
         Assert.Equal(Words(text), Words(text));
 
-        static string[] Words(string text) => [.. CheckedPlan.Check(text).Select(f => $"{f.Severity} {f.Rule} {f.Span.Start} {f.Message} {f.Limit} {f.Mend}")];
+        static string[] Words(string text)
+            => [.. CheckedPlan.Check(text).Select(f => $"{f.Severity} {f.Rule} {f.Span.Start} {f.Message} {f.Limit} {f.Mend}")];
         static IReadOnlyList<Rule> Rules() => RuleCatalogue.All;
     }
 

@@ -12,7 +12,10 @@ public sealed class LineChangeTests
     public void A_line_becomes_another_or_goes_and_lines_come_after_it()
         => Assert.Equal(
             "room a \"A\"\n  place 9\ndoor d1 a\nhatch h1 a\nhatch h2 a",
-            LineChange.Apply(Plan, [new("place 1", "  place 9"), LineChange.After("door d1", "hatch h1 a", "hatch h2 a"), LineChange.Without("door d2"), LineChange.Without("place 2")]));
+            LineChange.Apply(
+                Plan, [
+                    new("place 1", "  place 9"), LineChange.After("door d1", "hatch h1 a", "hatch h2 a"), LineChange.Without("door d2"),
+                    LineChange.Without("place 2")]));
 
     [Theory]
     [InlineData("door")]

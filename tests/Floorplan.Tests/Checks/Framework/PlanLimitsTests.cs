@@ -27,7 +27,8 @@ public sealed class PlanLimitsTests
     [Fact]
     public void A_plans_own_limit_counts_and_both_figures_are_printed_with_the_reason()
     {
-        var limit = new PlanLimits(Plan("code us", "limit headroom 2200 \"mobile unit, agreed with the inspector\"")).Find(Headroom, Headroom.Limits[0].Key)!;
+        var limit = new PlanLimits(Plan("code us", "limit headroom 2200 \"mobile unit, agreed with the inspector\""))
+            .Find(Headroom, Headroom.Limits[0].Key)!;
 
         Assert.Equal(2200, limit.Value);
         Assert.Contains("2200 mm, set in this plan: mobile unit, agreed with the inspector", limit.Text);

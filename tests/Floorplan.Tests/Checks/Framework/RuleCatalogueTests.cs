@@ -13,7 +13,8 @@ public sealed partial class RuleCatalogueTests
     [Fact]
     public void Every_rule_of_the_assembly_is_listed_once()
     {
-        var written = typeof(Rule).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Rule)) && !t.IsAbstract).Select(t => t.FullName!).Order(StringComparer.Ordinal);
+        var written = typeof(Rule).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Rule)) && !t.IsAbstract).Select(t => t.FullName!)
+            .Order(StringComparer.Ordinal);
         var listed = RuleCatalogue.All.Select(r => r.GetType().FullName!).Order(StringComparer.Ordinal);
 
         Assert.Equal(written, listed);
@@ -50,13 +51,15 @@ public sealed partial class RuleCatalogueTests
     }
 
     [Fact]
-    public void Rules_to_read_together_are_rules() => Assert.All(RelatedRules.Matters.SelectMany(m => m), n => Assert.NotNull(RuleCatalogue.Find(n)));
+    public void Rules_to_read_together_are_rules()
+        => Assert.All(RelatedRules.Matters.SelectMany(m => m), n => Assert.NotNull(RuleCatalogue.Find(n)));
 
     /// <summary>Only a law that was read in its own text may make an error of a figure.</summary>
     [Theory]
     [MemberData(nameof(Names))]
     public void No_figure_weighs_more_than_its_source(string name)
-        => Assert.All(RuleCatalogue.Find(name)!.Limits, l => Assert.True(l.Severity <= l.Source.Heaviest, $"{l.Key}: {l.Severity}, {l.Source.Text}"));
+        => Assert.All(
+            RuleCatalogue.Find(name)!.Limits, l => Assert.True(l.Severity <= l.Source.Heaviest, $"{l.Key}: {l.Severity}, {l.Source.Text}"));
 
     /// <summary>A figure cites a source that the rule page lists.</summary>
     [Theory]

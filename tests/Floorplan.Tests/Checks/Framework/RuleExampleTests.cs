@@ -39,7 +39,8 @@ public sealed class RuleExampleTests
     [Theory]
     [MemberData(nameof(Names))]
     public void The_bad_plan_has_no_other_fault(string name)
-        => Assert.All(CheckedPlan.Check(RuleCatalogue.Find(name)!.Bad), f => Assert.True(f.Rule == name || f.AcceptedBy is not null, Said(f)));
+        => Assert.All(
+            CheckedPlan.Check(RuleCatalogue.Find(name)!.Bad), f => Assert.True(f.Rule == name || f.AcceptedBy is not null, Said(f)));
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -66,7 +67,8 @@ public sealed class RuleExampleTests
     public void Setting_the_limit_changes_what_is_found(string name)
     {
         var rule = RuleCatalogue.Find(name)!;
-        bool[] changed = [.. new[] { rule.Bad, rule.Good }.SelectMany(text => new[] { 1 / Loosened, Loosened }.Select(by => Differs(rule, text, by)))];
+        bool[] changed =
+            [.. new[] { rule.Bad, rule.Good }.SelectMany(text => new[] { 1 / Loosened, Loosened }.Select(by => Differs(rule, text, by)))];
 
         Assert.Contains(true, changed);
     }

@@ -16,7 +16,9 @@ public sealed class MenderTests
     [Fact]
     public void A_door_in_a_post_is_moved_just_clear_of_it()
     {
-        var made = Mend(Poultry.Replace("south wall, 12 in from east, 36 in x 78 in", "south wall, 0 in from east, 36 in x 78 in", StringComparison.Ordinal));
+        var made =
+            Mend(Poultry.Replace(
+                "south wall, 12 in from east, 36 in x 78 in", "south wall, 0 in from east, 36 in x 78 in", StringComparison.Ordinal));
 
         var finding = Assert.Single(made);
         Assert.Equal("cuts-frame", finding.Rule);
@@ -26,7 +28,10 @@ public sealed class MenderTests
     [Fact]
     public void A_cold_store_door_gets_its_inside_release()
     {
-        string broken = Poultry.Replace("36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself", StringComparison.Ordinal);
+        string broken =
+            Poultry.Replace(
+                "36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself",
+                StringComparison.Ordinal);
 
         var proposal = Assert.Single(Mend(broken)).Proposal!;
 
@@ -38,7 +43,9 @@ public sealed class MenderTests
     [Fact]
     public void A_drain_that_is_missing_is_added_at_the_end()
     {
-        string[] lines = [.. Poultry.Split('\n').Where(l => !l.StartsWith("drain fd2", StringComparison.Ordinal) && !l.StartsWith("falls evis", StringComparison.Ordinal))];
+        string[] lines =
+            [.. Poultry.Split('\n')
+                .Where(l => !l.StartsWith("drain fd2", StringComparison.Ordinal) && !l.StartsWith("falls evis", StringComparison.Ordinal))];
         string broken = string.Join('\n', lines);
 
         string mended = Assert.Single(Mend(broken)).Proposal!.Text;
@@ -52,7 +59,8 @@ public sealed class MenderTests
     {
         string broken = Poultry.Replace(
             "door  d5 holding to outside,  south wall, 12 in from east, 36 in x 78 in, swings out, closes itself, opens from inside",
-            "door  d5 holding to outside,  south wall,   0 in from east,\t36 in x 78 in, swings out, closes itself, opens from inside   # the van stops here",
+            "door  d5 holding to outside,  south wall,   0 in from east,\t36 in x 78 in, swings out, closes itself, opens from inside   "
+                + "# the van stops here",
             StringComparison.Ordinal);
 
         string mended = Assert.Single(Mend(broken)).Proposal!.Text;
@@ -74,7 +82,10 @@ public sealed class MenderTests
     [Fact]
     public void An_accepted_finding_is_left_alone()
     {
-        string accepted = Poultry.Replace("36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself", StringComparison.Ordinal)
+        string accepted =
+            Poultry.Replace(
+                "36 in x 78 in, swings out, closes itself, opens from inside", "36 in x 78 in, swings out, closes itself",
+                StringComparison.Ordinal)
             + "\naccept exit-locks-in at d5 \"a watchman sits outside\"\n";
 
         Assert.Empty(Mend(accepted));

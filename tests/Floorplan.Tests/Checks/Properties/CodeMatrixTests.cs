@@ -8,7 +8,9 @@ using Xunit;
 
 namespace Floorplan.Tests.Checks.Properties;
 
-/// <summary>Every template under every code: what is found where is approved in <c>codes.txt</c>, and no template has an error anywhere.</summary>
+/// <summary>
+/// Every template under every code: what is found where is approved in <c>codes.txt</c>, and no template has an error anywhere.
+/// </summary>
 public sealed partial class CodeMatrixTests
 {
     private static readonly string[] Codes = ["us", "eu", "none"];
@@ -35,12 +37,17 @@ public sealed partial class CodeMatrixTests
     /// <summary>A figure of one country's law never measures a plan of another.</summary>
     [Fact]
     public void The_limit_of_every_finding_belongs_to_the_code() => Assert.All(
-        Templates().SelectMany(t => Codes.SelectMany(c => Check(t, c).Where(f => f.LimitValue is not null).Select(f => (Code: Enum.Parse<CodeChoice>(c, ignoreCase: true), Finding: f)))),
-        p => Assert.Contains(RuleCatalogue.Find(p.Finding.Rule)!.Limits, l => l.AppliesUnder(p.Code) && p.Finding.Limit.Contains(l.Source.Text.Split(',')[0].Split(':')[0], StringComparison.Ordinal)));
+        Templates()
+            .SelectMany(
+                t => Codes.SelectMany(c => Check(t, c).Where(f => f.LimitValue is not null)
+                    .Select(f => (Code: Enum.Parse<CodeChoice>(c, ignoreCase: true), Finding: f)))),
+        p => Assert.Contains(RuleCatalogue.Find(p.Finding.Rule)!.Limits, l => l.AppliesUnder(p.Code)
+            && p.Finding.Limit.Contains(l.Source.Text.Split(',')[0].Split(':')[0], StringComparison.Ordinal)));
 
     private static string Line(string template, string code)
     {
-        var counted = Check(template, code).GroupBy(f => $"{f.SeverityWord} {f.Rule}").OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Count()} {g.Key}").ToList();
+        var counted = Check(template, code).GroupBy(f => $"{f.SeverityWord} {f.Rule}").OrderBy(g => g.Key, StringComparer.Ordinal)
+            .Select(g => $"{g.Count()} {g.Key}").ToList();
         return $"{template} {code}: {(counted.Count == 0 ? "nothing" : string.Join(", ", counted))}";
     }
 
@@ -51,7 +58,9 @@ public sealed partial class CodeMatrixTests
         return CheckedPlan.Check(Code().Replace(text, "${before}" + code));
     }
 
-    private static IEnumerable<string> Templates() => Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Templates()
+        => Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Select(f => Path.GetFileNameWithoutExtension(f)!)
+            .Order(StringComparer.Ordinal);
 
     [GeneratedRegex(@"(?<before>^  code +)(us|eu|none)\b", RegexOptions.Multiline)]
     private static partial Regex Code();

@@ -1,5 +1,4 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
@@ -34,5 +33,6 @@ public sealed class FeetFindingsTests
     }
 
     private static void AssertFeet(IEnumerable<Finding> findings) => Assert.Empty(
-        findings.SelectMany(f => MetricFigures.In($"{f.Message}; {f.Mend}; {f.Limit.Split('(')[0]}").Select(m => $"{f.Rule}: {m} in {f.Message}; {f.Mend}; {f.Limit}")));
+        findings.SelectMany(f => MetricFigures.In($"{f.Message}; {f.Mend}; {f.Limit.Split('(')[0]}")
+            .Select(m => $"{f.Rule}: {m} in {f.Message}; {f.Mend}; {f.Limit}")));
 }

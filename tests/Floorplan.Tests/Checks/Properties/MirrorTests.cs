@@ -11,11 +11,13 @@ namespace Floorplan.Tests.Checks.Properties;
 public sealed partial class MirrorTests
 {
     // Coordinates, paths and corner lists are counted from the south-west corner, which the mirror moves; such plans are left out.
-    public static TheoryData<string> Rules => [.. RuleCatalogue.All.Where(r => !Coordinates().IsMatch(r.Bad) && Compass().IsMatch(r.Bad)).Select(r => r.Name)];
+    public static TheoryData<string> Rules
+        => [.. RuleCatalogue.All.Where(r => !Coordinates().IsMatch(r.Bad) && Compass().IsMatch(r.Bad)).Select(r => r.Name)];
 
     public static TheoryData<string> Templates =>
     [
-        .. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Where(f => !Coordinates().IsMatch(File.ReadAllText(f))).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
+        .. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Where(f => !Coordinates().IsMatch(File.ReadAllText(f)))
+            .Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
     ];
 
     [Fact]
@@ -40,7 +42,9 @@ public sealed partial class MirrorTests
     }
 
     private static IEnumerable<string> Found(string plan) => CheckedPlan.Check(plan)
-        .Select(f => string.Create(CultureInfo.InvariantCulture, $"{f.Rule} {f.Severity} {f.AcceptedBy is not null} {string.Join(' ', f.Things.Order(StringComparer.Ordinal))} {f.Measured:0}"))
+        .Select(f => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{f.Rule} {f.Severity} {f.AcceptedBy is not null} {string.Join(' ', f.Things.Order(StringComparer.Ordinal))} {f.Measured:0}"))
         .Order(StringComparer.Ordinal);
 
     private static string Mirrored(string plan) => Compass().Replace(plan, m => m.Value == "north" ? "south" : "north");

@@ -23,11 +23,14 @@ public sealed class MoveTests
     /// <summary>Findings on the things of the inner room; the ways through the hall to it change on purpose.</summary>
     private static List<string> Found(int east, int north) =>
     [
-        .. CheckedPlan.Check(Plan(east, north)).Where(f => !f.Things.Contains("hall") && f.Things.Count > 0).Select(Text).Order(StringComparer.Ordinal),
+        .. CheckedPlan.Check(Plan(east, north)).Where(f => !f.Things.Contains("hall") && f.Things.Count > 0).Select(Text)
+            .Order(StringComparer.Ordinal),
     ];
 
     private static string Text(Finding finding) =>
-        string.Create(CultureInfo.InvariantCulture, $"{finding.Rule} {finding.Severity} {string.Join(' ', finding.Things)} {finding.Measured:0.00} {finding.Mend}");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{finding.Rule} {finding.Severity} {string.Join(' ', finding.Things)} {finding.Measured:0.00} {finding.Mend}");
 
     private static string Plan(int east, int north) => FormattableString.Invariant($"""
         plan "Room in a hall"

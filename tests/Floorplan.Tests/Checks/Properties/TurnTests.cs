@@ -16,7 +16,8 @@ public sealed partial class TurnTests
 
     public static TheoryData<string> Templates =>
     [
-        .. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Where(f => CanBeTurned(File.ReadAllText(f))).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
+        .. Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Where(f => CanBeTurned(File.ReadAllText(f)))
+            .Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
     ];
 
     [Fact]
@@ -49,7 +50,9 @@ public sealed partial class TurnTests
     }
 
     private static IEnumerable<string> Found(string plan) => CheckedPlan.Check(plan)
-        .Select(f => string.Create(CultureInfo.InvariantCulture, $"{f.Rule} {f.Severity} {f.AcceptedBy is not null} {string.Join(' ', f.Things.Order(StringComparer.Ordinal))} {f.Measured:0}"))
+        .Select(f => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{f.Rule} {f.Severity} {f.AcceptedBy is not null} {string.Join(' ', f.Things.Order(StringComparer.Ordinal))} {f.Measured:0}"))
         .Order(StringComparer.Ordinal);
 
     private static bool CanBeTurned(string plan) => !Coordinates().IsMatch(plan) && Compass().IsMatch(plan);
@@ -57,8 +60,12 @@ public sealed partial class TurnTests
     private static string Turned(string text)
     {
         var plan = CheckedPlan.Plan(text);
-        string swapped = Compass().Replace(text, m => m.Value switch { "north" => "south", "south" => "north", "east" => "west", _ => "east" });
-        return Slice().Replace(swapped, m => $"from {Seen(plan, m.Groups["to"].Value, "east", "west")} to {Seen(plan, m.Groups["from"].Value, "west", "east")}");
+        string swapped = Compass()
+            .Replace(text, m => m.Value switch { "north" => "south", "south" => "north", "east" => "west", _ => "east" });
+        return Slice()
+            .Replace(
+                swapped, m
+                    => $"from {Seen(plan, m.Groups["to"].Value, "east", "west")} to {Seen(plan, m.Groups["from"].Value, "west", "east")}");
     }
 
     /// <summary>A bound of a slice from the other end of the shell; the compass words of a slice are swapped already.</summary>

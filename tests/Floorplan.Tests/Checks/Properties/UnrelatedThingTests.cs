@@ -33,7 +33,8 @@ public sealed class UnrelatedThingTests
     {
         string more = Plan + "station rack \"Rack\" in far\n  size 2000 x 500 x 1800\n  place against north wall, centred\n";
         var before = CheckedPlan.Check(Plan).Where(f => !f.Things.Contains("far")).Select(f => f.Message).ToList();
-        var after = CheckedPlan.Check(more).Where(f => !f.Things.Contains("far") && !f.Things.Contains("rack")).Select(f => f.Message).ToList();
+        var after = CheckedPlan.Check(more).Where(f => !f.Things.Contains("far") && !f.Things.Contains("rack")).Select(f => f.Message)
+            .ToList();
 
         Assert.True(before.Count > 3, string.Join('\n', before));
         Assert.Equal(before, after);

@@ -6,7 +6,9 @@ using Xunit;
 
 namespace Floorplan.Tests.Checks.Properties;
 
-/// <summary>A length is a length in whatever unit it is written (1 in is 25.4 mm, exactly, by the international agreement of 1959).</summary>
+/// <summary>
+/// A length is a length in whatever unit it is written (1 in is 25.4 mm, exactly, by the international agreement of 1959).
+/// </summary>
 public sealed partial class WrittenUnitsTests
 {
     [Theory]
@@ -26,7 +28,8 @@ public sealed partial class WrittenUnitsTests
     }
 
     private static string Millimetres(Match number, decimal each) =>
-        (decimal.Parse(number.Groups[1].Value, CultureInfo.InvariantCulture) * each).ToString("0.####", CultureInfo.InvariantCulture) + " mm";
+        (decimal.Parse(number.Groups[1].Value, CultureInfo.InvariantCulture) * each).ToString("0.####", CultureInfo.InvariantCulture)
+            + " mm";
 
     [GeneratedRegex(@"(?<![\d/.])(\d+(?:\.\d+)?) in\b(?! +[a-z])")]
     private static partial Regex Inches();

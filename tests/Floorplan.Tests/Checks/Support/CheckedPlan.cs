@@ -20,7 +20,8 @@ internal static class CheckedPlan
     public static Plan Plan(string text)
     {
         var bound = Bind(text);
-        var errors = bound.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => $"{d.Span.Position.Line}: {d.Message} ({d.Help})").ToList();
+        var errors = bound.Diagnostics.Where(d => d.Severity == Severity.Error)
+            .Select(d => $"{d.Span.Position.Line}: {d.Message} ({d.Help})").ToList();
         Assert.True(errors.Count == 0, string.Join('\n', errors));
         return bound.Plan!;
     }

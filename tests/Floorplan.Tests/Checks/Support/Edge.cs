@@ -12,7 +12,10 @@ namespace Floorplan.Tests.Checks.Support;
 /// <param name="Things">Ids that the finding is about.</param>
 public sealed record Edge(string Rule, string Figure, double Limit, double Past, Func<double, string> Plan, params string[] Things)
 {
-    /// <summary>A figure for <c>limit</c> that <see cref="Past"/> keeps to, and one that <see cref="Limit"/> is past; null where the figure cannot be set.</summary>
+    /// <summary>
+    /// A figure for <c>limit</c> that <see cref="Past"/> keeps to, and one that <see cref="Limit"/> is past; null where the figure
+    /// cannot be set.
+    /// </summary>
     public (string Loose, string Strict)? Set { get; init; }
 
 

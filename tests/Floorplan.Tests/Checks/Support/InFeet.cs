@@ -23,7 +23,8 @@ internal static partial class InFeet
         }
 
         string text = plan;
-        foreach (int end in Lengths(tree.Statements, []).Select(l => l.Span.Start + l.Span.Length).Distinct().Where(e => char.IsDigit(plan[e - 1])).OrderDescending())
+        foreach (int end in Lengths(tree.Statements, []).Select(l => l.Span.Start + l.Span.Length).Distinct()
+            .Where(e => char.IsDigit(plan[e - 1])).OrderDescending())
         {
             text = text.Insert(end, " mm");
         }
@@ -33,7 +34,10 @@ internal static partial class InFeet
 
     private static IEnumerable<LengthSyntax> Lengths(object? node, HashSet<object> seen)
     {
-        if (node is null or string || node.GetType().IsPrimitive || node.GetType().IsEnum || (!node.GetType().IsValueType && !seen.Add(node)))
+        if (node is null or string
+            || node.GetType().IsPrimitive
+            || node.GetType().IsEnum
+            || (!node.GetType().IsValueType && !seen.Add(node)))
         {
             return [];
         }
@@ -42,7 +46,8 @@ internal static partial class InFeet
         {
             LengthSyntax length => [length],
             IEnumerable many => many.Cast<object?>().SelectMany(m => Lengths(m, seen)),
-            _ when node.GetType().FullName!.StartsWith("Floorplan.Language.Syntax", StringComparison.Ordinal) || node.GetType().FullName!.StartsWith("System.ValueTuple", StringComparison.Ordinal)
+            _ when node.GetType().FullName!.StartsWith("Floorplan.Language.Syntax", StringComparison.Ordinal)
+                || node.GetType().FullName!.StartsWith("System.ValueTuple", StringComparison.Ordinal)
                 => Parts(node).SelectMany(p => Lengths(p, seen)),
             _ => [],
         };

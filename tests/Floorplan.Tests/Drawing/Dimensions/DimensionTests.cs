@@ -38,7 +38,8 @@ public partial class DimensionTests
     {
         // 1.03 in between 24 stops: rounded one by one each prints 1 1/16 and the sum is 9/16 in too long.
         var set = new DimensionSet(new Envelope(0, 1000, 0, 500), UnitSystem.Feet, DrawingStandard.Us);
-        DimensionStop[] stops = [.. Enumerable.Range(0, 25).Select(i => new DimensionStop(new Length((long)(i * 1.03 * Length.NanometresPerInch))))];
+        DimensionStop[] stops =
+            [.. Enumerable.Range(0, 25).Select(i => new DimensionStop(new Length((long)(i * 1.03 * Length.NanometresPerInch))))];
         set.Add(new DimensionRow(Side.South, DimensionForm.Chain, stops, "chain"));
         set.Add(new DimensionRow(Side.South, DimensionForm.Overall, stops, "overall"));
         var scene = new SceneBuilder();

@@ -24,12 +24,14 @@ public class DxfTextTests
     public void Every_line_is_plain_ascii_whatever_a_name_holds()
     {
         const string Name = "\u0000\u001b\n\u202E\u6C34\U0001F41F\uD800 end";
-        var sheet = new SheetScene("x", Name, Name, 100, 100, [new TextItem(Name, new(10, 10), 2.5, TextAnchor.Start, "A-ANNO-TEXT", Name)]);
+        var sheet =
+            new SheetScene("x", Name, Name, 100, 100, [new TextItem(Name, new(10, 10), 2.5, TextAnchor.Start, "A-ANNO-TEXT", Name)]);
         string dxf = DxfWriter.Write(sheet);
         Assert.All(dxf, c => Assert.True(c is '\n' or (>= ' ' and <= '~')));
         Assert.Equal(0, dxf.Count(c => c == '\n') % 2);
     }
 
     [Fact]
-    public void The_same_plan_gives_the_same_text() => Assert.Equal(DrawnPlans.Template("fish-20ft").Select(DxfWriter.Write), DrawnPlans.Template("fish-20ft").Select(DxfWriter.Write));
+    public void The_same_plan_gives_the_same_text()
+        => Assert.Equal(DrawnPlans.Template("fish-20ft").Select(DxfWriter.Write), DrawnPlans.Template("fish-20ft").Select(DxfWriter.Write));
 }

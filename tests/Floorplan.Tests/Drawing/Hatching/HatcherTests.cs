@@ -12,7 +12,8 @@ public class HatcherTests
 {
     private static readonly GeometryFactory Factory = new();
 
-    private static readonly List<HatchStyle> Styles = [.. Enum.GetValues<HygieneClass>().Select(c => ZoneLook.Of(c).Hatch), HatchStyle.Wall];
+    private static readonly List<HatchStyle> Styles =
+        [.. Enum.GetValues<HygieneClass>().Select(c => ZoneLook.Of(c).Hatch), HatchStyle.Wall];
 
     public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 12)];
 
@@ -51,7 +52,8 @@ public class HatcherTests
         }),
     ];
 
-    private static Polygon Polygon(PaperPoint[] ring) => Factory.CreatePolygon([.. ring.Append(ring[0]).Select(p => new Coordinate(p.X, p.Y))]);
+    private static Polygon Polygon(PaperPoint[] ring)
+        => Factory.CreatePolygon([.. ring.Append(ring[0]).Select(p => new Coordinate(p.X, p.Y))]);
 
     private static LineString Line(LineItem l) => Factory.CreateLineString([new(l.From.X, l.From.Y), new(l.To.X, l.To.Y)]);
 }

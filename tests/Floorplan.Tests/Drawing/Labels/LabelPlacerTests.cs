@@ -34,7 +34,10 @@ public class LabelPlacerTests
     [Fact]
     public void A_text_that_finds_no_room_gets_a_number_for_the_key()
     {
-        var labels = Enumerable.Range(0, 60).Select(i => Request(new string('W', 40), PaperBox.Around(new(5 + (i % 20 * 10), 20 + (i / 20 * 40)), 1, 1)) with { Id = $"{i}" });
+        var labels = Enumerable.Range(0, 60)
+            .Select(i => Request(
+                new string('W', 40), PaperBox.Around(new(5 + (i % 20 * 10), 20 + (i / 20 * 40)), 1, 1)) with
+            { Id = $"{i}" });
         var placed = Place([.. labels]);
 
         var keyed = placed.Where(p => p.Outcome == LabelOutcome.Keyed).ToList();
@@ -60,13 +63,14 @@ public class LabelPlacerTests
         }
 
         var tags = Enum.GetValues<TagShape>();
-        var requests = Enumerable.Range(0, 80).Select(i => Request(new string('n', random.Next(1, 20)), PaperBox.Around(Point(), random.Next(1, 30), random.Next(1, 15))) with
-        {
-            Id = $"{i}",
-            Tag = tags[random.Next(tags.Length)],
-            Priority = random.Next(5),
-            MayTurn = random.Next(2) == 0,
-        });
+        var requests = Enumerable.Range(0, 80)
+            .Select(i => Request(new string('n', random.Next(1, 20)), PaperBox.Around(Point(), random.Next(1, 30), random.Next(1, 15))) with
+            {
+                Id = $"{i}",
+                Tag = tags[random.Next(tags.Length)],
+                Priority = random.Next(5),
+                MayTurn = random.Next(2) == 0,
+            });
         var boxes = Place([.. requests], scene).Where(p => p.Box is not null).Select(p => p.Box!.Value).ToList();
 
         Assert.True(boxes.Count > 40, $"only {boxes.Count} labels were placed");

@@ -13,7 +13,8 @@ public class TextMeasureTests
     public static TheoryData<string, bool> Texts => new()
     {
         { "Evisceration table", false }, { "12'-10 5/16\"", false }, { "2'-6\" × 2'-0\"", false }, { "8.4 m²", true },
-        { "W 1234567890 g,j;Q", false }, { "Schlachtraum Größe ÄÖÜ", true }, { "Åse Ørsted – čeština žluť", false }, { "DOOR END (CD)", true },
+        { "W 1234567890 g,j;Q", false }, { "Schlachtraum Größe ÄÖÜ", true }, { "Åse Ørsted – čeština žluť", false },
+            { "DOOR END (CD)", true },
     };
 
     [Theory]
@@ -21,7 +22,13 @@ public class TextMeasureTests
     public void A_line_is_as_wide_as_the_font_draws_it_with_the_slack_for_other_fonts(string text, bool bold)
     {
         using var face = Face(bold);
-        using var font = new SKFont(face, (float)TextMeasure.FontSize(CapHeight)) { Subpixel = true, LinearMetrics = true, Hinting = SKFontHinting.None };
+        using var font =
+            new SKFont(face, (float)TextMeasure.FontSize(CapHeight))
+            {
+                Subpixel = true,
+                LinearMetrics = true,
+                Hinting = SKFontHinting.None
+            };
 
         double drawn = text.Sum(c => (double)font.MeasureText(c.ToString()));
 

@@ -35,6 +35,8 @@ public sealed class CircuitTests
 
     [Fact]
     public void A_plan_that_names_no_circuits_has_no_list_of_them() => Assert.DoesNotContain(
-        DrawnPlans.Draw(Plan.Replace(", circuit 10", "", StringComparison.Ordinal).Replace(", circuit 2", "", StringComparison.Ordinal), [5]).Single().Items.OfType<TextItem>(),
+        DrawnPlans.Draw(
+            Plan.Replace(", circuit 10", "", StringComparison.Ordinal).Replace(", circuit 2", "", StringComparison.Ordinal), [5])
+            .Single().Items.OfType<TextItem>(),
         t => t.Text.StartsWith("Circuits, as", StringComparison.Ordinal));
 }

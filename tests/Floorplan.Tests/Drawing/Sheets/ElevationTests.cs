@@ -61,14 +61,17 @@ public class ElevationTests
         var inside = request.Plan.Shell.Finished.EnvelopeInternal;
         var against = request.Plan.Stations.Where(s => Compass.All.Any(side => side.RunsEastWest()
             ? Math.Abs(s.Bounds.Of(side).Millimetres - (side == Floorplan.Language.Syntax.Side.North ? inside.MaxY : inside.MinY)) < 1
-            : Math.Abs(s.Bounds.Of(side).Millimetres - (side == Floorplan.Language.Syntax.Side.East ? inside.MaxX : inside.MinX)) < 1)).ToList();
+            : Math.Abs(s.Bounds.Of(side).Millimetres - (side == Floorplan.Language.Syntax.Side.East ? inside.MaxX : inside.MinX)) < 1))
+                .ToList();
         Assert.NotEmpty(against);
         Assert.All(against, s => Assert.Contains(sheet.Items, i => i.Group == "station:" + s.Id));
     }
 
-    private static string[] Row(SheetScene sheet, string group) => [.. sheet.Items.OfType<TextItem>().Where(t => t.Group == group).Select(t => t.Text)];
+    private static string[] Row(SheetScene sheet, string group)
+        => [.. sheet.Items.OfType<TextItem>().Where(t => t.Group == group).Select(t => t.Text)];
 
-    private static PaperBox Box(SheetScene sheet, string group) => PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == group).Points);
+    private static PaperBox Box(SheetScene sheet, string group)
+        => PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == group).Points);
 
     private static PaperBox Holding(IEnumerable<PaperBox> walls, PaperBox thing) => walls.First(w => w.Grown(0.01).Holds(thing));
 }

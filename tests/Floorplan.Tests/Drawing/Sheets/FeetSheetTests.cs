@@ -7,10 +7,13 @@ using Xunit;
 
 namespace Floorplan.Tests.Drawing.Sheets;
 
-/// <summary>No metric figure on a sheet or in a schedule of a feet plan; sheet 9 and lists of findings may quote a source's clause.</summary>
+/// <summary>
+/// No metric figure on a sheet or in a schedule of a feet plan; sheet 9 and lists of findings may quote a source's clause.
+/// </summary>
 public sealed class FeetSheetTests
 {
-    private static readonly HashSet<string> Quoted = [.. RuleCatalogue.All.SelectMany(r => r.Sources).SelectMany(s => MetricFigures.All(s.Text))];
+    private static readonly HashSet<string> Quoted =
+        [.. RuleCatalogue.All.SelectMany(r => r.Sources).SelectMany(s => MetricFigures.All(s.Text))];
 
     public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
 
@@ -20,7 +23,8 @@ public sealed class FeetSheetTests
     {
         var sheets = DrawnPlans.Draw(InFeet.Of(DrawnPlans.Text(template)));
         Assert.Equal("", string.Join('\n', sheets.SelectMany(s => s.Items.OfType<TextItem>().SelectMany(t => MetricFigures.In(t.Text)
-            .Where(f => !(s.Name.StartsWith('9') && Quoted.Contains(f)) && !IsCountOfBars(t.Text, f)).Select(f => $"{s.Name}: {f} in {t.Text}")))));
+            .Where(f => !(s.Name.StartsWith('9') && Quoted.Contains(f)) && !IsCountOfBars(t.Text, f))
+                .Select(f => $"{s.Name}: {f} in {t.Text}")))));
     }
 
     [Theory]
@@ -29,9 +33,11 @@ public sealed class FeetSheetTests
     {
         var schedules = Schedule.All(CheckedPlan.Facts(CheckedPlan.Plan(InFeet.Of(DrawnPlans.Text(template)))));
         Assert.Empty(schedules.SelectMany(s => s.Columns.Where(c => c.Split(' ')[^1] is "mm" or "kg" or "m2" or "m²" or "L" or "L/min")
-            .Concat(s.Rows.SelectMany(r => r.Select(c => c?.ToString() ?? "")).Where(c => MetricFigures.In(c).Count > 0)).Select(c => $"{s.Name}: {c}")));
+            .Concat(s.Rows.SelectMany(r => r.Select(c => c?.ToString() ?? "")).Where(c => MetricFigures.In(c).Count > 0))
+                .Select(c => $"{s.Name}: {c}")));
     }
 
     /// <summary>Steel is bought in bars; the unit of pressure has the same word.</summary>
-    private static bool IsCountOfBars(string text, string figure) => figure.EndsWith(" bar", StringComparison.Ordinal) && text.Contains($": {figure},", StringComparison.Ordinal);
+    private static bool IsCountOfBars(string text, string figure)
+        => figure.EndsWith(" bar", StringComparison.Ordinal) && text.Contains($": {figure},", StringComparison.Ordinal);
 }

@@ -26,7 +26,9 @@ public class OpeningsAndFramesTests
         var units = request.Plan.Units;
         foreach (var cut in cuts)
         {
-            var hole = PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == "cut:" + cut.Opening.Id && p.Layer == "S-OPNG").Points);
+            var hole =
+                PaperBox.Of(sheet.Items.OfType<PolylineItem>()
+                    .First(p => p.Group == "cut:" + cut.Opening.Id && p.Layer == "S-OPNG").Points);
             Assert.Equal(cut.Width.Millimetres, hole.Width * denominator, 3);
             Assert.Equal(cut.Height.Millimetres, hole.Height * denominator, 3);
 
@@ -60,7 +62,8 @@ public class OpeningsAndFramesTests
     [Fact]
     public void What_is_sawn_adds_up_as_printed()
     {
-        var texts = SheetSet.Draw(Request("poultry-40ft"), [6]).Single().Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).Select(t => t.Text.Replace('\u00A0', ' ')).ToList();
+        var texts = SheetSet.Draw(Request("poultry-40ft"), [6]).Single().Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule)
+            .Select(t => t.Text.Replace('\u00A0', ' ')).ToList();
         Assert.Equal(["9", "51'-9 3/4\""], texts.SkipWhile(t => t != "all").Skip(1).Take(2));
         Assert.Equal(["2 × d1 post, d1 head", "2'-6 3/8\""], texts.SkipWhile(t => t != "2 × d1 post, d1 head").Take(2));
     }
@@ -94,24 +97,32 @@ public class OpeningsAndFramesTests
         Assert.NotEmpty(rows);
         Assert.All(rows, r => Assert.DoesNotContain(walls, w => w.Grown(-1).IsCutBy(r.From, r.To) && r.From.Y == r.To.Y));
         var along = rows.Where(r => r.From.Y == r.To.Y).ToList();
-        Assert.All(along, a => Assert.DoesNotContain(along, b => !ReferenceEquals(a, b) && a.From.Y == b.From.Y && Math.Max(a.From.X, b.From.X) < Math.Min(a.To.X, b.To.X)));
+        Assert.All(
+            along, a
+                => Assert.DoesNotContain(along, b => !ReferenceEquals(a, b)
+                    && a.From.Y == b.From.Y
+                    && Math.Max(a.From.X, b.From.X) < Math.Min(a.To.X, b.To.X)));
     }
 
     [Fact]
     public void A_plan_without_holes_still_gives_a_sheet()
     {
-        var sheet = DrawnPlans.Draw("plan \"Box\"\nshell container 20 ft standard\nroom work \"Work\" dry from west to east\n", [6]).Single();
+        var sheet = DrawnPlans.Draw("plan \"Box\"\nshell container 20 ft standard\nroom work \"Work\" dry from west to east\n", [6])
+            .Single();
         Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Text.Contains("No holes in", StringComparison.Ordinal));
     }
 
-    private static double Middle(SheetScene sheet, string group) => PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == group).Points).Centre.X;
+    private static double Middle(SheetScene sheet, string group)
+        => PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == group).Points).Centre.X;
 
-    private static SheetRequest Request(string template) => DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
+    private static SheetRequest Request(string template)
+        => DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
 
     /// <summary>As the title block says it: <c>1:50</c> or <c>1/4" = 1'-0" (1:48)</c>.</summary>
     private static double Denominator(SheetScene sheet)
     {
-        string scale = sheet.Items.OfType<TextItem>().First(t => t.Layer == "A-ANNO-TTLB" && t.Text.Contains("1:", StringComparison.Ordinal)).Text;
+        string scale = sheet.Items.OfType<TextItem>()
+            .First(t => t.Layer == "A-ANNO-TTLB" && t.Text.Contains("1:", StringComparison.Ordinal)).Text;
         return double.Parse(scale.Split("1:")[1].TrimEnd(')'), System.Globalization.CultureInfo.InvariantCulture);
     }
 
@@ -121,5 +132,6 @@ public class OpeningsAndFramesTests
         Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group == group && t.Text.Replace(' ', '\u00A0') == figure);
 
     private static void AssertInTables(SheetScene sheet, string figure) =>
-        Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group?.StartsWith("dimension", StringComparison.Ordinal) != true && t.Text == figure);
+        Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group?.StartsWith("dimension", StringComparison.Ordinal) != true
+            && t.Text == figure);
 }

@@ -42,7 +42,8 @@ public class SheetContentTests
             if (leg.Route.Route is not null)
             {
                 Assert.Contains(sheet.Items.OfType<AreaItem>(), a => a.Group == "leg:" + leg.Mark);
-                Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group == "leg:" + leg.Mark && t.Text.StartsWith(leg.Mark, StringComparison.Ordinal));
+                Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group == "leg:" + leg.Mark
+                    && t.Text.StartsWith(leg.Mark, StringComparison.Ordinal));
             }
         }
     }
@@ -92,7 +93,8 @@ public class SheetContentTests
             foreach (var sheet in SheetSet.Draw(request, [1, 2, 3, 4, 5, 8, 9]))
             {
                 double denominator = TransformOf(sheet, request).Denominator;
-                Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Text.EndsWith($"1:{denominator:0}", StringComparison.Ordinal) || t.Text.EndsWith($"(1:{denominator:0})", StringComparison.Ordinal));
+                Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Text.EndsWith($"1:{denominator:0}", StringComparison.Ordinal)
+                    || t.Text.EndsWith($"(1:{denominator:0})", StringComparison.Ordinal));
             }
         }
     }
@@ -125,7 +127,9 @@ public class SheetContentTests
             Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Layer == Layers.Finding && t.Text == number && t.Group is null);
             if (request.Findings[i].At is not null)
             {
-                Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Layer == Layers.Finding && t.Group is not null && t.Text.Split(", ").Contains(number));
+                Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Layer == Layers.Finding
+                    && t.Group is not null
+                    && t.Text.Split(", ").Contains(number));
             }
         }
     }
@@ -133,7 +137,8 @@ public class SheetContentTests
     private static string Text(string template) => File.ReadAllText(Repository.At("templates", template + ".unit"));
 
     private static PaperBox Outline(SheetScene sheet) =>
-        PaperBox.Of(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "station:bench" && p.Closed).MaxBy(p => PaperBox.Of(p.Points).Width)!.Points);
+        PaperBox.Of(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "station:bench" && p.Closed)
+            .MaxBy(p => PaperBox.Of(p.Points).Width)!.Points);
 
     /// <summary>From two outlines that are on the plan and on the sheet: the outside of the shell.</summary>
     private static PlanTransform TransformOf(SheetScene sheet, SheetRequest request)
@@ -142,7 +147,9 @@ public class SheetContentTests
         var outside = request.Plan.Shell.Outside.EnvelopeInternal;
         double denominator = outside.Width / shell.Width;
         Assert.Equal(outside.Height / denominator, shell.Height, 6);
-        return new PlanTransform(Math.Round(denominator, 6), new PaperPoint(shell.Left - (outside.MinX / denominator), shell.Bottom + (outside.MinY / denominator)));
+        return new PlanTransform(
+            Math.Round(denominator, 6),
+            new PaperPoint(shell.Left - (outside.MinX / denominator), shell.Bottom + (outside.MinY / denominator)));
     }
 
     private static double Distance(PaperPoint a, PaperPoint b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));

@@ -26,7 +26,9 @@ public class WaterTests
             drain fd1 floor in work, 3000 from west, centred, 100
             {thing}
             """)).Supply);
-        Assert.Equal(served is null ? [] : [served], runs.Where(r => r is { Kind: NeedKind.Drain, Point.Id: "fd1" }).SelectMany(r => r.Uses).Select(u => u.Id));
+        Assert.Equal(served is null
+            ? []
+            : [served], runs.Where(r => r is { Kind: NeedKind.Drain, Point.Id: "fd1" }).SelectMany(r => r.Uses).Select(u => u.Id));
     }
 
     /// <summary>The plumber fits what the checks count on.</summary>

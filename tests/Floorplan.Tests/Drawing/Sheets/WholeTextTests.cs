@@ -23,7 +23,8 @@ public class WholeTextTests
     {
         var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
         string words = Solid(string.Concat(DrawnPlans.Template(template)[8].Items.OfType<TextItem>().Select(t => t.Text)));
-        Assert.All(RuleResult.Of(request.Plan, request.Findings), r => Assert.Contains(Solid(r.Limit?.Text ?? r.Rule.Sources[0].Text), words));
+        Assert.All(
+            RuleResult.Of(request.Plan, request.Findings), r => Assert.Contains(Solid(r.Limit?.Text ?? r.Rule.Sources[0].Text), words));
     }
 
     /// <summary>A figure that breaks in two at the end of a line is read as two figures.</summary>
@@ -36,7 +37,8 @@ public class WholeTextTests
         {
             var drawn = scene.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).SelectMany(t => Words(t.Text)).ToHashSet();
             var said = sheet.Content(request, SheetHead.For(request, sheet, SheetSet.All.Count)).Tables.Where(t => t.Rows.Count > 0)
-                .SelectMany(t => t.Rows.Select(r => r.Select(c => c.Text)).Append(t.Columns)).SelectMany(r => r).SelectMany(Words).Where(w => w.Length <= longest);
+                .SelectMany(t => t.Rows.Select(r => r.Select(c => c.Text)).Append(t.Columns)).SelectMany(r => r).SelectMany(Words)
+                    .Where(w => w.Length <= longest);
             Assert.All(said, w => Assert.True(drawn.Contains(w) || Parts(w).All(drawn.Contains), w));
         }
     }
@@ -46,13 +48,15 @@ public class WholeTextTests
     public void A_figure_of_a_table_stays_beside_its_unit(string template)
     {
         string[] units = ["m²", "m³", "mm", "kg", "lb", "kW", "L/min", "gpm", "lux", "fc", "sq", "cu", "°C", "°F"];
-        var texts = DrawnPlans.Template(template).SelectMany(s => s.Items.OfType<TextItem>()).Where(t => t.Layer == Layers.Schedule && !t.Bold).ToList();
+        var texts = DrawnPlans.Template(template).SelectMany(s => s.Items.OfType<TextItem>())
+            .Where(t => t.Layer == Layers.Schedule && !t.Bold).ToList();
         Assert.NotEmpty(texts);
         Assert.All(texts, t => Assert.DoesNotContain(Words(t.Text)[0].TrimEnd(','), units));
     }
 
     /// <summary><c>three-phase</c> may be broken behind its hyphen, <c>1'-10"</c> may not.</summary>
-    private static string[] Parts(string word) => word.All(c => char.IsLetter(c) || c == '-') ? word.Replace("-", "- ", StringComparison.Ordinal).Split(' ') : [word];
+    private static string[] Parts(string word)
+        => word.All(c => char.IsLetter(c) || c == '-') ? word.Replace("-", "- ", StringComparison.Ordinal).Split(' ') : [word];
 
     private static string[] Words(string text) => text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 

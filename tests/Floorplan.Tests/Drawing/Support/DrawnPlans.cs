@@ -14,7 +14,8 @@ namespace Floorplan.Tests.Drawing.Support;
 /// <summary>Sheets drawn from the shipped templates and from plans as text.</summary>
 internal static class DrawnPlans
 {
-    public static readonly string[] Templates = ["empty-start", "fish-20ft", "game-trailer", "goat-dairy-shed", "poultry-40ft", "vegetable-l-shed"];
+    public static readonly string[] Templates =
+        ["empty-start", "fish-20ft", "game-trailer", "goat-dairy-shed", "poultry-40ft", "vegetable-l-shed"];
 
     private static readonly ConcurrentDictionary<string, IReadOnlyList<SheetScene>> Drawn = new();
 
@@ -22,7 +23,8 @@ internal static class DrawnPlans
 
     public static string Text(string name) => File.ReadAllText(Repository.At("templates", name + ".unit"));
 
-    public static IReadOnlyList<SheetScene> Draw(string text, IReadOnlyCollection<int>? numbers = null) => SheetSet.Draw(Request(text), numbers);
+    public static IReadOnlyList<SheetScene> Draw(string text, IReadOnlyCollection<int>? numbers = null)
+        => SheetSet.Draw(Request(text), numbers);
 
     public static SheetRequest Request(string text)
     {
@@ -30,7 +32,8 @@ internal static class DrawnPlans
         var facts = new PlanFacts(plan, new FloorSpace(plan));
         return new SheetRequest(facts, Checker.Check(facts))
         {
-            Stock = StockCutter.Cut(CutList.Of(CutOuts.Of(plan), plan.Units), StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
+            Stock = StockCutter.Cut(
+                CutList.Of(CutOuts.Of(plan), plan.Units), StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
         };
     }
 }

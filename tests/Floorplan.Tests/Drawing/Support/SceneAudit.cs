@@ -27,7 +27,8 @@ internal static class SceneAudit
             index.Insert(texts[i].Box.EnvelopeInternal, i);
         }
 
-        foreach (var (i, other) in texts.SelectMany((t, i) => index.Query(t.Box.EnvelopeInternal).Where(k => k > i).Select(k => (i, k))).Order())
+        foreach (var (i, other) in texts.SelectMany((t, i) => index.Query(t.Box.EnvelopeInternal).Where(k => k > i).Select(k => (i, k)))
+            .Order())
         {
             if (texts[i].Box.Intersects(texts[other].Box))
             {
@@ -57,9 +58,12 @@ internal static class SceneAudit
     private static IEnumerable<string> OutsideFrame(SheetScene sheet)
     {
         // A picture for a page has no frame but its own edge.
-        var frame = sheet.Items.OfType<PolylineItem>().Where(p => p.Closed && p.Layer == Layers.TitleBlock).Select(p => (p.Pen.Width, Box: PaperBox.Of(p.Points)))
-            .OrderByDescending(p => p.Width).ThenByDescending(p => p.Box.Width).Select(p => p.Box).FirstOrDefault(new PaperBox(0, 0, sheet.WidthMm, sheet.HeightMm));
-        return sheet.Items.OfType<TextItem>().Where(t => t.Group != "frame" && !frame.Holds(TextMeasure.Box(t))).Select(t => $"{Say(t)} leaves the frame");
+        var frame = sheet.Items.OfType<PolylineItem>().Where(p => p.Closed && p.Layer == Layers.TitleBlock)
+            .Select(p => (p.Pen.Width, Box: PaperBox.Of(p.Points)))
+            .OrderByDescending(p => p.Width).ThenByDescending(p => p.Box.Width).Select(p => p.Box)
+                .FirstOrDefault(new PaperBox(0, 0, sheet.WidthMm, sheet.HeightMm));
+        return sheet.Items.OfType<TextItem>().Where(t => t.Group != "frame" && !frame.Holds(TextMeasure.Box(t)))
+            .Select(t => $"{Say(t)} leaves the frame");
     }
 
     // Heavy lines as thin polygons along their middle; a text may come near a heavy line but not over it.

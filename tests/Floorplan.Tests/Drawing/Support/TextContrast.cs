@@ -27,17 +27,23 @@ internal static class TextContrast
         return
         [
             .. sheet.Items.Select((item, order) => (Text: item as TextItem, order)).Where(t => t.Text is not null)
-                .SelectMany(t => Points(TextMeasure.Box(t.Text!)).Select(p => Ground(under, p, t.order)).Distinct().Select(ground => (Text: t.Text!, Ground: ground)))
+                .SelectMany(t => Points(TextMeasure.Box(t.Text!)).Select(p => Ground(under, p, t.order)).Distinct()
+                    .Select(ground => (Text: t.Text!, Ground: ground)))
                 .Where(t => Between(t.Text.Colour, t.Ground) < Least)
-                .Select(t => FormattableString.Invariant($"{sheet.Name}: \"{t.Text.Text}\" {t.Text.Colour} on {t.Ground}: {Between(t.Text.Colour, t.Ground):0.00}")),
+                .Select(t => FormattableString.Invariant(
+                    $"{sheet.Name}: \"{t.Text.Text}\" {t.Text.Colour} on {t.Ground}: {Between(t.Text.Colour, t.Ground):0.00}")),
         ];
     }
 
     private static IEnumerable<Coordinate> Points(PaperBox box) =>
-        from i in Enumerable.Range(0, 9) from k in Enumerable.Range(0, 3) select new Coordinate(box.Left + (box.Width * (i + 0.5) / 9), box.Top + (box.Height * (k + 0.5) / 3));
+        from i in Enumerable.Range(0, 9)
+        from k in Enumerable.Range(0, 3)
+        select new Coordinate(box.Left
+            + (box.Width * (i + 0.5) / 9), box.Top + (box.Height * (k + 0.5) / 3));
 
     private static string Ground(STRtree<(int Order, AreaItem Area)> under, Coordinate at, int below) =>
-        under.Query(new Envelope(at)).Where(a => a.Order < below && Covers(a.Area, at)).OrderByDescending(a => a.Order).Select(a => a.Area.Fill).FirstOrDefault("#FFFFFF");
+        under.Query(new Envelope(at)).Where(a => a.Order < below && Covers(a.Area, at)).OrderByDescending(a => a.Order)
+            .Select(a => a.Area.Fill).FirstOrDefault("#FFFFFF");
 
     private static Envelope EnvelopeOf(AreaItem area)
     {

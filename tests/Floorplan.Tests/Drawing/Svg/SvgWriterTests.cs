@@ -66,7 +66,8 @@ public partial class SvgWriterTests
             Assert.Equal(sheet.Title, svg.Element(ns + "title")!.Value);
             Assert.Equal(sheet.Description, svg.Element(ns + "desc")!.Value);
             // In what is drawn, not in what is written on the sheet.
-            Assert.All(svg.Descendants().Attributes().Where(a => a.Name.LocalName is not "class"), a => Assert.DoesNotMatch(OddNumber(), a.Value));
+            Assert.All(
+                svg.Descendants().Attributes().Where(a => a.Name.LocalName is not "class"), a => Assert.DoesNotMatch(OddNumber(), a.Value));
         }
     }
 

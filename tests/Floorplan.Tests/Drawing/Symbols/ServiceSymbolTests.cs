@@ -11,7 +11,8 @@ public class ServiceSymbolTests
 
     /// <summary>Services of whole rooms have no point to mark.</summary>
     private static IEnumerable<Type> Types =>
-        typeof(ServicePoint).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(ServicePoint)) && !t.IsAbstract && !t.IsSubclassOf(typeof(RoomService)));
+        typeof(ServicePoint).Assembly.GetTypes()
+            .Where(t => t.IsSubclassOf(typeof(ServicePoint)) && !t.IsAbstract && !t.IsSubclassOf(typeof(RoomService)));
 
     [Theory]
     [MemberData(nameof(Points))]
@@ -25,7 +26,8 @@ public class ServiceSymbolTests
 
     [Fact]
     public void Every_symbol_is_used() => Assert.Equal(
-        typeof(ServiceSymbols).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(ServiceSymbol)) && !t.IsAbstract).Select(t => t.Name).Order(StringComparer.Ordinal),
+        typeof(ServiceSymbols).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(ServiceSymbol)) && !t.IsAbstract).Select(t => t.Name)
+            .Order(StringComparer.Ordinal),
         Types.Select(t => ServiceSymbols.Of(Made(t))!.GetType().Name).Order(StringComparer.Ordinal));
 
     private static ServicePoint Made(Type type) => (ServicePoint)Activator.CreateInstance(type)!;

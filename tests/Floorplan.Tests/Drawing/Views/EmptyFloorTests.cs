@@ -40,7 +40,9 @@ public class EmptyFloorTests
     [Fact]
     public void The_notch_of_an_l_shaped_room_is_not_its_floor()
     {
-        var room = Shape.Factory.CreatePolygon([new(0, 0), new(4000, 0), new(4000, 1000), new(2000, 1000), new(2000, 2000), new(0, 2000), new(0, 0)]);
+        var room =
+            Shape.Factory.CreatePolygon(
+                [new(0, 0), new(4000, 0), new(4000, 1000), new(2000, 1000), new(2000, 2000), new(0, 2000), new(0, 0)]);
         var place = new EmptyFloor(room, Transform, []).Find(20, 10, new PaperPoint(175, 65))!.Value;
 
         Assert.False(place.Overlaps(new PaperBox(141, 60, 180, 79)), place.ToString());

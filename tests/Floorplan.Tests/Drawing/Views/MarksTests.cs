@@ -25,7 +25,10 @@ public class MarksTests
         var items = DrawnPlans.Draw(Plan, [sheet]).Single().Items.OfType<TextItem>();
         foreach (string id in new[] { "door-to-the-yard-left", "door-to-the-yard-right" })
         {
-            Assert.Equal(id, string.Concat(items.Where(t => t.Group is { } g && g.EndsWith(":" + id, StringComparison.Ordinal) && !t.Text.Any(char.IsDigit)).Select(t => t.Text)));
+            Assert.Equal(
+                id, string.Concat(
+                    items.Where(t => t.Group is { } g && g.EndsWith(":" + id, StringComparison.Ordinal) && !t.Text.Any(char.IsDigit))
+                        .Select(t => t.Text)));
         }
     }
 }

@@ -16,7 +16,9 @@ public class RevisionLayerTests
     private static readonly string Now = Was
         .Replace("56 in x 26 in x 34 in", "60 in x 26 in x 34 in", StringComparison.Ordinal)
         .Replace("12 in from east, 36 in x 78 in", "18 in from east, 36 in x 78 in", StringComparison.Ordinal)
-        .Replace("drain fd2 floor in evis, centred, 80 in from west, 4 in", "drain fd3 floor in evis, centred, 90 in from west, 4 in", StringComparison.Ordinal)
+        .Replace(
+            "drain fd2 floor in evis, centred, 80 in from west, 4 in", "drain fd3 floor in evis, centred, 90 in from west, 4 in",
+            StringComparison.Ordinal)
         .Replace("to fd2", "to fd3", StringComparison.Ordinal);
 
     [Theory]

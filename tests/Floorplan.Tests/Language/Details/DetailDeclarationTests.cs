@@ -60,7 +60,9 @@ public class DetailDeclarationTests
         }
     }
 
-    /// <summary>Lists end where the next detail starts, whatever it is. Before, 15 of 23 details of a station could not follow `needs`.</summary>
+    /// <summary>
+    /// Lists end where the next detail starts, whatever it is. Before, 15 of 23 details of a station could not follow `needs`.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Statements))]
     public void Every_two_details_on_one_line_read_as_on_lines_of_their_own(string statement)
@@ -85,7 +87,10 @@ public class DetailDeclarationTests
     [MemberData(nameof(Statements))]
     public void A_detail_that_counts_once_is_told_when_it_is_said_twice(string statement)
     {
-        foreach (var detail in Vocabulary.Find(statement)!.Details.Select(d => d.Detail).Where(d => !d.Repeatable && !d.BareRepeats && d.Forms[0] == d.Examples[0].Split(',')[0][..Math.Min(d.Forms[0].Length, d.Examples[0].Length)]))
+        foreach (var detail in Vocabulary.Find(statement)!.Details.Select(d => d.Detail)
+            .Where(d => !d.Repeatable
+                && !d.BareRepeats
+                && d.Forms[0] == d.Examples[0].Split(',')[0][..Math.Min(d.Forms[0].Length, d.Examples[0].Length)]))
         {
             string text = Text(statement, [detail.Examples[0], detail.Examples[^1]]);
             Assert.Contains(Sample.Parse(text).Diagnostics, d => d.Code == "said-twice");
@@ -96,7 +101,8 @@ public class DetailDeclarationTests
     [MemberData(nameof(NeededDetails))]
     public void A_needed_detail_that_is_missing_is_told_with_a_way_out(string statement, string word)
     {
-        var others = Vocabulary.Find(statement)!.Details.Where(d => d.Detail.Needed == Needed.Always && d.Word != word).Select(d => d.Detail.Examples[0]);
+        var others = Vocabulary.Find(statement)!.Details.Where(d => d.Detail.Needed == Needed.Always && d.Word != word)
+            .Select(d => d.Detail.Examples[0]);
         var told = Assert.Single(Sample.Parse(Heads[statement] + string.Concat(others.Select(o => "\n  " + o))).Diagnostics);
         Assert.Equal(("detail-missing", Severity.Error, 1), (told.Code, told.Severity, told.Span.Position.Line));
         Assert.Contains($"`{word}`", told.Message);
@@ -113,12 +119,17 @@ public class DetailDeclarationTests
             _ => $"{statement} t",
         };
         var written = lines.ToList();
-        var needed = Vocabulary.Find(statement)!.Details.Select(d => d.Detail).Where(d => d.Needed == Needed.Always && !written.Exists(w => w.Contains(d.Word + " ", StringComparison.Ordinal)));
+        var needed = Vocabulary.Find(statement)!.Details.Select(d => d.Detail)
+            .Where(d => d.Needed == Needed.Always && !written.Exists(w => w.Contains(d.Word + " ", StringComparison.Ordinal)));
         if (statement == "shell")
         {
             // Each detail fits some kind of shell; hitches and axles are of a trailer.
-            bool trailer = written.Exists(w => w.Contains("hitch", StringComparison.Ordinal) || w.Contains("axles", StringComparison.Ordinal) || w.Contains("weight", StringComparison.Ordinal));
-            bool shed = written.Exists(w => w.Contains("eaves", StringComparison.Ordinal) || w.Contains("corners", StringComparison.Ordinal));
+            bool trailer =
+                written.Exists(w => w.Contains("hitch", StringComparison.Ordinal)
+                    || w.Contains("axles", StringComparison.Ordinal)
+                    || w.Contains("weight", StringComparison.Ordinal));
+            bool shed =
+                written.Exists(w => w.Contains("eaves", StringComparison.Ordinal) || w.Contains("corners", StringComparison.Ordinal));
             head = trailer && !shed ? "shell trailer 6000 x 2400 x 2500" : shed && trailer ? "shell" : head;
         }
 

@@ -24,7 +24,9 @@ public partial class DiagnosticPageTests
     [Fact]
     public void Every_code_in_the_source_has_one_page()
     {
-        string[] issued = [.. IssuedIn("src/Floorplan.Language").Concat(IssuedIn("src/Floorplan.Model")).Except(Unreachable).Distinct().Order(StringComparer.Ordinal)];
+        string[] issued =
+            [.. IssuedIn("src/Floorplan.Language").Concat(IssuedIn("src/Floorplan.Model")).Except(Unreachable).Distinct()
+                .Order(StringComparer.Ordinal)];
         Assert.Equal(issued, LanguagePages.All.Concat(ModelPages.All).Select(p => p.Code).Order(StringComparer.Ordinal));
     }
 
@@ -33,19 +35,24 @@ public partial class DiagnosticPageTests
     public void The_search_finds_codes_however_they_are_written()
     {
         Assert.Superset(new HashSet<string> { "unknown-name", "hidden-character", "axle-count" }, IssuedIn("src").ToHashSet());
-        Assert.Superset(new HashSet<string> { "too-many-rooms", "too-many-things", "floor-without-room", "too-many-mistakes", "only-kinds-are-read" }, IssuedIn("src").ToHashSet());
+        Assert.Superset(
+            new HashSet<string> { "too-many-rooms", "too-many-things", "floor-without-room", "too-many-mistakes", "only-kinds-are-read" },
+            IssuedIn("src").ToHashSet());
     }
 
     [Theory]
     [MemberData(nameof(LanguageCodes))]
-    public void A_page_of_the_language_tells_the_truth(string code) => TellsTheTruth(LanguagePages.All.Single(p => p.Code == code), (text, _) => Parse(text).Diagnostics);
+    public void A_page_of_the_language_tells_the_truth(string code)
+        => TellsTheTruth(LanguagePages.All.Single(p => p.Code == code), (text, _) => Parse(text).Diagnostics);
 
     [Theory]
     [MemberData(nameof(ModelCodes))]
     public void A_page_of_the_model_tells_the_truth(string code)
-        => TellsTheTruth(ModelPages.All.Single(p => p.Code == code), (text, files) => PlanBinder.Bind(Parse(text), new MemoryFiles(files)).Diagnostics);
+        => TellsTheTruth(
+            ModelPages.All.Single(p => p.Code == code), (text, files) => PlanBinder.Bind(Parse(text), new MemoryFiles(files)).Diagnostics);
 
-    private static void TellsTheTruth(DiagnosticPage page, Func<string, IReadOnlyDictionary<string, string>, IReadOnlyList<Diagnostic>> read)
+    private static void TellsTheTruth(
+        DiagnosticPage page, Func<string, IReadOnlyDictionary<string, string>, IReadOnlyList<Diagnostic>> read)
     {
         var wrong = read(page.Around + (page.WrongInFull?.Invoke() ?? page.Wrong), page.Files);
         if (page.Code == "too-many-mistakes")
@@ -63,9 +70,12 @@ public partial class DiagnosticPageTests
     private static SyntaxTree Parse(string text) => SyntaxTree.Parse(new SourceText(text, "unit.unit"));
 
     private static IEnumerable<string> IssuedIn(string folder)
-        => Repository.Sources(folder).SelectMany(f => Issue().Matches(File.ReadAllText(f))).SelectMany(m => m.Groups["code"].Captures).Select(c => c.Value);
+        => Repository.Sources(folder).SelectMany(f => Issue().Matches(File.ReadAllText(f))).SelectMany(m => m.Groups["code"].Captures)
+            .Select(c => c.Value);
 
     // Error("code", …), Warn(…), Note(…), Add("code", …), new Diagnostic(severity, "code", …), and a choice of two.
-    [GeneratedRegex("""\b(Error|Warning|Warn|Note|Add|Diagnostic)\(\s*([^"();]*[,?]\s*)?"(?<code>[a-z]+(-[a-z]+)+)"(\s*:\s*"(?<code>[a-z]+(-[a-z]+)+)")?""")]
+    [GeneratedRegex(
+        @"\b(Error|Warning|Warn|Note|Add|Diagnostic)\(\s*([^""();]*[,?]\s*)?"
+        + @"""(?<code>[a-z]+(-[a-z]+)+)""(\s*:\s*""(?<code>[a-z]+(-[a-z]+)+)"")?")]
     private static partial Regex Issue();
 }

@@ -63,7 +63,8 @@ public class DiagnosticTextTests
 
     [Fact]
     public void A_place_of_several_lines_is_marked_in_its_first()
-        => Assert.Equal("  line 1: room >>a<<", Excerpt.Of(new SourceSpan(new SourceText("room a\n  floor steel", "unit.unit"), 5, 12)).Text);
+        => Assert.Equal(
+            "  line 1: room >>a<<", Excerpt.Of(new SourceSpan(new SourceText("room a\n  floor steel", "unit.unit"), 5, 12)).Text);
 
     [Fact]
     public void Any_mistake_can_be_shown() => CsCheck.Check.Sample(PlanText.All, text =>

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Diagnostics.Pages;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
@@ -23,8 +22,11 @@ public sealed partial class FeetMistakesTests
     {
         var page = LanguagePages.All.Concat(ModelPages.All).Single(p => p.Code == code);
         string text = MetricUnits().Replace(page.Around + (page.WrongInFull?.Invoke() ?? page.Wrong), "${before}feet");
-        var found = PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test"), UnitSystem.Feet), new MemoryFiles(page.Files)).Diagnostics;
-        Assert.Empty(found.SelectMany(d => MetricFigures.In($"{d.Message}; {d.Help}").Where(f => !text.Contains(f, StringComparison.Ordinal)).Select(f => $"{d.Code}: {f} in {d.Message}; {d.Help}")));
+        var found =
+            PlanBinder.Bind(SyntaxTree.Parse(new SourceText(text, "test"), UnitSystem.Feet), new MemoryFiles(page.Files)).Diagnostics;
+        Assert.Empty(
+            found.SelectMany(d => MetricFigures.In($"{d.Message}; {d.Help}").Where(f => !text.Contains(f, StringComparison.Ordinal))
+                .Select(f => $"{d.Code}: {f} in {d.Message}; {d.Help}")));
     }
 
     [GeneratedRegex(@"^(?<before>[ \t]+units[ \t]+)metric\b", RegexOptions.Multiline)]

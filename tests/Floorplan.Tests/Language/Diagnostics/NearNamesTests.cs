@@ -16,7 +16,8 @@ public class NearNamesTests
     public void A_slip_finds_its_name(string wanted, string name) => Assert.Equal([name], NearNames.Find(wanted, Names));
 
     [Fact]
-    public void Nearest_comes_first() => Assert.Equal(["stations", "station"], NearNames.Find("stations1", ["station", "chill", "stations"]));
+    public void Nearest_comes_first()
+        => Assert.Equal(["stations", "station"], NearNames.Find("stations1", ["station", "chill", "stations"]));
 
     [Fact]
     public void No_more_than_three_are_offered() => Assert.Equal("did you mean `d1`, `d2` or `d3`?", NearNames.Hint("d9", Names));

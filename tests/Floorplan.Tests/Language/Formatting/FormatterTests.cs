@@ -26,15 +26,19 @@ public class FormatterTests
           a -> b      by hand
 
         """,
-        Format("# A small unit\r\n\r\n\r\n\rstation a \"Bench\" in b # the old one\n\t# bought used\n      size 1200   x 600  \n      workers\t2 north\n\n\n\n\n\n# the way\nflow product\n    a -> b      by hand"));
+        Format("# A small unit\r\n\r\n\r\n\rstation a \"Bench\" in b # the old one\n\t# bought used\n      size 1200   x 600  \n      "
+            + "workers\t2 north\n\n\n\n\n\n# the way\nflow product\n    a -> b      by hand"));
 
     [Fact]
-    public void Long_detail_words_move_the_column() => Assert.Equal("day\n  crew        kill 2\n  changeover  10 min\n", Format("day\n crew kill 2\n changeover 10 min\n"));
+    public void Long_detail_words_move_the_column()
+        => Assert.Equal("day\n  crew        kill 2\n  changeover  10 min\n", Format("day\n crew kill 2\n changeover 10 min\n"));
 
     [Fact]
     public void Head_statements_have_a_wider_column_and_two_word_details_stay_together() => Assert.Equal(
-        "plan \"A\"\n  number    A-1\n  drawn by  \"P. Quillfeather\"\nshell container 20 ft\n  true north  20 degrees\n  doors       west\n",
-        Format("plan \"A\"\n  number A-1\n  drawn   by \"P. Quillfeather\"\nshell container 20 ft\n  true north 20 degrees\n  doors west\n"));
+        "plan \"A\"\n  number    A-1\n  drawn by  \"P. Quillfeather\"\nshell container 20 ft\n  true north  20 degrees\n  doors       "
+            + "west\n",
+        Format("plan \"A\"\n  number A-1\n  drawn   by \"P. Quillfeather\"\nshell container 20 ft\n  true north 20 degrees\n  doors "
+            + "west\n"));
 
     [Fact]
     public void Formatting_twice_changes_nothing_more() => PlanText.All.Sample(text =>
@@ -62,9 +66,12 @@ public class FormatterTests
     private static string Format(string text) => Formatter.Format(Sample.Parse(text));
 
     /// <summary>Statements, their details and the mistakes, without places and spaces.</summary>
-    private static string Meaning(SyntaxTree tree) => string.Join('\n', tree.Statements.Select(Of).Concat(tree.Diagnostics.Select(d => Words(d.Code + d.Message))));
+    private static string Meaning(SyntaxTree tree)
+        => string.Join('\n', tree.Statements.Select(Of).Concat(tree.Diagnostics.Select(d => Words(d.Code + d.Message))));
 
-    private static string Of(Statement s) => $"{s.Keyword.Text} {s.Name?.Text} {s.Label?.Text.TrimEnd()} {string.Join("; ", s.Details.Select(d => d.Keyword + "=" + Words(d.Span.Value)))}";
+    private static string Of(Statement s)
+        => $"{s.Keyword.Text} {s.Name?.Text} {s.Label?.Text.TrimEnd()} "
+            + $"{string.Join("; ", s.Details.Select(d => d.Keyword + "=" + Words(d.Span.Value)))}";
 
     private static string Words(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c != '\uFEFF'));
 }

@@ -11,7 +11,8 @@ public partial class GuideTests
 {
     private static readonly string Guide = Sample.Read("templates/README.md").ReplaceLineEndings("\n");
 
-    private static readonly HashSet<string> Shown = [.. PlanBlock().Matches(Guide).SelectMany(m => m.Groups[1].Value.Split(' ', '\n', ','))];
+    private static readonly HashSet<string> Shown =
+        [.. PlanBlock().Matches(Guide).SelectMany(m => m.Groups[1].Value.Split(' ', '\n', ','))];
 
     public static TheoryData<int, string> Examples()
     {
@@ -27,18 +28,23 @@ public partial class GuideTests
     [Theory]
     [MemberData(nameof(Examples))]
     public void Every_example_parses_without_mistakes(int line, string text) =>
-        Assert.True(Sample.Parse(text).Diagnostics.Count == 0, $"line {line}: {string.Concat(Sample.Parse(text).Diagnostics.Select(DiagnosticText.Write))}");
+        Assert.True(
+            Sample.Parse(text).Diagnostics.Count == 0,
+            $"line {line}: {string.Concat(Sample.Parse(text).Diagnostics.Select(DiagnosticText.Write))}");
 
     [Fact]
     public void Every_statement_has_an_example()
     {
-        var shown = PlanBlock().Matches(Guide).SelectMany(m => Sample.Parse(m.Groups[1].Value).Statements).Select(s => s.Keyword.Text).ToHashSet();
+        var shown = PlanBlock().Matches(Guide).SelectMany(m => Sample.Parse(m.Groups[1].Value).Statements).Select(s => s.Keyword.Text)
+            .ToHashSet();
         Assert.All(Vocabulary.Statements, s => Assert.Contains(s.Word, shown));
     }
 
     [Fact]
     public void Every_detail_word_is_named() =>
-        Assert.All(Vocabulary.Statements.SelectMany(s => s.Details).Select(d => d.Word).Distinct(), w => Assert.True(Shown.Contains(w) || Guide.Contains($"`{w}`", StringComparison.Ordinal), w));
+        Assert.All(
+            Vocabulary.Statements.SelectMany(s => s.Details).Select(d => d.Word).Distinct(), w
+                => Assert.True(Shown.Contains(w) || Guide.Contains($"`{w}`", StringComparison.Ordinal), w));
 
     /// <summary>FLOORPLAN_APPROVE=guide writes the tables of the guide.</summary>
     [Fact]
@@ -62,7 +68,9 @@ public partial class GuideTests
         string part = Section("Understood, but not yet used");
         foreach (var statement in Vocabulary.Statements)
         {
-            var quiet = statement.Use == Use.NotYet ? [statement.Word] : statement.Details.Where(d => d.Use != Use.Used).Select(d => d.Word);
+            var quiet = statement.Use == Use.NotYet
+                ? [statement.Word]
+                : statement.Details.Where(d => d.Use != Use.Used).Select(d => d.Word);
             Assert.All(quiet, w => Assert.Contains($"`{w}`", part, StringComparison.Ordinal));
         }
     }

@@ -21,15 +21,19 @@ public class ServiceStatementTests
     [InlineData("heater h1 in r, west wall, centred, 9 kW sealed", "left-over")]
     [InlineData("hole h1 in r, west wall, centred, height 300, 50, vacuum breaker", "unknown-detail")]
     [InlineData("outlet x1 in r, west wall, centred, runs to fd1", "unknown-detail")]
-    public void What_belongs_to_another_is_refused(string text, string code) => Assert.Equal(code, Assert.Single(Parse(text).Diagnostics).Code);
+    public void What_belongs_to_another_is_refused(string text, string code)
+        => Assert.Equal(code, Assert.Single(Parse(text).Diagnostics).Code);
 
     /// <summary>One of the two would be dropped.</summary>
     [Theory]
-    [InlineData("panel p1 in r, south wall, centred, 100 A single-phase three-phase", "`single-phase` and `three-phase` are both said in this `panel`")]
+    [InlineData(
+        "panel p1 in r, south wall, centred, 100 A single-phase three-phase",
+        "`single-phase` and `three-phase` are both said in this `panel`")]
     [InlineData("drain fd1 floor trench in r, centred", "`floor` and `trench` are both said in this `drain`")]
     [InlineData("water w1 cold cold in r, north wall, centred", "`cold` is said twice in this `water`")]
     [InlineData("outlet x1 in r, north wall, centred, 16 A, gfci, rcd", "`gfci` and `rcd` are both said in this `outlet`")]
-    public void Two_words_for_one_thing_are_told(string text, string message) => Assert.Equal(message, Assert.Single(Parse(text).Diagnostics).Message);
+    public void Two_words_for_one_thing_are_told(string text, string message)
+        => Assert.Equal(message, Assert.Single(Parse(text).Diagnostics).Message);
 
     [Theory]
     [InlineData("water w1 hot cold in r, north wall, centred, 20, 12 L/min 60 C, vacuum breaker")]

@@ -30,9 +30,12 @@ public class StatementTests
         Assert.Equal("Every detail", plan.Label!.Text);
         Assert.Equal(["A", "B"], plan.Revisions.Select(r => r.Mark.Text));
         Assert.Equal("2026-12-02", plan.Revisions[1].Date!.Text);
-        Assert.Equal((UnitSystem.Feet, "eu", "Odd O'Brindle", "North yard"), (plan.Units, plan.Code!.Text, plan.Owner!.Text, plan.Site!.Text));
+        Assert.Equal(
+            (UnitSystem.Feet, "eu", "Odd O'Brindle", "North yard"), (plan.Units, plan.Code!.Text, plan.Owner!.Text, plan.Site!.Text));
         Assert.Equal(("P. Quillfeather", "T. Brindlewick"), (plan.DrawnBy!.Text, plan.CheckedBy!.Text));
-        Assert.Equal(("birds", 5m, "lb"), (plan.Products.Single().Unit.Text, plan.Products[0].WeightEach!.Value.Number, plan.Products[0].WeightEach!.Value.Unit.Symbol));
+        Assert.Equal(
+            ("birds", 5m, "lb"),
+            (plan.Products.Single().Unit.Text, plan.Products[0].WeightEach!.Value.Number, plan.Products[0].WeightEach!.Value.Unit.Symbol));
         Assert.Equal(("women", 10m, 90.0), (plan.People!.Who!.Text, plan.People.Least!.Value, plan.People.MostPercent));
         Assert.Equal("Check all sizes on site", plan.Notes.Single().Text);
     }
@@ -41,14 +44,20 @@ public class StatementTests
     public void Shells_of_every_form()
     {
         var container = One<ShellStatement>(Tarn);
-        Assert.Equal(("container", 40m, true, Side.West), (container.Kind!.Text, container.ContainerFeet!.Value, container.HighCube, container.Doors!.Side));
-        Assert.Equal((60, 60, 40, 600), (Mm(container.Lining!.Walls), Mm(container.Lining.Ceiling), Mm(container.Lining.Floor), Mm(container.GroundBelowFloor)));
+        Assert.Equal(
+            ("container", 40m, true, Side.West),
+            (container.Kind!.Text, container.ContainerFeet!.Value, container.HighCube, container.Doors!.Side));
+        Assert.Equal(
+            (60, 60, 40, 600),
+            (Mm(container.Lining!.Walls), Mm(container.Lining.Ceiling), Mm(container.Lining.Floor), Mm(container.GroundBelowFloor)));
         var shed = One<ShellStatement>(Every);
         Assert.Equal(6, shed.Corners.Count);
         Assert.Equal(5029.2, Mm(shed.Corners[3].X));
         Assert.Equal((20m, 2743.2, 12.7, 1219.2), (shed.TrueNorth!.Value, Mm(shed.Eaves), Mm(shed.Lining!.Ceiling), Mm(shed.PostsEvery)));
         var trailer = One<ShellStatement>(Sample.Parse("shell trailer 6 m x 2.4 m x 2.5 m\n  axles 2\n  hitch west\n  doors east"));
-        Assert.Equal((6000, 2500, 2m, Side.West), (Mm(trailer.Size!.Width), Mm(trailer.Size.Height), trailer.Axles!.Count.Value, trailer.Hitch!.End.Side));
+        Assert.Equal(
+            (6000, 2500, 2m, Side.West),
+            (Mm(trailer.Size!.Width), Mm(trailer.Size.Height), trailer.Axles!.Count.Value, trailer.Hitch!.End.Side));
     }
 
     [Fact]
@@ -70,7 +79,9 @@ public class StatementTests
     public void Openings_say_their_leaf_and_place()
     {
         var d3 = Named<OpeningStatement>(Tarn, "d3");
-        Assert.Equal(("lobby", "filleting", Side.East, "filleting", true), (d3.First!.Text, d3.Second!.Text, d3.Wall!.Side, d3.SwingsTo!.Text, d3.ClosesItself));
+        Assert.Equal(
+            ("lobby", "filleting", Side.East, "filleting", true),
+            (d3.First!.Text, d3.Second!.Text, d3.Wall!.Side, d3.SwingsTo!.Text, d3.ClosesItself));
         Assert.Equal((800, 2050), (Mm(d3.Size!.Width), Mm(d3.Size.Depth)));
         Assert.Equal(100, Mm(((FromTerm)d3.Place.Single()).Distance));
         Assert.True(Named<OpeningStatement>(Tarn, "d4").OpensFromInside);
@@ -84,7 +95,11 @@ public class StatementTests
     public void Stations_say_all_their_details()
     {
         var bench = Named<StationStatement>(Tarn, "bench");
-        Assert.Equal((1800, 600, 920), (Mm(bench.Value(StationDetails.Size)!.Width), Mm(bench.Value(StationDetails.Size)!.Depth), Mm(bench.Value(StationDetails.Size)!.Height)));
+        Assert.Equal(
+            (1800, 600, 920),
+            (
+                Mm(bench.Value(StationDetails.Size)!.Width), Mm(bench.Value(StationDetails.Size)!.Depth),
+                Mm(bench.Value(StationDetails.Size)!.Height)));
         var workers = bench.Values(StationDetails.Workers).Single();
         Assert.Equal((2, Side.South, 800), (workers.Count, workers.Side.Side, Mm(workers.Apart)));
         var needs = bench.Values(StationDetails.Needs).Single();
@@ -108,7 +123,8 @@ public class StatementTests
         Assert.Equal(1828.8, Mm(hang.Value(StationDetails.Underside)));
         Assert.Equal((4m, 40m), (hang.Value(StationDetails.Batch)!.Value.Number, hang.Value(StationDetails.Cycle)!.Value.Number));
         Assert.Equal(863.6, Mm(Named<StationStatement>(Every, "table").Value(StationDetails.WorkHeight)));
-        Assert.Equal(("table", "pack"), (Named<StationStatement>(Every, "bench").Kind!.Text, Named<StationStatement>(Every, "bench").Room!.Text));
+        Assert.Equal(
+            ("table", "pack"), (Named<StationStatement>(Every, "bench").Kind!.Text, Named<StationStatement>(Every, "bench").Room!.Text));
         Assert.NotNull(Named<StationStatement>(Every, "trolley").Value(StationDetails.OnWheels));
     }
 
@@ -123,14 +139,23 @@ public class StatementTests
     public void Bins_and_sinks_stand_on_one_line()
     {
         var bin = Named<StationStatement>(Tarn, "offal-bin");
-        Assert.Equal(("bin", 60m, "receiving", 400), (bin.Keyword.Text, bin.Value(StationDetails.Volume)!.Value.Number, bin.Room!.Text, Mm(bin.Value(StationDetails.Size)!.Depth)));
-        Assert.Collection(bin.Place, t => Assert.Equal(Side.South, ((AgainstTerm)t).Wall.Side), t => Assert.Equal((Side.West, "gutting", 100), (((BesideTerm)t).Direction.Side, ((BesideTerm)t).Other.Text, Mm(((BesideTerm)t).Gap))));
+        Assert.Equal(
+            ("bin", 60m, "receiving", 400),
+            (bin.Keyword.Text, bin.Value(StationDetails.Volume)!.Value.Number, bin.Room!.Text, Mm(bin.Value(StationDetails.Size)!.Depth)));
+        Assert.Collection(
+            bin.Place, t
+                => Assert.Equal(Side.South, ((AgainstTerm)t).Wall.Side), t
+                    => Assert.Equal(
+                        (Side.West, "gutting", 100),
+                        (((BesideTerm)t).Direction.Side, ((BesideTerm)t).Other.Text, Mm(((BesideTerm)t).Gap))));
         Assert.Equal(["hand"], Named<StationStatement>(Tarn, "s1").Purpose.Select(p => p.Text));
     }
 
     [Fact]
     public void Every_place_term_is_read() => Assert.Equal(
-        [nameof(AgainstTerm), nameof(AtTerm), nameof(BesideTerm), nameof(CentredOnTerm), nameof(CentredTerm), nameof(CornerTerm), nameof(FlushTerm), nameof(FromTerm), nameof(InLineTerm)],
+        [
+            nameof(AgainstTerm), nameof(AtTerm), nameof(BesideTerm), nameof(CentredOnTerm), nameof(CentredTerm), nameof(CornerTerm),
+            nameof(FlushTerm), nameof(FromTerm), nameof(InLineTerm)],
         Tarn.Statements.Concat(Every.Statements).SelectMany(Terms).Select(t => t.GetType().Name).Distinct().Order());
 
     [Fact]
@@ -165,14 +190,18 @@ public class StatementTests
         var day = One<DayStatement>(Every);
         Assert.Equal(("birds/hour", 5m, 2), (day.Target!.Value.Unit.Symbol, day.Hours!.Value.Number, day.Crew.Count));
         Assert.Equal((30m, 10m), (day.Breaks!.Value.Number, day.Changeover!.Value.Number));
-        Assert.Equal(["2.10 m3", "14.50 "], day.Rates.Concat(day.Prices).Select(m => FormattableString.Invariant($"{m.Amount.Value} {m.Per?.Text}")));
+        Assert.Equal(
+            ["2.10 m3", "14.50 "],
+            day.Rates.Concat(day.Prices).Select(m => FormattableString.Invariant($"{m.Amount.Value} {m.Per?.Text}")));
         Assert.Equal(4000, Mm(One<LimitStatement>(Tarn).Length));
         Assert.Equal([null, 2m, 1.5m], Every.Statements.OfType<LimitStatement>().Select(l => l.Quantity?.Value.Number));
         var accept = One<AcceptStatement>(Every);
         Assert.Equal(("doubles-back", "the box is too short", "the inspector"), (accept.Name!.Text, accept.Reason!.Text, accept.By!.Text));
         Assert.Equal(["pluck", "bench"], accept.At.Select(n => n.Text));
         Assert.Equal([null, 1m], Every.Statements.OfType<SheetStatement>().Select(s => s.Number?.Value));
-        Assert.Equal(("11 x 17 in", 48m), (Every.Statements.OfType<SheetStatement>().First().Paper!.Text, Every.Statements.OfType<SheetStatement>().Last().Scale!.Value));
+        Assert.Equal(
+            ("11 x 17 in", 48m),
+            (Every.Statements.OfType<SheetStatement>().First().Paper!.Text, Every.Statements.OfType<SheetStatement>().Last().Scale!.Value));
     }
 
     private static double? Mm(LengthSyntax? length) => length?.Value.Millimetres;

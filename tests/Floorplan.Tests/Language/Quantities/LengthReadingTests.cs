@@ -37,17 +37,20 @@ public class LengthReadingTests
     [InlineData("2.6 m", 2_600_000_000)]
     [InlineData(".5 m", 500_000_000)]
     [InlineData("0.000001 mm", 1)]
-    public void Every_way_of_writing_a_length_is_exact(string text, long nanometres) => Assert.Equal(nanometres, Read(text, "metric").Nanometres);
+    public void Every_way_of_writing_a_length_is_exact(string text, long nanometres)
+        => Assert.Equal(nanometres, Read(text, "metric").Nanometres);
 
     [Theory]
     [InlineData("30", 762_000_000)]
     [InlineData("30 1/2", 774_700_000)]
     [InlineData("2'", 609_600_000)]
     [InlineData("600 mm", 600_000_000)]
-    public void A_bare_number_in_a_feet_plan_is_inches(string text, long nanometres) => Assert.Equal(nanometres, Read(text, "feet").Nanometres);
+    public void A_bare_number_in_a_feet_plan_is_inches(string text, long nanometres)
+        => Assert.Equal(nanometres, Read(text, "feet").Nanometres);
 
     [Fact]
-    public void Feet_inches_and_fractions_add_up_exactly() => Gen.Select(Gen.Int[0, 900], Gen.Int[0, 11], Gen.Int[0, 63]).Sample((feet, inches, sixtyFourths) =>
+    public void Feet_inches_and_fractions_add_up_exactly()
+        => Gen.Select(Gen.Int[0, 900], Gen.Int[0, 11], Gen.Int[0, 63]).Sample((feet, inches, sixtyFourths) =>
     {
         // Exact arithmetic of its own: 64ths of an inch times 25 400 000 nm.
         var exact = new BigInteger((((feet * 12) + inches) * 64) + sixtyFourths) * 25_400_000 / 64;

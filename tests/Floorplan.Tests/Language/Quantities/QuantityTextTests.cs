@@ -79,7 +79,10 @@ public class QuantityTextTests
 
         double value = PrintedUnits.Of(measure, units) is { } unit ? (40 - unit.Zero) * unit.Size : 0;
         string text = QuantityText.Written(value, measure, units);
-        var tree = SyntaxTree.Parse(new SourceText($"limit some-rule {text} \"agreed\"\n", "test"), units == UnitSystem.Metric ? UnitSystem.Feet : UnitSystem.Metric);
+        var tree =
+            SyntaxTree.Parse(new SourceText($"limit some-rule {text} \"agreed\"\n", "test"), units == UnitSystem.Metric
+                ? UnitSystem.Feet
+                : UnitSystem.Metric);
         Assert.Empty(tree.Diagnostics);
         var read = Assert.IsType<Floorplan.Language.Syntax.Statements.LimitStatement>(Assert.Single(tree.Statements)).Quantity!.Value;
         Assert.Equal(value, read.Base, Math.Abs(value) * 1e-9);
@@ -89,9 +92,12 @@ public class QuantityTextTests
     [Fact]
     public void Loads_and_differences_agree_with_independent_factors()
     {
-        Assert.Equal(QuantityText.Plain(UnitsNet.LinearDensity.FromKilogramsPerMeter(50).PoundsPerFoot, 1) + " lb/ft", QuantityText.Of(50, Measure.LineLoad, UnitSystem.Feet));
-        Assert.Equal(QuantityText.Plain(UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(500).KilogramsPerSquareMeter / 4.88242764, 0) + " lb/sq ft", QuantityText.Of(500, Measure.FloorLoad, UnitSystem.Feet));
-        Assert.Equal(QuantityText.Plain(UnitsNet.TemperatureDelta.FromDegreesCelsius(7).DegreesFahrenheit, 1) + " °F", QuantityText.Of(7, Measure.TemperatureDifference, UnitSystem.Feet));
+        Assert.Equal(QuantityText.Plain(UnitsNet.LinearDensity.FromKilogramsPerMeter(50).PoundsPerFoot, 1)
+            + " lb/ft", QuantityText.Of(50, Measure.LineLoad, UnitSystem.Feet));
+        Assert.Equal(QuantityText.Plain(UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(500).KilogramsPerSquareMeter / 4.88242764, 0)
+            + " lb/sq ft", QuantityText.Of(500, Measure.FloorLoad, UnitSystem.Feet));
+        Assert.Equal(QuantityText.Plain(UnitsNet.TemperatureDelta.FromDegreesCelsius(7).DegreesFahrenheit, 1)
+            + " °F", QuantityText.Of(7, Measure.TemperatureDifference, UnitSystem.Feet));
     }
 
     [Theory]

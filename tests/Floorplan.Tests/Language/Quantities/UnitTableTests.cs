@@ -72,7 +72,8 @@ public class UnitTableTests
     [InlineData("fish/h", 1.0 / 3600)]
     [InlineData("birds/min", 1.0 / 60)]
     [InlineData("kg/day", 1.0 / 86400)]
-    public void Things_per_time_are_a_rate(string symbol, double perSecond) => Assert.Equal(perSecond, UnitTable.Rate(symbol)!.ToBase(1), 12);
+    public void Things_per_time_are_a_rate(string symbol, double perSecond)
+        => Assert.Equal(perSecond, UnitTable.Rate(symbol)!.ToBase(1), 12);
 
     [Theory]
     [InlineData("litres", "L")]

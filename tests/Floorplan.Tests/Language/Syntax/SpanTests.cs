@@ -36,5 +36,6 @@ public class SpanTests
         }
     });
 
-    private static bool Within(Floorplan.Language.Text.SourceSpan part, Floorplan.Language.Text.SourceSpan whole) => part.Start >= whole.Start && part.End <= whole.End;
+    private static bool Within(Floorplan.Language.Text.SourceSpan part, Floorplan.Language.Text.SourceSpan whole)
+        => part.Start >= whole.Start && part.End <= whole.End;
 }

@@ -10,8 +10,10 @@ public class VocabularyTests
     {
         string[] words =
         [
-            "plan", "shell", "room", "partitions", "door", "hatch", "window", "opening", "chute", "vent", "kind", "kinds", "station", "rail", "store", "bin", "sink", "water",
-            "drain", "hose", "hole", "panel", "outlet", "switch", "light", "air", "heater", "falls", "flow", "day", "limit", "accept", "sheet",
+            "plan", "shell", "room", "partitions", "door", "hatch", "window", "opening", "chute", "vent", "kind", "kinds", "station",
+            "rail", "store", "bin", "sink", "water",
+            "drain", "hose", "hole", "panel", "outlet", "switch", "light", "air", "heater", "falls", "flow", "day", "limit", "accept",
+            "sheet",
         ];
         Assert.Equal(words.Order(), Vocabulary.Statements.Select(s => s.Word).Order());
     }

@@ -15,7 +15,9 @@ public class FollowOnsTests
     [InlineData("station thing \"Thing in wet\n  size 1200 x 600\n  place corner south-west\n", "text-not-closed")]
     [InlineData("station thing \"Thing\" in wet\n  size 1200 x 600\n  place against south wall 300 from west\n", "left-over")]
     [InlineData("station thing \"Thing\" in wet\nsize 1200 x 600\n  place corner south-west\n", "unknown-statement")]
-    [InlineData("statoin thing \"Thing\" in wet\n  size 1200 x 600\n  place corner south-west\nflow product\n  outside -> thing   by hand\n", "unknown-statement")]
+    [InlineData(
+        "statoin thing \"Thing\" in wet\n  size 1200 x 600\n  place corner south-west\nflow product\n  outside -> thing   by hand\n",
+        "unknown-statement")]
     [InlineData("machine thing \"Thing\" in wet\nflow product\n  outside -> thing   by hand\n", "unknown-statement")]
     [InlineData("hole p1 in wet, south wal, 300 from west, 50\n", "not-expected")]
     [InlineData("door d1 wet to outside, south wall, centred\nflow people\n  outside -> d1 -> wet\n", "size-missing")]
@@ -32,14 +34,18 @@ public class FollowOnsTests
     [Fact]
     public void A_name_that_nothing_has_is_told_at_its_first_place_with_the_others_beside_it()
     {
-        var mistake = PlanTexts.Mistake(PlanTexts.TwoRooms + Bench + BenchFlow.Replace("bench", "bensh", StringComparison.Ordinal) + BenchFlow.Replace("bench", "bensh", StringComparison.Ordinal));
+        var mistake =
+            PlanTexts.Mistake(PlanTexts.TwoRooms + Bench + BenchFlow.Replace("bench", "bensh", StringComparison.Ordinal)
+                + BenchFlow.Replace("bench", "bensh", StringComparison.Ordinal));
         Assert.Equal("did you mean `bench`?", mistake.Help);
         Assert.Equal([14], mistake.Related!.Select(r => r.Span.Position.Line));
     }
 
     [Fact]
     public void A_kind_does_not_hide_that_no_thing_has_its_name()
-        => Assert.Equal("unknown-stop", PlanTexts.Mistake(PlanTexts.TwoRooms + "kind table\n  size 1200 x 600\nflow product\n  outside -> table   by hand\n").Code);
+        => Assert.Equal(
+            "unknown-stop",
+            PlanTexts.Mistake(PlanTexts.TwoRooms + "kind table\n  size 1200 x 600\nflow product\n  outside -> table   by hand\n").Code);
 
     [Fact]
     public void A_gap_between_rooms_is_an_error_when_an_opening_leads_over_it_and_the_opening_is_not_told_again()
@@ -56,18 +62,25 @@ public class FollowOnsTests
 
     [Fact]
     public void Of_rooms_that_overlap_the_opening_between_them_is_not_told()
-        => Assert.Equal("rooms-overlap", PlanTexts.Mistake(PlanTexts.TwoRooms.Replace("from 6000 to east", "from 5500 to east", StringComparison.Ordinal)).Code);
+        => Assert.Equal(
+            "rooms-overlap",
+            PlanTexts.Mistake(PlanTexts.TwoRooms.Replace("from 6000 to east", "from 5500 to east", StringComparison.Ordinal)).Code);
 
     [Fact]
     public void A_room_that_cannot_be_laid_does_not_leave_a_gap_as_well()
-        => Assert.Equal("room-outside-shell", PlanTexts.Mistake(PlanTexts.TwoRooms.Replace("from 6000 to east", "from 6000 to 12000", StringComparison.Ordinal)).Code);
+        => Assert.Equal(
+            "room-outside-shell",
+            PlanTexts.Mistake(PlanTexts.TwoRooms.Replace("from 6000 to east", "from 6000 to 12000", StringComparison.Ordinal)).Code);
 
     [Fact]
     public void A_thing_larger_than_the_shell_is_told_by_its_size_and_the_plans_units()
     {
-        var mistake = PlanTexts.Mistake(PlanTexts.TwoRooms + Bench.Replace("1200 x 600 x 900", "1200 cm x 60 cm", StringComparison.Ordinal) + BenchFlow);
+        var mistake =
+            PlanTexts.Mistake(PlanTexts.TwoRooms + Bench.Replace("1200 x 600 x 900", "1200 cm x 60 cm", StringComparison.Ordinal)
+                + BenchFlow);
         Assert.Equal("`bench` is 12000 mm x 600 mm, and the inside of the shell is 10000 mm x 4000 mm", mistake.Message);
-        Assert.Equal("check its size and the units: a bare number is millimetres in this plan, and `48 in` says another unit", mistake.Help);
+        Assert.Equal(
+            "check its size and the units: a bare number is millimetres in this plan, and `48 in` says another unit", mistake.Help);
     }
 
     [Fact]

@@ -7,7 +7,10 @@ using Xunit;
 
 namespace Floorplan.Tests.Model.Binding;
 
-/// <summary>The whole small plan of the language guide binds without a mistake, and everything is where its author meant it. Positions worked out by hand.</summary>
+/// <summary>
+/// The whole small plan of the language guide binds without a mistake, and everything is where its author meant it. Positions worked
+/// out by hand.
+/// </summary>
 public class GuidePlanTests
 {
     private static readonly Floorplan.Model.Plan Plan = PlanTexts.Whole(GuidePlan.Text);
@@ -15,7 +18,8 @@ public class GuidePlanTests
     [Fact]
     public void The_finished_faces_stand_in_from_the_steel()
     {
-        Assert.Equal((11998.0 - 120, 2330.0 - 120), (Plan.Shell.Finished.EnvelopeInternal.Width, Plan.Shell.Finished.EnvelopeInternal.Height));
+        Assert.Equal(
+            (11998.0 - 120, 2330.0 - 120), (Plan.Shell.Finished.EnvelopeInternal.Width, Plan.Shell.Finished.EnvelopeInternal.Height));
         Assert.Equal(2655 - 60 - 40, Plan.Shell.CeilingHeight.Millimetres);
     }
 
@@ -41,7 +45,8 @@ public class GuidePlanTests
     [InlineData("offal-bin", 7, 1560, 0, 1960, 400)]
     [InlineData("frame-bin", 8, 7020, 1760, 7470, 2210)]
     [InlineData("s1", 9, 3640, 1210, 4040, 1560)]
-    public void Things_stand_where_they_were_put_and_are_numbered_in_the_order_of_the_file(string id, int item, int west, int south, int east, int north)
+    public void Things_stand_where_they_were_put_and_are_numbered_in_the_order_of_the_file(
+        string id, int item, int west, int south, int east, int north)
     {
         var station = Plan.Stations.Single(s => s.Id == id);
         Assert.Equal(Box(west, south, east, north), station.Bounds);
@@ -90,7 +95,9 @@ public class GuidePlanTests
         Assert.Equal(0, Plan.Rooms.Single(r => r.Id == "holding").KeepCelsius);
         var water = Plan.Services.OfType<WaterPoint>().Single(s => s.Id == "w1");
         Assert.Equal((5140.0, 2210.0, true, true), (water.At.X.Millimetres, water.At.Y.Millimetres, water.Cold, water.Hot));
-        Assert.Equal((6040.0, 1105.0), (Plan.Services.Single(s => s.Id == "fd1").At.X.Millimetres, Plan.Services.Single(s => s.Id == "fd1").At.Y.Millimetres));
+        Assert.Equal(
+            (6040.0, 1105.0),
+            (Plan.Services.Single(s => s.Id == "fd1").At.X.Millimetres, Plan.Services.Single(s => s.Id == "fd1").At.Y.Millimetres));
         var hose = Plan.Services.OfType<Hose>().Single(s => s.Id == "hz1");
         Assert.Equal((water.At, "w1", 7500.0), (hose.At, hose.OnId, hose.Length!.Value.Millimetres));
     }
@@ -100,18 +107,27 @@ public class GuidePlanTests
     {
         var product = Plan.Flows.Single(f => f.Stream == Floorplan.Model.Flows.Stream.Product);
         Assert.Equal(
-            ["outside>d1", "d1>tipping", "tipping>gutting", "gutting>h1", "h1>chill", "chill>bench", "bench>packing", "packing>d4", "d4>rack", "rack>d5", "d5>outside"],
+            [
+                "outside>d1", "d1>tipping", "tipping>gutting", "gutting>h1", "h1>chill", "chill>bench", "bench>packing", "packing>d4",
+                "d4>rack", "rack>d5", "d5>outside"],
             product.Legs.Select(l => $"{l.From.Name}>{l.To.Name}"));
-        Assert.All(product.Legs.TakeLast(4), l => Assert.Equal(new Carriage(CarriageKind.Trolley, Length.FromMillimetres(600)), l.Carriage));
-        Assert.All(Plan.Flows.Single(f => f.Stream == Floorplan.Model.Flows.Stream.People).Legs, l => Assert.Equal(CarriageKind.Walk, l.Carriage.Kind));
-        Assert.Equal([Period.During, Period.After, Period.After], Plan.Flows.Single(f => f.Stream == Floorplan.Model.Flows.Stream.Waste).Legs.Select(l => l.Period));
+        Assert.All(
+            product.Legs.TakeLast(4), l => Assert.Equal(new Carriage(CarriageKind.Trolley, Length.FromMillimetres(600)), l.Carriage));
+        Assert.All(
+            Plan.Flows.Single(f => f.Stream == Floorplan.Model.Flows.Stream.People).Legs, l
+                => Assert.Equal(CarriageKind.Walk, l.Carriage.Kind));
+        Assert.Equal(
+            [Period.During, Period.After, Period.After],
+            Plan.Flows.Single(f => f.Stream == Floorplan.Model.Flows.Stream.Waste).Legs.Select(l => l.Period));
     }
 
     [Fact]
     public void Limits_and_acceptances_come_with_their_reasons()
     {
         var limit = Assert.Single(Plan.Limits);
-        Assert.Equal(("hand-sink-too-far", 4000.0, "agreed with the inspector on site"), (limit.Rule, limit.Length!.Value.Millimetres, limit.Reason));
+        Assert.Equal(
+            ("hand-sink-too-far", 4000.0, "agreed with the inspector on site"),
+            (limit.Rule, limit.Length!.Value.Millimetres, limit.Reason));
         var accepted = Assert.Single(Plan.Acceptances);
         Assert.Equal(["d1"], accepted.Things);
         Assert.Equal(4, Plan.Day!.Crew["filleting"]);

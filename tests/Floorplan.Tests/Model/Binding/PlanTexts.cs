@@ -35,5 +35,6 @@ internal static class PlanTexts
     }
 
     /// <summary>The only mistake of a plan.</summary>
-    public static Diagnostic Mistake(string text, IReadOnlyDictionary<string, string>? files = null) => Assert.Single(Bind(text, files).Diagnostics);
+    public static Diagnostic Mistake(string text, IReadOnlyDictionary<string, string>? files = null)
+        => Assert.Single(Bind(text, files).Diagnostics);
 }

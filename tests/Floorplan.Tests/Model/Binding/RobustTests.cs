@@ -50,7 +50,9 @@ public class RobustTests
         var text = new StringBuilder("plan \"Large\"\nshell shed 900 m x 100 m x 3 m\nroom all \"All\" dry from west to east\n");
         for (int i = 0; i < 10_000; i++)
         {
-            string place = i % 100 == 0 ? FormattableString.Invariant($"at {i / 100 * 5000}, 1000") : $"in line with s{i - 1}, north of s{i - 1} gap 100";
+            string place = i % 100 == 0
+                ? FormattableString.Invariant($"at {i / 100 * 5000}, 1000")
+                : $"in line with s{i - 1}, north of s{i - 1} gap 100";
             text.Append(CultureInfo.InvariantCulture, $"station s{i} \"S\" in all\n  size 600 x 600 x 900\n  place {place}\n");
         }
 
@@ -66,7 +68,9 @@ public class RobustTests
         var text = new StringBuilder(PlanTexts.TwoRooms);
         for (int i = 0; i < 5_000; i++)
         {
-            text.Append(CultureInfo.InvariantCulture, $"station s{i} \"S\" in room{i}\n  size 600 x 600 x 900\n  place east of nothing-of-that-name-{i}, centred\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"station s{i} \"S\" in room{i}\n  size 600 x 600 x 900\n  place east of nothing-of-that-name-{i}, centred\n");
         }
 
         var watch = Stopwatch.StartNew();
@@ -77,7 +81,8 @@ public class RobustTests
     [Fact]
     public void More_things_than_the_bound_are_refused_once()
     {
-        string text = PlanTexts.TwoRooms + string.Concat(Enumerable.Range(0, 21_000).Select(i => $"drain f{i} floor in wet, centred, 100\n"));
+        string text = PlanTexts.TwoRooms
+            + string.Concat(Enumerable.Range(0, 21_000).Select(i => $"drain f{i} floor in wet, centred, 100\n"));
         Assert.Equal("a plan has at most 20000 statements", Assert.Single(PlanTexts.Bind(text).Diagnostics).Message);
     }
 }

@@ -47,7 +47,8 @@ public class UseTests
     public void A_station_overrides_details_of_its_kind_and_a_kind_those_of_another()
     {
         var plan = PlanTexts.Whole(
-            PlanTexts.TwoRooms + "kinds from benches\nstation s like long in wet\n  place corner south-west\n  workers 2 north, 700 apart\n",
+            PlanTexts.TwoRooms
+                + "kinds from benches\nstation s like long in wet\n  place corner south-west\n  workers 2 north, 700 apart\n",
             new Dictionary<string, string>
             {
                 ["benches.unit"] = """
@@ -82,13 +83,16 @@ public class UseTests
     public void The_same_file_may_be_used_from_two_sides()
         => Assert.Empty(PlanTexts.Whole(
             PlanTexts.TwoRooms + "kinds from a\nkinds from b\n",
-            new Dictionary<string, string> { ["a.unit"] = "kinds from c\n", ["b.unit"] = "kinds from c\n", ["c.unit"] = "kind k\n  size 1 x 1 x 1\n" }).Stations);
+            new Dictionary<string,
+            string>
+            { ["a.unit"] = "kinds from c\n", ["b.unit"] = "kinds from c\n", ["c.unit"] = "kind k\n  size 1 x 1 x 1\n" }).Stations);
 
     [Fact]
     public void Files_deeper_than_the_bound_are_refused()
     {
         var files = Enumerable.Range(0, 30).ToDictionary(i => $"f{i}.unit", i => $"kinds from f{i + 1}\n");
-        Assert.Equal("files read kinds from files more than 8 deep here", PlanTexts.Mistake(PlanTexts.TwoRooms + "kinds from f0\n", files).Message);
+        Assert.Equal(
+            "files read kinds from files more than 8 deep here", PlanTexts.Mistake(PlanTexts.TwoRooms + "kinds from f0\n", files).Message);
     }
 
     [Fact]
@@ -108,7 +112,11 @@ public class UseTests
     [Fact]
     public void Only_kinds_are_taken_from_a_used_file()
     {
-        var mistake = PlanTexts.Mistake(PlanTexts.TwoRooms + "kinds from a\n", new Dictionary<string, string> { ["a.unit"] = "partitions thickness 80\n" });
-        Assert.Equal((Severity.Warning, "`partitions` in a file of kinds has no effect; only its kinds are taken"), (mistake.Severity, mistake.Message));
+        var mistake =
+            PlanTexts.Mistake(PlanTexts.TwoRooms
+                + "kinds from a\n", new Dictionary<string, string> { ["a.unit"] = "partitions thickness 80\n" });
+        Assert.Equal(
+            (Severity.Warning, "`partitions` in a file of kinds has no effect; only its kinds are taken"),
+            (mistake.Severity, mistake.Message));
     }
 }

@@ -18,6 +18,6 @@ public sealed class FeetComparisonTests
         var plan = CheckedPlan.Plan(InFeet.Of(DrawnPlans.Text(template)));
         var lines = PlanComparison.Of(empty, plan).Changes.Concat(PlanComparison.Of(plan, empty).Changes).Select(c => c.Text).ToList();
         Assert.True(lines.Count > 20, $"only {lines.Count} lines");
-        Assert.Empty(lines.Where(l => MetricFigures.In(l).Count > 0));
+        Assert.DoesNotContain(lines, l => MetricFigures.In(l).Count > 0);
     }
 }

@@ -28,12 +28,23 @@ internal static class DetailContext
             "shell" => Shell(example),
             "room" => Room(example),
             "partitions" => With(null, ["partitions", example]),
-            "kind" => With(null, ["kind k \"K\"", Needs("size", "size 700 x 500 x 900", example), example, Taken, "  place 2600 from west, 1400 from south"]),
+            "kind" => With(
+                null, [
+                    "kind k \"K\"", Needs("size", "size 700 x 500 x 900", example), example, Taken,
+                    "  place 2600 from west, 1400 from south"]),
             "station" or "store" => With(null, [$"{statement} t \"T\"", .. Placed(example), example]),
             "bin" or "sink" => With(null, [$"{statement} t wash", .. Placed(example), example]),
             "door" or "hatch" or "window" or "opening" or "chute" or "vent" => With(null, Opening(statement, example)),
-            "rail" => With(null, ["rail t", Needs("path", "path 300 600, 3000 600", example), Needs("height", "height 2200", example), Needs("in", "in receiving", example), example]),
-            "hose" => With(null, [example.StartsWith("on ", StringComparison.Ordinal) ? $"hose t {example}" : "hose t on w1", Needs("size", "size 7000", example), example.StartsWith("on ", StringComparison.Ordinal) ? "" : example]),
+            "rail" => With(
+                null, [
+                    "rail t", Needs("path", "path 300 600, 3000 600", example), Needs("height", "height 2200", example),
+                    Needs("in", "in receiving", example), example]),
+            "hose" => With(
+                null, [example.StartsWith("on ", StringComparison.Ordinal)
+                    ? $"hose t {example}"
+                    : "hose t on w1", Needs("size", "size 7000", example), example.StartsWith("on ", StringComparison.Ordinal)
+                    ? ""
+                    : example]),
             "light" => With(null, [$"light {example}"]),
             "air" => With(null, [$"air {example}"]),
             "flow" => With(null, ["flow product", example]),
@@ -74,14 +85,19 @@ internal static class DetailContext
             "corners" => "shell shed",
             _ => "shell container 40 ft high-cube",
         };
-        return [.. Fixtures.Where(f => !f.StartsWith("shell", StringComparison.Ordinal) && !f.StartsWith("room filleting", StringComparison.Ordinal)), head, "  " + example, head == "shell shed" ? "  eaves 2700" : ""];
+        return [.. Fixtures.Where(f => !f.StartsWith("shell", StringComparison.Ordinal)
+            && !f.StartsWith("room filleting", StringComparison.Ordinal)), head, "  " + example, head == "shell shed"
+                ? "  eaves 2700"
+                : ""];
     }
 
     private static string[] Room(string example) => example.StartsWith("from", StringComparison.Ordinal)
-        ? [.. Fixtures.Where(f => !f.StartsWith("room receiving", StringComparison.Ordinal)), "room receiving \"Receiving\" dirty", "  " + example]
+        ? [.. Fixtures.Where(f => !f.StartsWith("room receiving", StringComparison.Ordinal)), "room receiving \"Receiving\" dirty", "  "
+            + example]
         : With(null,
         [
-            "room t \"T\" staff", Needs("area", "area 1310 x 1110", example), Needs("place", "place corner south-east", example), Needs("in ", "in filleting", example), example,
+            "room t \"T\" staff", Needs("area", "area 1310 x 1110", example), Needs("place", "place corner south-east", example),
+            Needs("in ", "in filleting", example), example,
         ]);
 
     private static string[] Opening(string statement, string example)
@@ -89,7 +105,9 @@ internal static class DetailContext
         bool wall = example.EndsWith("wall", StringComparison.Ordinal);
         return
         [
-            $"{statement} t filleting to outside", wall ? "" : "south wall", Needs("size", "size 800 x 700", example), Needs("place", "place 1200 from west", example), example,
+            $"{statement} t filleting to outside", wall
+                ? ""
+                : "south wall", Needs("size", "size 800 x 700", example), Needs("place", "place 1200 from west", example), example,
         ];
     }
 

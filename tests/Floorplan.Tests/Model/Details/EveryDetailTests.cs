@@ -14,7 +14,8 @@ using Xunit;
 namespace Floorplan.Tests.Model.Details;
 
 /// <summary>
-/// Made from the declarations of the language: every figure of every example of every detail is found in the model, and adding, changing and
+/// Made from the declarations of the language: every figure of every example of every detail is found in the model, and adding,
+/// changing and
 /// removing each shows in a comparison, which is what `draw --since` and `compare --output json` print.
 /// </summary>
 public partial class EveryDetailTests
@@ -22,7 +23,9 @@ public partial class EveryDetailTests
     /// <summary>Figures that the model keeps in another way: `5 shelves x 120 fish` are 600 fish, and 14 kg prints as such.</summary>
     private static readonly HashSet<string> Elsewhere = ["holds 5 shelves x 120 fish"];
 
-    /// <summary>Details that the tried statement cannot do without, so that they are changed alone. Without `units` they are metric.</summary>
+    /// <summary>
+    /// Details that the tried statement cannot do without, so that they are changed alone. Without `units` they are metric.
+    /// </summary>
     private static readonly HashSet<string> Standing = ["units", "stops", "room", "supply", "exhaust", "on", "in", "wall"];
 
     public static TheoryData<string, string> Details()

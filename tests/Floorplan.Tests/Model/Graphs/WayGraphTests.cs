@@ -9,7 +9,8 @@ namespace Floorplan.Tests.Model.Graphs;
 public sealed class WayGraphTests
 {
     // a -> b -> c -> d, with a short cut a -> d by way of e, a circle c -> b, and f on its own.
-    private static readonly WayGraph Graph = new(["a", "b", "c", "d", "e", "f"], [new("a", "b"), new("b", "c"), new("c", "d"), new("a", "e"), new("e", "d"), new("c", "b")]);
+    private static readonly WayGraph Graph =
+        new(["a", "b", "c", "d", "e", "f"], [new("a", "b"), new("b", "c"), new("c", "d"), new("a", "e"), new("e", "d"), new("c", "b")]);
 
     [Fact]
     public void The_way_with_the_fewest_steps()
@@ -24,7 +25,8 @@ public sealed class WayGraphTests
     public void What_leads_to_an_end_and_what_does_not()
     {
         Assert.Equal(["a", "b", "c"], Graph.LeadingTo(["b"]).Order());
-        Assert.Equal(["a", "d", "e", "f", "b", "c"], Graph.LeadingTo(["d", "f"]).OrderBy(p => "adefbc".IndexOf(p[0], StringComparison.Ordinal)));
+        Assert.Equal(
+            ["a", "d", "e", "f", "b", "c"], Graph.LeadingTo(["d", "f"]).OrderBy(p => "adefbc".IndexOf(p[0], StringComparison.Ordinal)));
         Assert.Equal(["nowhere"], Graph.LeadingTo(["nowhere"]));
     }
 

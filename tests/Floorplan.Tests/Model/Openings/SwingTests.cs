@@ -15,7 +15,8 @@ public class SwingTests
     [InlineData("wet to outside, south wall, 500 from west, 900 x 2000, swings out, hinge east", null, 1400, -100, 950, -550)]
     [InlineData("wet to dry, 200 from south, 900 x 2000, swings dry", "dry", 6040, 200, 6490, 650)]
     [InlineData("wet to dry, 200 from north, 900 x 2000, swings wet", "wet", 5960, 3800, 5510, 3350)]
-    public void A_leaf_hangs_on_the_face_that_it_opens_over(string door, string? into, double hingeX, double hingeY, double sweptX, double sweptY)
+    public void A_leaf_hangs_on_the_face_that_it_opens_over(
+        string door, string? into, double hingeX, double hingeY, double sweptX, double sweptY)
     {
         var swing = Door(door).Swing!;
         Assert.Equal(into, swing.Into?.Id);
@@ -51,7 +52,9 @@ public class SwingTests
     [InlineData("chute", 400)]
     public void A_sill_that_is_not_said_is_the_usual_one(string keyword, double sill)
     {
-        var opening = PlanTexts.Whole(PlanTexts.TwoRooms + $"{keyword} x1 wet to dry, 300 from north, 600 x 500\n").Openings.Single(o => o.Id == "x1");
+        var opening =
+            PlanTexts.Whole(PlanTexts.TwoRooms
+                + $"{keyword} x1 wet to dry, 300 from north, 600 x 500\n").Openings.Single(o => o.Id == "x1");
         Assert.Equal(sill, opening.Sill.Millimetres);
         Assert.Null(opening.Swing);
     }
@@ -65,5 +68,8 @@ public class SwingTests
         Assert.Equal(Side.East, fromDry.Wall);
     }
 
-    private static Opening Door(string door) => PlanTexts.Whole(PlanTexts.TwoRooms.Replace("hatch h1 wet to dry, 1500 from south, 800 x 500, sill 900", "", StringComparison.Ordinal) + $"door d1 {door}\n").Openings.Single();
+    private static Opening Door(string door)
+        => PlanTexts.Whole(
+            PlanTexts.TwoRooms.Replace("hatch h1 wet to dry, 1500 from south, 800 x 500, sill 900", "", StringComparison.Ordinal)
+                + $"door d1 {door}\n").Openings.Single();
 }

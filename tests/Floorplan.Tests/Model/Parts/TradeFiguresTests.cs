@@ -10,7 +10,8 @@ public class TradeFiguresTests
     [Fact]
     public void Killing_cones_hold_a_bird_until_it_has_bled()
     {
-        var plan = PlanTexts.Whole(PlanTexts.TwoRooms + "kinds from parts/poultry\nstation cones like killing-cones in wet\n  place at 0, 0\n");
+        var plan =
+            PlanTexts.Whole(PlanTexts.TwoRooms + "kinds from parts/poultry\nstation cones like killing-cones in wet\n  place at 0, 0\n");
         Assert.InRange(Assert.Single(plan.Stations).Stays!.Value.Base, 90, 120);
     }
 }

@@ -97,8 +97,10 @@ public class RoomLayoutTests
     public void A_carved_room_that_does_not_fit_is_reported()
     {
         var reports = new Reports(UnitSystem.Metric);
-        var area = new RoomArea(Mm(1300), Mm(2500), new NameSyntax("a", Nowhere), [new CornerTerm(Side.North, Side.West, Nowhere)], Nowhere);
-        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports).Lay([Slice("a", null, null), new RoomDraft("b", Nowhere) { Area = area }]);
+        var area =
+            new RoomArea(Mm(1300), Mm(2500), new NameSyntax("a", Nowhere), [new CornerTerm(Side.North, Side.West, Nowhere)], Nowhere);
+        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports)
+            .Lay([Slice("a", null, null), new RoomDraft("b", Nowhere) { Area = area }]);
         Assert.Equal("room `b` is 1300 mm x 2500 mm and does not fit in room `a` there", Assert.Single(reports.All).Message);
     }
 
@@ -106,7 +108,8 @@ public class RoomLayoutTests
     public void Rooms_carved_from_each_other_are_reported()
     {
         var reports = new Reports(UnitSystem.Metric);
-        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports).Lay([InCorner("a", "b", Side.North, Side.West), InCorner("b", "a", Side.North, Side.West)]);
+        new RoomLayout(Shell, Mm(80), Names(reports, "a", "b"), reports)
+            .Lay([InCorner("a", "b", Side.North, Side.West), InCorner("b", "a", Side.North, Side.West)]);
         Assert.Equal(2, reports.All.Count(d => d.Code == "room-in-no-room"));
     }
 
@@ -136,7 +139,8 @@ public class RoomLayoutTests
 
     private static RoomDraft InCorner(string id, string parent, Side northOrSouth, Side eastOrWest) => new(id, Nowhere)
     {
-        Area = new RoomArea(Mm(1300), Mm(1100), new NameSyntax(parent, Nowhere), [new CornerTerm(northOrSouth, eastOrWest, Nowhere)], Nowhere),
+        Area = new RoomArea(
+            Mm(1300), Mm(1100), new NameSyntax(parent, Nowhere), [new CornerTerm(northOrSouth, eastOrWest, Nowhere)], Nowhere),
     };
 
     private static Length Mm(double mm) => Length.FromMillimetres(mm);

@@ -41,7 +41,9 @@ public class ContainerShellTests
         Assert.Equal(height, door.Height.Millimetres);
     }
 
-    /// <summary>2330 mm less twice 50 mm is 2230 mm; 2350 - 50 - 50 is 2250, and 2655 - 100 is 2555 (layout rules, fit arithmetic).</summary>
+    /// <summary>
+    /// 2330 mm less twice 50 mm is 2230 mm; 2350 - 50 - 50 is 2250, and 2655 - 100 is 2555 (layout rules, fit arithmetic).
+    /// </summary>
     [Theory]
     [InlineData(false, 2250)]
     [InlineData(true, 2555)]
@@ -95,7 +97,9 @@ public class ContainerShellTests
     [Fact]
     public void A_45_ft_box_has_posts_at_the_40_ft_places()
     {
-        var posts = Build(45, true, Linings.None).Shell.Frame.Where(m => m.Wall == Side.North && m.Name.Contains("40 ft", StringComparison.Ordinal)).ToList();
+        var posts =
+            Build(45, true, Linings.None).Shell.Frame.Where(m => m.Wall == Side.North && m.Name.Contains("40 ft", StringComparison.Ordinal))
+                .ToList();
         Assert.Equal(2, posts.Count);
         Assert.Equal(12192, (posts[1].To - posts[0].From).Millimetres);
     }

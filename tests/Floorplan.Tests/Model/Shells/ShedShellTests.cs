@@ -39,7 +39,8 @@ public class ShedShellTests
 
     private static Region L() => CornerList.ToRegion(
     [
-        new(Mm(0), Mm(0)), new(Mm(12000), Mm(0)), new(Mm(12000), Mm(4500)), new(Mm(5000), Mm(4500)), new(Mm(5000), Mm(9000)), new(Mm(0), Mm(9000)),
+        new(Mm(0), Mm(0)), new(Mm(12000), Mm(0)), new(Mm(12000), Mm(4500)), new(Mm(5000), Mm(4500)), new(Mm(5000), Mm(9000)),
+        new(Mm(0), Mm(9000)),
     ]);
 
     private static Length Mm(double mm) => Length.FromMillimetres(mm);

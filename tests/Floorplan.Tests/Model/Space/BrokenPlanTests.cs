@@ -28,9 +28,17 @@ public class BrokenPlanTests
             var stops = new List<Stop> { new OutsideStop(TestPlan.Nowhere) };
             for (int i = 0; i < random.Next(8); i++)
             {
-                double x = Number(random), y = Number(random), w = random.Next(4) == 0 ? 0 : random.Next(1, 2000), d = random.Next(4) == 0 ? 0 : random.Next(1, 1000);
+                double x = Number(random), y = Number(random), w = random.Next(4) == 0
+                    ? 0
+                    : random.Next(1, 2000), d = random.Next(4) == 0
+                    ? 0
+                    : random.Next(1, 1000);
                 var shape = TestPlan.Rectangle(x, y, x + w, y + d);
-                stops.Add(new StationStop(plan.Station("s" + i, rooms[random.Next(rooms.Count)], random.Next(2) == 0 || shape.Area == 0 ? shape : TestPlan.Turned(shape, random.Next(360))), TestPlan.Nowhere));
+                stops.Add(
+                    new StationStop(
+                        plan.Station("s" + i, rooms[random.Next(rooms.Count)], random.Next(2) == 0 || shape.Area == 0
+                            ? shape
+                            : TestPlan.Turned(shape, random.Next(360))), TestPlan.Nowhere));
             }
 
             stops.AddRange(rooms.Select(r => new RoomStop(r, TestPlan.Nowhere)));
@@ -97,7 +105,11 @@ public class BrokenPlanTests
     private static void Opening(TestPlan plan, string id, List<Room> rooms, Random random)
     {
         double x = Number(random), y = Number(random), w = random.Next(0, 1500), t = random.Next(0, 200);
-        Room? a = random.Next(4) == 0 ? null : rooms[random.Next(rooms.Count)], b = random.Next(4) == 0 ? null : rooms[random.Next(rooms.Count)];
+        Room? a = random.Next(4) == 0
+            ? null
+            : rooms[random.Next(rooms.Count)], b = random.Next(4) == 0
+            ? null
+            : rooms[random.Next(rooms.Count)];
         var kind = (OpeningKind)random.Next(7);
         if (random.Next(2) == 0)
         {

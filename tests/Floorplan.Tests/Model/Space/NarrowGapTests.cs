@@ -113,7 +113,9 @@ public class NarrowGapTests
                     .Where(q => q.Far > 1e-4 && Math.Abs(Across(q.X, q.Y)) >= 0.5 * q.Far).ToList();
                 var widths = from l in beside
                              from r in beside
-                             where Across(l.X, l.Y) > 0 && Across(r.X, r.Y) < 0 && (l.X * r.X) + (l.Y * r.Y) <= (-0.5 * l.Far * r.Far) + slack
+                             where Across(l.X, l.Y) > 0
+                                 && Across(r.X, r.Y) < 0
+                                 && (l.X * r.X) + (l.Y * r.Y) <= (-0.5 * l.Far * r.Far) + slack
                              select Math.Sqrt(((l.X - r.X) * (l.X - r.X)) + ((l.Y - r.Y) * (l.Y - r.Y)));
                 best = Math.Min(best, widths.Where(w => w <= upTo).DefaultIfEmpty(double.PositiveInfinity).Min());
             }

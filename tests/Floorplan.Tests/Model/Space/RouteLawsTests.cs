@@ -25,7 +25,8 @@ public class RouteLawsTests
             double? length = Length(plan, mover, a, b);
             foreach (var change in new[] { Matrix(0, -1, 1, 0), Matrix(-1, 0, 0, -1), Matrix(-1, 0, 0, 1), Matrix(0, 1, 1, 0) })
             {
-                double? changed = Length(Changed(plan, change), mover, change.Transform(a, new Coordinate()), change.Transform(b, new Coordinate()));
+                double? changed =
+                    Length(Changed(plan, change), mover, change.Transform(a, new Coordinate()), change.Transform(b, new Coordinate()));
                 if (length is null != changed is null || Math.Abs((length - changed) ?? 0) > 0.2)
                 {
                     return false;
@@ -44,7 +45,9 @@ public class RouteLawsTests
             var (plan, mover) = RandomRooms.One(random);
             var before = new FloorSpace(plan);
             var box = plan.Rooms[0].Floor.EnvelopeInternal;
-            if (plan.Stations.Count == 0 || before.Find(plan.Rooms[0], RandomRooms.Spot(random, box), plan.Rooms[0], RandomRooms.Spot(random, box), mover) is not { } route)
+            if (plan.Stations.Count == 0
+                || before.Find(plan.Rooms[0], RandomRooms.Spot(random, box), plan.Rooms[0], RandomRooms.Spot(random, box), mover)
+                    is not { } route)
             {
                 return true;
             }
@@ -62,7 +65,8 @@ public class RouteLawsTests
             var random = new Random(seed);
             var (plan, mover) = RandomRooms.Two(random);
             var space = new FloorSpace(plan);
-            Coordinate a = RandomRooms.Spot(random, plan.Rooms[0].Floor.EnvelopeInternal), b = RandomRooms.Spot(random, plan.Rooms[1].Floor.EnvelopeInternal);
+            Coordinate a = RandomRooms.Spot(random, plan.Rooms[0].Floor.EnvelopeInternal),
+                b = RandomRooms.Spot(random, plan.Rooms[1].Floor.EnvelopeInternal);
             var there = space.Find(plan.Rooms[0], a, plan.Rooms[1], b, mover);
             var back = space.Find(plan.Rooms[1], b, plan.Rooms[0], a, mover);
             return there is null == back is null && Math.Abs((there?.LengthMm - back?.LengthMm) ?? 0) < 0.01;
@@ -81,7 +85,9 @@ public class RouteLawsTests
         {
             Rooms = [room],
             Shell = plan.Shell with { Outside = (Polygon)change.Transform(plan.Shell.Outside) },
-            Stations = [.. plan.Stations.Select(s => s with { Room = room, Footprint = (Polygon)change.Transform(s.Footprint), Workers = Array.Empty<WorkerPlace>() })],
+            Stations =
+                [.. plan.Stations.Select(
+                    s => s with { Room = room, Footprint = (Polygon)change.Transform(s.Footprint), Workers = Array.Empty<WorkerPlace>() })],
         };
     }
 }

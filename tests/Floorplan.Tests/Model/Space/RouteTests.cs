@@ -72,7 +72,8 @@ public class RouteTests
         plan.UprightOpening("far", west, east, 2050, 2950, 2960, 3040);
         var space = Space(plan);
         Assert.Equal("near", space.Find(west, new(1000, 1500), east, new(5000, 1500), Mover.Person)!.Openings.Single().Id);
-        Assert.Equal("far", space.Find(west, new(1000, 1500), east, new(5000, 1500), Mover.Person, o => o.Id == "far")!.Openings.Single().Id);
+        Assert.Equal(
+            "far", space.Find(west, new(1000, 1500), east, new(5000, 1500), Mover.Person, o => o.Id == "far")!.Openings.Single().Id);
         Assert.Null(space.Find(west, new(1000, 1500), east, new(5000, 1500), Mover.Person, _ => false));
     }
 
@@ -177,11 +178,13 @@ public class RouteTests
 
                 // No corner of the part that people use is farther from the exits.
                 var floor = (MultiPolygon)space.FreeFloor(room, mover).Factory.CreateMultiPolygon(
-                    [.. Enumerable.Range(0, space.FreeFloor(room, mover).NumGeometries).Select(i => (Polygon)space.FreeFloor(room, mover).GetGeometryN(i))]);
+                    [.. Enumerable.Range(0, space.FreeFloor(room, mover).NumGeometries)
+                        .Select(i => (Polygon)space.FreeFloor(room, mover).GetGeometryN(i))]);
                 foreach (var corner in floor.Geometries.Where(g => g.Area > 250_000).SelectMany(g => g.Coordinates))
                 {
                     var way = space.FindExit(room, corner, mover, o => o.Kind == OpeningKind.Door);
-                    Assert.True(way is not null && way.LengthMm <= far.LengthMm + 0.1, $"seed {seed}: {way?.LengthMm} beyond {far.LengthMm}");
+                    Assert.True(way is not null
+                        && way.LengthMm <= far.LengthMm + 0.1, $"seed {seed}: {way?.LengthMm} beyond {far.LengthMm}");
                 }
             }
         }

@@ -10,7 +10,10 @@ using Xunit;
 
 namespace Floorplan.Tests.Model.Space;
 
-/// <summary>Routes are the true shortest ones. Check values: a plain visibility graph, and QuikGraph's Dijkstra over NetTopologySuite sight lines.</summary>
+/// <summary>
+/// Routes are the true shortest ones. Check values: a plain visibility graph, and QuikGraph's Dijkstra over NetTopologySuite sight
+/// lines.
+/// </summary>
 public class ShortestRouteTests
 {
     /// <summary>Both solvers round touching lines by about 0.001 mm a corner.</summary>
@@ -63,7 +66,9 @@ public class ShortestRouteTests
             }
 
             Coordinate a = floor.GetGeometryN(0).InteriorPoint.Coordinate, b = floor.GetGeometryN(1).InteriorPoint.Coordinate;
-            Assert.Equal(double.IsInfinity(new VisibilityGraph(floor).Shortest(a, b)), space.Find(plan.Rooms[0], a, plan.Rooms[0], b, mover) is null);
+            Assert.Equal(
+                double.IsInfinity(new VisibilityGraph(floor).Shortest(a, b)),
+                space.Find(plan.Rooms[0], a, plan.Rooms[0], b, mover) is null);
             none++;
         }
 
@@ -111,7 +116,10 @@ public class ShortestRouteTests
             var (plan, mover) = RandomRooms.One(random);
             var space = new FloorSpace(plan);
             var room = plan.Rooms[0];
-            var route = space.Find(room, RandomRooms.Spot(random, room.Floor.EnvelopeInternal), room, RandomRooms.Spot(random, room.Floor.EnvelopeInternal), mover);
+            var route =
+                space.Find(
+                    room, RandomRooms.Spot(random, room.Floor.EnvelopeInternal), room,
+                    RandomRooms.Spot(random, room.Floor.EnvelopeInternal), mover);
             if (route is null)
             {
                 continue;

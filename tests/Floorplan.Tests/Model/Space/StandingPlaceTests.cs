@@ -31,7 +31,8 @@ public class StandingPlaceTests
         var plan = new TestPlan(6000, 3000);
         var west = plan.Room("west", 0, 0, 2960, 3000);
         var east = plan.Room("east", 3040, 0, 6000, 3000);
-        var hatch = new OpeningStop(plan.UprightOpening("h", west, east, 1000, 1700, 2960, 3040, OpeningKind.Hatch, 500, 950), TestPlan.Nowhere);
+        var hatch =
+            new OpeningStop(plan.UprightOpening("h", west, east, 1000, 1700, 2960, 3040, OpeningKind.Hatch, 500, 950), TestPlan.Nowhere);
         var door = new OpeningStop(plan.UprightOpening("d", west, east, 2000, 2900, 2960, 3040), TestPlan.Nowhere);
         var space = new FloorSpace(plan.Build());
         Assert.Equal(new Coordinate(2735, 1350), At(space, hatch, west));

@@ -49,7 +49,8 @@ public sealed class BodyTableTests
     public void A_limit_says_whose_bodies_it_is_for_where_the_plan_says_so()
     {
         var rule = RuleCatalogue.Find("elbow-room")!;
-        var women = new PlanLimits(CheckedPlan.Plan("plan \"A\"\n  people women\nshell container 20 ft high-cube")).Find(rule, rule.Limits[0].Key)!;
+        var women = new PlanLimits(CheckedPlan.Plan("plan \"A\"\n  people women\nshell container 20 ft high-cube"))
+            .Find(rule, rule.Limits[0].Key)!;
         var usual = new PlanLimits(CheckedPlan.Plan("plan \"A\"\nshell container 20 ft high-cube")).Find(rule, rule.Limits[0].Key)!;
 
         Assert.Contains("people of this plan: women 5 to 95 %", women.Text, StringComparison.Ordinal);

@@ -99,7 +99,12 @@ public sealed class CutOutTests
     [Fact]
     public void A_floor_drain_is_a_hole_from_the_datum_to_its_middle()
     {
-        var hole = Assert.Single(ServiceHole.Of(CheckedPlan.Plan(Box + "\ndrain fd1 floor in work, 2400 from west, 700 from south, 100\ndrain t1 trench in work, 4000 from west, 700 from south\n")));
+        var hole =
+            Assert.Single(
+                ServiceHole.Of(
+                    CheckedPlan.Plan(Box
+                        + "\ndrain fd1 floor in work, 2400 from west, 700 from south, 100\ndrain t1 trench in work, 4000 from west, 700 "
+                        + "from south\n")));
         Assert.Equal((Mm(137 + 60 + 2400), Mm(54 + 60 + 700), Mm(100)), (hole.X, hole.Y, hole.Width));
     }
 
@@ -107,21 +112,30 @@ public sealed class CutOutTests
     [Fact]
     public void A_hole_for_a_pipe_is_set_out_from_the_datum_to_its_middle()
     {
-        var plan = CheckedPlan.Plan(Box + "\nhole p1 \"Water\" in work, south wall, 2400 from west, height 300, 40\nhole f1 \"Fan\" roof in work, 1000 from west, 700 from south, 400 x 300\n");
+        var plan =
+            CheckedPlan.Plan(Box
+                + "\nhole p1 \"Water\" in work, south wall, 2400 from west, height 300, 40\nhole f1 \"Fan\" roof in work, 1000 from "
+                + "west, 700 from south, 400 x 300\n");
         var holes = ServiceHole.Of(plan);
 
-        Assert.Equal((HoleSurface.Roof, Mm(137 + 60 + 1000), Mm(54 + 60 + 700), Mm(400), Mm(300)), (holes[0].Surface, holes[0].X, holes[0].Y, holes[0].Width, holes[0].Depth));
-        Assert.Equal((Side.South, Mm(137 + 60 + 2400), Mm(300) - plan.Shell.DatumHeight, Mm(40), null), (holes[1].Wall!.Side, holes[1].X, holes[1].Y, holes[1].Width, holes[1].Depth));
+        Assert.Equal(
+            (HoleSurface.Roof, Mm(137 + 60 + 1000), Mm(54 + 60 + 700), Mm(400), Mm(300)),
+            (holes[0].Surface, holes[0].X, holes[0].Y, holes[0].Width, holes[0].Depth));
+        Assert.Equal(
+            (Side.South, Mm(137 + 60 + 2400), Mm(300) - plan.Shell.DatumHeight, Mm(40), null),
+            (holes[1].Wall!.Side, holes[1].X, holes[1].Y, holes[1].Width, holes[1].Depth));
         Assert.Equal(2, holes.Count);
     }
 
     [Fact]
     public void A_hole_through_an_inner_wall_is_not_cut_in_the_shell() => Assert.Empty(ServiceHole.Of(CheckedPlan.Plan(
-        Box.Replace("from west to east", "from west to 3000", StringComparison.Ordinal) + "\nroom other \"Other\" clean from 3000 to east\nhole p1 \"Water\" in work, east wall, 400 from south, height 300, 40\n")));
+        Box.Replace("from west to east", "from west to 3000", StringComparison.Ordinal)
+            + "\nroom other \"Other\" clean from 3000 to east\nhole p1 \"Water\" in work, east wall, 400 from south, height 300, 40\n")));
 
     private static CutOut One(string opening) => Assert.Single(CutOuts.Of(CheckedPlan.Plan(Box + "\n" + opening + "\n")));
 
-    private static IEnumerable<string> Pieces(CutOut cut) => cut.Frame!.Pieces.Select(p => FormattableString.Invariant($"{p.Part} {p.Length.Millimetres} {p.Top} {p.Foot}"));
+    private static IEnumerable<string> Pieces(CutOut cut)
+        => cut.Frame!.Pieces.Select(p => FormattableString.Invariant($"{p.Part} {p.Length.Millimetres} {p.Top} {p.Foot}"));
 
     private static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
 }

@@ -7,7 +7,10 @@ namespace Floorplan.Tests.Sizing.Frames;
 
 public sealed class SteelSectionTests
 {
-    /// <summary>Masses in kg/m of the tables of EN 10219-2 (cold formed tube) and EN 10056-1 (angle), from memory; angles within 2 % as their radii are left out.</summary>
+    /// <summary>
+    /// Masses in kg/m of the tables of EN 10219-2 (cold formed tube) and EN 10056-1 (angle), from memory; angles within 2 % as their
+    /// radii are left out.
+    /// </summary>
     [Theory]
     [InlineData(FrameForm.Tube, 40, 40, 3, 3.30, 0.01)]
     [InlineData(FrameForm.Tube, 50, 50, 3, 4.25, 0.01)]
@@ -17,7 +20,8 @@ public sealed class SteelSectionTests
     [InlineData(FrameForm.Angle, 40, 40, 4, 2.42, 0.02)]
     public void Mass_is_that_of_the_tables(FrameForm form, double face, double depth, double thickness, double table, double within)
     {
-        var section = new SteelSection(form, Length.FromMillimetres(face), Length.FromMillimetres(depth), Length.FromMillimetres(thickness));
+        var section =
+            new SteelSection(form, Length.FromMillimetres(face), Length.FromMillimetres(depth), Length.FromMillimetres(thickness));
         Assert.InRange(section.MassPerMetre, table * (1 - within), table * (1 + within));
     }
 

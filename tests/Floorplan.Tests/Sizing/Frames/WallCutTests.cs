@@ -1,5 +1,4 @@
 using Floorplan.Language.Diagnostics;
-using Floorplan.Sizing.Frames;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

@@ -18,7 +18,8 @@ public sealed class CompositeIndexTests
 
         Assert.Equal([20.0, 20.0, 15.0], lifts.Select(l => Math.Round(LiftingEquation.RecommendedLb(l with { PerMinute = 0 }), 9)));
         Assert.Equal(1.9, CompositeIndex.Of(lifts), 0.05);
-        Assert.Equal((30 / 20.0 / 0.94) + (1.0 * ((1 / 0.88) - (1 / 0.94))) + (10 / 15.0 * ((1 / 0.70) - (1 / 0.88))), CompositeIndex.Of(lifts), 1e-9);
+        Assert.Equal((30 / 20.0 / 0.94) + (1.0 * ((1 / 0.88) - (1 / 0.94)))
+            + (10 / 15.0 * ((1 / 0.70) - (1 / 0.88))), CompositeIndex.Of(lifts), 1e-9);
     }
 
     [Fact]
@@ -26,11 +27,13 @@ public sealed class CompositeIndexTests
         Assert.Equal(CompositeIndex.Of([Seldom(30, 20, 1), Seldom(10, 15, 4)]), CompositeIndex.Of([Seldom(10, 15, 4), Seldom(30, 20, 1)]));
 
     [Fact]
-    public void One_lift_alone_is_the_lift_itself() => Assert.Equal(LiftingEquation.Index(Seldom(30, 20, 3)), CompositeIndex.Of([Seldom(30, 20, 3)]), 1e-9);
+    public void One_lift_alone_is_the_lift_itself()
+        => Assert.Equal(LiftingEquation.Index(Seldom(30, 20, 3)), CompositeIndex.Of([Seldom(30, 20, 3)]), 1e-9);
 
     /// <summary>Table 5 ends at 15 a minute.</summary>
     [Fact]
-    public void Lifts_that_are_too_many_together_have_no_index() => Assert.Equal(double.PositiveInfinity, CompositeIndex.Of([Seldom(30, 20, 8), Seldom(20, 20, 8), Seldom(10, 15, 1)]));
+    public void Lifts_that_are_too_many_together_have_no_index()
+        => Assert.Equal(double.PositiveInfinity, CompositeIndex.Of([Seldom(30, 20, 8), Seldom(20, 20, 8), Seldom(10, 15, 1)]));
 
     /// <summary>A lift at the best height, 24 in out, turned by as much as makes its limit so many pounds when done seldom.</summary>
     private static Lift Seldom(double load, double limit, double perMinute) =>

@@ -5,7 +5,8 @@ namespace Floorplan.Tests.Checks.Lifting;
 
 /// <summary>
 /// Worked examples of the Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) 94-110. Inputs and printed answers are
-/// from memory except those of example 4, whose multipliers and limits were found; full-precision values were computed apart from this code.
+/// from memory except those of example 4, whose multipliers and limits were found; full-precision values were computed apart from this
+/// code.
 /// </summary>
 public sealed class LiftingEquationTests
 {
@@ -24,7 +25,8 @@ public sealed class LiftingEquationTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void It_gives_what_the_manual_prints_and_what_full_precision_gives(string name, double[] of, Coupling coupling, double printedLimit, double printedIndex, double limit, double index)
+    public void It_gives_what_the_manual_prints_and_what_full_precision_gives(
+        string name, double[] of, Coupling coupling, double printedLimit, double printedIndex, double limit, double index)
     {
         var lift = new Lift(of[0], of[1], of[2], of[3], of[4], of[5], LiftingDuration.Short, coupling) { OriginIn = of[6] };
 

@@ -10,8 +10,10 @@ namespace Floorplan.Tests.Sizing.Power;
 public class PowerTests
 {
     /// <summary>
-    /// A panel 100 mm from the corner: 30 in (762 mm, NEC 110.26(A)(2)) beside the corner reach 762 mm along the wall. The tank stands 520 mm
-    /// from the corner, in that space and outside a space centred on the panel. Sheet 5 drew the tank in the space, the check found nothing.
+    /// A panel 100 mm from the corner: 30 in (762 mm, NEC 110.26(A)(2)) beside the corner reach 762 mm along the wall. The tank stands
+    /// 520 mm
+    /// from the corner, in that space and outside a space centred on the panel. Sheet 5 drew the tank in the space, the check found
+    /// nothing.
     /// </summary>
     [Fact]
     public void A_tank_in_the_drawn_working_space_beside_a_corner_is_found()
@@ -29,7 +31,8 @@ public class PowerTests
     /// <summary>A round tank whose square would stand in the space leaves it free.</summary>
     [Fact]
     public void A_thing_beside_the_working_space_is_not_in_it() => Assert.Empty(
-        CheckedPlan.Check(Unit("station tank \"Brine tank\" in pack\n  size 600 x 600 x 900\n  place 500 from east, 800 from south"), "panel-space"));
+        CheckedPlan.Check(
+            Unit("station tank \"Brine tank\" in pack\n  size 600 x 600 x 900\n  place 500 from east, 800 from south"), "panel-space"));
 
     /// <summary>The heater was missing from the sum of the loads, from the load of its circuit and from the connections.</summary>
     [Fact]
@@ -53,7 +56,8 @@ public class PowerTests
     }
 
     /// <summary>
-    /// Walls are 100 mm thick. A fan brings 60 m3/h into a room of 6 x 3 x 2.5 m = 45 m3 and one draws 120 m3/h out of it. The larger is the
+    /// Walls are 100 mm thick. A fan brings 60 m3/h into a room of 6 x 3 x 2.5 m = 45 m3 and one draws 120 m3/h out of it. The larger
+    /// is the
     /// change: 120 / 45 = 2.7 volumes an hour. The check worked it out by itself, and sheet 5 had its own volume and printed no changes.
     /// </summary>
     [Fact]
@@ -80,7 +84,10 @@ public class PowerTests
     [Fact]
     public void A_room_with_0_lux_is_dark_on_the_sheet_too()
     {
-        var request = DrawnPlans.Request(Unit("station b1 \"Bench\" in pack\n  size 600 x 600 x 900\n  place against north wall, centred\n  worker south\nlight pack 0 lux"));
+        var request =
+            DrawnPlans.Request(
+                Unit("station b1 \"Bench\" in pack\n  size 600 x 600 x 900\n  place against north wall, centred\n  worker south\nlight "
+                    + "pack 0 lux"));
         var figure = Assert.Single(request.Findings.Single(f => f.Rule == "too-dark").Figures);
         Assert.Equal("0 lux", figure.Text);
         Assert.Same(figure, PowerTables.Rooms(request.Facts).Rows[0][1].Figures[0]);

@@ -8,7 +8,8 @@ namespace Floorplan.Tests.Sizing.Water;
 public class DrainageTests
 {
     /// <summary>
-    /// Walls are 100 mm thick. The falls name one drain of three, at one end of a floor of 10 m by 3 m. By Pythagoras its farthest corner lies
+    /// Walls are 100 mm thick. The falls name one drain of three, at one end of a floor of 10 m by 3 m. By Pythagoras its farthest
+    /// corner lies
     /// sqrt(9500 x 9500 + 1500 x 1500) = 9618 mm off, and 2 % of that is 192 mm. The check measured to the nearest drain, found the run
     /// short and said nothing, while sheet 4 printed the level of the named drain.
     /// </summary>

@@ -36,7 +36,8 @@ public class SupplyTests
 
         var run = Assert.Single(PipeRun.Of(facts.Supply), r => r.Uses.Any(u => u.Id == "tank"));
         Assert.Equal("w1", run.Point.Id);
-        Assert.Empty(CheckedPlan.Check(facts.Plan).Where(f => f.Rule.Contains("air", StringComparison.Ordinal) && f.Things.Contains("tank")));
+        Assert.DoesNotContain(CheckedPlan.Check(facts.Plan)
+, f => f.Rule.Contains("air", StringComparison.Ordinal) && f.Things.Contains("tank"));
     }
 
     /// <summary>
@@ -88,7 +89,7 @@ public class SupplyTests
 
         var hot = facts.Supply.Of("s1", NeedKind.HotWater)!;
         Assert.Equal((SupplyChoice.Heater, "wh1"), (hot.Choice, hot.Point!.Id));
-        Assert.Empty(CheckedPlan.Check(facts.Plan).Where(f => f.Rule == "sink-not-served"));
+        Assert.DoesNotContain(CheckedPlan.Check(facts.Plan), f => f.Rule == "sink-not-served");
         Assert.Contains(NeedTable.Of(facts).Rows, r => r[1].Text == "hand sink s1" && r[3].Text == "wh1");
     }
 
@@ -108,7 +109,8 @@ public class SupplyTests
             """));
 
         Assert.Equal("fd1", facts.Supply.Of("s1", NeedKind.Drain)!.Point!.Id);
-        Assert.Empty(CheckedPlan.Check(facts.Plan).Where(f => f.Rule.Contains("drain", StringComparison.Ordinal) && f.Things.Contains("s1")));
+        Assert.DoesNotContain(CheckedPlan.Check(facts.Plan)
+, f => f.Rule.Contains("drain", StringComparison.Ordinal) && f.Things.Contains("s1"));
     }
 
     private const string Connected = """

@@ -33,19 +33,29 @@ public class SameFigureTests
     {
         var shown = Shown(File.ReadAllText(Repository.At("templates", template + ".unit")));
         int twice = shown.Count(places => places.Count(p => !p.StartsWith("JSON", StringComparison.Ordinal)) > 1);
-        Assert.True(twice >= LeastOfTemplate || template == "empty-start", $"only {twice} figures are shown in two places: cells or labels no longer carry theirs");
+        Assert.True(twice >= LeastOfTemplate
+            || template == "empty-start", $"only {twice} figures are shown in two places: cells or labels no longer carry theirs");
     }
 
-    /// <summary>Findings share figures with sheets where there are faults, which templates have few of: so the rules' own bad examples are looked at.</summary>
+    /// <summary>
+    /// Findings share figures with sheets where there are faults, which templates have few of: so the rules' own bad examples are
+    /// looked at.
+    /// </summary>
     [Fact]
     public void Findings_of_bad_examples_share_figures_with_sheets()
     {
-        int shared = RuleCatalogue.All.Where(r => CheckedPlan.Check(r.Bad, r.Name).Any(f => f.Figures.Count > 0)).SelectMany(r => Shown(r.Bad))
-            .Count(places => places.Any(p => p.StartsWith("finding", StringComparison.Ordinal)) && places.Any(p => p.StartsWith("sheet", StringComparison.Ordinal)));
-        Assert.True(shared >= LeastShared, $"only {shared} figures are in a finding and on a sheet: cells, labels or findings no longer carry theirs");
+        int shared = RuleCatalogue.All.Where(r => CheckedPlan.Check(r.Bad, r.Name).Any(f => f.Figures.Count > 0))
+            .SelectMany(r => Shown(r.Bad))
+            .Count(places => places.Any(p => p.StartsWith("finding", StringComparison.Ordinal))
+                && places.Any(p => p.StartsWith("sheet", StringComparison.Ordinal)));
+        Assert.True(
+            shared >= LeastShared,
+            $"only {shared} figures are in a finding and on a sheet: cells, labels or findings no longer carry theirs");
     }
 
-    /// <summary>Uses of cold and hot water, drains and power, and the sums of two of them. Goes up with each calculation that joins.</summary>
+    /// <summary>
+    /// Uses of cold and hot water, drains and power, and the sums of two of them. Goes up with each calculation that joins.
+    /// </summary>
     private const int LeastOfTemplate = 5;
 
     /// <summary>Light, three of air, a level of a floor. Goes up with each calculation that joins.</summary>
@@ -104,7 +114,11 @@ public class SameFigureTests
 
         using var document = JsonDocument.Parse(held.ToArray());
         return document.RootElement.GetProperty("figures").EnumerateArray().Count(e =>
-            e.GetProperty("name").GetString() == figure.Name && e.GetProperty("of").GetString() == figure.Of && e.GetProperty("text").GetString() == figure.Text
-            && (e.GetProperty("value").ValueKind == JsonValueKind.Null ? !double.IsFinite(figure.Value) : e.GetProperty("value").GetDouble() == figure.Value)) == 1;
+            e.GetProperty("name").GetString() == figure.Name
+                && e.GetProperty("of").GetString() == figure.Of
+                && e.GetProperty("text").GetString() == figure.Text
+            && (e.GetProperty("value").ValueKind == JsonValueKind.Null
+                ? !double.IsFinite(figure.Value)
+                : e.GetProperty("value").GetDouble() == figure.Value)) == 1;
     }
 }

@@ -17,7 +17,8 @@ internal sealed class ServiceParser<T> : StatementParser<T>
     /// <param name="rating">What it is made for; null for kinds without ratings.</param>
     /// <param name="size">What a length, or a size, without a word says; null for kinds that have none.</param>
     /// <param name="headPlace">Says where it is instead of <c>in ROOM</c>; null for kinds that are in a room only.</param>
-    public ServiceParser(Func<WordSyntax, T> make, IReadOnlyList<Detail> all, Detail? rating = null, Detail? size = null, Detail? headPlace = null)
+    public ServiceParser(
+        Func<WordSyntax, T> make, IReadOnlyList<Detail> all, Detail? rating = null, Detail? size = null, Detail? headPlace = null)
         : base(all)
     {
         (this.make, this.headPlace) = (make, headPlace);
@@ -30,7 +31,9 @@ internal sealed class ServiceParser<T> : StatementParser<T>
             .. all.Contains(ServiceDetails.Place)
                 ? [new(ServiceDetails.Wall, Forms.WallStandsHere, Forms.Wall), Forms.Place(ServiceDetails.Place) with { MayStart = null }]
                 : Array.Empty<BareForm>(),
-            .. size is null ? Array.Empty<BareForm>() : [new(size, c => c.AtNumber && !c.PhraseHolds("from") && (rating is null || !Ratings.StandHere(c)), size.Read)],
+            .. size is null
+                ? Array.Empty<BareForm>()
+                : [new(size, c => c.AtNumber && !c.PhraseHolds("from") && (rating is null || !Ratings.StandHere(c)), size.Read)],
             .. rating is null ? Array.Empty<BareForm>() : [new(rating, Ratings.StandHere, rating.Read) { MayStart = c => c.AtNumber }],
         ];
     }

@@ -12,7 +12,8 @@ public sealed class HoseStatement : ServiceStatement
 
     public LengthSyntax? Length => Value(HoseDetails.Length);
 
-    public IReadOnlyList<TermSyntax<BackflowGuard>> Guards => [.. Values(GuardDetails.VacuumBreaker), .. Values(GuardDetails.BackflowPreventer)];
+    public IReadOnlyList<TermSyntax<BackflowGuard>> Guards
+        => [.. Values(GuardDetails.VacuumBreaker), .. Values(GuardDetails.BackflowPreventer)];
 
     public IReadOnlyList<QuantitySyntax> Ratings => [.. Values(HoseDetails.Rating).SelectMany(r => r.Amounts)];
 }

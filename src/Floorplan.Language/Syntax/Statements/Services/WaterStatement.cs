@@ -14,7 +14,8 @@ public sealed class WaterStatement : ServiceStatement
     /// <summary>The size of the pipe.</summary>
     public LengthSyntax? Size => Value(WaterDetails.Size);
 
-    public IReadOnlyList<TermSyntax<BackflowGuard>> Guards => [.. Values(GuardDetails.VacuumBreaker), .. Values(GuardDetails.BackflowPreventer)];
+    public IReadOnlyList<TermSyntax<BackflowGuard>> Guards
+        => [.. Values(GuardDetails.VacuumBreaker), .. Values(GuardDetails.BackflowPreventer)];
 
     public IReadOnlyList<QuantitySyntax> Ratings => [.. Values(WaterDetails.Rating).SelectMany(r => r.Amounts)];
 }

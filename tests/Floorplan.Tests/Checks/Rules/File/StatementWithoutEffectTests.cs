@@ -11,10 +11,17 @@ public sealed class StatementWithoutEffectTests
     [InlineData("limit door-blockd 500 mm \"agreed\"", "unknown-rule", "did you mean `door-blocked`?")]
     [InlineData("accept overlapp at tank \"agreed\"", "unknown-rule", "did you mean `overlap`?")]
     [InlineData("limit overlap 500 mm \"agreed\"", "limit-does-not-fit", "write `accept overlap at … \"reason\"` for a single finding")]
-    [InlineData("limit door-blocked 20 % \"agreed\"", "limit-does-not-fit", "give a length, such as `600 mm`: it is the free floor in front of a doorway")]
-    [InlineData("limit room-too-small 20 % \"agreed\"", "limit-does-not-fit", "give a volume, such as `11 m3`: it is the room for each person")]
-    [InlineData("limit sterilizer-too-cool 20 % \"agreed\"", "limit-does-not-fit", "give a temperature, such as `82 C`: it is the water of a sterilizer")]
-    [InlineData("accept door-blocked at d2 \"agreed\"", "accepts-nothing", "door-blocked stands at d1 and tank; name these, or take the statement out")]
+    [InlineData(
+        "limit door-blocked 20 % \"agreed\"", "limit-does-not-fit",
+        "give a length, such as `600 mm`: it is the free floor in front of a doorway")]
+    [InlineData(
+        "limit room-too-small 20 % \"agreed\"", "limit-does-not-fit", "give a volume, such as `11 m3`: it is the room for each person")]
+    [InlineData(
+        "limit sterilizer-too-cool 20 % \"agreed\"", "limit-does-not-fit",
+        "give a temperature, such as `82 C`: it is the water of a sterilizer")]
+    [InlineData(
+        "accept door-blocked at d2 \"agreed\"", "accepts-nothing",
+        "door-blocked stands at d1 and tank; name these, or take the statement out")]
     [InlineData("accept overlap at tank \"agreed\"", "accepts-nothing", "take the statement out")]
     public void It_is_found_and_the_way_out_told(string statement, string rule, string mend)
         => Assert.Equal(mend, Assert.Single(Found(statement), f => f.Rule == rule).Mend);
@@ -28,7 +35,8 @@ public sealed class StatementWithoutEffectTests
 
     [Fact]
     public void Of_two_limits_for_one_rule_the_first_is_told_to_have_no_effect()
-        => Assert.Single(Found("limit door-blocked 300 mm \"agreed\"\nlimit door-blocked 500 mm \"agreed later\""), f => f.Rule == "limit-does-not-fit");
+        => Assert.Single(
+            Found("limit door-blocked 300 mm \"agreed\"\nlimit door-blocked 500 mm \"agreed later\""), f => f.Rule == "limit-does-not-fit");
 
     private static IReadOnlyList<Finding> Found(string statement) => CheckedPlan.Check($"""
         plan "Crab room"

@@ -9,7 +9,8 @@ public sealed class UnusedTests
     [Theory]
     [InlineData("station tank in extract\n  size 700 x 700 x 1000\n  place against north wall, 3000 from west", 1)]
     [InlineData("station tank in extract\n  size 700 x 700 x 1000\n  place against north wall, 3000 from west\n  worker south", 0)]
-    [InlineData("station tank in extract\n  size 700 x 700 x 1000\n  place against north wall, 3000 from west\n  worker south\n  work 5 s each", 1)]
+    [InlineData(
+        "station tank in extract\n  size 700 x 700 x 1000\n  place against north wall, 3000 from west\n  worker south\n  work 5 s each", 1)]
     [InlineData("bin b1 60 L in extract, 450 x 450, against north wall, 3000 from west", 1)]
     [InlineData("sink s1 hand in extract, 400 x 350, against north wall, 3000 from west", 0)]
     [InlineData("door d9 extract to outside, south wall, 3000 from west, 900 x 2050, swings out", 0)]
@@ -25,7 +26,9 @@ public sealed class UnusedTests
     public void Nothing_is_said_before_any_flow_is_drawn()
         => Assert.Empty(Found("bin b1 60 L in extract, 450 x 450, against north wall, 3000 from west", flow: ""));
 
-    private static IReadOnlyList<Finding> Found(string thing, string detail = "worker south", string flow = "flow product\n  outside -> d1 -> uncap   by hand") => CheckedPlan.Check($"""
+    private static IReadOnlyList<Finding> Found(
+        string thing, string detail = "worker south", string flow = "flow product\n  outside -> d1 -> uncap   by hand")
+        => CheckedPlan.Check($"""
         plan "Honey room"
           units metric
         shell shed 6000 x 3000 x 2500

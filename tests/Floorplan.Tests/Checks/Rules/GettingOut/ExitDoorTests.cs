@@ -12,9 +12,14 @@ public sealed class ExitDoorTests
     /// <summary>Each half counts for fewer than 49 people, both together for more.</summary>
     [Theory]
     [InlineData("door d1 a to outside, west wall, centred, 900 x 2050, swings out\n" + Between, 1)]
-    [InlineData("door d1 a to outside, west wall, centred, 900 x 2050, swings out\ndoor d2 b to outside, east wall, centred, 900 x 2050, swings out\n" + Between, 0)]
-    [InlineData("door d1 a to outside, west wall, centred, 900 x 2050, swings out\ndoor d2 b to outside, east wall, centred, 900 x 2050, swings out", 0)]
-    public void Rooms_that_people_walk_between_share_their_exits(string doors, int findings) => Assert.Equal(findings, CheckedPlan.Check($"""
+    [InlineData(
+        "door d1 a to outside, west wall, centred, 900 x 2050, swings out\ndoor d2 b to outside, east wall, centred, 900 x 2050, swings "
+            + "out\n" + Between, 0)]
+    [InlineData(
+        "door d1 a to outside, west wall, centred, 900 x 2050, swings out\ndoor d2 b to outside, east wall, centred, 900 x 2050, swings "
+            + "out", 0)]
+    public void Rooms_that_people_walk_between_share_their_exits(string doors, int findings)
+        => Assert.Equal(findings, CheckedPlan.Check($"""
         plan "Two halves"
           units metric
         shell shed 30 m x 20 m x 3 m

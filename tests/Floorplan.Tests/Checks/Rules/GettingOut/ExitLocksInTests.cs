@@ -5,7 +5,9 @@ using Xunit;
 
 namespace Floorplan.Tests.Checks.Rules.GettingOut;
 
-/// <summary>29 CFR 1910.36(d)(1) (from memory): an exit opens from inside at all times. MY COVP 2017, 6.3: inside release on cold room doors.</summary>
+/// <summary>
+/// 29 CFR 1910.36(d)(1) (from memory): an exit opens from inside at all times. MY COVP 2017, 6.3: inside release on cold room doors.
+/// </summary>
 public sealed class ExitLocksInTests
 {
     [Theory]
@@ -14,7 +16,9 @@ public sealed class ExitLocksInTests
     [InlineData("", "door d3 hold to outside, east wall, centred, 900 x 2000, swings out, opens from inside", Severity.Warning)]
     public void A_cold_store_opens_from_inside_or_has_another_way_out(string release, string more, Severity? weight)
     {
-        var found = Found($"door d1 pack to outside, south wall, 700 from west, 900 x 2050, swings out\ndoor d2 pack to hold, centred, 900 x 2000, swings hold{release}\n{more}");
+        var found =
+            Found("door d1 pack to outside, south wall, 700 from west, 900 x 2050, swings out\ndoor d2 pack to hold, centred, 900 x "
+                + $"2000, swings hold{release}\n{more}");
 
         Assert.Equal(weight is { } w ? [w] : [], found.Select(f => f.Severity));
     }
@@ -23,7 +27,10 @@ public sealed class ExitLocksInTests
     [InlineData("", 1)]
     [InlineData("door d1 pack to outside, south wall, 700 from west, 900 x 2050, swings out", 0)]
     public void Cargo_doors_alone_are_no_way_out(string door, int findings)
-        => Assert.Equal(findings, Found($"{door}\ndoor d2 pack to hold, centred, 900 x 2000, swings hold, opens from inside").Count(f => f.Things.Contains("pack")));
+        => Assert.Equal(
+            findings,
+            Found($"{door}\ndoor d2 pack to hold, centred, 900 x 2000, swings hold, opens from inside")
+                .Count(f => f.Things.Contains("pack")));
 
     [Fact]
     public void A_way_out_through_a_cold_store_is_none_to_rely_on()
@@ -37,7 +44,8 @@ public sealed class ExitLocksInTests
         Assert.Equal(Severity.Warning, finding.Severity);
     }
 
-    private static IReadOnlyList<Finding> Found(string doors, string shell = "container 20 ft high-cube\n  doors west") => CheckedPlan.Check($"""
+    private static IReadOnlyList<Finding> Found(
+        string doors, string shell = "container 20 ft high-cube\n  doors west") => CheckedPlan.Check($"""
         plan "Cold end"
           units metric
         shell {shell}

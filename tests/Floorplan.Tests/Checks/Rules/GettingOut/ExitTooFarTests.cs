@@ -15,9 +15,13 @@ public sealed class ExitTooFarTests
 
     [Fact]
     public void A_second_exit_beside_the_first_takes_the_short_walk_away()
-        => Assert.Empty(CheckedPlan.Check(Shed("us", "door d2 pack to outside, south wall, 300 from west, 900 x 2050, swings out"), "exit-too-far"));
+        => Assert.Empty(
+            CheckedPlan.Check(Shed("us", "door d2 pack to outside, south wall, 300 from west, 900 x 2050, swings out"), "exit-too-far"));
 
-    /// <summary>IBC 2021, 1006.2.1: 75 ft (22.86 m) to the only exit. An exit of the room behind the wall is none of this one; it was counted as one.</summary>
+    /// <summary>
+    /// IBC 2021, 1006.2.1: 75 ft (22.86 m) to the only exit. An exit of the room behind the wall is none of this one; it was counted as
+    /// one.
+    /// </summary>
     [Fact]
     public void An_exit_that_only_another_room_has_does_not_count()
     {
@@ -40,7 +44,9 @@ public sealed class ExitTooFarTests
     [InlineData("")]
     [InlineData("door d2 pack to outside, south wall, 300 from west, 900 x 2050, swings out")]
     public void A_plans_own_limit_holds_with_one_exit_and_with_several(string door)
-        => Assert.Equal(10_000, Assert.Single(CheckedPlan.Check(Shed("eu", door + "\nlimit exit-too-far 10 m \"the fire officer\""), "exit-too-far")).LimitValue);
+        => Assert.Equal(
+            10_000, Assert.Single(
+                CheckedPlan.Check(Shed("eu", door + "\nlimit exit-too-far 10 m \"the fire officer\""), "exit-too-far")).LimitValue);
 
     private static string Shed(string code, string more) => $"""
         plan "A long shed"

@@ -24,7 +24,8 @@ public sealed class TrolleyCannotTurnTests
     public void What_is_as_wide_as_the_passage_does_not_turn() => Assert.Equal(0, CornerTurn.Longest(600, 600, 900));
 
     /// <summary>
-    /// Passages of 1000: 2 (1000 sqrt 2 - 620) = 1588 goes round, 10 mm free on either side of a trolley 600 wide. The search is kind by 16 mm on
+    /// Passages of 1000: 2 (1000 sqrt 2 - 620) = 1588 goes round, 10 mm free on either side of a trolley 600 wide. The search is kind
+    /// by 16 mm on
     /// every side at most, which makes 1684.
     /// </summary>
     [Theory]
@@ -37,7 +38,8 @@ public sealed class TrolleyCannotTurnTests
     public void A_trolley_whose_length_is_not_said_is_a_usual_one_and_a_limit_sets_it()
     {
         Assert.Empty(CheckedPlan.Check(Corner(1000, "by trolley 600 wide"), Rule));
-        Assert.Single(CheckedPlan.Check(Corner(1000, "by trolley 600 wide") + "limit trolley-cannot-turn 1690 mm \"our fish trolleys\"\n", Rule));
+        Assert.Single(
+            CheckedPlan.Check(Corner(1000, "by trolley 600 wide") + "limit trolley-cannot-turn 1690 mm \"our fish trolleys\"\n", Rule));
     }
 
     [Fact]
@@ -45,7 +47,10 @@ public sealed class TrolleyCannotTurnTests
 
     [Fact]
     public void An_accepted_corner_stays_on_the_list()
-        => Assert.NotNull(Assert.Single(CheckedPlan.Check(Corner(1000, "by trolley 600 wide 2000 long") + "accept trolley-cannot-turn \"two people lift it\"\n", Rule)).AcceptedBy);
+        => Assert.NotNull(
+            Assert.Single(
+                CheckedPlan.Check(Corner(1000, "by trolley 600 wide 2000 long")
+                    + "accept trolley-cannot-turn \"two people lift it\"\n", Rule)).AcceptedBy);
 
     [Fact]
     public void Room_to_spin_beside_the_corner_is_room_to_turn()
@@ -62,7 +67,8 @@ public sealed class TrolleyCannotTurnTests
     }
 
     /// <summary>
-    /// From a passage 1000 wide into another: 1800 long does not go round to the east, where 1588 does by the textbook. To the west lies a blind
+    /// From a passage 1000 wide into another: 1800 long does not go round to the east, where 1588 does by the textbook. To the west
+    /// lies a blind
     /// end 1500 wide, into which 2249 turns; from there it backs out to the east.
     /// </summary>
     [Theory]

@@ -31,12 +31,16 @@ public sealed class BenchHeightTests
     }
 
     [Fact]
-    public void What_is_wrong_for_any_work_is_a_warning_for_each_kind() => Assert.Equal(Severity.Warning, Assert.Single(Check(650, "work   heavy")).Severity);
+    public void What_is_wrong_for_any_work_is_a_warning_for_each_kind()
+        => Assert.Equal(Severity.Warning, Assert.Single(Check(650, "work   heavy")).Severity);
 
     [Fact]
     public void A_station_takes_the_kind_of_work_from_its_kind()
     {
-        string text = Sound.Replace("station bench \"Trim bench\" in cut", "kind heavy-bench\n  work heavy\nstation bench \"Trim bench\" like heavy-bench in cut", StringComparison.Ordinal);
+        string text =
+            Sound.Replace(
+                "station bench \"Trim bench\" in cut",
+                "kind heavy-bench\n  work heavy\nstation bench \"Trim bench\" like heavy-bench in cut", StringComparison.Ordinal);
 
         Assert.Contains("heavy work", Assert.Single(CheckedPlan.Check(text, "bench-height")).Message, StringComparison.Ordinal);
     }
@@ -44,6 +48,7 @@ public sealed class BenchHeightTests
     private static IReadOnlyList<Finding> Check(int high, string work)
     {
         Assert.Contains("work   30 s each", Sound, StringComparison.Ordinal);
-        return CheckedPlan.Check(Sound.Replace("x 900", $"x {high}", StringComparison.Ordinal).Replace("work   30 s each", work, StringComparison.Ordinal), "bench-height");
+        return CheckedPlan.Check(Sound.Replace("x 900", $"x {high}", StringComparison.Ordinal)
+            .Replace("work   30 s each", work, StringComparison.Ordinal), "bench-height");
     }
 }

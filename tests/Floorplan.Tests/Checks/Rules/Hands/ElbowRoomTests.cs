@@ -9,7 +9,9 @@ public sealed class ElbowRoomTests
 {
     private const double FourteenFeet = 14 * 304.8;
 
-    /// <summary>A 14 ft overhead evisceration line seats up to eight people (common practice, no source): four on each side, 3 1/2 ft each.</summary>
+    /// <summary>
+    /// A 14 ft overhead evisceration line seats up to eight people (common practice, no source): four on each side, 3 1/2 ft each.
+    /// </summary>
     [Fact]
     public void Eight_people_have_room_on_both_sides_of_a_line_of_14_ft()
         => Assert.Empty(Found("us", Line("workers 4 north\n  workers 4 south")));

@@ -51,7 +51,8 @@ public sealed class LiftTooHeavyTests
     [InlineData(1899, Severity.Note)]
     [InlineData(1900, Severity.Warning)]
     public void Under_a_ceiling_that_bends_the_back_the_equation_does_not_hold(int ceiling, Severity severity)
-        => Assert.All(Check("6000 x 3000 x 2600", $"6000 x 3000 x {ceiling}", "1000 x 2050", "1000 x 1800"), f => Assert.Equal(severity, f.Severity));
+        => Assert.All(
+            Check("6000 x 3000 x 2600", $"6000 x 3000 x {ceiling}", "1000 x 2050", "1000 x 1800"), f => Assert.Equal(severity, f.Severity));
 
     /// <summary>51 lb is 23.1 kg, at 30 in, 762 mm: the load constant.</summary>
     [Theory]
@@ -61,7 +62,9 @@ public sealed class LiftTooHeavyTests
     [InlineData("bin bin in salt, 400 x 400 x 762", 0)] // nobody says how much it holds
     public void A_full_bin_carried_out_is_lifted(string bin, int found)
     {
-        var findings = Check("flow product\n  outside -> d1 -> bench -> rack by hand", bin + ", corner north-east\nflow waste\n  bin -> d1 -> outside by hand, after work");
+        var findings =
+            Check("flow product\n  outside -> d1 -> bench -> rack by hand", bin
+                + ", corner north-east\nflow waste\n  bin -> d1 -> outside by hand, after work");
 
         Assert.Equal(found, findings.Count);
         Assert.All(findings, f => Assert.Contains("loads that shift", f.Message, StringComparison.Ordinal));
@@ -72,12 +75,16 @@ public sealed class LiftTooHeavyTests
     [InlineData("by hand 26 kg, before work", 1)]
     [InlineData("by trolley 600 wide, before work", 0)]
     public void Supplies_are_lifted_when_the_plan_says_their_weight(string carriage, int found) => Assert.Equal(
-        found, Check("flow product\n  outside -> d1 -> bench -> rack by hand", "flow supplies \"Salt\"\n  outside -> d1 -> bench " + carriage).Count);
+        found, Check("flow product\n  outside -> d1 -> bench -> rack by hand", "flow supplies \"Salt\"\n  outside -> d1 -> bench "
+            + carriage).Count);
 
     /// <summary>To a rack hands go at the height of the bench beside it, though it is higher than the equation reaches (70 in).</summary>
     [Fact]
     public void A_high_rack_is_loaded_at_the_height_that_suits()
-        => Assert.Empty(Check("product hams, 30 kg each", "product hams, 9 kg each", "station rack \"Turning table\" in salt\n  size   1500 x 600 x 850", "store rack \"Rack\" in salt\n  size   1500 x 600 x 1900", "500 from east\n  worker south", "500 from east"));
+        => Assert.Empty(
+            Check(
+                "product hams, 30 kg each", "product hams, 9 kg each", "station rack \"Turning table\" in salt\n  size   1500 x 600 x 850",
+                "store rack \"Rack\" in salt\n  size   1500 x 600 x 1900", "500 from east\n  worker south", "500 from east"));
 
     private static IReadOnlyList<Finding> Check(params string[] changes)
     {

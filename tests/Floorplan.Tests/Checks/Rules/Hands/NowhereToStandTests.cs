@@ -49,7 +49,8 @@ public sealed class NowhereToStandTests
     [Fact]
     public void It_can_be_accepted_and_is_still_listed()
     {
-        var accepted = Assert.Single(Found(Tank("south of bench gap 300") + "\naccept nowhere-to-stand at bench and tank \"until the tank is sold\""));
+        var accepted =
+            Assert.Single(Found(Tank("south of bench gap 300") + "\naccept nowhere-to-stand at bench and tank \"until the tank is sold\""));
 
         Assert.Equal("until the tank is sold", accepted.AcceptedBy!.Reason);
     }
@@ -61,7 +62,8 @@ public sealed class NowhereToStandTests
           {more}
         """;
 
-    private static IReadOnlyList<Finding> Found(string more, string size = "1400 x 600 x 900", string place = "against north wall, 1500 from west") => CheckedPlan.Check($"""
+    private static IReadOnlyList<Finding> Found(
+        string more, string size = "1400 x 600 x 900", string place = "against north wall, 1500 from west") => CheckedPlan.Check($"""
         plan "A tank behind the worker"
           units metric
         shell container 20 ft high-cube

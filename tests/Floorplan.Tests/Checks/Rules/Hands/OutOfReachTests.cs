@@ -33,7 +33,9 @@ public sealed class OutOfReachTests
     {
         var finding = Assert.Single(CheckedPlan.Check(Unit, "out-of-reach"));
 
-        Assert.Equal((Severity.Note, "hose hz1 hangs 1700 mm high, 755 mm from the shoulder of who stands nearest"), (finding.Severity, finding.Message));
+        Assert.Equal(
+            (Severity.Note, "hose hz1 hangs 1700 mm high, 755 mm from the shoulder of who stands nearest"),
+            (finding.Severity, finding.Message));
         Assert.Contains("no higher than 1549 mm", finding.Mend, StringComparison.Ordinal);
     }
 
@@ -42,7 +44,8 @@ public sealed class OutOfReachTests
     [InlineData(", height 1700", "")] // not said
     [InlineData("3400 from west", "1500 from west")] // beside the bench
     [InlineData("1800 x 600", "600 x 600")] // one stands beside the bench
-    public void A_hose_is_let_be_where_hands_come_to_it_or_nothing_says_that_they_do_not(string from, string to) => Assert.Empty(Check(from, to));
+    public void A_hose_is_let_be_where_hands_come_to_it_or_nothing_says_that_they_do_not(string from, string to)
+        => Assert.Empty(Check(from, to));
 
     [Fact]
     public void A_tap_is_turned_by_hand_and_piped_water_is_not()
@@ -50,7 +53,8 @@ public sealed class OutOfReachTests
         string tap = Unit.Replace("hose hz1 on w1, 8 m\n", "", StringComparison.Ordinal);
 
         Assert.Contains("water point w1", Assert.Single(CheckedPlan.Check(tap, "out-of-reach")).Message, StringComparison.Ordinal);
-        Assert.Empty(CheckedPlan.Check(tap.Replace("worker south", "worker south\n  needs cold", StringComparison.Ordinal), "out-of-reach"));
+        Assert.Empty(
+            CheckedPlan.Check(tap.Replace("worker south", "worker south\n  needs cold", StringComparison.Ordinal), "out-of-reach"));
     }
 
     [Fact]
@@ -67,7 +71,8 @@ public sealed class OutOfReachTests
 
         Assert.Contains("Rack (rack) is 2000 mm high", finding.Message, StringComparison.Ordinal);
         Assert.Contains("no higher than 1916 mm, or say with `work height`", finding.Mend, StringComparison.Ordinal);
-        Assert.Empty(CheckedPlan.Check(carried.Replace("500 x 2000", "500 x 2000\n  work height 1800", StringComparison.Ordinal), "out-of-reach"));
+        Assert.Empty(
+            CheckedPlan.Check(carried.Replace("500 x 2000", "500 x 2000\n  work height 1800", StringComparison.Ordinal), "out-of-reach"));
         Assert.Empty(CheckedPlan.Check(carried.Replace("by hand", "by trolley", StringComparison.Ordinal), "out-of-reach"));
     }
 
@@ -76,10 +81,16 @@ public sealed class OutOfReachTests
     public void A_rack_whose_height_is_not_said_is_looked_at_on_plan_only()
     {
         string behind = Unit.Replace("height 1700", "height 1200", StringComparison.Ordinal)
-            .Replace("corner south-east", "corner south-east\nstation tank \"Tank\" in cut\n  size   1200 x 500 x 850\n  place  against east wall, north of rack\n"
-                + "station cabinet \"Cabinet\" in cut\n  size   1000 x 1000 x 1800\n  place  against south wall, west of rack", StringComparison.Ordinal) + Carried;
+            .Replace(
+                "corner south-east",
+                "corner south-east\nstation tank \"Tank\" in cut\n  size   1200 x 500 x 850\n  place  against east wall, north of rack\n"
+                + "station cabinet \"Cabinet\" in cut\n  size   1000 x 1000 x 1800\n  place  against south wall, west of rack",
+                StringComparison.Ordinal) + Carried;
 
-        Assert.Contains("749 mm from the shoulder", Assert.Single(CheckedPlan.Check(behind.Replace("500 x 2000", "500 x 1800", StringComparison.Ordinal), "out-of-reach")).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "749 mm from the shoulder",
+            Assert.Single(CheckedPlan.Check(behind.Replace("500 x 2000", "500 x 1800", StringComparison.Ordinal), "out-of-reach")).Message,
+            StringComparison.Ordinal);
         Assert.Empty(CheckedPlan.Check(behind.Replace("500 x 2000", "500", StringComparison.Ordinal), "out-of-reach"));
     }
 

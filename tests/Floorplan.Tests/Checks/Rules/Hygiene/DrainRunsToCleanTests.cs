@@ -20,7 +20,8 @@ public sealed class DrainRunsToCleanTests
     public void A_line_from_clean_to_dirty_is_sound() => Assert.Empty(Found("fd1", "", ", runs to fd1"));
 
     [Fact]
-    public void A_clean_floor_may_fall_to_the_dirty_drain() => Assert.Empty(CheckedPlan.Check(Plan("falls pack 2 % to fd1", "", ""), "drain-runs-to-clean"));
+    public void A_clean_floor_may_fall_to_the_dirty_drain()
+        => Assert.Empty(CheckedPlan.Check(Plan("falls pack 2 % to fd1", "", ""), "drain-runs-to-clean"));
 
     [Fact]
     public void A_line_to_no_such_drain_is_told_with_a_near_name()
@@ -33,9 +34,12 @@ public sealed class DrainRunsToCleanTests
 
     [Fact]
     public void Only_a_drain_runs_to_another()
-        => Assert.Contains(CheckedPlan.Bind(Plan("water w1 cold in pack, north wall, centred, height 1200, runs to fd1", "", "")).Diagnostics, d => d.Message.Contains("`runs to` is not a detail of `water`"));
+        => Assert.Contains(
+            CheckedPlan.Bind(Plan("water w1 cold in pack, north wall, centred, height 1200, runs to fd1", "", "")).Diagnostics, d
+                => d.Message.Contains("`runs to` is not a detail of `water`"));
 
-    private static IReadOnlyList<Finding> Found(string falls, string more, string moreClean) => CheckedPlan.Check(Plan($"falls gut 2 % to {falls}", more, moreClean), "drain-runs-to-clean");
+    private static IReadOnlyList<Finding> Found(string falls, string more, string moreClean)
+        => CheckedPlan.Check(Plan($"falls gut 2 % to {falls}", more, moreClean), "drain-runs-to-clean");
 
     private static string Plan(string line, string more, string moreClean) => $"""
         plan "Carp unit"

@@ -30,7 +30,9 @@ public sealed class FinishTests
 
     [Fact]
     public void A_floor_that_meets_the_wall_in_a_square_corner_is_found()
-        => Assert.Contains("base, where floor and wall meet", Assert.Single(Found(Whole, "finish floor \"resin\", walls \"panel\", ceiling \"panel\"", "")).Message);
+        => Assert.Contains(
+            "base, where floor and wall meet",
+            Assert.Single(Found(Whole, "finish floor \"resin\", walls \"panel\", ceiling \"panel\"", "")).Message);
 
     [Fact]
     public void A_curb_under_the_panels_is_as_good()

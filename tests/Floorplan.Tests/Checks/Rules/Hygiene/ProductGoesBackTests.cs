@@ -23,7 +23,9 @@ public sealed class ProductGoesBackTests
     {
         var finding = Assert.Single(Found("dirty", "trim -> d2 -> other"));
 
-        Assert.Equal("product goes back from Dressing (dress), clean, to Side room (side), dirty, on its way from Trimming table (trim) to Other table (other)", finding.Message);
+        Assert.Equal(
+            "product goes back from Dressing (dress), clean, to Side room (side), dirty, on its way from Trimming table (trim) to Other "
+                + "table (other)", finding.Message);
         Assert.Equal(["trim", "other"], finding.Things);
     }
 

@@ -8,7 +8,9 @@ public sealed class RawReturnsCrossTests
 {
     [Fact]
     public void Unwashed_crates_in_the_packing_room_are_found()
-        => Assert.Contains("Crates from outside to Packing table (table) come unwashed into Packing (pack)", Assert.Single(Found("outside -> d2 -> table by hand")).Message);
+        => Assert.Contains(
+            "Crates from outside to Packing table (table) come unwashed into Packing (pack)",
+            Assert.Single(Found("outside -> d2 -> table by hand")).Message);
 
     [Fact]
     public void A_washing_place_just_inside_the_clean_room_is_enough_when_it_comes_first()

@@ -30,17 +30,21 @@ public sealed class StaffCrossesBackTests
 
     [Fact]
     public void After_work_who_cleans_may_go_everywhere()
-        => Assert.DoesNotContain(Found("outside -> d2 -> s1 -> d3 -> table -> tank -> s2 -> table, after work"), f => f.Rule == "staff-crosses-back");
+        => Assert.DoesNotContain(
+            Found("outside -> d2 -> s1 -> d3 -> table -> tank -> s2 -> table, after work"), f => f.Rule == "staff-crosses-back");
 
     [Fact]
     public void Another_line_of_the_flow_is_another_person()
-        => Assert.DoesNotContain(Found("outside -> d2 -> s1 -> d3 -> table\n  outside -> d1 -> tank -> d4 -> table"), f => f.Rule == "staff-crosses-back");
+        => Assert.DoesNotContain(
+            Found("outside -> d2 -> s1 -> d3 -> table\n  outside -> d1 -> tank -> d4 -> table"), f => f.Rule == "staff-crosses-back");
 
     [Fact]
     public void A_line_that_goes_on_is_the_same_person()
-        => Assert.Single(Found("outside -> d2 -> s1 -> d3 -> table\n  table -> d4 -> tank\n  tank -> table"), f => f.Rule == "staff-crosses-back");
+        => Assert.Single(
+            Found("outside -> d2 -> s1 -> d3 -> table\n  table -> d4 -> tank\n  tank -> table"), f => f.Rule == "staff-crosses-back");
 
-    private static IReadOnlyList<Finding> Found(string way, string sink = "sink s2 hand in gut, 400 x 350, against north wall, 3000 from west") => [.. CheckedPlan.Check($"""
+    private static IReadOnlyList<Finding> Found(
+        string way, string sink = "sink s2 hand in gut, 400 x 350, against north wall, 3000 from west") => [.. CheckedPlan.Check($"""
         plan "Trout hut"
           units metric
         shell shed 12000 x 4500 x 2500

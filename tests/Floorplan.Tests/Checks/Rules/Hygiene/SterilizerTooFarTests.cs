@@ -7,7 +7,12 @@ public sealed class SterilizerTooFarTests
 {
     [Fact]
     public void None_in_the_room_is_found_even_when_one_is_behind_the_wall()
-        => Assert.Contains("Draw (draw) has none", Assert.Single(CheckedPlan.Check(Plan("needs sterilizer", "sink z1 sterilizer in pack, 300 x 300, against north wall, 100 from west"), "sterilizer-too-far")).Message);
+        => Assert.Contains(
+            "Draw (draw) has none",
+            Assert.Single(
+                CheckedPlan.Check(
+                    Plan("needs sterilizer", "sink z1 sterilizer in pack, 300 x 300, against north wall, 100 from west"),
+                    "sterilizer-too-far")).Message);
 
     [Fact]
     public void A_station_that_asks_for_none_is_left_in_peace()
@@ -15,7 +20,9 @@ public sealed class SterilizerTooFarTests
 
     [Fact]
     public void A_hand_sink_is_no_sterilizer()
-        => Assert.Single(CheckedPlan.Check(Plan("needs sterilizer", "sink s1 hand in draw, 300 x 300, against north wall, 2000 from west"), "sterilizer-too-far"));
+        => Assert.Single(
+            CheckedPlan.Check(
+                Plan("needs sterilizer", "sink s1 hand in draw, 300 x 300, against north wall, 2000 from west"), "sterilizer-too-far"));
 
     private static string Plan(string needs, string sink) => $"""
         plan "Pheasant unit"

@@ -8,7 +8,9 @@ public sealed class SuppliesThroughDirtyTests
 {
     [Fact]
     public void Cartons_through_the_gutting_room_are_found()
-        => Assert.Contains("Cartons for Packing table (table) in Packing (pack) come through Gutting (gut)", Assert.Single(Found("outside -> d1 -> d3 -> table by hand")).Message);
+        => Assert.Contains(
+            "Cartons for Packing table (table) in Packing (pack) come through Gutting (gut)",
+            Assert.Single(Found("outside -> d1 -> d3 -> table by hand")).Message);
 
     [Fact]
     public void Cartons_kept_in_the_gutting_room_are_found()

@@ -17,12 +17,16 @@ public sealed class UnwashedEntryTests
 
     [Fact]
     public void A_sink_used_only_after_the_vat_is_too_late()
-        => Assert.Equal(Severity.Warning, Assert.Single(Found("sink s1 hand in make, 400 x 350, against north wall, 100 from west", "outside -> d1 -> d2 -> vat -> s1")).Severity);
+        => Assert.Equal(
+            Severity.Warning,
+            Assert.Single(
+                Found("sink s1 hand in make, 400 x 350, against north wall, 100 from west", "outside -> d1 -> d2 -> vat -> s1")).Severity);
 
     [Fact]
     public void Washed_but_not_changed_is_a_note()
     {
-        var finding = Assert.Single(Found("sink s1 hand in make, 400 x 350, against north wall, 100 from west", "outside -> d3 -> s1 -> vat"));
+        var finding =
+            Assert.Single(Found("sink s1 hand in make, 400 x 350, against north wall, 100 from west", "outside -> d3 -> s1 -> vat"));
 
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Contains("without a staff room to change boots and coat in", finding.Message);
@@ -30,7 +34,10 @@ public sealed class UnwashedEntryTests
 
     [Fact]
     public void Going_out_again_means_washing_again()
-        => Assert.Single(Found("sink s1 hand in lobby, 400 x 350, against north wall, 600 from west", "outside -> d1 -> s1 -> d2 -> vat -> d3 -> outside -> d3 -> vat"));
+        => Assert.Single(
+            Found(
+                "sink s1 hand in lobby, 400 x 350, against north wall, 600 from west",
+                "outside -> d1 -> s1 -> d2 -> vat -> d3 -> outside -> d3 -> vat"));
 
     [Fact]
     public void Without_a_people_flow_the_way_through_the_fewest_rooms_is_a_note()

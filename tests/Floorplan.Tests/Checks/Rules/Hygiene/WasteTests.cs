@@ -21,7 +21,8 @@ public sealed class WasteTests
 
     [Fact]
     public void After_work_the_shared_door_is_a_note()
-        => Assert.Equal(Severity.Note, Assert.Single(Found("waste-meets-product", "offal -> d1 -> outside   by hand, after work")).Severity);
+        => Assert.Equal(
+            Severity.Note, Assert.Single(Found("waste-meets-product", "offal -> d1 -> outside   by hand, after work")).Severity);
 
     [Fact]
     public void Waste_with_its_own_door_meets_nothing() => Assert.Empty(Found("waste-meets-product", "offal -> d2 -> outside   by hand"));
@@ -39,7 +40,8 @@ public sealed class WasteTests
     }
 
     [Fact]
-    public void Waste_made_in_a_clean_room_may_leave_it() => Assert.Empty(Found("waste-through-clean", "trimmings -> d4 -> outside   by hand"));
+    public void Waste_made_in_a_clean_room_may_leave_it()
+        => Assert.Empty(Found("waste-through-clean", "trimmings -> d4 -> outside   by hand"));
 
     [Theory]
     [InlineData("offal -> d2 -> outside   by hand", 0)]

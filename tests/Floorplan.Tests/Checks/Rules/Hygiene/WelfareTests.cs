@@ -20,7 +20,11 @@ public sealed class WelfareTests
 
     [Fact]
     public void A_toilet_room_and_a_staff_room_count()
-        => Assert.Empty(Found("crew make 2", "room wc \"Toilet\" toilet area 1200 x 1500, in make, corner north-west\nroom lobby \"Change\" staff area 1200 x 1500, in make, corner south-west"));
+        => Assert.Empty(
+            Found(
+                "crew make 2",
+                "room wc \"Toilet\" toilet area 1200 x 1500, in make, corner north-west\nroom lobby \"Change\" staff area 1200 x 1500, "
+                    + "in make, corner south-west"));
 
     [Theory]
     [InlineData("us", "29 CFR 1910.141(c)(1)", "9 CFR 416.2(h)")]
@@ -49,7 +53,9 @@ public sealed class WelfareTests
 
     [Fact]
     public void Without_hands_washed_the_way_in_is_told_of_all_the_same()
-        => Assert.Contains(CheckedPlan.Check(Plan("crew make 2\n  elsewhere 1 toilet", "", "flow people\n  outside -> d1 -> vat")), f => f.Rule == "unwashed-entry");
+        => Assert.Contains(
+            CheckedPlan.Check(Plan("crew make 2\n  elsewhere 1 toilet", "", "flow people\n  outside -> d1 -> vat")), f
+                => f.Rule == "unwashed-entry");
 
     [Theory]
     [InlineData("elsewhere 2")]
@@ -59,7 +65,8 @@ public sealed class WelfareTests
         => Assert.Contains(CheckedPlan.Bind(Plan(elsewhere, "", "")).Diagnostics, d => d.Severity == Severity.Error);
 
     private static string[] Found(string day, string rooms = "") =>
-        [.. CheckedPlan.Check(Plan(day, rooms, "")).Select(f => f.Rule).Where(r => r is "changing-place-missing" or "toilet-missing" or "toilets-too-few").Order(StringComparer.Ordinal)];
+        [.. CheckedPlan.Check(Plan(day, rooms, "")).Select(f => f.Rule)
+            .Where(r => r is "changing-place-missing" or "toilet-missing" or "toilets-too-few").Order(StringComparer.Ordinal)];
 
     private static string Plan(string day, string rooms, string flow) => $"""
         plan "Cheese hut"

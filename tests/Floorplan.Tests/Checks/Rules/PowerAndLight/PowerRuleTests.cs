@@ -25,13 +25,17 @@ public sealed class PowerRuleTests
     [InlineData("100 A 208 V three-phase", 1)]
     [InlineData("125 A 208 V three-phase", 0)]
     public void Outlets_of_a_washed_room_need_protection_up_to_the_sizes_of_NEC_210_8_B(string rating, int found) =>
-        Assert.Equal(found, CheckedPlan.Check(Room + $"outlet x1 in wet, north wall, 900 from west, height 1100, {rating}", "outlet-unprotected").Count);
+        Assert.Equal(
+            found, CheckedPlan.Check(Room
+                + $"outlet x1 in wet, north wall, 900 from west, height 1100, {rating}", "outlet-unprotected").Count);
 
     [Theory]
     [InlineData("32 A 400 V three-phase", 1)]
     [InlineData("63 A 400 V three-phase", 0)]
     public void In_Europe_they_need_it_up_to_the_size_of_IEC_60364_4_41(string rating, int found) =>
-        Assert.Equal(found, CheckedPlan.Check(Eu(Room) + $"outlet x1 in wet, north wall, 900 from west, height 1100, {rating}", "outlet-unprotected").Count);
+        Assert.Equal(
+            found, CheckedPlan.Check(Eu(Room)
+                + $"outlet x1 in wet, north wall, 900 from west, height 1100, {rating}", "outlet-unprotected").Count);
 
     [Fact]
     public void A_sink_in_another_room_is_not_near()
@@ -99,7 +103,8 @@ public sealed class PowerRuleTests
     [Theory]
     [InlineData("air supply wet 300 m3/h, exhaust wet 20 m3/h", 0)]
     [InlineData("air supply wet 60 m3/h, exhaust wet 60 m3/h", 1)] // the same air, not twice as much
-    public void What_is_blown_in_is_drawn_out_again(string air, int found) => Assert.Equal(found, CheckedPlan.Check(Room + air, "too-little-air").Count);
+    public void What_is_blown_in_is_drawn_out_again(string air, int found)
+        => Assert.Equal(found, CheckedPlan.Check(Room + air, "too-little-air").Count);
 
     [Fact]
     public void Figures_are_told_in_the_units_of_the_plan()
@@ -107,7 +112,10 @@ public sealed class PowerRuleTests
         string feet = Room.Replace("units metric", "units feet", StringComparison.Ordinal)
             .Replace("6000 x 3000 x 2600", "20 ft x 10 ft x 8 ft", StringComparison.Ordinal)
             .Replace("300 from west, 1000 x 2050", "12 from west, 36 x 80", StringComparison.Ordinal);
-        var light = Assert.Single(CheckedPlan.Check(feet + "light wet 20 fc\nstation bench in wet, 72 x 24 x 36, against north wall, centred, worker south", "too-dark"));
+        var light =
+            Assert.Single(
+                CheckedPlan.Check(feet
+                    + "light wet 20 fc\nstation bench in wet, 72 x 24 x 36, against north wall, centred, worker south", "too-dark"));
         var air = Assert.Single(CheckedPlan.Check(feet + "air exhaust wet 40 cfm", "too-little-air"));
 
         Assert.StartsWith("Wash (wet) has 20 fc of light", light.Message, StringComparison.Ordinal);

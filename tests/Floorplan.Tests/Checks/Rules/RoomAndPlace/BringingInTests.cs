@@ -67,7 +67,9 @@ public sealed class BringingInTests
 
     [Fact]
     public void On_wheels_the_other_is_rolled_out_of_the_way()
-        => Assert.Empty(CheckedPlan.Check(TwoTanks + "\nstation b \"Tank B\" in tanks, 1200 x 1200 x 1500, corner south-east, on wheels", "will-not-go-in"));
+        => Assert.Empty(
+            CheckedPlan.Check(TwoTanks
+                + "\nstation b \"Tank B\" in tanks, 1200 x 1200 x 1500, corner south-east, on wheels", "will-not-go-in"));
 
     [Fact]
     public void What_no_door_passes_comes_first_while_the_wall_is_open()
@@ -91,7 +93,8 @@ public sealed class BringingInTests
     }
 
     /// <summary>
-    /// Cupboards of 1000 x 1000 leave passages 1000 wide, along the south wall and along the east wall to the door. By the textbook 2 (1000 sqrt 2 - 700) =
+    /// Cupboards of 1000 x 1000 leave passages 1000 wide, along the south wall and along the east wall to the door. By the textbook 2
+    /// (1000 sqrt 2 - 700) =
     /// 1428 mm goes round between them, so that a longer table is there before the cupboard at the corner; a shorter one need not be.
     /// </summary>
     [Theory]
@@ -99,7 +102,11 @@ public sealed class BringingInTests
     [InlineData(1000, false)]
     public void A_long_table_goes_in_before_what_makes_a_corner_of_its_way(int length, bool before)
     {
-        var cupboards = from x in Enumerable.Range(0, 4) from y in Enumerable.Range(1, 2) select $"store c{x}{y} \"Cupboard\" in hold, 1000 x 1000 x 1800, at {x * 1000}, {y * 1000}\n";
+        var cupboards =
+            from x in Enumerable.Range(0, 4)
+            from y in Enumerable.Range(
+                1, 2)
+            select $"store c{x}{y} \"Cupboard\" in hold, 1000 x 1000 x 1800, at {x * 1000}, {y * 1000}\n";
         var order = BringingIn.Of(CheckedPlan.Plan($"""
             plan "Store"
               units metric

@@ -28,7 +28,8 @@ public sealed class ClearSpaceBlockedTests
     {
         var finding = Assert.Single(Found("", 2500));
 
-        Assert.Equal("a wall stands in the clear space south of Brine kettle (kettle) for tipping: 2200 mm of 2500 mm is free", finding.Message);
+        Assert.Equal(
+            "a wall stands in the clear space south of Brine kettle (kettle) for tipping: 2200 mm of 2500 mm is free", finding.Message);
         Assert.Equal(2200, finding.Measured!.Value, 3);
         Assert.Equal(2500, finding.LimitValue!.Value, 3);
     }

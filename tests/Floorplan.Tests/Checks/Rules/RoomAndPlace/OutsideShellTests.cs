@@ -21,7 +21,9 @@ public sealed class OutsideShellTests
     {
         var finding = Assert.Single(Found("place against north wall, 2000 from west", 2700));
 
-        Assert.Equal("Skinning bench (bench) reaches 2700 mm high, 200 mm above the finished ceiling of Preparation (prep) at 2500 mm", finding.Message);
+        Assert.Equal(
+            "Skinning bench (bench) reaches 2700 mm high, 200 mm above the finished ceiling of Preparation (prep) at 2500 mm",
+            finding.Message);
         Assert.Equal(["bench", "prep"], finding.Things);
     }
 

@@ -3,7 +3,9 @@ using Xunit;
 
 namespace Floorplan.Tests.Checks.Rules.RoomAndPlace;
 
-/// <summary>Who is counted. A room of 4 x 2.5 x 2.6 m is 26 m3: enough for two, at 11 m3 each (UK code of practice L24, regulation 10).</summary>
+/// <summary>
+/// Who is counted. A room of 4 x 2.5 x 2.6 m is 26 m3: enough for two, at 11 m3 each (UK code of practice L24, regulation 10).
+/// </summary>
 public sealed class RoomTooSmallTests
 {
     [Theory]
@@ -19,7 +21,8 @@ public sealed class RoomTooSmallTests
     /// <summary>Three have 11 m3 each under 3.3 m, but only 3 m count: 30 m3.</summary>
     [Fact]
     public void Height_over_three_metres_does_not_count()
-        => Assert.Equal(10, Assert.Single(CheckedPlan.Check(Room(3400, "workers 3 south, 900 apart", ""), "room-too-small")).Measured!.Value, 6);
+        => Assert.Equal(
+            10, Assert.Single(CheckedPlan.Check(Room(3400, "workers 3 south, 900 apart", ""), "room-too-small")).Measured!.Value, 6);
 
     private static string Room(int eaves, string workers, string crew) => FormattableString.Invariant($"""
         plan "Room"

@@ -18,7 +18,8 @@ public sealed class WillNotGoInTests
     [Fact]
     public void A_thing_that_passes_only_lying_down_is_a_warning()
     {
-        var finding = Assert.Single(Found("door d1 smoke to outside, south wall, 500 from west, 900 x 2050, swings out", "700 x 700 x 2200"));
+        var finding =
+            Assert.Single(Found("door d1 smoke to outside, south wall, 500 from west, 900 x 2050, swings out", "700 x 700 x 2200"));
 
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.Contains("goes in only tipped onto its side", finding.Message);
@@ -59,8 +60,10 @@ public sealed class WillNotGoInTests
     }
 
     /// <summary>
-    /// Through a wall t thick, W wide, a box w broad goes at no flatter angle than W sin a - t cos a = w while both jambs are beside it. Flatter, its end
-    /// is inside, so that at that angle its length must lie behind the outer face: L sin a - t of depth. For w 600, W 900, t 100, L 2400 that is
+    /// Through a wall t thick, W wide, a box w broad goes at no flatter angle than W sin a - t cos a = w while both jambs are beside
+    /// it. Flatter, its end
+    /// is inside, so that at that angle its length must lie behind the outer face: L sin a - t of depth. For w 600, W 900, t 100, L
+    /// 2400 that is
     /// a = 48.0 degrees and 1682 mm; for a box 19 mm smaller on every side, which is the tolerance of the search, 1561 mm.
     /// </summary>
     [Theory]
@@ -76,9 +79,13 @@ public sealed class WillNotGoInTests
             station table "Long table" in hall
               size 2400 x 600 x 1000
               place against north wall, 200 from west
-            """, "will-not-go-in").Count(f => f.Severity == Severity.Error && f.Message.Contains("leaves room to turn it", StringComparison.Ordinal)));
+            """, "will-not-go-in")
+            .Count(f => f.Severity == Severity.Error && f.Message.Contains("leaves room to turn it", StringComparison.Ordinal)));
 
-    /// <summary>The disc of its small side rolls round the corner; the table itself does not: 2 (1000 sqrt 2 - 700) = 1428 goes round by the textbook.</summary>
+    /// <summary>
+    /// The disc of its small side rolls round the corner; the table itself does not: 2 (1000 sqrt 2 - 700) = 1428 goes round by the
+    /// textbook.
+    /// </summary>
     [Theory]
     [InlineData(1400, 0)]
     [InlineData(2400, 1)]
@@ -118,7 +125,9 @@ public sealed class WillNotGoInTests
               place against north wall, 3000 from west
             """, "will-not-go-in"));
 
-    /// <summary>A table as long as its room, which comes in straight by the front but does not turn through the door of the partition.</summary>
+    /// <summary>
+    /// A table as long as its room, which comes in straight by the front but does not turn through the door of the partition.
+    /// </summary>
     internal const string BehindPartition = """
         plan "Two rooms"
           units metric

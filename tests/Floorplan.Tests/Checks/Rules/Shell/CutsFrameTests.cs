@@ -14,7 +14,10 @@ public sealed class CutsFrameTests
 {
     private const double SideWall = (2438 - 2330) / 2.0;
 
-    /// <summary>The closed end is as thick as a side wall (own assumption), and its post as long as a fitting: a door at the inside end meets it.</summary>
+    /// <summary>
+    /// The closed end is as thick as a side wall (own assumption), and its post as long as a fitting: a door at the inside end meets
+    /// it.
+    /// </summary>
     [Theory]
     [InlineData("20 ft standard", 0)]
     [InlineData("20 ft standard", 60)]
@@ -44,7 +47,8 @@ public sealed class CutsFrameTests
             """), "cuts-frame");
 
         Assert.Equal(found, findings.Count);
-        Assert.All(findings, f => Assert.Equal((Severity.Error, 178 - SideWall - 60 - west + 30), (f.Severity, Math.Round(f.Measured!.Value, 6))));
+        Assert.All(
+            findings, f => Assert.Equal((Severity.Error, 178 - SideWall - 60 - west + 30), (f.Severity, Math.Round(f.Measured!.Value, 6))));
     }
 
     /// <summary>Touching is not cutting; setting out on steel is no finer than 1 mm.</summary>
@@ -96,7 +100,8 @@ public sealed class CutsFrameTests
     [InlineData(940, 0)]
     [InlineData(930, 1)]
     public void A_45_ft_box_has_posts_inside_its_length(int fromOutside, int cuts)
-        => Assert.Equal(cuts, Found("45 ft high-cube", 0, Invariant($"{fromOutside - SideWall} from west")).Count(f => f.Severity == Severity.Error));
+        => Assert.Equal(
+            cuts, Found("45 ft high-cube", 0, Invariant($"{fromOutside - SideWall} from west")).Count(f => f.Severity == Severity.Error));
 
     private static IReadOnlyList<Finding> Found(string size, int lining, string place) => CheckedPlan.Check($"""
         plan "Door and post"

@@ -12,7 +12,8 @@ public sealed class HotWorkNearLiningTests
     [InlineData("", "panel")]
     [InlineData(" \"galvanised sheet\"", "")]
     [InlineData(" \"plywood\"", "stainless sheet")]
-    public void Silent_where_nothing_is_said_or_what_is_said_does_not_burn(string lining, string walls) => Assert.Empty(Found(lining, walls, ""));
+    public void Silent_where_nothing_is_said_or_what_is_said_does_not_burn(string lining, string walls)
+        => Assert.Empty(Found(lining, walls, ""));
 
     [Theory]
     [InlineData(" \"18 mm Plywood\"", "")]
@@ -27,7 +28,8 @@ public sealed class HotWorkNearLiningTests
     }
 
     [Fact]
-    public void A_frame_that_is_not_welded_is_left_out() => Assert.Equal(["d1"], Assert.Single(Found(" \"plywood\"", "", ", frame none")).Things);
+    public void A_frame_that_is_not_welded_is_left_out()
+        => Assert.Equal(["d1"], Assert.Single(Found(" \"plywood\"", "", ", frame none")).Things);
 
     [Fact]
     public void A_timber_shed_has_no_welded_frame()

@@ -43,7 +43,8 @@ public sealed class BackflowTests
     [Fact]
     public void A_drain_has_no_vacuum_breaker()
         => Assert.Contains(
-            Floorplan.Language.Syntax.SyntaxTree.Parse(new Floorplan.Language.Text.SourceText("drain fd1 floor in wash, centred, 100, vacuum breaker\n", "a.unit")).Diagnostics,
+            Floorplan.Language.Syntax.SyntaxTree.Parse(
+                new Floorplan.Language.Text.SourceText("drain fd1 floor in wash, centred, 100, vacuum breaker\n", "a.unit")).Diagnostics,
             d => d.Code == "unknown-detail");
 
     private static IReadOnlyList<Finding> Found(string rule, string firstHose, string secondPoint, string more) => CheckedPlan.Check($"""

@@ -29,9 +29,16 @@ public sealed class DrainTests
     [Fact]
     public void Drains_side_by_side_leave_the_rest_of_the_floor_to_one_of_them()
     {
-        Assert.Empty(CheckedPlan.Check(Wash(14_000, 5000) + "\ndrain fd1 floor in wash, 3500 from west, centred, 100\ndrain fd2 floor in wash, 10500 from west, centred, 100", "drain-too-few"));
+        Assert.Empty(
+            CheckedPlan.Check(Wash(14_000, 5000)
+                + "\ndrain fd1 floor in wash, 3500 from west, centred, 100\ndrain fd2 floor in wash, 10500 from west, centred, 100",
+                    "drain-too-few"));
 
-        var finding = Assert.Single(CheckedPlan.Check(Wash(14_000, 5000) + "\ndrain fd1 floor in wash, 1000 from west, centred, 100\ndrain fd2 floor in wash, 2000 from west, centred, 100", "drain-too-few"));
+        var finding =
+            Assert.Single(
+                CheckedPlan.Check(Wash(14_000, 5000)
+                    + "\ndrain fd1 floor in wash, 1000 from west, centred, 100\ndrain fd2 floor in wash, 2000 from west, centred, 100",
+                        "drain-too-few"));
         Assert.Contains("fd2", finding.Things);
         Assert.Equal(62.5, finding.Measured!.Value, 3);
     }
@@ -42,12 +49,16 @@ public sealed class DrainTests
     [InlineData(3, 0)]
     public void A_started_400_square_feet_needs_its_drain(int drains, int findings)
     {
-        string points = string.Concat(Enumerable.Range(0, drains).Select(i => Invariant($"\ndrain fd{i} floor in wash, {(i + 0.5) * 15_000 / drains:0} from west, centred, 100")));
+        string points =
+            string.Concat(Enumerable.Range(0, drains)
+                .Select(i => Invariant($"\ndrain fd{i} floor in wash, {(i + 0.5) * 15_000 / drains:0} from west, centred, 100")));
 
         Assert.Equal(findings, CheckedPlan.Check(Wash(15_000, 5000) + points, "drain-too-few").Count);
     }
 
-    /// <summary>Usual slopes over 2.5 m: 1/8 in/ft (COMAR) 26.0 mm, 1:60 (South Africa) 41.7 mm, 1/4 in/ft (CURFFL 114150) 52.1 mm.</summary>
+    /// <summary>
+    /// Usual slopes over 2.5 m: 1/8 in/ft (COMAR) 26.0 mm, 1:60 (South Africa) 41.7 mm, 1/4 in/ft (CURFFL 114150) 52.1 mm.
+    /// </summary>
     [Theory]
     [InlineData("1.0417 %", 26, false)]
     [InlineData("1.0417 %", 25, true)]
@@ -58,7 +69,8 @@ public sealed class DrainTests
     public void A_fall_takes_slope_times_run_of_build_up(string slope, int floor, bool found)
     {
         // A drain in the middle of a floor of 4 m by 3 m lies 2.5 m from its corners.
-        string plan = Wash(4000, 3000, Invariant($"lining walls 0, ceiling 0, floor {floor}")) + $"\ndrain fd1 floor in wash, 2000 from west, centred, 100\nfalls wash {slope} to fd1";
+        string plan = Wash(4000, 3000, Invariant($"lining walls 0, ceiling 0, floor {floor}"))
+            + $"\ndrain fd1 floor in wash, 2000 from west, centred, 100\nfalls wash {slope} to fd1";
 
         Assert.Equal(found ? 1 : 0, CheckedPlan.Check(plan, "fall-not-possible").Count);
     }

@@ -38,7 +38,9 @@ public sealed class HoseMissesFloorTests
 
     [Fact]
     public void A_second_hose_reaches_what_the_first_does_not()
-        => Assert.Empty(CheckedPlan.Check(Shed("hose hz1 on w1, 5 m", "water w2 cold in wash, north wall, 500 from east, height 1200\nhose hz2 on w2, 5 m"), Rule));
+        => Assert.Empty(
+            CheckedPlan.Check(
+                Shed("hose hz1 on w1, 5 m", "water w2 cold in wash, north wall, 500 from east, height 1200\nhose hz2 on w2, 5 m"), Rule));
 
     [Fact]
     public void A_hose_may_come_through_a_door_and_a_shut_room_has_none()
@@ -55,7 +57,10 @@ public sealed class HoseMissesFloorTests
             hose hz1 on w1, 8 m
 
             """;
-        Assert.Contains(CheckedPlan.Check(two + "door d2 cut to outside, south wall, 500 from east, 1000 x 2050, swings out\nhatch h1 wash to cut, centred, 600 x 500, sill 900\n", Rule), f => f.Message == "no hose reaches the floor of Cut (cut)");
+        Assert.Contains(
+            CheckedPlan.Check(two
+                + "door d2 cut to outside, south wall, 500 from east, 1000 x 2050, swings out\nhatch h1 wash to cut, centred, 600 x 500, "
+                + "sill 900\n", Rule), f => f.Message == "no hose reaches the floor of Cut (cut)");
         Assert.Empty(CheckedPlan.Check(two + "door d2 wash to cut, centred, 900 x 2050, swings wash\n", Rule));
     }
 

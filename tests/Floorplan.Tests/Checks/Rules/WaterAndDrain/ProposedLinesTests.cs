@@ -6,9 +6,15 @@ namespace Floorplan.Tests.Checks.Rules.WaterAndDrain;
 /// <summary>A line that a mend proposes can be copied into the plan as it stands, and mends it.</summary>
 public sealed class ProposedLinesTests
 {
-    private const string Metric = "plan \"P\"\n  units metric\nshell shed 8000 x 5000 x 2700\nroom wash \"Wash\" dirty from west to east\nstation bench \"Bench\" in wash\n  size 1200 x 600 x 900\n  place against east wall, 900 from south\n  needs cold 8 L/min, hot 4 L/min at 60 C, drain\n";
+    private const string Metric =
+        "plan \"P\"\n  units metric\nshell shed 8000 x 5000 x 2700\nroom wash \"Wash\" dirty from west to east\nstation bench \"Bench\" "
+            + "in wash\n  size 1200 x 600 x 900\n  place against east wall, 900 from south\n  needs cold 8 L/min, hot 4 L/min at 60 C, "
+            + "drain\n";
 
-    private const string Feet = "plan \"P\"\n  units feet\nshell shed 26 ft x 16 ft x 9 ft\nroom wash \"Wash\" dirty from west to east\nstation bench \"Bench\" in wash\n  size 48 in x 24 in x 36 in\n  place against north wall, 40 in from west\n  needs cold 2 gpm, hot 1 gpm at 140 F, drain\n";
+    private const string Feet =
+        "plan \"P\"\n  units feet\nshell shed 26 ft x 16 ft x 9 ft\nroom wash \"Wash\" dirty from west to east\nstation bench \"Bench\" "
+            + "in wash\n  size 48 in x 24 in x 36 in\n  place against north wall, 40 in from west\n  needs cold 2 gpm, hot 1 gpm at 140 "
+            + "F, drain\n";
 
     [Theory]
     [InlineData(Metric, "drain-too-far")]
@@ -33,5 +39,6 @@ public sealed class ProposedLinesTests
     /// <summary>A washed room without a drain, and a bench in it that asks for one, lack the same drain.</summary>
     [Fact]
     public void A_drain_that_a_station_asks_for_is_missed_once()
-        => Assert.Equal(["drain-too-far"], CheckedPlan.Check(Metric).Select(f => f.Rule).Where(r => r.Contains("drain", StringComparison.Ordinal)));
+        => Assert.Equal(
+            ["drain-too-far"], CheckedPlan.Check(Metric).Select(f => f.Rule).Where(r => r.Contains("drain", StringComparison.Ordinal)));
 }

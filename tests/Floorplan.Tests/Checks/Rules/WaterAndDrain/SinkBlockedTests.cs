@@ -12,7 +12,9 @@ public sealed class SinkBlockedTests
 {
     private const string AtWall = "against north wall, 2200 from west";
 
-    /// <summary>Abdominal depth of a 95th-percentile man: 320 mm (ANSUR II). The ends of the sink are free; nobody washes hands from there.</summary>
+    /// <summary>
+    /// Abdominal depth of a 95th-percentile man: 320 mm (ANSUR II). The ends of the sink are free; nobody washes hands from there.
+    /// </summary>
     [Theory]
     [InlineData(320, 0)]
     [InlineData(318, 1)]
@@ -30,7 +32,10 @@ public sealed class SinkBlockedTests
         Assert.StartsWith("nobody can get at the sink s1: Rinse tank (tank) stands in front of it", finding.Message);
     }
 
-    /// <summary>Shoulder breadth of a 95th-percentile man: 567 mm (ANSUR II), so he stands 284 mm beside the tank, and at most half a place, 333 mm, aside of the bowl's middle at 2400.</summary>
+    /// <summary>
+    /// Shoulder breadth of a 95th-percentile man: 567 mm (ANSUR II), so he stands 284 mm beside the tank, and at most half a place, 333
+    /// mm, aside of the bowl's middle at 2400.
+    /// </summary>
     [Theory]
     [InlineData(2350, 0)]
     [InlineData(2348, 1)]
@@ -72,7 +77,8 @@ public sealed class SinkBlockedTests
         Assert.DoesNotContain(all, f => f.Rule == "nowhere-to-stand");
     }
 
-    private static IReadOnlyList<Finding> Found(string sink, string tank, string more = "", string size = "1200 x 600 x 1000") => [.. CheckedPlan.Check(Box(sink, tank, more, size)).Where(f => f.Rule == "sink-blocked")];
+    private static IReadOnlyList<Finding> Found(string sink, string tank, string more = "", string size = "1200 x 600 x 1000")
+        => [.. CheckedPlan.Check(Box(sink, tank, more, size)).Where(f => f.Rule == "sink-blocked")];
 
     private static string Box(string sink, string tank, string more = "", string size = "1200 x 600 x 1000") => $"""
         plan "Sink and tank"

@@ -41,7 +41,8 @@ public class PlaceTests
               place {place}
             """);
         var box = plan.Stations.Single(s => s.Id == "thing").Bounds;
-        Assert.Equal((west, south, 1000.0, 500.0), (box.West.Millimetres, box.South.Millimetres, box.Width.Millimetres, box.Depth.Millimetres));
+        Assert.Equal(
+            (west, south, 1000.0, 500.0), (box.West.Millimetres, box.South.Millimetres, box.Width.Millimetres, box.Depth.Millimetres));
     }
 
     [Fact]

@@ -8,7 +8,6 @@ using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Binding.Placing;
 using Floorplan.Model.Binding.Rooms;
-using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using Xunit;
 
@@ -39,7 +38,8 @@ public class SolverTests
     {
         const int Count = 5_000;
         var things = Enumerable.Range(0, Count).Select(i => Thing(
-            $"t{i}", Length.FromInches(3), new BesideTerm(East, Named($"t{(i + 1) % Count}"), null, Nowhere), new AgainstTerm(new SideSyntax(Side.South, Nowhere), Nowhere))).ToList();
+            $"t{i}", Length.FromInches(3), new BesideTerm(East, Named($"t{(i + 1) % Count}"), null, Nowhere),
+            new AgainstTerm(new SideSyntax(Side.South, Nowhere), Nowhere))).ToList();
         var report = Assert.Single(Solve(things));
         Assert.Equal("place-circle", report.Code);
         Assert.True(report.Message.Length < 300);

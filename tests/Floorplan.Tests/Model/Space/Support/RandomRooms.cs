@@ -35,14 +35,17 @@ internal static class RandomRooms
         }
 
         plan.Opening("o1", null, west, 500, 1400, -100, 0);
-        plan.Opening("o2", east, null, width - 1500, width - 600, depth, depth + 100, random.Next(4) == 0 ? OpeningKind.Hatch : OpeningKind.Door);
+        plan.Opening("o2", east, null, width - 1500, width - 600, depth, depth + 100, random.Next(4) == 0
+            ? OpeningKind.Hatch
+            : OpeningKind.Door);
         return (plan.Build(), new Mover("m", widths[random.Next(widths.Length)], 1900));
     }
 
     public static Coordinate Spot(Random random, Envelope box) =>
         new(box.MinX + (random.NextDouble() * box.Width), box.MinY + (random.NextDouble() * box.Height));
 
-    private static void Fill(TestPlan plan, Floorplan.Model.Rooms.Room room, Random random, int count, double west, double east, double depth)
+    private static void Fill(
+        TestPlan plan, Floorplan.Model.Rooms.Room room, Random random, int count, double west, double east, double depth)
     {
         for (int i = 0; i < count; i++)
         {

@@ -59,14 +59,23 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
     }
 
     /// <summary>An opening in a wall that runs along x between two faces; a null room is outside.</summary>
-    public Opening Opening(string id, Room? south, Room? north, double west, double east, double near, double far, OpeningKind kind = OpeningKind.Door, double height = 2050, double sill = 0) =>
-        Add(id, kind, south, north, Side.North, Rectangle(west, near, east, far), new(west, (near + far) / 2), new(east, (near + far) / 2), east - west, height, sill);
+    public Opening Opening(
+        string id, Room? south, Room? north, double west, double east, double near, double far, OpeningKind kind = OpeningKind.Door,
+        double height = 2050, double sill = 0) =>
+        Add(
+            id, kind, south, north, Side.North, Rectangle(west, near, east, far), new(west, (near + far) / 2), new(east, (near + far) / 2),
+            east - west, height, sill);
 
     /// <summary>An opening in a wall that runs along y between two faces; a null room is outside.</summary>
-    public Opening UprightOpening(string id, Room? west, Room? east, double south, double north, double near, double far, OpeningKind kind = OpeningKind.Door, double height = 2050, double sill = 0) =>
-        Add(id, kind, west, east, Side.East, Rectangle(near, south, far, north), new((near + far) / 2, south), new((near + far) / 2, north), north - south, height, sill);
+    public Opening UprightOpening(
+        string id, Room? west, Room? east, double south, double north, double near, double far, OpeningKind kind = OpeningKind.Door,
+        double height = 2050, double sill = 0) =>
+        Add(
+            id, kind, west, east, Side.East, Rectangle(near, south, far, north), new((near + far) / 2, south), new((near + far) / 2, north),
+            north - south, height, sill);
 
-    public Station Station(string id, Room room, Polygon footprint, double top = 900, double bottom = 0, Side? worker = null, bool movable = false)
+    public Station Station(
+        string id, Room room, Polygon footprint, double top = 900, double bottom = 0, Side? worker = null, bool movable = false)
     {
         var box = footprint.EnvelopeInternal;
         var station = new Station
@@ -89,7 +98,8 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
     }
 
     public void Rail(string id, params (double X, double Y)[] path) => rails.Add(new OverheadRail(
-        id, id, Shape.Factory.CreateLineString([.. path.Select(p => new Coordinate(p.X, p.Y))]), Length.FromMillimetres(2200), null, [], Nowhere));
+        id, id, Shape.Factory.CreateLineString([.. path.Select(p => new Coordinate(p.X, p.Y))]), Length.FromMillimetres(2200), null, [],
+        Nowhere));
 
     public Flow Flow(Stream stream, CarriageKind kind, double? trolley, params Stop[] stops)
     {
@@ -142,7 +152,9 @@ internal sealed class TestPlan(double width, double depth, double wall = 100)
         return new WorkerPlace(1, Point(c.Item1, c.Item2), side, Rectangle(c.Item1 - 200, c.Item2 - 200, c.Item1 + 200, c.Item2 + 200));
     }
 
-    private Opening Add(string id, OpeningKind kind, Room? a, Room? b, Side wallSide, Polygon reveal, (double X, double Y) start, (double X, double Y) end, double clear, double height, double sill)
+    private Opening Add(
+        string id, OpeningKind kind, Room? a, Room? b, Side wallSide, Polygon reveal, (double X, double Y) start, (double X, double Y) end,
+        double clear, double height, double sill)
     {
         // The wall is named from the inside room when the first one is outside.
         var side = a is not null ? wallSide : wallSide == Side.North ? Side.South : Side.West;

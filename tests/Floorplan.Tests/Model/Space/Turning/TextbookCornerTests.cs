@@ -1,6 +1,6 @@
 using Floorplan.Model.Space.Turning;
-using NetTopologySuite.Geometries;
 using Floorplan.Tests.Checks.Support;
+using NetTopologySuite.Geometries;
 using Xunit;
 
 namespace Floorplan.Tests.Model.Space.Turning;
