@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Findings;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;

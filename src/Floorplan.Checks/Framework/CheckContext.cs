@@ -1,3 +1,5 @@
+using Floorplan.Checks.Findings;
+using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;

@@ -1,3 +1,4 @@
+using Floorplan.Checks.Findings;
 using Floorplan.Sizing;
 
 namespace Floorplan.Checks.Framework;

@@ -1,3 +1,5 @@
+using Floorplan.Checks.Findings;
+using Floorplan.Checks.Limits;
 using Floorplan.Model;
 
 namespace Floorplan.Checks.Framework;

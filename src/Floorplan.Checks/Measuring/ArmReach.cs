@@ -1,4 +1,4 @@
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Limits;
 using Floorplan.Model;
 using Floorplan.Sizing.Bodies;
 

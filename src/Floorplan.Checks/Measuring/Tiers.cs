@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Limits;
 
 namespace Floorplan.Checks.Measuring;
 

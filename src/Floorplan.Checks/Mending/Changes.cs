@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Findings;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
 using Floorplan.Model;

@@ -1,3 +1,4 @@
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Mending;
 using Floorplan.Language.Diagnostics;

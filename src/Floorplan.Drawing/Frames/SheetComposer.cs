@@ -1,3 +1,4 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Hatching;
 using Floorplan.Drawing.Labels;

@@ -1,3 +1,4 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;

@@ -1,5 +1,5 @@
 using CsvHelper;
-using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Lettering;
 
 namespace Floorplan.Drawing.Schedules;

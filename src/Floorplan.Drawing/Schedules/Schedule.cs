@@ -1,3 +1,4 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Sheets.OpeningsAndFrames;
 using Floorplan.Drawing.Sheets.Schedules;

@@ -1,4 +1,4 @@
-using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Blocks;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Model.Details;
 using Floorplan.Model.Stations;

@@ -1,3 +1,4 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
 
 namespace Floorplan.Drawing.Schedules;

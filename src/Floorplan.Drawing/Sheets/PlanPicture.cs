@@ -5,6 +5,11 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets.PowerLightAir;
 using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Findings;
+using Floorplan.Drawing.Views.Flows;
+using Floorplan.Drawing.Views.Openings;
+using Floorplan.Drawing.Views.Rooms;
+using Floorplan.Drawing.Views.Stations;
 
 namespace Floorplan.Drawing.Sheets;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Findings;
 using Floorplan.Drawing.Frames;
 using Floorplan.Model;
 

@@ -1,4 +1,4 @@
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Findings;
 using Floorplan.Model;
 using Floorplan.Model.Comparing;
 using Floorplan.Model.Space;

@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Views.Openings;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using Floorplan.Model.Openings;

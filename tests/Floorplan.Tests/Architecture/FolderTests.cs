@@ -14,14 +14,6 @@ public class FolderTests
         "Floorplan.Language/Details",
     ];
 
-    /// <summary>Still to be split by subject, with the files that they have now: they may shrink and not grow.</summary>
-    private static readonly Dictionary<string, int> ToBeSplit = new()
-    {
-        ["Floorplan.Drawing/Views"] = 36,
-        ["Floorplan.Checks/Framework"] = 21,
-        ["Floorplan.Drawing/Frames"] = 16,
-    };
-
     private static IEnumerable<(string Folder, int Files)> Folders => Repository.Sources("src")
         .GroupBy(p => Path.GetRelativePath(Repository.At("src"), Path.GetDirectoryName(p)!).Replace(Path.DirectorySeparatorChar, '/'))
         .Select(g => (g.Key, g.Count()));
@@ -29,14 +21,13 @@ public class FolderTests
     [Fact]
     public void No_folder_has_more_than_15_files_unless_they_are_alike() => Assert.Equal(
         [],
-        Folders.Where(f => f.Files > ToBeSplit.GetValueOrDefault(f.Folder, Most) && !Alike.Contains(f.Folder))
-            .Select(f => $"{f.Folder}: {f.Files}"));
+        Folders.Where(f => f.Files > Most && !Alike.Contains(f.Folder)).Select(f => $"{f.Folder}: {f.Files}"));
 
-    /// <summary>A folder that was split, or is small again, is taken off the lists.</summary>
+    /// <summary>A folder that is small again is taken off the list.</summary>
     [Fact]
     public void No_exception_stands_that_is_not_needed() => Assert.Equal(
         [],
-        Alike.Concat(ToBeSplit.Keys).Where(e => !Folders.Any(f => f.Folder == e && f.Files > Most)));
+        Alike.Where(e => !Folders.Any(f => f.Folder == e && f.Files > Most)));
 
     /// <summary>The program's first file has no namespace.</summary>
     [Fact]

@@ -1,5 +1,7 @@
 using System.Globalization;
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Sizing.Staffing;

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Findings;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Reports;
 using Floorplan.Model;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 

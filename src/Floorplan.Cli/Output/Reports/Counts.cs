@@ -1,4 +1,4 @@
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Findings;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Language.Diagnostics;

@@ -1,4 +1,4 @@
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Limits;
 using Floorplan.Model;
 
 namespace Floorplan.Cli.Output.RulePages;

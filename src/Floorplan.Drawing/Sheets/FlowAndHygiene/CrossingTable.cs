@@ -1,5 +1,6 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Flows;
 using Floorplan.Model.Space;
 using Floorplan.Sizing.Carrying;
 

@@ -1,5 +1,10 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Findings;
+using Floorplan.Drawing.Views.Flows;
+using Floorplan.Drawing.Views.Openings;
+using Floorplan.Drawing.Views.Rooms;
+using Floorplan.Drawing.Views.Stations;
 using Floorplan.Model;
 using Floorplan.Sizing;
 

@@ -1,5 +1,7 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Flows;
+using Floorplan.Drawing.Views.Openings;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Space;
 using Floorplan.Sizing;

@@ -1,6 +1,11 @@
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Findings;
+using Floorplan.Drawing.Views.Openings;
+using Floorplan.Drawing.Views.Rooms;
+using Floorplan.Drawing.Views.Stations;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;

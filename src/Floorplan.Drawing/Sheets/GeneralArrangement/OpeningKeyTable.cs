@@ -1,5 +1,7 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Openings;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Openings;

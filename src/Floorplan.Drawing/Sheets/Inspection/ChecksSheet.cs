@@ -1,6 +1,12 @@
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Findings;
+using Floorplan.Drawing.Views.Openings;
+using Floorplan.Drawing.Views.Rooms;
+using Floorplan.Drawing.Views.Stations;
 using Floorplan.Model;
 
 namespace Floorplan.Drawing.Sheets.Inspection;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 using Floorplan.Sizing.Frames;

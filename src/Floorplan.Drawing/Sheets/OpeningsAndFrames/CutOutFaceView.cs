@@ -6,6 +6,7 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Openings;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Shapes;

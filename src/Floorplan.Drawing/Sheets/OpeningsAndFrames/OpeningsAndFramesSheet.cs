@@ -2,7 +2,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Faces;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Findings;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;

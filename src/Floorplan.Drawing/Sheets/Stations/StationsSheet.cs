@@ -1,6 +1,10 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Findings;
+using Floorplan.Drawing.Views.Openings;
+using Floorplan.Drawing.Views.Rooms;
+using Floorplan.Drawing.Views.Stations;
 
 namespace Floorplan.Drawing.Sheets.Stations;
 

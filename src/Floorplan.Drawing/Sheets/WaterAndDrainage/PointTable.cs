@@ -1,3 +1,4 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;

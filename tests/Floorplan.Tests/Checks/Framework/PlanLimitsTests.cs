@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Tests.Checks.Support;

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;

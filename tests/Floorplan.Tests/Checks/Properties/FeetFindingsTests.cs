@@ -1,3 +1,4 @@
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;

@@ -1,4 +1,4 @@
-using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Blocks;
 using Xunit;
 
 namespace Floorplan.Tests.Drawing.Frames;

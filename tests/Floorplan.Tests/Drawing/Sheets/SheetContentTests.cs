@@ -1,7 +1,7 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
-using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Flows;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;

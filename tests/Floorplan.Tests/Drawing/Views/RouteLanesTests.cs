@@ -1,5 +1,5 @@
 using Floorplan.Drawing.Scene;
-using Floorplan.Drawing.Views;
+using Floorplan.Drawing.Views.Flows;
 using Xunit;
 
 namespace Floorplan.Tests.Drawing.Views;

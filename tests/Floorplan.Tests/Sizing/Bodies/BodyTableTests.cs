@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Limits;
 using Floorplan.Model;
 using Floorplan.Sizing.Bodies;
 using Floorplan.Tests.Checks.Support;

@@ -1,4 +1,4 @@
-using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Schedules;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Working;

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Floorplan.Benchmarks;
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Output.Json;
 using Floorplan.Drawing.Schedules;

@@ -1,4 +1,4 @@
-using Floorplan.Checks.Framework;
+using Floorplan.Checks.Findings;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Tests.Checks.Support;
 using Xunit;

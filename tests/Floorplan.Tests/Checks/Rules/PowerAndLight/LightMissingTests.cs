@@ -27,7 +27,7 @@ public sealed class LightMissingTests
         Assert.Empty(Found("", "light pack 540 lux\n" + line));
     }
 
-    private static IReadOnlyList<Floorplan.Checks.Framework.Finding> Found(string inRoom, string light) => CheckedPlan.Check($"""
+    private static IReadOnlyList<Floorplan.Checks.Findings.Finding> Found(string inRoom, string light) => CheckedPlan.Check($"""
         plan "Roach unit"
           units metric
         shell shed 12000 x 3000 x 2500

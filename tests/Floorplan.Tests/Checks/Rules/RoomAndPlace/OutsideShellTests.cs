@@ -34,7 +34,7 @@ public sealed class OutsideShellTests
     [Fact]
     public void Touching_the_wall_is_fine() => Assert.Empty(Found("place against north wall, 2000 from west", 2500));
 
-    private static IReadOnlyList<Floorplan.Checks.Framework.Finding> Found(string place, int height) => CheckedPlan.Check($"""
+    private static IReadOnlyList<Floorplan.Checks.Findings.Finding> Found(string place, int height) => CheckedPlan.Check($"""
         plan "Eel shed"
           units metric
         shell shed 6000 x 3000 x 2500

@@ -1,0 +1,155 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Lettering;
+using Floorplan.Drawing.Scene;
+
+namespace Floorplan.Drawing.Blocks;
+
+/// <summary>A titled part of the text space, in rows that stay whole; between rows it may go on in the next column.</summary>
+/// <param name="IsList">One row for each of many things: cut short first when room is short.</param>
+internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null, bool IsList = false);
+
+/// <param name="Height">Paper mm.</param>
+/// <param name="Draw">Draws with the top left corner given.</param>
+internal sealed record BlockRow(double Height, Action<SceneBuilder, PaperPoint> Draw);
+
+/// <summary>Makes blocks of what a sheet says, for columns of one width.</summary>
+internal static class TextBlocks
+{
+    private const double RowGap = 1.4;
+    private const double SampleWidth = 14;
+    private const double SampleHeight = 5;
+    private const double LegendGap = 3;
+    private const int MostLines = 8;
+
+    /// <summary>In characters: names of two things in a finding may take 200 each.</summary>
+    private const int LongestFinding = 600;
+
+    public static IEnumerable<TextBlock> Of(SheetContent content, double width, DrawingStandard s)
+    {
+        if (content.Findings.Count > 0)
+        {
+            yield return new TextBlock("Findings", [.. content.Findings.Select(f => Finding(f, width, s))], IsList: true);
+        }
+
+        foreach (var table in content.Tables.Where(t => t.Rows.Count > 0))
+        {
+            yield return TableBlock.Of(table, width, s);
+        }
+
+        if (content.Legend.Count > 0)
+        {
+            yield return new TextBlock("Legend", [.. LegendRows(content.Legend, width, s)]);
+        }
+
+        if (content.Notes.Count > 0)
+        {
+            yield return new TextBlock(
+                "Notes", [.. content.Notes.Select((n, i) => Numbered(FormattableString.Invariant($"{i + 1}"), n, width, s))]);
+        }
+
+        if (content.Cautions.Count > 0)
+        {
+            yield return new TextBlock("Caution", [.. content.Cautions.Select(c => Caution(c, width, s))]);
+        }
+
+        var revisions =
+            new KeyTable(
+                "Revisions", ["Rev", "Date", "What changed"],
+                [.. content.Revisions.Select(r => (IReadOnlyList<Cell>)[r.Mark, r.Date, r.Text])]);
+        if (revisions.Rows.Count > 0)
+        {
+            yield return TableBlock.Of(revisions, width, s);
+        }
+    }
+
+    private static BlockRow Finding(FindingLine finding, double width, DrawingStandard s)
+    {
+        const double mark = 7;
+        var lines =
+            TextWrap.Lines(
+                SafeText.Clean($"{finding.Severity}: {finding.Text}", LongestFinding), width - mark, s.NoteHeight, most: MostLines);
+        return new BlockRow(Height(lines.Count, s), (scene, at) =>
+        {
+            string number = FormattableString.Invariant($"{finding.Number}");
+            scene.Text(
+                new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true));
+            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Finding);
+        });
+    }
+
+    /// <summary>Two short entries share a row.</summary>
+    private static IEnumerable<BlockRow> LegendRows(IReadOnlyList<LegendEntry> entries, double width, DrawingStandard s)
+    {
+        double half = (width - LegendGap) / 2;
+        bool IsShort(LegendEntry entry) => SampleWidth + 3 + TextMeasure.Width(SafeText.Clean(entry.Text), s.NoteHeight) <= half;
+        for (int i = 0; i < entries.Count; i++)
+        {
+            if (i + 1 < entries.Count && IsShort(entries[i]) && IsShort(entries[i + 1]))
+            {
+                var left = Legend(entries[i], half, s);
+                var right = Legend(entries[++i], half, s);
+                yield return new BlockRow(Math.Max(left.Height, right.Height), (scene, at) =>
+                {
+                    left.Draw(scene, at);
+                    right.Draw(scene, at + new PaperPoint(half + LegendGap, 0));
+                });
+            }
+            else
+            {
+                yield return Legend(entries[i], width, s);
+            }
+        }
+    }
+
+    private static BlockRow Legend(LegendEntry entry, double width, DrawingStandard s)
+    {
+        var lines = TextWrap.Lines(SafeText.Clean(entry.Text), width - SampleWidth - 3, s.NoteHeight, most: 3);
+        double height = Math.Max(SampleHeight + RowGap, Height(lines.Count, s));
+        return new BlockRow(height, (scene, at) =>
+        {
+            entry.Draw(scene, PaperBox.At(at, SampleWidth, SampleHeight));
+            double down = Math.Max(0, (SampleHeight - TextMeasure.BlockHeight(lines.Count, s.NoteHeight)) / 2);
+            Lines(scene, lines, at + new PaperPoint(SampleWidth + 3, down), s, Layers.Legend);
+        });
+    }
+
+    private static BlockRow Numbered(string number, string text, double width, DrawingStandard s)
+    {
+        const double mark = 6;
+        var lines = TextWrap.Lines(SafeText.Clean(text, 400), width - mark, s.NoteHeight, most: MostLines);
+        return new BlockRow(Height(lines.Count, s), (scene, at) =>
+        {
+            scene.Text(new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Legend));
+            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Legend);
+        });
+    }
+
+    private static BlockRow Caution(string text, double width, DrawingStandard s)
+    {
+        const double mark = 7;
+        var lines = TextWrap.Lines(SafeText.Clean(text, 600), width - mark, s.NoteHeight, most: 8);
+        return new BlockRow(Math.Max(6, Height(lines.Count, s)), (scene, at) =>
+        {
+            PaperPoint[] triangle = [at + new PaperPoint(0, 4.5), at + new PaperPoint(2.6, 0), at + new PaperPoint(5.2, 4.5)];
+            scene.Fill([triangle], SafetyColours.Yellow, Layers.SafetySign, "caution", Band.Annotation);
+            scene.Polyline(triangle, true, new Pen(s.Narrow), Layers.SafetySign, "caution", Band.Annotation);
+            scene.Text(
+                new TextItem("!", at
+                    + new PaperPoint(2.6, 4.1), s.NoteHeight, TextAnchor.Middle, Layers.SafetySign, "caution", Bold: true));
+            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Legend);
+        });
+    }
+
+    public static void Lines(SceneBuilder scene, IReadOnlyList<string> lines, PaperPoint at, DrawingStandard s, string layer)
+    {
+        for (int i = 0; i < lines.Count; i++)
+        {
+            scene.Text(
+                new TextItem(lines[i], at
+                    + new PaperPoint(0, s.NoteHeight * (1 + (i * TextMeasure.LinePitch))), s.NoteHeight, TextAnchor.Start, layer));
+        }
+    }
+
+    public static double Height(int lines, DrawingStandard s) => TextMeasure.BlockHeight(Math.Max(1, lines), s.NoteHeight) + RowGap;
+}
