@@ -79,12 +79,12 @@ public sealed class GeneralArrangementSheet : Sheet
             + $"The plan is cut {QuantityText.Length(PlanCut.Height, plan.Units)} above the floor; what is above is dashed.";
         if (plan.Stations.Count > 0)
         {
-            yield return "From W, S: to the item's south-west corner, from the west and south faces of its room.";
+            yield return "From west, south: to the item's south-west corner, from the west and south faces of its room.";
         }
 
         if (plan.Openings.Any(o => o.ClosesItself || o.OpensFromInside))
         {
-            yield return "C: closes itself. I: opens from inside without key or tool.";
+            yield return "SC: self-closing. RI: release inside, opens without key or tool.";
         }
     }
 }

@@ -42,8 +42,8 @@ internal static class OpeningKeyTable
             },
             _ => opening.Kind.ToString().ToLowerInvariant(),
         };
-        // A letter never stands alone on a line.
-        string letters = (opening.ClosesItself ? "\u00A0C" : "") + (opening.OpensFromInside ? "\u00A0I" : "");
+        // Two letters, since one would be that of a zone; they never stand alone on a line.
+        string letters = (opening.ClosesItself ? "\u00A0SC" : "") + (opening.OpensFromInside ? "\u00A0RI" : "");
         return kind + letters;
     }
 

@@ -20,7 +20,7 @@ internal static class NeedTable
         bool gaps = wet.Exists(s => s.AirGap is not null);
         string[] gap = gaps ? ["Air gap"] : [];
         return new KeyTable(
-            "What takes water and drains, and what serves it",
+            "Uses, and what serves each",
             ["No", "Item", "Cold", "Hot", "Drain", .. gap],
             [
                 .. wet.Select(
