@@ -18,7 +18,7 @@ public static class RailDetails
     public static Detail<IReadOnlyList<CornerSyntax>> Path { get; } = new(
         "path",
         "its points, each east then north",
-        ["path 310 610, 3010 610, 3010 1810", "path 330 610, 3010 610, 3010 1810"],
+        ["path 31 cm 61 cm, 301 cm 61 cm", "path 33 cm 61 cm, 301 cm 61 cm"],
         c => ShellDetails.PointsOf(c, "point"))
     {
         Needed = Needed.Always,
@@ -27,7 +27,7 @@ public static class RailDetails
     public static Detail<LengthSyntax> Height { get; } = new(
         "height",
         "the height of its hooks above the floor",
-        ["height 2210", "height 2230"],
+        ["height 2210 mm", "height 2230 mm"],
         c => c.Length("the height of the hooks"))
     { Needed = Needed.Always };
 

@@ -24,6 +24,23 @@ public sealed partial class RuleCatalogueTests
     public void Names_are_unique_and_found_again()
         => Assert.All(RuleCatalogue.All, r => Assert.Same(r, RuleCatalogue.Find(r.Name)));
 
+    [Theory]
+    [InlineData("no-air-gap", "air-gap-missing")]
+    [InlineData("no-backflow-guard", "backflow-guard-missing")]
+    [InlineData("no-changing-place", "changing-place-missing")]
+    [InlineData("no-drain-near", "drain-too-far")]
+    [InlineData("no-eyewash-near", "eyewash-too-far")]
+    [InlineData("no-light", "light-missing")]
+    [InlineData("no-sanitizer-near", "sterilizer-too-far")]
+    [InlineData("no-water-near", "water-too-far")]
+    [InlineData("no-way-out-for-waste", "way-out-for-waste-missing")]
+    public void An_old_name_is_no_rule_and_leads_to_the_new_one(string old, string now)
+    {
+        Assert.Null(RuleCatalogue.Find(old));
+        Assert.NotNull(RuleCatalogue.Find(now));
+        Assert.Equal(now, RuleCatalogue.NewNameOf(old));
+    }
+
     [Fact]
     public void An_unknown_name_finds_nothing() => Assert.Null(RuleCatalogue.Find("no-such-rule"));
 

@@ -10,6 +10,8 @@ public sealed class StatementWithoutEffectTests
 {
     [Theory]
     [InlineData("limit door-blockd 500 mm \"agreed\"", "unknown-rule", "did you mean `door-blocked`?")]
+    [InlineData("limit no-water-near 5 m \"agreed\"", "unknown-rule", "this rule is now called `water-too-far`: write that")]
+    [InlineData("accept no-light at tank \"agreed\"", "unknown-rule", "this rule is now called `light-missing`: write that")]
     [InlineData("accept overlapp at tank \"agreed\"", "unknown-rule", "did you mean `overlap`?")]
     [InlineData("limit overlap 500 mm \"agreed\"", "limit-does-not-fit", "write `accept overlap at … \"reason\"` for a single finding")]
     [InlineData(
