@@ -32,6 +32,12 @@ internal static class PlanFileReader
             return Refuse(name, "this is a folder; name a .unit file in it");
         }
 
+        // The ending that files had before 2026-11-27: another program's files have it too.
+        if (Path.GetExtension(full).Equals(".plan", StringComparison.OrdinalIgnoreCase))
+        {
+            return Refuse(name, $"unit files end in .unit; name it {Path.GetFileNameWithoutExtension(full)}.unit");
+        }
+
         return File.Exists(full) ? Read(name, full, () => File.OpenRead(full)) : Refuse(name, Missing(full));
     }
 

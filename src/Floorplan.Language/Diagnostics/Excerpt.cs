@@ -33,6 +33,11 @@ public sealed record Excerpt(string Before, string Place, string After)
         string before = from > 0 ? "…" + line[from..start] : line[..start].TrimStart();
         string after = line[end..to] + (to < line.Length ? "…" : "");
         string place = line[start..end];
+        if (line.Length == 0)
+        {
+            return new Excerpt(FormattableString.Invariant($"  line {position.Line}: "), "", "(empty)");
+        }
+
         bool whole = place.Length > 0 && before.Length == 0 && after.Length == 0;
         return new Excerpt(FormattableString.Invariant($"  line {position.Line}: {before}"), whole ? place : $">>{place}<<", after);
     }

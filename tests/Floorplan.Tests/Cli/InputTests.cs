@@ -23,6 +23,13 @@ public class InputTests
     }
 
     [Fact]
+    public void The_old_ending_is_not_read()
+    {
+        using var folder = new TemporaryFolder();
+        Refused(folder.Write("shop.plan", Encoding.UTF8.GetBytes(Plans.Good)), "unit files end in .unit; name it shop.unit");
+    }
+
+    [Fact]
     public void A_name_that_no_file_can_have_is_refused() => Refused("a\0b.unit", "not a file name");
 
     [Fact]
