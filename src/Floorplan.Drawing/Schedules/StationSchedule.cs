@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Blocks;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Model.Details;
+using Floorplan.Model.Details.Tables;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Placing;

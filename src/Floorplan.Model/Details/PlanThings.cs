@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
+using Floorplan.Model.Details.Tables;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;

@@ -31,7 +31,10 @@ public sealed record Room
     /// <summary>Light in lux; null when not said.</summary>
     public double? Lux { get; init; }
 
-    /// <summary>Washed down with a hose: true unless the plan says otherwise for dirty and clean rooms, false for the others.</summary>
+    /// <summary>
+    /// Washed down with a hose: true unless the plan says otherwise for dirty and clean rooms, false for the others. It says nothing of
+    /// drains.
+    /// </summary>
     public required bool WashedDown { get; init; }
 
     public Falls? Falls { get; init; }

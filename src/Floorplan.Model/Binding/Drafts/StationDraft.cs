@@ -2,6 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
 using Floorplan.Model.Details;
+using Floorplan.Model.Details.Tables;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Binding.Drafts;

@@ -1,6 +1,7 @@
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Details;
+using Floorplan.Model.Details.Tables;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Binding.Reading;

@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Binding.Drafts;
+using Floorplan.Model.Details.Tables;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;

@@ -1,6 +1,7 @@
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Binding.Placing;
+using Floorplan.Model.Details.Tables;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Stations;
 

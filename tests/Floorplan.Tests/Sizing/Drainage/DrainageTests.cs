@@ -2,7 +2,7 @@ using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
 
-namespace Floorplan.Tests.Sizing.Water;
+namespace Floorplan.Tests.Sizing.Drainage;
 
 /// <summary>How deep a floor with falls comes down: one answer for the check and for sheet 4.</summary>
 public class DrainageTests

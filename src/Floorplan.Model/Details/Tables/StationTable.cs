@@ -2,11 +2,11 @@ using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
-using Floorplan.Model.Details;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Stations;
 using Rows = Floorplan.Model.Details.SaidRows<Floorplan.Language.Syntax.Statements.StationStatement>;
 
-namespace Floorplan.Model.Stations;
+namespace Floorplan.Model.Details.Tables;
 
 /// <summary>All that a station, store, bin or sink may say: one row a detail, or a part of one that a kind may give alone.</summary>
 public static class StationTable
