@@ -1,4 +1,3 @@
-using Floorplan.Checks.Framework;
 using Floorplan.Model;
 using Floorplan.Model.Limits;
 

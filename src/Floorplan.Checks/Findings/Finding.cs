@@ -1,4 +1,3 @@
-using Floorplan.Checks.Framework;
 using Floorplan.Checks.Mending;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Json;

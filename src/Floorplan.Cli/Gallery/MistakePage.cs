@@ -1,6 +1,5 @@
 using System.Text;
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Cli.Output.Drawings;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Cli.Output.Reports;

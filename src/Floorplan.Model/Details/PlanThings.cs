@@ -6,7 +6,6 @@ using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
-using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Model.Details;

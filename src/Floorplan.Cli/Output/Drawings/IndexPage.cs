@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Cli.Output.Reports;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Svg;

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Cli.Output.Reports;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Comparing;

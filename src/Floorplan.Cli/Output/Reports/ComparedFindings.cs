@@ -1,5 +1,4 @@
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 
 namespace Floorplan.Cli.Output.Reports;
 

@@ -1,5 +1,4 @@
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Checks.Mending;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Language.Diagnostics;

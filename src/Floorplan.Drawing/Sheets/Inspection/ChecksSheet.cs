@@ -1,4 +1,3 @@
-using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;

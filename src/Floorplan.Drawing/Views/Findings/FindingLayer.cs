@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;

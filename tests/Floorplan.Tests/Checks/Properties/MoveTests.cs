@@ -1,6 +1,5 @@
 using System.Globalization;
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

@@ -1,5 +1,4 @@
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

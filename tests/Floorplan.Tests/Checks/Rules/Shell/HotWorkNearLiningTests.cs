@@ -1,5 +1,4 @@
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Tests.Checks.Support;
 using Xunit;

@@ -1,5 +1,4 @@
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Framework;
 using Floorplan.Cli.Gallery;
 using Floorplan.Cli.Templates;
 using Floorplan.Language.Diagnostics;
