@@ -13,20 +13,16 @@ internal static class CheckCommand
     public static Command Build(Host host)
     {
         var files = FileArguments.Build();
-        var output =
-            new Option<string>("--output")
-            {
-                Description =
-                "How to print: text for people, markdown for a report, json or sarif for programs.",
-                DefaultValueFactory = _ => "text"
-            };
+        var output = new Option<string>("--output")
+        {
+            Description = "How to print: text for people, markdown for a report, json or sarif for programs.",
+            DefaultValueFactory = _ => "text"
+        };
         output.AcceptOnlyFromAmong("text", "markdown", "json", "sarif");
-        var mend =
-            new Option<bool>("--mend")
-            {
-                Description =
-                "First write small changes into the file that mend findings and make none worse; say each."
-            };
+        var mend = new Option<bool>("--mend")
+        {
+            Description = "First write small changes into the file that mend findings and make none worse; say each."
+        };
         var command = new Command("check", "Say what is wrong with a plan and what would mend it.") { files, output, mend };
         command.SetAction(parsed =>
         {

@@ -16,12 +16,11 @@ internal static class CompareCommand
     {
         var was = new Argument<string>("OLD") { HelpName = "OLD", Description = "The plan as it was." };
         var now = new Argument<string>("NEW") { HelpName = "NEW", Description = "The plan as it is." };
-        var output =
-            new Option<string>("--output")
-            {
-                Description = "How to print: text for people, json for programs.",
-                DefaultValueFactory = _ => "text"
-            };
+        var output = new Option<string>("--output")
+        {
+            Description = "How to print: text for people, json for programs.",
+            DefaultValueFactory = _ => "text"
+        };
         output.AcceptOnlyFromAmong("text", "json");
         var command =
             new Command(
