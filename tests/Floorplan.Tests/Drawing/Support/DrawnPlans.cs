@@ -3,6 +3,7 @@ using Floorplan.Arrange.CuttingStock;
 using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
+using Floorplan.Model;
 using Floorplan.Model.Space;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Frames;
@@ -26,9 +27,11 @@ internal static class DrawnPlans
     public static IReadOnlyList<SheetScene> Draw(string text, IReadOnlyCollection<int>? numbers = null)
         => SheetSet.Draw(Request(text), numbers);
 
-    public static SheetRequest Request(string text)
+    /// <param name="text">A plan without mistakes in its text.</param>
+    public static SheetRequest Request(string text) => Request(CheckedPlan.Plan(text));
+
+    public static SheetRequest Request(Plan plan)
     {
-        var plan = CheckedPlan.Plan(text);
         var facts = new PlanFacts(plan, new FloorSpace(plan));
         return new SheetRequest(facts, Checker.Check(facts))
         {

@@ -1,5 +1,10 @@
 using System.Globalization;
+using System.Text.Json;
 using System.Text.RegularExpressions;
+using Floorplan.Cli.Output.Json;
+using Floorplan.Cli.Output.Reports;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets;
 using Floorplan.Language.Details;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
@@ -9,14 +14,14 @@ using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Comparing;
 using Floorplan.Model.Details;
+using Floorplan.Tests.Drawing.Support;
 using Xunit;
 
 namespace Floorplan.Tests.Model.Details;
 
 /// <summary>
-/// Made from the declarations of the language: every figure of every example of every detail is found in the model, and adding,
-/// changing and
-/// removing each shows in a comparison, which is what `draw --since` and `compare --output json` print.
+/// Made from the declarations of the language: every figure of every example of every detail is found in the model; adding, changing
+/// and removing each shows in `compare`, in its JSON, in the JSON of `check` and on sheet 1 of `draw --since`.
 /// </summary>
 public partial class EveryDetailTests
 {
@@ -76,11 +81,60 @@ public partial class EveryDetailTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Details))]
+    public void Adding_and_removing_a_detail_is_listed_on_sheet_1_since_the_other_revision(string statement, string first)
+    {
+        var detail = Find(statement, first);
+        bool alone = detail.Needed == Needed.Never && !Standing.Contains(detail.Word);
+        string was = alone ? "" : detail.Examples[0];
+        string now = alone ? detail.Examples[0] : detail.Examples[^1];
+        if (was != now)
+        {
+            IsListed(statement, was, now);
+            IsListed(statement, now, was);
+        }
+    }
+
     private static void Shows(string statement, string was, string now)
     {
-        var changes = PlanComparison.Of(Plan(statement, was), Plan(statement, now)).Changes;
+        var (old, fresh) = (Plan(statement, was), Plan(statement, now));
+        var changes = PlanComparison.Of(old, fresh).Changes;
         Assert.True(changes.Count > 0, $"`{statement}`: from `{was}` to `{now}` tells nothing");
         Assert.All(changes, c => Assert.False(string.IsNullOrWhiteSpace(c.Text)));
+        using var told = Json(o => CompareJson.Write(o, "was.unit", "now.unit", changes, ComparedFindings.Of([], [])));
+        Assert.Equal(
+            changes.Select(c => c.Text),
+            told.RootElement.GetProperty("changes").EnumerateArray().Select(c => c.GetProperty("text").GetString()));
+        Assert.True(Things(old) != Things(fresh), $"`{statement}`: from `{was}` to `{now}` changes nothing in `check --output json`");
+    }
+
+    /// <summary>Words may be broken over lines, so blanks do not count.</summary>
+    private static void IsListed(string statement, string was, string now)
+    {
+        var request = DrawnPlans.Request(Plan(statement, now));
+        var changes = PlanComparison.Of(Plan(statement, was), request.Plan).Changes;
+        var sheet = SheetSet.Draw(request with { Changes = changes, Since = "revision A" }, [1]).Single();
+        string drawn = Close(string.Concat(sheet.Items.OfType<TextItem>().Select(t => t.Text)));
+        Assert.NotEmpty(changes);
+        Assert.All(changes, c => Assert.Contains(Close(c.Text), drawn));
+    }
+
+    private static string Close(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+
+    /// <summary>All details of all things, as a program reads them; places in the file are left out.</summary>
+    private static string Things(Plan plan)
+    {
+        using var json = Json(o => JsonDocumentText.Write(o, writer => ThingJson.Write(writer, plan)));
+        return string.Join('\n', json.RootElement.GetProperty("things").EnumerateArray().Select(t =>
+            $"{t.GetProperty("kind")} {t.GetProperty("id")} {t.GetProperty("label")} {t.GetProperty("details").GetRawText()}"));
+    }
+
+    private static JsonDocument Json(Action<TextWriter> write)
+    {
+        using var written = new StringWriter();
+        write(written);
+        return JsonDocument.Parse(written.ToString());
     }
 
     private static Detail Find(string statement, string first) =>
