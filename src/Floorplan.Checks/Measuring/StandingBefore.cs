@@ -28,10 +28,10 @@ internal sealed class StandingBefore(FloorSpace space, Station thing, Side side)
     {
         var box = thing.Footprint.EnvelopeInternal;
         double along = Math.Max(facesNorthOrSouth ? box.Width : box.Height, WorkerSize.Width.Millimetres);
-        var free = Floor(along, Body.Belly / 2, Farthest).Intersection(thing.Room.Floor);
+        var free = Overlays.Common(Floor(along, Body.Belly / 2, Farthest), thing.Room.Floor);
         foreach (var taken in Taken(free.EnvelopeInternal))
         {
-            free = free.Intersects(taken) ? free.Difference(taken) : free;
+            free = free.Intersects(taken) ? Overlays.Less(free, taken) : free;
         }
 
         return free.IsEmpty ? double.PositiveInfinity : thing.Footprint.Distance(free);

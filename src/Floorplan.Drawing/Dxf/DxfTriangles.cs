@@ -27,7 +27,7 @@ internal static class DxfTriangles
             return [[.. single]];
         }
 
-        var shape = rings.Select(Polygon).Aggregate((Geometry)Shape.Factory.CreatePolygon(), (all, ring) => all.SymmetricDifference(ring));
+        var shape = rings.Select(Polygon).Aggregate((Geometry)Shape.Factory.CreatePolygon(), (all, ring) => Overlays.InOneOnly(all, ring));
         return shape.IsEmpty ? [] : Triangles(new ConstrainedDelaunayTriangulator(shape).GetResult());
     }
 

@@ -45,6 +45,9 @@ public abstract class Detail
 
     public Needed Needed { get; init; }
 
+    /// <summary>An example for a plan in feet; null where the first of the others fits it too.</summary>
+    public string? InFeet { get; init; }
+
     public Use Use { get; init; } = Use.Used;
 
     /// <summary>Keywords of the statements, or kinds of shell, that have it; empty for all that the parser reads.</summary>

@@ -28,6 +28,7 @@ public static class FlowDetails
     {
         Repeatable = true,
         Needed = Needed.Always,
+        InFeet = "outside -> d1 -> gutting  by trolley 24 wide 36 long, after work",
     };
 
     public static IReadOnlyList<Detail> All { get; } = [Line];

@@ -18,18 +18,19 @@ public static class RailDetails
     public static Detail<IReadOnlyList<CornerSyntax>> Path { get; } = new(
         "path",
         "its points, each east then north",
-        ["path 31 cm 61 cm, 301 cm 61 cm", "path 33 cm 61 cm, 301 cm 61 cm"],
+        ["path 310 610, 3010 610, 3010 1810", "path 330 610, 3010 610, 3010 1810"],
         c => ShellDetails.PointsOf(c, "point"))
     {
         Needed = Needed.Always,
+        InFeet = "path 12 24, 120 24",
     };
 
     public static Detail<LengthSyntax> Height { get; } = new(
         "height",
         "the height of its hooks above the floor",
-        ["height 2210 mm", "height 2230 mm"],
+        ["height 2210", "height 2230"],
         c => c.Length("the height of the hooks"))
-    { Needed = Needed.Always };
+    { Needed = Needed.Always, InFeet = "height 7'-3\"" };
 
     public static Detail<LengthSyntax> Pitch { get; } = new(
         "pitch", "how far the hooks are apart", ["pitch 610", "pitch 630"], c => c.Length("the spacing of the hooks"))

@@ -1,5 +1,6 @@
 using Floorplan.Language.Details;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
 using Floorplan.Language.Text;
@@ -341,9 +342,13 @@ internal abstract class StatementParser<T> : IStatementParser
                 $"{name} does not say its {string.Join(" and its ", missing.Select(d => $"`{d.Word}`"))}",
                 statement.HeadSpan,
                 $"add {(missing.Count == 1 ? "a line" : "lines")} such as "
-                    + $"{string.Join(" and ", missing.Select(d => $"`{d.Examples[0]}`"))}");
+                    + $"{string.Join(" and ", missing.Select(d => $"`{Example(d, head.BareUnits)}`"))}");
         }
     }
+
+    private static string Example(Detail detail, UnitSystem units) => units == UnitSystem.Feet && detail.InFeet is { } feet
+        ? feet
+        : detail.Examples[0];
 
     /// <summary>Tells of words left over in a phrase; true when they are a detail that can be read all the same.</summary>
     private static bool CommaLeftOut(Cursor c, DetailWords words)

@@ -1,3 +1,4 @@
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
 
@@ -19,7 +20,7 @@ public static class Touch
             return null;
         }
 
-        var shared = a.Intersection(b);
+        var shared = Overlays.Common(a, b);
         return IsMoreThanTouching(shared) ? shared : null;
     }
 
@@ -31,7 +32,7 @@ public static class Touch
             return null;
         }
 
-        var beyond = a.Difference(b);
+        var beyond = Overlays.Less(a, b);
         return IsMoreThanTouching(beyond) ? beyond : null;
     }
 

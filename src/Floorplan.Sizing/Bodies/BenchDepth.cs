@@ -26,7 +26,7 @@ public static class BenchDepth
         double dx = (near.X - centre.X) / gap;
         double dy = (near.Y - centre.Y) / gap;
         var ahead = Shape.Factory.CreateLineString([near, new Coordinate(near.X + (dx * span), near.Y + (dy * span))]);
-        double deep = ahead.Intersection(station.Footprint).Coordinates.Select(c => c.Distance(near)).DefaultIfEmpty(0).Max();
+        double deep = Overlays.Stretches(ahead, station.Footprint).Coordinates.Select(c => c.Distance(near)).DefaultIfEmpty(0).Max();
         double worked = IsWorkedToTheMiddle(station, worker) ? deep / 2 : deep;
         return Shape.Factory.CreatePoint(new Coordinate(near.X + (dx * worked), near.Y + (dy * worked)));
     }

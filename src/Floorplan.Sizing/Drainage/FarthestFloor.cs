@@ -63,7 +63,7 @@ internal static class FarthestFloor
         builder.SetSites(sites);
         foreach (var cell in builder.GetDiagram(Shape.Factory).Geometries)
         {
-            var part = cell.Intersection(floor);
+            var part = Overlays.Common(cell, floor);
             if (!part.IsEmpty && cell.UserData is Coordinate site)
             {
                 yield return (site, part);

@@ -79,7 +79,7 @@ public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double Fr
         var (low, high) = wall.RunsEastWest()
             ? (bounds.West.Millimetres, bounds.East.Millimetres)
             : (bounds.South.Millimetres, bounds.North.Millimetres);
-        var stretches = Strip(wall, face, low, high, 2 * Touching).Intersection(room.Floor);
+        var stretches = Overlays.Common(Strip(wall, face, low, high, 2 * Touching), room.Floor);
         for (int i = 0; i < stretches.NumGeometries; i++)
         {
             var box = stretches.GetGeometryN(i).EnvelopeInternal;
@@ -98,11 +98,11 @@ public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double Fr
     {
         double most = wall.RunsEastWest() ? room.Bounds.Depth.Millimetres : room.Bounds.Width.Millimetres;
         var strip = Strip(wall, face, from + Touching, to - Touching, most);
-        var walls = strip.Difference(room.Floor);
+        var walls = Overlays.Less(strip, room.Floor);
         double end = walls.IsEmpty ? most : Math.Min(most, Beyond(walls));
         return plan.Stations
             .Where(s => s.Room.Id == room.Id && !s.Movable && s.Bottom < Height)
-            .Select(s => (Free: Near(s.Footprint.Intersection(strip)), By: (Station?)s))
+            .Select(s => (Free: Near(Overlays.Common(s.Footprint, strip)), By: (Station?)s))
             .Append((Free: end, By: null))
             .MinBy(s => s.Free);
 

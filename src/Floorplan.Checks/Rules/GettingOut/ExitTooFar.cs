@@ -5,6 +5,7 @@ using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 
 namespace Floorplan.Checks.Rules.GettingOut;
@@ -98,5 +99,5 @@ internal sealed class ExitTooFar : Rule
         .Where(l => l.SetBy is not null || (l.Published.Key == Nearest) != one);
 
     /// <summary>The way ends at the outer face of the exit, not at the step outside that routes lead to.</summary>
-    private static double ToTheDoor(CheckContext context, Route way) => way.Path.Intersection(context.Plan.Shell.Outside).Length;
+    private static double ToTheDoor(CheckContext context, Route way) => Overlays.Stretches(way.Path, context.Plan.Shell.Outside).Length;
 }

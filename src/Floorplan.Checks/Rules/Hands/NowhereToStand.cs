@@ -2,6 +2,7 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Bodies;
 using NetTopologySuite.Geometries;
@@ -93,7 +94,7 @@ internal sealed class NowhereToStand : Rule
         string who = station.Workers.Count == 1
             ? $"the worker at {Named.Of(station)}"
             : FormattableString.Invariant($"worker {worker.Number} at {Named.Of(station)}");
-        bool noRoom = !worst.IsPerson && body.Least.Intersection(worst.Whole).Area > SmallArea;
+        bool noRoom = !worst.IsPerson && Overlays.Common(body.Least, worst.Whole).Area > SmallArea;
         double by = Math.Min(behind, side);
         string mend = worst.Thing is null
             ? $"move {Named.Of(station)} {Say.SizeUp(by, units)} away from the wall that cuts the place, or let the worker stand on "
@@ -122,14 +123,14 @@ internal sealed class NowhereToStand : Rule
         CheckContext context, Station station, WorkerPlace worker, STRtree<(Station Station, WorkerPlace Worker)> places)
     {
         var floor = worker.Floor;
-        if (!station.Room.Floor.Contains(floor) && floor.Difference(station.Room.Floor) is { Area: > SmallArea } beyond)
+        if (!station.Room.Floor.Contains(floor) && Overlays.Less(floor, station.Room.Floor) is { Area: > SmallArea } beyond)
         {
             yield return new Blocker(null, "a wall", beyond, beyond, false);
         }
 
         foreach (var other in context.Space.StationsNear(floor.EnvelopeInternal))
         {
-            if (other.Id != station.Id && InTheWay.Is(other) && floor.Intersection(other.Footprint) is { Area: > SmallArea } part)
+            if (other.Id != station.Id && InTheWay.Is(other) && Overlays.Common(floor, other.Footprint) is { Area: > SmallArea } part)
             {
                 yield return new Blocker(other, Named.Of(other), part, other.Footprint, false);
             }
@@ -139,7 +140,7 @@ internal sealed class NowhereToStand : Rule
         {
             // People who face the same way side by side are the business of elbow-room; each pair is told once.
             bool pair = other.Item < station.Item && second.Stands != worker.Stands;
-            if (pair && floor.Intersection(second.Floor) is { Area: > SmallArea } part)
+            if (pair && Overlays.Common(floor, second.Floor) is { Area: > SmallArea } part)
             {
                 yield return new Blocker(other, $"the worker at {Named.Of(other)}", part, second.Floor, true);
             }

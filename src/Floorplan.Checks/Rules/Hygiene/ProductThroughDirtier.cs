@@ -2,6 +2,7 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -93,7 +94,7 @@ internal sealed class ProductThroughDirtier : Rule
     private static NetTopologySuite.Geometries.Coordinate? InPassed(Journey journey, Room? passed)
     {
         var routes = journey.Legs.Select(l => l.Route).Where(r => r is not null).ToList();
-        var inside = passed is null ? null : routes.Select(r => r!.Path.Intersection(passed.Floor)).FirstOrDefault(s => !s.IsEmpty);
+        var inside = passed is null ? null : routes.Select(r => Overlays.Stretches(r!.Path, passed.Floor)).FirstOrDefault(s => !s.IsEmpty);
         return inside?.InteriorPoint.Coordinate ?? routes.FirstOrDefault()?.Path.EndPoint.Coordinate;
     }
 }

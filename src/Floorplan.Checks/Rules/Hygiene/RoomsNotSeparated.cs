@@ -4,6 +4,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using NetTopologySuite.Index.Strtree;
 
@@ -118,7 +119,7 @@ internal sealed class RoomsNotSeparated : Rule
             foreach (var other in floors.Query(near))
             {
                 if (room.Span.Start < other.Span.Start && AreUnlike(room, other) && !walled.Contains((room.Id, other.Id))
-                    && room.Floor.Buffer(Touch.ToleranceMm).Intersection(other.Floor) is { Area: > 0 } seam
+                    && Overlays.Common(room.Floor.Buffer(Touch.ToleranceMm), other.Floor) is { Area: > 0 } seam
                     && Math.Max(seam.EnvelopeInternal.Width, seam.EnvelopeInternal.Height) > 2 * Touch.ToleranceMm + 1)
                 {
                     yield return CheckContext.Find(this, Severity.Warning, [room.Id, other.Id],

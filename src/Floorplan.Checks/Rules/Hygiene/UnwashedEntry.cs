@@ -5,6 +5,7 @@ using Floorplan.Language.Text;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Graphs;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using Stream = Floorplan.Model.Flows.Stream;
 
@@ -117,7 +118,7 @@ internal sealed class UnwashedEntry : Rule
             fault.Unwashed
                 ? $"put a hand sink in the room before {Named.Of(fault.Room)}, or just inside its door, and lead the `flow people` past it"
                 : $"carve a room of class `staff` in front of {Named.Of(fault.Room)}",
-            span, route?.Path.Intersection(fault.Room.Floor) is { IsEmpty: false } inside
+            span, route is { } way && Overlays.Stretches(way.Path, fault.Room.Floor) is { IsEmpty: false } inside
                 ? inside.Coordinate
                 : fault.Room.Floor.InteriorPoint.Coordinate);
 

@@ -5,6 +5,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
@@ -161,6 +162,6 @@ internal sealed class Headroom : Rule
 
     private static Coordinate? FirstWalkUnder(STRtree<LineString> walks, Geometry overhead)
         => walks.Query(overhead.EnvelopeInternal)
-            .Select(w => w.Intersection(overhead))
-            .FirstOrDefault(s => !s.IsEmpty)?.Coordinate;
+            .Select(w => Overlays.Meeting(w, overhead))
+            .FirstOrDefault(c => c is not null);
 }

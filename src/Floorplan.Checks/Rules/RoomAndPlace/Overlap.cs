@@ -111,9 +111,11 @@ internal sealed class Overlap : Rule
                 && o.Reveal.EnvelopeInternal.Intersects(station.Footprint.EnvelopeInternal))
             .Select(o => (Geometry)o.Reveal)
             .ToArray();
-        return Shape.Factory.BuildGeometry(holes).Union();
+        return Overlays.Sum(holes);
     }
 
-    /// <summary>How far one thing must move to be clear, along the shorter side of the shared floor.</summary>
-    private static double Breadth(Geometry shared) => Math.Min(shared.EnvelopeInternal.Width, shared.EnvelopeInternal.Height);
+    /// <summary>How far one thing must move to be clear, along the shorter side of the widest piece of floor that both cover.</summary>
+    private static double Breadth(Geometry shared) => Enumerable.Range(0, shared.NumGeometries)
+        .Select(i => shared.GetGeometryN(i).EnvelopeInternal)
+        .Max(piece => Math.Min(piece.Width, piece.Height));
 }

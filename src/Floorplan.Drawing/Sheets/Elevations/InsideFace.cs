@@ -87,7 +87,7 @@ internal sealed record InsideFace
             var along = AlongFace();
             foreach (var partition in plan.Partitions)
             {
-                var met = partition.Outline.Intersection(along);
+                var met = Overlays.Stretches(along, partition.Outline);
                 for (int i = 0; i < met.NumGeometries; i++)
                 {
                     var piece = met.GetGeometryN(i).EnvelopeInternal;

@@ -3,6 +3,7 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Views.Rooms;

@@ -1,5 +1,6 @@
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Space.Search;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.LinearReferencing;
@@ -56,7 +57,7 @@ internal static class RouteTrace
                 return;
             }
 
-            var inside = floor.Intersection(path);
+            var inside = Overlays.Stretches(path, floor);
             for (int i = 0; i < inside.NumGeometries; i++)
             {
                 // A line that only touches a room does not go through it.

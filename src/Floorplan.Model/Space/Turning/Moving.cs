@@ -1,7 +1,6 @@
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Operation.OverlayNG;
 
 namespace Floorplan.Model.Space.Turning;
 
@@ -48,7 +47,7 @@ public sealed record Moved(
         var steps = outlines.Count == 1
             ? outlines
             : [.. outlines.Zip(outlines.Skip(1), (a, b) => Shape.Factory.BuildGeometry([a, b]).ConvexHull())];
-        return OverlayNGRobust.Union(Shape.Factory.BuildGeometry(steps));
+        return Overlays.Sum(steps);
     }
 }
 

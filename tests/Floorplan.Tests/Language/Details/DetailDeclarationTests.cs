@@ -51,7 +51,7 @@ public class DetailDeclarationTests
         {
             Assert.False(string.IsNullOrWhiteSpace(detail.Says), detail.Word);
             Assert.NotEmpty(detail.Examples);
-            foreach (string example in detail.Examples)
+            foreach (string example in detail.InFeet is { } feet ? [.. detail.Examples, feet] : detail.Examples)
             {
                 string text = Text(statement, [example]);
                 Assert.True(Told(text) == "", text + Told(text));

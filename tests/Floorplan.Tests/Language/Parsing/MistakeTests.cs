@@ -194,7 +194,7 @@ public class MistakeTests
     {
         var told = Assert.Single(Sample.Parse("rail r1 \"Kill rail\" in a\n  path 300 600, 3200 600\n").Diagnostics);
         Assert.Equal(
-            ("detail-missing", "rail `r1` does not say its `height`", "add a line such as `height 2210 mm`"),
+            ("detail-missing", "rail `r1` does not say its `height`", "add a line such as `height 2210`"),
             (told.Code, told.Message, told.Help));
         Assert.Equal("rail r1 \"Kill rail\" in a", told.Span.Value);
     }

@@ -69,4 +69,18 @@ public sealed class OverlapTests
           place against north wall, 1000 from west
         {more}
         """, "overlap");
+
+    /// <summary>Flush with one partition and in the other: what bench and wall share is a polygon and a line.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("door d1 a to s, east wall, 200 from north, 800 x 2050\n")]
+    public void A_bench_in_the_corner_of_a_carved_room_is_as_far_in_the_wall_as_it_stands_in_it(string door)
+    {
+        string text = "plan \"T\"\nshell shed 8000 x 5000 x 2700\nroom a \"A\" clean from west to east\n"
+            + "room s \"S\" dry\n  area 3000 x 2000\n  in a\n  place corner south-west\npartitions\n  thickness 60\n" + door
+            + "station b \"Bench\" in s\n  size 1200 x 600 x 900\n  place 1850 from west, 1400 from south\n";
+        var finding = Assert.Single(CheckedPlan.Check(text, "overlap"));
+        Assert.Equal(50, finding.Measured!.Value, 3);
+        Assert.Contains("50 mm into the partition", finding.Message);
+    }
 }
