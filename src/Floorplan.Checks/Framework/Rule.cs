@@ -56,5 +56,8 @@ public abstract class Rule
     /// </summary>
     public virtual bool AppliesTo(Plan plan) => true;
 
+    /// <summary>The key of the figure that the plan is held against, where a rule has one for each kind of shell.</summary>
+    public virtual string MainKey(Plan plan) => Limits[0].Key;
+
     public abstract IEnumerable<Finding> Check(CheckContext context);
 }

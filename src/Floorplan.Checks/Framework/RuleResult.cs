@@ -5,7 +5,7 @@ using Floorplan.Model;
 namespace Floorplan.Checks.Framework;
 
 /// <summary>What one rule gave on one plan, as an inspector reads it off: the rule, the figure that held, the result.</summary>
-/// <param name="Limit">The rule's first figure as it held under the plan's code; null when the rule has none or none applies.</param>
+/// <param name="Limit">The rule's main figure as it held under the plan's code; null when the rule has none or none applies.</param>
 /// <param name="Findings">Its findings, accepted ones too.</param>
 public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Finding> Findings)
 {
@@ -24,7 +24,8 @@ public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Fi
         [
             .. from rule in RuleCatalogue.All
                where rule.Group != RuleGroup.File && rule.AppliesTo(plan)
-               let figures = rule.Limits.Select(l => l.Key).Distinct().Select(key => limits.Find(rule, key)).ToList()
+               let keys = rule.Limits.Select(l => l.Key).Distinct()
+               let figures = keys.OrderBy(key => key == rule.MainKey(plan) ? 0 : 1).Select(key => limits.Find(rule, key)).ToList()
                where figures.Count == 0 || figures.Exists(f => f is not null) || byRule.Contains(rule.Name)
                select new RuleResult(rule, figures.Find(f => f is not null), [.. byRule[rule.Name]]),
         ];

@@ -43,14 +43,8 @@ internal static class StationReading
                 : null;
         }
 
-        if (c.Number("how many workers") is not { } count || c.Side("the side that the workers stand on") is not { } side)
+        if (c.Whole("how many workers", 1, MostWorkers) is not { } count || c.Side("the side that the workers stand on") is not { } side)
         {
-            return null;
-        }
-
-        if (count.Value < 1 || count.Value > MostWorkers || count.Value != decimal.Truncate(count.Value))
-        {
-            c.Error("count-out-of-range", $"a station has 1 to {MostWorkers} workers", count.Span);
             return null;
         }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
@@ -19,6 +20,48 @@ internal sealed partial class Cursor
 
         var span = Here;
         return Decimal() is { } value ? new NumberSyntax(value, span) : null;
+    }
+
+    /// <summary>A whole number of things, from <paramref name="least"/> to <paramref name="most"/>.</summary>
+    /// <param name="what">For the sentence: <c>how many people</c>.</param>
+    public NumberSyntax? Whole(string what, int least, int most)
+    {
+        if (Number(what) is not { } number)
+        {
+            return null;
+        }
+
+        if (number.Value < least || number.Value > most || number.Value != decimal.Truncate(number.Value))
+        {
+            Error(
+                "count-out-of-range",
+                string.Create(CultureInfo.InvariantCulture, $"{what} is a whole number from {least} to {most}"),
+                number.Span,
+                "check the figure");
+            return null;
+        }
+
+        return number;
+    }
+
+    /// <summary>A length up to a bound.</summary>
+    /// <param name="subject">For the sentence: <c>a waste pipe</c>.</param>
+    public LengthSyntax? LengthUpTo(string what, string subject, Quantities.Length most)
+    {
+        if (LengthAboveZero(what, subject) is not { } length)
+        {
+            return null;
+        }
+
+        if (length.Value > most)
+        {
+            Error(
+                "out-of-range", $"{subject} is at most {QuantityText.Length(most, bareUnits)}", length.Span,
+                "check the figure and its unit");
+            return null;
+        }
+
+        return length;
     }
 
     /// <summary>
@@ -75,7 +118,19 @@ internal sealed partial class Cursor
             return null;
         }
 
-        return new QuantitySyntax(new Quantity(value, unit), span);
+        var quantity = new Quantity(value, unit);
+        if (QuantityBounds.Broken(quantity) is { } bound)
+        {
+            Error(
+                "out-of-range",
+                $"`{Shown(span.Value)}` is {(quantity.Base < bound.Base ? "less" : "more")} than any small unit has: "
+                    + $"{(quantity.Base < bound.Base ? "at least" : "at most")} {QuantityText.Of(bound, bareUnits)}",
+                span,
+                "check the figure and its unit");
+            return null;
+        }
+
+        return new QuantitySyntax(quantity, span);
     }
 
     public SideSyntax? Side(string what)

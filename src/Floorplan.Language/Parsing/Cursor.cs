@@ -283,7 +283,7 @@ internal sealed partial class Cursor(SourceText source, Token[] tokens, Mistakes
     }
 
     /// <summary>A stretch of the file, cut short for a sentence.</summary>
-    private static string Shown(string text)
+    public static string Shown(string text)
     {
         const int mostShown = 40;
         return text.Length > mostShown ? text[..mostShown] + "…" : text;

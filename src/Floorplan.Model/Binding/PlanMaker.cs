@@ -25,7 +25,7 @@ internal sealed class PlanMaker(PlanDraft draft, NameTable names, Reports report
             openings.Add(doors);
         }
 
-        var stations = new StationPlacer(rooms, names).Place(things.Stations);
+        var stations = new StationPlacer(rooms, names, reports).Place(things.Stations);
         var services = new ServicePlacer(rooms, names, reports).Place(things.Services);
         var stops =
             new StopFinder(

@@ -1,6 +1,8 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
@@ -90,6 +92,15 @@ internal sealed class OutsideShell : Rule
         // Points sit on the finished face or behind it in the lining; beyond the outside they are outdoors.
         if (point.Room is not { } room)
         {
+            yield break;
+        }
+
+        if (point is Hole hole && HoleBeyond.Of(context.Plan, hole) is var far and > Touch.ToleranceMm)
+        {
+            string through = hole.Wall is { } wall ? $"the {wall.Word()} wall" : $"the {hole.Terms.FirstOrDefault() ?? "floor"}";
+            yield return Found(
+                [hole.Id], far, $"hole {hole.Id} in {Named.Of(room)} reaches {context.Text(far)} beyond {through} of the shell",
+                "check its size, or move it in", point.Span, point.At.Coordinate);
             yield break;
         }
 

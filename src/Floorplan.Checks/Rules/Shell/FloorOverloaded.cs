@@ -2,6 +2,7 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Weights;
 
@@ -70,14 +71,16 @@ internal sealed class FloorOverloaded : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("weight 300", "  weight 300 kg empty, 3200 kg full")];
 
+    public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Container;
+
+    public override string MainKey(Plan plan) => plan.Limits.Any(l => l.Rule == Name) || plan.Shell.Outside.EnvelopeInternal.Width < LongBox
+        ? Short
+        : Long;
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var shell = context.Plan.Shell;
-        var limit = context.Limit(this) is { SetBy: not null } set || shell.Outside.EnvelopeInternal.Width < LongBox
-            ? context.Limit(this)
-            : context.Limit(this, Long);
-        if (shell.Kind != ShellKind.Container
-            || limit is null
+        var limit = context.Limit(this, MainKey(context.Plan));
+        if (limit is null
             || context.Facts.FloorLoad is not { Things: { Count: > 0 } there, Load: var load }
             || load.Value <= limit.Value + 1e-6)
         {

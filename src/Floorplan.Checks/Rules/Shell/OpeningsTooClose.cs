@@ -4,6 +4,7 @@ using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
@@ -62,13 +63,10 @@ internal sealed class OpeningsTooClose : Rule
         new("window n2", "window n2 work to outside, north wall, 2200 from west, 800 x 600, sill 1200"),
     ];
 
+    public override bool AppliesTo(Plan plan) => plan.Shell.Kind is ShellKind.Container or ShellKind.Trailer;
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        if (context.Plan.Shell.Kind == ShellKind.Shed)
-        {
-            yield break;
-        }
-
         var limits = Tiers.Holding(context, this);
         double widest = limits.Select(l => l.Value).DefaultIfEmpty(0).Max();
         foreach (var wall in context.Facts.CutOuts.GroupBy(c => c.Wall))

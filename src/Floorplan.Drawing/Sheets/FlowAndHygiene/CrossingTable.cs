@@ -14,7 +14,7 @@ internal static class CrossingTable
         var marks = legs.ToDictionary<FlowLeg, LegRoute, string>(l => l.Route, l => l.Mark, ReferenceEqualityComparer.Instance);
         return new KeyTable(
             "Where streams meet",
-            ["Mark", "Legs", "Together", "When"],
+            ["Mark", "Legs", "Share at most", "When"],
             [.. crossings.SelectMany(c => c.Meetings.GroupBy(IsSameTime).OrderByDescending(g => g.Key)
                 .Select(g => Row(c, [.. g], marks, ways)))]);
     }

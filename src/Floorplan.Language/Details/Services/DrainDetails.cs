@@ -10,7 +10,14 @@ public static class DrainDetails
 {
     public static Detail<TermSyntax<DrainForm>> Form { get; } = TermDetail.OneOf<DrainForm>("what it takes water from");
 
-    public static Detail<LengthSyntax> Size { get; } = Forms.Length("size", "the size of its waste pipe", "a size", "size 101", "size 103");
+    /// <summary>Wider is a slip of the unit; own assumption.</summary>
+    private static readonly Length Largest = Length.FromMillimetres(600);
+
+    public static Detail<LengthSyntax> Size { get; } = new(
+        "size",
+        "the size of its waste pipe",
+        ["size 101", "size 103"],
+        c => c.LengthUpTo("a size", "the waste pipe of a drain", Largest));
 
     public static Detail<LengthSyntax> OutletBelow { get; } = new(
         "outlet", "how far its outlet lies below the floor", ["outlet 151 below floor", "outlet 153 below floor"], Outlet);

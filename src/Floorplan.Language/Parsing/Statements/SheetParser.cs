@@ -14,7 +14,7 @@ internal sealed class SheetParser : StatementParser<SheetStatement>
     {
         if (!c.Try("all"))
         {
-            s.Number = c.Number("a sheet number, or `all`");
+            s.Number = c.AtNumber ? c.Whole("the number of a sheet", 1, SheetDetails.LastSheet) : c.Number("a sheet number, or `all`");
         }
     }
 }

@@ -7,6 +7,10 @@ internal static class PlacePages
 {
     public static IReadOnlyList<DiagnosticPage> All { get; } =
     [
+        Page("full-lighter-than-empty",
+            "A thing weighs more full than empty, and a shell may weigh more loaded than it does empty. One of the two figures is a slip.",
+            "bin offal in wet, 500 x 500 x 700, corner south-west, weight 80 kg empty, 20 kg full",
+            "bin offal in wet, 500 x 500 x 700, corner south-west, weight 20 kg empty, 80 kg full"),
         Page("size-missing",
             "A thing needs its size along and across; a height may be left out. An opening needs width and height.",
             "station table \"Table\" in wet\n  place    corner south-west",

@@ -35,6 +35,15 @@ internal sealed class ShellReader(Reports reports)
             return null;
         }
 
+        if (statement.Weight is { Empty.Value: var empty, Rated.Value: var rated } && rated.Base < empty.Base)
+        {
+            reports.Error(
+                "full-lighter-than-empty",
+                $"the shell is rated for {QuantityText.Of(rated, reports.Units)} and weighs {QuantityText.Of(empty, reports.Units)} empty",
+                statement.HeadSpan,
+                "swap the two weights, or mend the one that is wrong");
+        }
+
         if (built.Finished.IsEmpty
             || built.Finished.Bounds.Width < LeastInside
             || built.Finished.Bounds.Depth < LeastInside

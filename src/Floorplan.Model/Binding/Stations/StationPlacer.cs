@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Binding.Names;
 using Floorplan.Model.Binding.Placing;
@@ -8,7 +9,7 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Model.Binding.Stations;
 
 /// <summary>Makes the stations that found a place, numbered in the order of the text.</summary>
-internal sealed class StationPlacer(IReadOnlyDictionary<string, Room> rooms, NameTable names)
+internal sealed class StationPlacer(IReadOnlyDictionary<string, Room> rooms, NameTable names, Reports reports)
 {
     public List<Station> Place(IReadOnlyList<(StationDraft Draft, Placeable Placed)> stations)
     {
@@ -21,6 +22,7 @@ internal sealed class StationPlacer(IReadOnlyDictionary<string, Room> rooms, Nam
                 names.ReportUnknown(waste.BinId!, "bin", waste.Span, n => n.What == "bin");
             }
 
+            TellWeights(station);
             if (placed is { Failed: false, Box: { } box })
             {
                 made.Add(StationMaker.Make(station, made.Count + 1, rooms[placed.Room.Id], box));
@@ -28,5 +30,18 @@ internal sealed class StationPlacer(IReadOnlyDictionary<string, Room> rooms, Nam
         }
 
         return made;
+    }
+
+    private void TellWeights(StationDraft station)
+    {
+        var (empty, full) = (station.Said.Figure(StationTable.WeightEmpty), station.Said.Figure(StationTable.WeightFull));
+        if (full is { } heavy && empty is { } light && heavy.Base < light.Base)
+        {
+            reports.Error(
+                "full-lighter-than-empty",
+                $"`{station.Id}` weighs {QuantityText.Of(heavy, reports.Units)} full and {QuantityText.Of(light, reports.Units)} empty",
+                station.Span,
+                "swap the two weights, or mend the one that is wrong");
+        }
     }
 }

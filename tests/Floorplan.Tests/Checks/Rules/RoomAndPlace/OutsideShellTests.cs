@@ -44,4 +44,18 @@ public sealed class OutsideShellTests
           size 1800 x 700 x {height}
           {place}
         """, "outside-shell");
+
+    [Theory]
+    [InlineData("roof in a, centred, 1000 from west, size 9000", "beyond the roof")]
+    [InlineData("floor in a, centred, 100 from west, size 400", "beyond the floor")]
+    [InlineData("in a, south wall, 100 from west, height 1200, size 600", "beyond the south wall")]
+    [InlineData("in a, south wall, 1500 from west, height 2500, size 600", "beyond the south wall")]
+    public void A_hole_that_reaches_beyond_what_it_is_cut_in_is_found(string hole, string says)
+    {
+        var finding = Assert.Single(CheckedPlan.Check(
+            $"plan \"H\"\nshell shed 6000 x 3000 x 2600\n  walls 100\nroom a \"A\" dry from west to east\nhole h1 {hole}\n",
+            "outside-shell"));
+        Assert.Contains(says, finding.Message);
+        Assert.InRange(finding.Measured!.Value, 1, 9000);
+    }
 }
