@@ -19,10 +19,13 @@ public static class ScaleSeries
 
     public static IReadOnlyList<double> For(UnitSystem units) => units == UnitSystem.Metric ? Metric : Imperial;
 
+    /// <summary><c>1:50</c>, as a <c>sheet</c> statement says it.</summary>
+    public static string Ratio(double denominator) => string.Create(CultureInfo.InvariantCulture, $"1:{denominator:0.##}");
+
     /// <summary><c>1:50</c>, or <c>1/4" = 1'-0" (1:48)</c>.</summary>
     public static string Text(double denominator, UnitSystem units)
     {
-        string ratio = string.Create(CultureInfo.InvariantCulture, $"1:{denominator:0.##}");
+        string ratio = Ratio(denominator);
         string? inches = units == UnitSystem.Metric ? null : denominator switch
         {
             16 => "3/4\"",

@@ -5,6 +5,7 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
+using Floorplan.Model;
 
 namespace Floorplan.Drawing.Frames;
 
@@ -20,7 +21,26 @@ public static class SheetComposer
     /// <summary>The share of labels that may stand away from what they name before a larger scale is tried; own choice.</summary>
     private const double MostCrowding = 0.15;
 
-    public static SheetScene Compose(SheetContent content)
+    /// <summary>The sheet, or why it is not drawn: a plan may ask for a paper or a scale that cannot hold it.</summary>
+    public static (SheetScene? Sheet, NotDrawn? Reason) Compose(SheetContent content)
+    {
+        var drawing = Best(content);
+        if (content.Wish is null or { Paper: null, Scale: null })
+        {
+            return (drawing.Scene, null);
+        }
+
+        double smallest = Math.Max(
+            ScaleSeries.SmallestWanted(content.Units), Best(content with { Wish = null }).Layout.Denominator);
+        return Holds(drawing, content.Wish)
+            ? (drawing.Scene, null)
+            : (null, SheetWishes.Refuse(content, smallest, wish => Holds(Best(content with { Wish = wish }), wish)));
+
+        bool Holds(Drawing tried, SheetWish wish) =>
+            tried.Complete && tried.Layout.ViewsFit && (wish.Scale is not null || tried.Layout.Denominator <= smallest);
+    }
+
+    private static Drawing Best(SheetContent content)
     {
         var standard = DrawingStandard.For(content.Units);
         var papers = Papers(content);
@@ -38,17 +58,17 @@ public static class SheetComposer
             var drawing = Draw(content, text, layout, standard);
             if (best is { Complete: true })
             {
-                return drawing.Complete && drawing.Crowding < best.Crowding ? drawing.Scene : best.Scene;
+                return drawing.Complete && drawing.Crowding < best.Crowding ? drawing : best;
             }
 
             best = drawing;
             if (layout.Paper == papers[^1] || drawing.Complete && (drawing.Crowding <= MostCrowding || layout.Paper != papers[0]))
             {
-                return drawing.Scene;
+                return drawing;
             }
         }
 
-        return best!.Scene;
+        return best!;
     }
 
     /// <summary>

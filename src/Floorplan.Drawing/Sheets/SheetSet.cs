@@ -22,12 +22,17 @@ public static class SheetSet
 
     /// <summary>Draws sheets in order of number. A plan with findings is drawn with them marked.</summary>
     /// <param name="numbers">Which sheets; null draws all. Numbers without a sheet are passed over.</param>
-    public static IReadOnlyList<SheetScene> Draw(SheetRequest request, IReadOnlyCollection<int>? numbers = null)
+    public static DrawnSet Make(SheetRequest request, IReadOnlyCollection<int>? numbers = null)
     {
         List<Sheet> chosen = [.. All.Where(s => numbers is null || numbers.Contains(s.Number))];
 
         // The floor's space is for one thread, so contents are gathered one after another; the drawing of each needs no other.
         List<SheetContent> contents = [.. chosen.Select(s => s.Content(request, SheetHead.For(request, s, All.Count)))];
-        return [.. contents.AsParallel().AsOrdered().Select(SheetComposer.Compose)];
+        var made = contents.AsParallel().AsOrdered().Select(SheetComposer.Compose).ToList();
+        return new DrawnSet([.. made.Select(m => m.Sheet).OfType<SheetScene>()], [.. made.Select(m => m.Reason).OfType<NotDrawn>()]);
     }
+
+    /// <summary>The sheets alone, for those who do not tell people what is missing.</summary>
+    public static IReadOnlyList<SheetScene> Draw(SheetRequest request, IReadOnlyCollection<int>? numbers = null) =>
+        Make(request, numbers).Sheets;
 }

@@ -1,6 +1,8 @@
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Printing;
+using Floorplan.Cli.Output.Reports;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Print.Fonts;
 
 namespace Floorplan.Cli.Output.Drawings;
@@ -27,7 +29,7 @@ internal sealed class DrawingWriter(
         // A picture takes much memory, so pictures are made one at a time.
         int atOnce = plan.Has(DrawFormat.Png) ? 1 : Environment.ProcessorCount;
         var files = LongWork.Make(host, "drawing", [.. plan.Makers()], atOnce);
-        int exit = files.Max(Put);
+        int exit = files.Select(Put).Append(TellNotDrawn(plan)).Max();
         if (plan.Has(DrawFormat.Pdf) || plan.Has(DrawFormat.Png))
         {
             WarnOfMissing(plan);
@@ -39,6 +41,18 @@ internal sealed class DrawingWriter(
 
     public int WriteIndex()
         => numbers is null && _drawn.Count > 0 ? Put(DrawnFile.OfText(IndexPage.Name, IndexPage.Write(_drawn))) : ExitCode.Fine;
+
+    private int TellNotDrawn(DrawnPlan plan)
+    {
+        var error = Page.OfError(host);
+        foreach (var sheet in plan.NotDrawn)
+        {
+            error.Line($"{DiagnosticText.Place(sheet.Span)}: ", new Piece("error: ", Tone.Error), sheet.Message);
+            error.Line(new Piece("  mend: ", Tone.Good), sheet.WayOut);
+        }
+
+        return plan.NotDrawn.Count > 0 ? ExitCode.Errors : ExitCode.Fine;
+    }
 
     private void WarnOfMissing(DrawnPlan plan)
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Floorplan.Cli.Input;
 using Floorplan.Drawing.Dxf;
+using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Schedules;
 using Floorplan.Drawing.Sheets;
@@ -26,7 +27,7 @@ internal sealed class DrawnPlan
         Name = input.Input.BaseName;
         Input = input;
         Examination = input.Examination!;
-        Sheets = SheetSet.Draw(DrawingRequest.Of(Examination, since), numbers);
+        (Sheets, NotDrawn) = SheetSet.Make(DrawingRequest.Of(Examination, since), numbers);
         Schedules = numbers is null ? Schedule.All(Examination.Facts!) : [];
 
         // Cut-outs come with the whole set, as schedules do.
@@ -42,6 +43,9 @@ internal sealed class DrawnPlan
     public Examination Examination { get; }
 
     public IReadOnlyList<SheetScene> Sheets { get; }
+
+    /// <summary>Sheets that the wished paper or scale cannot hold.</summary>
+    public IReadOnlyList<NotDrawn> NotDrawn { get; }
 
     public IReadOnlyList<Schedule> Schedules { get; }
 
@@ -82,7 +86,7 @@ internal sealed class DrawnPlan
             }
         }
 
-        if (Has(DrawFormat.Pdf))
+        if (Has(DrawFormat.Pdf) && Sheets.Count > 0)
         {
             yield return () => new DrawnFile($"{Name}.pdf", PdfWriter.Write(Sheets, Info(Examination.Plan!)));
         }
