@@ -1,36 +1,52 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
 using Floorplan.Model;
-using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
-using Floorplan.Sizing;
 
 namespace Floorplan.Checks.Mending;
 
 /// <summary>
 /// Looks for small changes of a plan's text that mend its errors and warnings. A change is first tried against the rule alone that found
-/// the fault; one that mends it is proven by checking the changed text whole.
+/// the fault; one that mends it is proven by all rules.
 /// </summary>
 /// <param name="files">What the plan's <c>kinds from</c> statements may read.</param>
-public sealed class Mender(IPlanFiles files)
+/// <param name="work">Steps that one run may take, besides those of the change that it is at; null takes the usual ones.</param>
+public sealed class Mender(IPlanFiles files, long? work = null)
 {
     /// <summary>
-    /// Letters of changed texts that one run reads, so that it ends soon on any plan, and the same way on any machine; own choice.
+    /// Steps (<see cref="Steps"/>) that one run takes, so that it ends soon on any plan, and the same way on any machine: under a second
+    /// beside a check, and a few seconds where mending was asked for. Own choice.
     /// </summary>
-    private const long Proposing = 1_500_000;
-    private const long Mending = 12_000_000;
+    public const long Proposing = 16_000_000;
+    public const long Mending = 200_000_000;
 
-    private long left;
+    /// <summary>Takes longest, and no other rule's findings follow from it: it is asked when all others are content.</summary>
+    private const string Last = "will-not-go-in";
 
-    /// <summary>The findings, each with the change that mends it alone where one is found.</summary>
-    public IReadOnlyList<Finding> Propose(Plan plan, IReadOnlyList<Finding> findings)
+    private static readonly IReadOnlyList<Rule> others = [.. RuleCatalogue.All.Where(r => r.Name != Last)];
+
+    private long end;
+    private int tried;
+    private bool isAll;
+
+    /// <summary>The findings, each with the change that mends it alone where one is found within the work allowed.</summary>
+    public Proposals Propose(Plan plan, IReadOnlyList<Finding> findings)
     {
-        left = Proposing;
-        return [.. findings.Select(f => IsTried(f) ? f with { Proposal = For(plan, findings, f) } : f)];
+        Begin(work ?? Proposing);
+        int left = findings.Count(IsTried);
+        var proposed = new List<Finding>();
+        foreach (var finding in findings)
+        {
+            // What one finding leaves of its part goes to those after it.
+            proposed.Add(IsTried(finding)
+                ? finding with { Proposal = For(plan, findings, finding, (end - Steps.Taken) / left--) }
+                : finding);
+        }
+
+        return new Proposals(proposed, tried, isAll);
     }
 
     /// <summary>
@@ -39,44 +55,55 @@ public sealed class Mender(IPlanFiles files)
     /// </summary>
     public IReadOnlyList<Finding> Mend(SourceText source)
     {
-        left = Mending;
+        Begin(work ?? Mending);
         var mended = new List<Finding>();
         var given = new HashSet<string>();
-        var (plan, findings) = Check(source, RuleCatalogue.All);
-        while (plan is not null && Next(plan, findings, given) is { Proposal: { } proposal } next)
+        var text = TriedText.Of(source, files);
+        while (text.Facts is { } facts && Next(facts.Plan, text.Check(RuleCatalogue.All), given) is { Proposal: { } proposal } next)
         {
             mended.Add(next);
-            (plan, findings) = Check(new SourceText(proposal.Text, source.Path), RuleCatalogue.All);
+            text = TriedText.Of(new SourceText(proposal.Text, source.Path), files);
         }
 
         return mended;
     }
 
+    private void Begin(long steps) => (end, tried, isAll) = (Steps.Taken + steps, 0, true);
+
     /// <summary>
     /// The first standing finding, heaviest first, for which a change is found. One that no change mended is not tried again after
     /// another was mended.
     /// </summary>
-    private Finding? Next(Plan plan, IReadOnlyList<Finding> findings, HashSet<string> given) => findings
-        .Where(f => IsTried(f) && given.Add(f.Key))
-        .Select(f => f with { Proposal = For(plan, findings, f) })
-        .FirstOrDefault(f => f.Proposal is not null);
+    private Finding? Next(Plan plan, IReadOnlyList<Finding> findings, HashSet<string> given)
+    {
+        int left = findings.Count(f => IsTried(f) && !given.Contains(f.Key));
+        return findings
+            .Where(f => IsTried(f) && given.Add(f.Key))
+            .Select(f => f with { Proposal = For(plan, findings, f, (end - Steps.Taken) / Math.Max(1, left--)) })
+            .FirstOrDefault(f => f.Proposal is not null);
+    }
 
     private static bool IsTried(Finding finding) => finding.AcceptedBy is null && finding.Severity >= Severity.Warning;
 
-    private Proposal? For(Plan plan, IReadOnlyList<Finding> findings, Finding finding)
+    private Proposal? For(Plan plan, IReadOnlyList<Finding> findings, Finding finding, long steps)
     {
+        long until = Steps.Taken + steps;
         var rule = RuleCatalogue.All.Where(r => r.Name == finding.Rule).ToList();
         foreach (var change in Changes.For(plan, finding))
         {
-            if (left <= 0)
+            if (Steps.Taken >= until)
             {
+                isAll = false;
                 return null;
             }
 
+            tried++;
             var proposal = Proposal.Of(plan.Source.Content, change);
-            var changed = new SourceText(proposal.Text, plan.Source.Path);
-            if (Check(changed, rule) is { Plan: not null } alone && alone.Findings.All(f => f.Key != finding.Key)
-                && Mends(finding, findings, Check(changed, RuleCatalogue.All).Findings))
+            var text = TriedText.Of(new SourceText(proposal.Text, plan.Source.Path), files);
+            if (text.Facts is not null
+                && text.Check(rule).All(f => f.Key != finding.Key)
+                && Mends(finding, findings, text.Check(others))
+                && Mends(finding, findings, text.Check(RuleCatalogue.All)))
             {
                 return proposal;
             }
@@ -97,13 +124,4 @@ public sealed class Mender(IPlanFiles files)
             && after.Measured is { } b
             && after.LimitValue is { } limit
             && Math.Abs(b - limit) > Math.Abs(a - (before.LimitValue ?? limit)) + 1);
-
-    private (Plan? Plan, IReadOnlyList<Finding> Findings) Check(SourceText source, IReadOnlyList<Rule> rules)
-    {
-        left -= source.Content.Length;
-        var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
-        return bound.Plan is { } plan && bound.Diagnostics.All(d => d.Severity != Severity.Error)
-            ? (plan, Checker.Check(new PlanFacts(plan, new FloorSpace(plan)), rules))
-            : (null, []);
-    }
 }

@@ -35,7 +35,12 @@ internal static class CheckCommand
 
     private static int Run(Host host, IReadOnlyList<string> files, string output)
     {
-        List<Checked> all = [.. files.Select(f => Checked.Read(f, host).WithProposals())];
+        List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
+        if (output != "text")
+        {
+            all = all.ConvertAll(c => c.WithProposals());
+        }
+
         int exit = all.Max(c => c.ExitCode);
         switch (output)
         {
@@ -52,6 +57,10 @@ internal static class CheckCommand
                 var page = Page.OfOutput(host);
                 all.ForEach(c => CheckText.Write(page, c));
                 CheckText.WriteTotal(page, all);
+
+                // Looking for changes takes longest: a person reads the findings meanwhile.
+                host.Out.Flush();
+                all.ForEach(c => MendsText.Write(page, c.WithProposals(), all.Count > 1));
                 break;
         }
 

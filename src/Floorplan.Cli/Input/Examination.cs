@@ -21,11 +21,22 @@ internal sealed record Examination(
     PlanFacts? Facts,
     IReadOnlyList<Finding> Findings)
 {
+    /// <summary>Null until <see cref="WithProposals"/> looked for them.</summary>
+    public Proposals? Proposals { get; private init; }
+
     public bool HasErrors => Plan is null || Findings.Any(f => f.Severity == Severity.Error && f.AcceptedBy is null);
 
     /// <summary>With the changes of the text that <see cref="Mender"/> finds for the findings.</summary>
     public Examination WithProposals(IPlanFiles files)
-        => Plan is null ? this : this with { Findings = new Mender(files).Propose(Plan, Findings) };
+    {
+        if (Plan is null)
+        {
+            return this;
+        }
+
+        var proposals = new Mender(files).Propose(Plan, Findings);
+        return this with { Findings = proposals.Findings, Proposals = proposals };
+    }
 
     public static Examination Of(SourceText source, IPlanFiles files)
     {

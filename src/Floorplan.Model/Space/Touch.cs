@@ -20,6 +20,7 @@ public static class Touch
             return null;
         }
 
+        Steps.Take(Steps.Overlay);
         var shared = Overlays.Common(a, b);
         return IsMoreThanTouching(shared) ? shared : null;
     }

@@ -1,4 +1,5 @@
 using Floorplan.Model;
+using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
@@ -18,6 +19,9 @@ internal sealed class CarryGrid
 
     /// <summary>In whole mm; broader discs are not told apart while cells wait their turn.</summary>
     private const int Radii = 4096;
+
+    /// <summary>What a cell costs in one round, counted as <see cref="Steps"/>. Measured.</summary>
+    private const int CellSteps = 6;
 
     private static readonly (int X, int Y)[] Neighbours = [(1, 0), (-1, 0), (0, 1), (0, -1)];
 
@@ -83,6 +87,7 @@ internal sealed class CarryGrid
     /// </summary>
     public OutField WidestOut(IEnumerable<Station> things)
     {
+        Steps.Take((long)CellSteps * Wide * Deep);
         var taken = new bool[Wide * Deep];
         foreach (var thing in things)
         {

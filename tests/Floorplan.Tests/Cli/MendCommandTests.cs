@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Floorplan.Cli.Output.Reports;
 using Xunit;
 
 namespace Floorplan.Tests.Cli;
@@ -39,7 +40,7 @@ public class MendCommandTests
             Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal);
         int line = plan[..plan.IndexOf("d5 holding", StringComparison.Ordinal)].Count(c => c == '\n') + 1;
 
-        Assert.Contains($"  write line {line} as: door", CliRun.WithInput(plan, "check", "-").Out);
+        Assert.Contains($": write line {line} as: door", CliRun.WithInput(plan, "check", "-").Out);
         Assert.Contains($"write line {line} as: door", CliRun.WithInput(plan, "check", "-", "--output", "markdown").Out);
 
         using var json = JsonDocument.Parse(CliRun.WithInput(plan, "check", "-", "--output", "json").Out);
@@ -68,5 +69,20 @@ public class MendCommandTests
         var run = CliRun.WithInput(Plans.Good, "check", "--mend", "-");
         Assert.Equal(2, run.Exit);
         Assert.Contains("cannot mend standard input", run.Error);
+    }
+
+    [Fact]
+    public void All_findings_are_printed_before_the_changes_that_mend_them()
+    {
+        string plan =
+            Plans.Good.Replace("swings out, closes itself, opens from inside", "swings out, closes itself", StringComparison.Ordinal);
+
+        string printed = CliRun.WithInput(plan, "check", "-").Out;
+
+        int finding = printed.LastIndexOf("  mend: ", StringComparison.Ordinal), change = printed.IndexOf(
+            "\n  mends 1: write line", StringComparison.Ordinal);
+        Assert.InRange(finding, 0, change);
+        Assert.Contains("[1 exit-locks-in]", printed);
+        Assert.Contains(CheckText.Caution, printed[..change]);
     }
 }

@@ -53,6 +53,18 @@ internal static class CheckJson
         }
 
         json.WriteEndArray();
+        if (input.Examination?.Proposals is { } proposals)
+        {
+            json.WriteStartObject("mending");
+            json.WriteNumber("tried", proposals.Tried);
+            json.WriteBoolean("all", proposals.IsAll);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNull("mending");
+        }
+
         ThingJson.Write(json, input.Examination?.Plan);
         json.WriteEndObject();
     }

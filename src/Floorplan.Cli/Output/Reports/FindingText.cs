@@ -1,5 +1,4 @@
 using Floorplan.Checks.Findings;
-using Floorplan.Checks.Mending;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Language.Diagnostics;
 
@@ -27,20 +26,9 @@ internal static class FindingText
         else
         {
             page.Line(new Piece("  mend: ", Tone.Good), finding.Mend);
-            WriteProposal(page, finding.Proposal);
         }
 
         page.Gap();
-    }
-
-    /// <summary>The line as it would be written: <c>check</c> has checked the whole plan with it.</summary>
-    private static void WriteProposal(Page page, Proposal? proposal)
-    {
-        if (proposal is not null)
-        {
-            string where = proposal.Before.Length == 0 ? "add" : FormattableString.Invariant($"write line {proposal.Line} as");
-            page.Line(new Piece($"  {where}: ", Tone.Good), proposal.After.Trim());
-        }
     }
 
     /// <summary>The first line alone: place, severity, sentence, number on the sheets and rule.</summary>

@@ -80,6 +80,7 @@ internal sealed class FloorMesh
             }
         }
 
+        Steps.Take((long)Steps.Corner * cut.Points.Count);
         var points = cut.Points.Select(p => new Coordinate(p.X / scale, p.Y / scale)).ToArray();
         return new FloorMesh(points, start, corner, cell, opposite);
     }

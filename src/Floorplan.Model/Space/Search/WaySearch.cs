@@ -318,6 +318,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
 
     private void Enqueue(SearchNode node, double length)
     {
+        Steps.Take(Steps.Way);
         nodes.Add(node);
         queue.Enqueue(nodes.Count - 1, length);
     }

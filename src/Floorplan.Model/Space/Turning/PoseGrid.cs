@@ -84,7 +84,11 @@ public sealed class Effort(long most)
 
     public bool IsSpent => left <= 0;
 
-    internal void Spend(int edges) => left -= edges + Row;
+    internal void Spend(int edges)
+    {
+        Steps.Take(edges + Row);
+        left -= edges + Row;
+    }
 
     /// <summary>A part of what is left, for one question; <see cref="Settle"/> takes off here what it spent.</summary>
     internal Effort Share(long most) => new(Math.Min(most, left));

@@ -1,0 +1,30 @@
+using Floorplan.Checks.Findings;
+using Floorplan.Checks.Framework;
+using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
+using Floorplan.Model.Binding;
+using Floorplan.Model.Binding.Files;
+using Floorplan.Model.Space;
+using Floorplan.Sizing;
+
+namespace Floorplan.Checks.Mending;
+
+/// <summary>A text whose plan some or all rules look at; its facts are worked out once for all of them.</summary>
+/// <param name="Facts">Null when the text has mistakes.</param>
+internal sealed record TriedText(PlanFacts? Facts)
+{
+    /// <summary>What a letter costs to read, counted as <see cref="Steps"/>. Measured.</summary>
+    private const int Letter = 15;
+
+    public static TriedText Of(SourceText source, IPlanFiles files)
+    {
+        Steps.Take((long)Letter * source.Content.Length);
+        var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
+        return new TriedText(bound.Plan is { } plan && bound.Diagnostics.All(d => d.Severity != Severity.Error)
+            ? new PlanFacts(plan, new FloorSpace(plan))
+            : null);
+    }
+
+    public IReadOnlyList<Finding> Check(IReadOnlyList<Rule> rules) => Facts is null ? [] : Checker.Check(Facts, rules);
+}
