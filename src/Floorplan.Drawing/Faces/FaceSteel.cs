@@ -1,7 +1,6 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
-using Floorplan.Drawing.Views;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;

@@ -1,7 +1,6 @@
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Printing;
-using Floorplan.Cli.Output.Reports;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Print.Fonts;
 

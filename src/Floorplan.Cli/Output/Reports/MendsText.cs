@@ -1,5 +1,4 @@
 using System.Globalization;
-using Floorplan.Checks.Findings;
 using Floorplan.Checks.Mending;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Printing;
