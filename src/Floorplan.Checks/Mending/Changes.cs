@@ -27,8 +27,9 @@ internal static partial class Changes
         var changes = new List<TextChange>();
         if (finding.NewLine is { } line)
         {
-            string end = text.EndsWith('\n') ? "" : "\n";
-            changes.Add(new TextChange(text.Length, 0, end + line + "\n", OfWords));
+            string end = LineEnds.Of(text);
+            string ended = text.Length == 0 || LineEnds.IsLast(text, text.Length - 1) ? "" : end;
+            changes.Add(new TextChange(text.Length, 0, ended + line + end, OfWords));
         }
 
         foreach (var span in Spans(plan, finding))
@@ -66,13 +67,13 @@ internal static partial class Changes
     /// <summary>A statement reaches to the next line that is not indented.</summary>
     private static int BlockEnd(string text, int start)
     {
-        int at = text.IndexOf('\n', start);
-        while (at >= 0 && at + 1 < text.Length && text[at + 1] is ' ' or '\t')
+        int at = LineEnds.Next(text, start);
+        while (LineEnds.After(text, at) is var next && next < text.Length && text[next] is ' ' or '\t')
         {
-            at = text.IndexOf('\n', at + 1);
+            at = LineEnds.Next(text, next);
         }
 
-        return at < 0 ? text.Length : at;
+        return at;
     }
 
     private static IEnumerable<TextChange> Moves(Match match, int start, UnitSystem units)

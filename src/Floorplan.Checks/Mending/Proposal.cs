@@ -1,3 +1,5 @@
+using Floorplan.Language.Text;
+
 namespace Floorplan.Checks.Mending;
 
 /// <summary>
@@ -13,14 +15,9 @@ public sealed record Proposal(TextChange Change, int Line, string Before, string
     {
         string text = change.Apply(before);
         bool adds = change.Start == before.Length;
-        int line =
-            LineAt(text, adds
-                ? before.Length + change.Words.IndexOf(change.Words.TrimStart('\n'), StringComparison.Ordinal)
-                : change.Start);
-        return new Proposal(change, line, adds ? "" : LineOf(before, line), LineOf(text, line), text);
+        var changed = new SourceText(text, "");
+        int ends = change.Words.Length - change.Words.TrimStart('\r', '\n').Length;
+        int line = changed.PositionOf(adds ? before.Length + ends : change.Start).Line;
+        return new Proposal(change, line, adds ? "" : new SourceText(before, "").Line(line), changed.Line(line), text);
     }
-
-    private static int LineAt(string text, int at) => text.AsSpan(0, at).Count('\n') + 1;
-
-    private static string LineOf(string text, int number) => text.Split('\n').ElementAtOrDefault(number - 1)?.TrimEnd('\r') ?? "";
 }

@@ -23,10 +23,30 @@ internal static class CheckCommand
         {
             Description = "First write small changes into the file that mend findings and make none worse; say each."
         };
-        var command = new Command("check", "Say what is wrong with a plan and what would mend it.") { files, output, mend };
+        var dry = new Option<bool>("--dry-run")
+        {
+            Description = "With --mend: print the change as a patch, and write nothing."
+        };
+        var command = new Command("check", "Say what is wrong with a plan and what would mend it.") { files, output, mend, dry };
+        command.Validators.Add(r =>
+        {
+            if (r.GetValue(dry) && !r.GetValue(mend))
+            {
+                r.AddError("--dry-run goes with --mend");
+            }
+            else if (r.GetValue(dry) && r.GetResult(output) is { Implicit: false })
+            {
+                r.AddError("--dry-run prints a patch, so it does not go with --output");
+            }
+        });
         command.SetAction(parsed =>
         {
             string[] names = parsed.GetValue(files)!;
+            if (parsed.GetValue(dry))
+            {
+                return names.Max(f => PlanMending.Show(host, f));
+            }
+
             int mended = parsed.GetValue(mend) ? names.Max(f => PlanMending.Run(host, f)) : ExitCode.Fine;
             return mended == ExitCode.CouldNotRun ? mended : Run(host, names, parsed.GetValue(output)!);
         });

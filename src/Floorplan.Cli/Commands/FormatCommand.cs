@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output.Drawings;
+using Floorplan.Cli.Output.Files;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Cli.Output.Reports;
 using Floorplan.Language.Diagnostics;
@@ -73,7 +73,7 @@ internal static class FormatCommand
 
     private static int Rewrite(Host host, PlanText input, string formatted)
     {
-        string? problem = WholeFile.Replace(input, formatted);
+        string? problem = PlanRewrite.Replace(input, formatted);
         return problem is null ? Say(host, $"{input.Name}: formatted") : Fail(host, input, problem, ExitCode.CouldNotRun);
     }
 

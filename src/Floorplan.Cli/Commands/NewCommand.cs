@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output.Drawings;
+using Floorplan.Cli.Output.Files;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Cli.Templates;
 using Floorplan.Language.Diagnostics;

@@ -1,8 +1,12 @@
+using System.Text;
+using Floorplan.Checks.Findings;
 using Floorplan.Checks.Mending;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output.Drawings;
+using Floorplan.Cli.Output.Files;
+using Floorplan.Cli.Output.Patches;
 using Floorplan.Cli.Output.Printing;
+using Floorplan.Cli.Output.Reports;
 
 namespace Floorplan.Cli.Commands;
 
@@ -20,21 +24,17 @@ internal static class PlanMending
 
         if (input.Path is null)
         {
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), "--mend writes into a file, so it cannot mend standard input");
-            return ExitCode.CouldNotRun;
+            return Refuse(host, "--mend writes into a file, so it cannot mend standard input; --dry-run prints the change");
         }
 
-        var mended = new Mender(input.Files).Mend(input.Source);
-        if (mended is not [.., { Proposal: { } last }])
+        if (Mended(host, input) is not [.., { Proposal: { } last }] mended)
         {
-            Page.OfError(host).Line($"{input.Name}: no small change mends a finding");
             return ExitCode.Fine;
         }
 
-        if (WholeFile.Replace(input, last.Text) is { } problem)
+        if (PlanRewrite.Replace(input, last.Text) is { } problem)
         {
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{input.Name}: {problem}");
-            return ExitCode.CouldNotRun;
+            return Refuse(host, $"{input.Name}: {problem}");
         }
 
         var page = Page.OfError(host);
@@ -51,5 +51,59 @@ internal static class PlanMending
         }
 
         return ExitCode.Fine;
+    }
+
+    /// <summary>
+    /// Prints the change as a patch and writes nothing. Nothing but the patch is printed on standard output, so that it can be applied;
+    /// the exit code is that of a check of the plan as it is.
+    /// </summary>
+    public static int Show(Host host, string name)
+    {
+        var input = PlanFileReader.Read(name, host);
+        if (input.Source is not { } source)
+        {
+            return Refuse(host, $"{input.Name}: {input.Problem}");
+        }
+
+        var now = new Checked(input, Examination.Of(source, input.Files));
+        if (now.Examination!.Plan is null)
+        {
+            CheckText.Write(Page.OfError(host), now);
+            return now.ExitCode;
+        }
+
+        var mended = Mended(host, input);
+        if (mended is [.., { Proposal: { } last }])
+        {
+            foreach (var finding in mended)
+            {
+                Page.OfError(host).Line($"{input.Name}:{finding.Proposal!.Line}: would mend [{finding.Rule}]: {finding.Message}");
+            }
+
+            string mark = input.HasMark ? Encoding.UTF8.GetString(Encoding.UTF8.Preamble) : "";
+            string patch = UnifiedPatch.Of(VisibleText.Of(input.Name), mark + source.Content, mark + last.Text);
+
+            // A pipe gets the bytes as they are, or the patch would not apply; a terminal must not be steered by them.
+            host.Out.Write(host.Colour ? string.Join('\n', patch.Split('\n').Select(l => VisibleText.Of(l.TrimEnd('\r')))) : patch);
+        }
+
+        return now.ExitCode;
+    }
+
+    private static IReadOnlyList<Finding> Mended(Host host, PlanText input)
+    {
+        var mended = new Mender(input.Files).Mend(input.Source!);
+        if (mended.Count == 0)
+        {
+            Page.OfError(host).Line($"{input.Name}: no small change mends a finding");
+        }
+
+        return mended;
+    }
+
+    private static int Refuse(Host host, string sentence)
+    {
+        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), sentence);
+        return ExitCode.CouldNotRun;
     }
 }

@@ -1,5 +1,5 @@
 using System.Text;
-using Floorplan.Cli.Output.Drawings;
+using Floorplan.Cli.Output.Files;
 
 namespace Floorplan.Cli.Gallery;
 

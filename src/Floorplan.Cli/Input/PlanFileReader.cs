@@ -1,7 +1,7 @@
-using System.Globalization;
 using Floorplan.Cli.Hosting;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Files.Disk;
 
 namespace Floorplan.Cli.Input;
 
@@ -12,13 +12,13 @@ internal static class PlanFileReader
     public const string StandardInput = "-";
 
     /// <summary>A plan of 10 000 stations is about 2 MB; more than this is some other file. Own assumption.</summary>
-    public const int MostBytes = 8 << 20;
+    public const int MostMegabytes = 8;
 
     public static PlanText Read(string name, Host host)
     {
         if (name == StandardInput)
         {
-            return Read("stdin", null, () => host.In);
+            return Read("stdin", null, () => PlainFile.Read(host.In, MostMegabytes));
         }
 
         string? full = FullOrNull(name, host);
@@ -38,20 +38,17 @@ internal static class PlanFileReader
             return Refuse(name, $"unit files end in .unit; name it {Path.GetFileNameWithoutExtension(full)}.unit");
         }
 
-        return File.Exists(full) ? Read(name, full, () => File.OpenRead(full)) : Refuse(name, Missing(full));
+        return File.Exists(full) ? Read(name, full, () => PlainFile.Read(full, MostMegabytes)) : Refuse(name, Missing(full));
     }
 
-    private static PlanText Read(string name, string? path, Func<Stream> open)
+    private static PlanText Read(string name, string? path, Func<PlainFile.Reading> read)
     {
         try
         {
-            using var stream = open();
-            byte[] bytes = ReadAtMost(stream, MostBytes + 1);
-            return bytes.Length > MostBytes
-                ? Refuse(
-                    name, string.Create(
-                        CultureInfo.InvariantCulture, $"more than {MostBytes >> 20} MB; a plan is far smaller, so this is some other file"))
-                : Decode(name, path, bytes);
+            var file = read();
+            return file.Text is null
+                ? Refuse(name, file.Problem!)
+                : new PlanText(name, path, new SourceText(file.Text, name), file.Bytes, file.HasMark, null);
         }
         catch (UnauthorizedAccessException)
         {
@@ -61,25 +58,6 @@ internal static class PlanFileReader
         {
             return Refuse(name, $"cannot be read: {problem.Message}");
         }
-    }
-
-    private static PlanText Decode(string name, string? path, byte[] bytes)
-    {
-        var (text, hasMark, problem) = Utf8Text.Decode(bytes);
-        return text is null ? Refuse(name, problem!) : new PlanText(name, path, new SourceText(text, name), hasMark, null);
-    }
-
-    private static byte[] ReadAtMost(Stream stream, int most)
-    {
-        using var held = new MemoryStream();
-        byte[] buffer = new byte[1 << 16];
-        int read;
-        while (held.Length < most && (read = stream.Read(buffer)) > 0)
-        {
-            held.Write(buffer, 0, read);
-        }
-
-        return held.ToArray();
     }
 
     private static string? FullOrNull(string name, Host host)
@@ -104,5 +82,5 @@ internal static class PlanFileReader
         return "there is no such file" + (near is null ? "" : "; " + near);
     }
 
-    private static PlanText Refuse(string name, string problem) => new(name, null, null, false, problem);
+    private static PlanText Refuse(string name, string problem) => new(name, null, null, [], false, problem);
 }

@@ -53,7 +53,7 @@ internal sealed record TokenLine(int Indent, Token[] Tokens)
             from = c switch
             {
                 '\t' => ((from / TabStop) + 1) * TabStop,
-                '\uFEFF' or '\r' => from,
+                '\uFEFF' => from,
                 _ => from + 1,
             };
         }

@@ -12,7 +12,7 @@ public sealed class SourceText
         var starts = new List<int> { 0 };
         for (int i = 0; i < content.Length; i++)
         {
-            if (content[i] == '\n')
+            if (LineEnds.IsLast(content, i))
             {
                 starts.Add(i + 1);
             }

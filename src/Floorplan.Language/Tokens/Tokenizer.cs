@@ -27,14 +27,14 @@ internal sealed class Tokenizer(SourceText source)
         char c = text[at];
         switch (c)
         {
-            case '\n':
+            case '\n' or '\r' when LineEnds.IsLast(text, at):
                 Add(TokenKind.NewLine, 1);
                 break;
-            case '\r' when at + 1 < text.Length && text[at + 1] == '\n':
+            case '\r':
                 Add(TokenKind.NewLine, 2);
                 break;
-            case ' ' or '\t' or '\r' or '\u00A0' or '\uFEFF':
-                AddWhile(TokenKind.Space, ch => ch is ' ' or '\t' or '\r' or '\u00A0' or '\uFEFF');
+            case ' ' or '\t' or '\u00A0' or '\uFEFF':
+                AddWhile(TokenKind.Space, ch => ch is ' ' or '\t' or '\u00A0' or '\uFEFF');
                 break;
             case '#':
                 AddWhile(TokenKind.Comment, ch => ch is not ('\n' or '\r'));

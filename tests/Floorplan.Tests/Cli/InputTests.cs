@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text;
 using Floorplan.Cli.Input;
 using Xunit;
@@ -70,7 +71,7 @@ public class InputTests
     public void A_file_far_too_large_is_refused()
     {
         using var folder = new TemporaryFolder();
-        Refused(folder.Write("a.unit", new byte[PlanFileReader.MostBytes + 1]), "more than 8 MB");
+        Refused(folder.Write("a.unit", new byte[(PlanFileReader.MostMegabytes << 20) + 1]), "more than 8 MB");
     }
 
     [Fact]
@@ -91,6 +92,31 @@ public class InputTests
         Assert.Equal(1, run.Exit);
         Assert.DoesNotContain("hidden", run.Out);
         Assert.Matches(@"(?m)^plans/unit\.unit:\d+:\d+: error: ", run.Out);
+    }
+
+    /// <summary>Reading a pipe that nobody writes to would wait for ever.</summary>
+    [SkippableFact]
+    public void A_pipe_or_a_device_is_refused_and_not_waited_for()
+    {
+        Skip.If(OperatingSystem.IsWindows(), "no named pipes in folders there");
+        using var folder = new TemporaryFolder();
+        using var make = Process.Start("mkfifo", folder.At("pipe.unit"));
+        make.WaitForExit();
+        Refused(folder.At("pipe.unit"), "this is a pipe or a device, not a plain file");
+        Refused("/dev/null", "this is a pipe or a device, not a plain file");
+    }
+
+    [Theory]
+    [InlineData("\r")]
+    [InlineData("\r\n")]
+    public void Line_ends_of_any_kind_are_lines(string end)
+    {
+        string plan = Plans.Overlapping + "# the end\n";
+        string other = plan.Replace("\n", end, StringComparison.Ordinal);
+        Assert.Equal(CliRun.WithInput(plan, "check", "-"), CliRun.WithInput(other, "check", "-"));
+        using var folder = new TemporaryFolder();
+        string file = folder.Write("a.unit", [.. Encoding.UTF8.GetBytes("plan" + end + "  owner "), 0xE9]);
+        Refused(file, "line 2 is not UTF-8 text (byte 0xE9)");
     }
 
     private static void Refused(string file, string sentence)

@@ -1,5 +1,6 @@
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
+using Floorplan.Cli.Output.Files;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Print.Fonts;

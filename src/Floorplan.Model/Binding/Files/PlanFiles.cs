@@ -1,7 +1,7 @@
 using System.Security;
-using System.Text;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
+using Floorplan.Model.Binding.Files.Disk;
 
 namespace Floorplan.Model.Binding.Files;
 
@@ -12,8 +12,8 @@ namespace Floorplan.Model.Binding.Files;
 /// <param name="folder">The folder of the plan.</param>
 public sealed class PlanFiles(string folder) : IPlanFiles
 {
-    /// <summary>1 MB: far above any real plan; own bound.</summary>
-    public const int LargestBytes = 1_048_576;
+    /// <summary>Far above any real list of kinds; own bound.</summary>
+    public const int LargestMegabytes = 1;
 
     private const int MostListed = 200;
 
@@ -67,35 +67,20 @@ public sealed class PlanFiles(string folder) : IPlanFiles
             current = next;
         }
 
-        return Load(new FileInfo(current), path);
+        return Load(current, path);
     }
 
-    private PlanFile Load(FileInfo file, string path)
+    private PlanFile Load(string file, string path)
     {
-        if (file.Attributes.HasFlag(FileAttributes.Device))
+        var read = PlainFile.Read(file, LargestMegabytes);
+        if (read.Text is null)
         {
-            return new PlanFile(null, $"`{path}` is not a plain file", "name a text file");
+            return new PlanFile(null, $"`{path}`: {read.Problem}", "name a text file with kinds in it");
         }
 
-        if (file.Length > LargestBytes)
-        {
-            return new PlanFile(null, $"`{path}` is larger than 1 MB, which is the most that is read", "split it into smaller files");
-        }
-
-        // Pipes and devices have no length; they are never opened, since that could wait for ever.
-        string text = file.Length == 0 ? "" : ReadText(file);
-        var source = new SourceText(text, path);
+        var source = new SourceText(read.Text, path);
         pathInTree[source] = path;
         return new PlanFile(source);
-    }
-
-    private static string ReadText(FileInfo file)
-    {
-        var bytes = new byte[LargestBytes];
-        using var stream = file.OpenRead();
-        int count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-        string text = Encoding.UTF8.GetString(bytes, 0, count);
-        return text.Length > 0 && text[0] == '\uFEFF' ? text[1..] : text;
     }
 
     private static IEnumerable<string> Listed(string directory)

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding.Files;
 using Xunit;
@@ -76,8 +77,24 @@ public sealed class PlanFilesTests : IDisposable
     [Fact]
     public void A_large_file_is_refused()
     {
-        File.WriteAllText(Path.Combine(folder, "large.unit"), new string('#', PlanFiles.LargestBytes + 1));
-        Assert.Equal("`large.unit` is larger than 1 MB, which is the most that is read", new PlanFiles(folder).Read(Plan, "large").Problem);
+        File.WriteAllText(Path.Combine(folder, "large.unit"), new string('#', (PlanFiles.LargestMegabytes << 20) + 1));
+        Assert.Equal(
+            "`large.unit`: more than 1 MB; a plan is far smaller, so this is some other file",
+            new PlanFiles(folder).Read(Plan, "large").Problem);
+    }
+
+    /// <summary>Letters of another encoding would be lost without a word.</summary>
+    [Fact]
+    public void A_file_in_another_encoding_is_refused_with_the_place()
+    {
+        File.WriteAllBytes(Path.Combine(folder, "old.unit"), [.. "kind b\r  owner "u8, 0xE9]);
+        byte[] words = [.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes("kind")];
+        File.WriteAllBytes(Path.Combine(folder, "wide.unit"), words);
+        var (old, wide) = (new PlanFiles(folder).Read(Plan, "old"), new PlanFiles(folder).Read(Plan, "wide"));
+        Assert.Null(old.Source);
+        Assert.Equal("`old.unit`: line 2 is not UTF-8 text (byte 0xE9); save the file as UTF-8", old.Problem);
+        Assert.Null(wide.Source);
+        Assert.Equal("`wide.unit`: this is UTF-16 text; save it as UTF-8", wide.Problem);
     }
 
     [SkippableTheory]
@@ -101,6 +118,7 @@ public sealed class PlanFilesTests : IDisposable
         await make.WaitForExitAsync();
         var read = Task.Run(() => new PlanFiles(folder).Read(Plan, "pipe"));
         Assert.Same(read, await Task.WhenAny(read, Task.Delay(TimeSpan.FromSeconds(5))));
-        Assert.True(string.IsNullOrEmpty((await read).Source?.Content));
+        Assert.Null((await read).Source);
+        Assert.Equal("`pipe.unit`: this is a pipe or a device, not a plain file", (await read).Problem);
     }
 }

@@ -2,13 +2,14 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 
-namespace Floorplan.Cli.Input;
+namespace Floorplan.Language.Text;
 
 /// <summary>Bytes to text, strictly: a byte that is not UTF-8 is a mistake with a place, not a question mark.</summary>
-internal static class Utf8Text
+public static class Utf8Text
 {
     private static ReadOnlySpan<byte> Mark => [0xEF, 0xBB, 0xBF];
 
+    /// <returns>The text without its byte order mark, and whether it had one; or a sentence that says why it is no text.</returns>
     public static (string? Text, bool HasMark, string? Problem) Decode(ReadOnlySpan<byte> bytes)
     {
         if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
@@ -26,7 +27,8 @@ internal static class Utf8Text
         int wrong = FirstWrong(body);
         if (wrong >= 0)
         {
-            int line = body[..wrong].Count((byte)'\n') + 1;
+            // What stands before it is UTF-8, so it decodes, and lines are counted as in any other text.
+            int line = new SourceText(Encoding.UTF8.GetString(body[..wrong]), "").LineCount;
             return (
                 null, hasMark,
                 string.Create(
