@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.Versioning;
 using System.Text;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
@@ -44,6 +45,7 @@ public class RewriteTests
     }
 
     [SkippableFact]
+    [UnsupportedOSPlatform("windows")]
     public void Other_names_permissions_and_owner_stay()
     {
         Skip.If(OperatingSystem.IsWindows(), "other rights there");
