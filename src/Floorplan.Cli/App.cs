@@ -14,31 +14,64 @@ public static class App
     /// <summary>Runs one command line and returns the exit code. Does not dispose the host.</summary>
     public static int Run(IReadOnlyList<string> args, Host host)
     {
+        int exit = Told(host, () =>
+        {
+            int code = host.Trouble is { } trouble ? Fail(host, trouble) : Invoke(args, host);
+
+            // What was said and did not arrive is a fault like any other.
+            host.Out.Flush();
+            return code;
+        });
+        return Math.Max(exit, Told(host, () =>
+        {
+            host.Error.Flush();
+            return exit;
+        }));
+    }
+
+    private static int Invoke(IReadOnlyList<string> args, Host host)
+    {
         var root = Build(host);
 
         // A file whose name starts with @ is a file, not a list of further arguments.
         var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (parsed.Action is ParseErrorAction)
-        {
-            return UsageErrors.Report(parsed, host);
-        }
+        return parsed.Action is ParseErrorAction
+            ? UsageErrors.Report(parsed, host)
+            : parsed.Invoke(
+                new InvocationConfiguration { Output = host.Out, Error = host.Error, EnableDefaultExceptionHandler = false });
+    }
 
+    /// <summary>Runs a part of the work; whatever stops it is told, as far as somebody listens.</summary>
+    private static int Told(Host host, Func<int> work)
+    {
         try
         {
-            return parsed.Invoke(
-                new InvocationConfiguration { Output = host.Out, Error = host.Error, EnableDefaultExceptionHandler = false });
+            return work();
         }
-        catch (Exception bug) when (bug is not IOException)
+        catch (Exception stopped)
         {
-            host.Error.WriteLine("floorplan: a fault of the program itself, not of the plan; please report it with the plan and this text");
-            host.Error.WriteLine(bug);
-            return ExitCode.CouldNotRun;
+            try
+            {
+                return stopped is IOException ? Fail(host, stopped.Message) : FailByFault(host, stopped);
+            }
+            catch (StreamLostException)
+            {
+                return ExitCode.CouldNotRun;
+            }
         }
-        catch (IOException)
-        {
-            // Standard output was closed by its reader; commands turn their own file trouble into sentences.
-            return ExitCode.CouldNotRun;
-        }
+    }
+
+    private static int Fail(Host host, string sentence)
+    {
+        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), sentence);
+        return ExitCode.CouldNotRun;
+    }
+
+    private static int FailByFault(Host host, Exception bug)
+    {
+        host.Error.WriteLine("floorplan: a fault of the program itself, not of the plan; please report it with the plan and this text");
+        host.Error.WriteLine(bug);
+        return ExitCode.CouldNotRun;
     }
 
     private static RootCommand Build(Host host)

@@ -27,6 +27,7 @@ internal static class CompareCommand
                 "compare",
                 "Say what moved, appeared, vanished or changed between two revisions of a plan, and which findings came and went.") { was,
                 now, output };
+        command.Validators.Add(r => FileArguments.RefuseTwice(r, r.GetValue(was), r.GetValue(now)));
         command.SetAction(parsed => Run(host, parsed.GetValue(was)!, parsed.GetValue(now)!, parsed.GetValue(output) == "json"));
         return command;
     }

@@ -31,6 +31,7 @@ internal static class DrawCommand
         var command =
             new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") {
                 files, output, sheets, formats, dpi, since };
+        command.Validators.Add(r => FileArguments.RefuseTwice(r, r.GetValue(since), r.GetValue(files)?.FirstOrDefault()));
         command.SetAction(parsed =>
         {
             int[] numbers = parsed.GetValue(sheets) ?? [];

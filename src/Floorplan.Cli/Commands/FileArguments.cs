@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Floorplan.Cli.Input;
 using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Cli.Commands;
@@ -15,7 +16,17 @@ internal static class FileArguments
             Description = "One or more .unit files; - reads standard input.",
         };
         files.Validators.Add(RefuseOptions);
+        files.Validators.Add(result => RefuseTwice(result, [.. result.Tokens.Select(t => t.Value)]));
         return files;
+    }
+
+    /// <summary>Standard input can be read once.</summary>
+    public static void RefuseTwice(SymbolResult result, params ReadOnlySpan<string?> names)
+    {
+        if (names.Count(PlanFileReader.StandardInput) > 1)
+        {
+            result.AddError("- is standard input, which can be read once only: name it once");
+        }
     }
 
     // A slip in an option is no file; a file whose name starts with two dashes is written ./--name.

@@ -23,16 +23,22 @@ public sealed class Host : IDisposable
     public int Width { get; init; } = 80;
 
     /// <summary>The folder that relative file names start from.</summary>
-    public string Folder { get; init; } = Environment.CurrentDirectory;
+    public required string Folder { get; init; }
+
+    /// <summary>Why no command can run at all; null when they can.</summary>
+    public string? Trouble { get; init; }
 
     public static Host OfProcess()
     {
+        string? folder = WorkingFolder();
         bool plain = IsSet("NO_COLOR") || Environment.GetEnvironmentVariable("TERM") == "dumb";
         return new Host
         {
-            In = Console.OpenStandardInput(),
-            Out = Writer(Console.OpenStandardOutput()),
-            Error = Writer(Console.OpenStandardError()),
+            In = StandardStreams.In(),
+            Out = Writer(StandardStreams.Out()),
+            Error = Writer(StandardStreams.Error()),
+            Folder = folder ?? Path.DirectorySeparatorChar.ToString(),
+            Trouble = folder is null ? "the folder that you work in is not there any more; change to one that is" : null,
             Colour = !plain && !Console.IsOutputRedirected,
             ErrorColour = !plain && !Console.IsErrorRedirected,
             Width = Console.IsOutputRedirected ? 80 : Math.Max(40, Console.WindowWidth),
@@ -48,7 +54,7 @@ public sealed class Host : IDisposable
         Flush(Error);
     }
 
-    // Whoever read our output may have stopped, as `head` does; that is no fault of ours.
+    // What is still to be written here was told before, or cannot be told.
     private static void Flush(TextWriter writer)
     {
         try
@@ -57,6 +63,18 @@ public sealed class Host : IDisposable
         }
         catch (IOException)
         {
+        }
+    }
+
+    private static string? WorkingFolder()
+    {
+        try
+        {
+            return Environment.CurrentDirectory;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return null;
         }
     }
 

@@ -38,6 +38,10 @@ public class CommandLineTests
     [InlineData("'text' 'markdown'", "check", "a.unit", "--output", "xml")]
     [InlineData("exclude each other", "format", "a.unit", "--check", "--stdout")]
     [InlineData("there is no such file", "check", "@a.unit")]
+    [InlineData("- is standard input, which can be read once only", "check", "-", "-")]
+    [InlineData("- is standard input, which can be read once only", "format", "a.unit", "-", "-")]
+    [InlineData("- is standard input, which can be read once only", "compare", "-", "-")]
+    [InlineData("- is standard input, which can be read once only", "draw", "-", "--since", "-")]
     public void A_command_line_that_cannot_run_exits_with_2_and_says_why(string sentence, params string[] args)
     {
         var run = CliRun.Of(args);

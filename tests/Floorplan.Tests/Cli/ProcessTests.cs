@@ -26,6 +26,42 @@ public class ProcessTests
         Assert.Equal(2, Start("check no-such-file.unit", "", "").Exit);
     }
 
+    /// <summary>What was said and did not arrive is told; only a reader that stops is not.</summary>
+    [SkippableTheory]
+    [InlineData("rules > /dev/full", 2, "floorplan: standard output cannot be written: No space left on device\n")]
+    [InlineData("rules --help > /dev/full", 2, "floorplan: standard output cannot be written: No space left on device\n")]
+    [InlineData("rules >&-", 2, "floorplan: standard output is closed, so what it should say is lost\n")]
+    [InlineData("check - <&-", 2, "floorplan: stdin: cannot be read: standard input is closed\n")]
+    [InlineData("rules <&- >/dev/null", 0, "")]
+    [InlineData("rules 2>&- >/dev/null", 0, "")]
+    [InlineData("check not-there.unit 2>&-", 2, "")]
+    [InlineData("check not-there.unit 2>/dev/full", 2, "")]
+    [InlineData("rules | true", 0, "")]
+    [InlineData("explain overlap | head -c 1 >/dev/null", 0, "")]
+    public void Standard_streams_that_are_closed_or_full_are_told(string rest, int exit, string error)
+        => Assert.Equal((exit, error), Shell("set -o pipefail; floorplan " + rest));
+
+    [SkippableTheory]
+    [InlineData("check unit.unit")]
+    [InlineData("rules")]
+    public void A_working_folder_that_is_gone_is_told(string command) => Assert.Equal(
+        (2, "floorplan: the folder that you work in is not there any more; change to one that is\n"),
+        Shell("cd $(mktemp -d) && rmdir $PWD && floorplan " + command));
+
+    /// <summary>A line for bash; what it printed on standard output is not looked at.</summary>
+    private static (int Exit, string Error) Shell(string line)
+    {
+        Skip.If(!File.Exists("/dev/full") || !File.Exists("/bin/bash"), "needs bash and /dev/full");
+        var info = new ProcessStartInfo("/bin/bash") { RedirectStandardError = true, RedirectStandardOutput = true };
+        info.ArgumentList.Add("-c");
+        info.ArgumentList.Add($"floorplan() {{ timeout 60 dotnet '{typeof(App).Assembly.Location}' \"$@\"; }}; {line}");
+        using var process = Process.Start(info)!;
+        process.BeginOutputReadLine();
+        string error = process.StandardError.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, error);
+    }
+
     private static (int Exit, string Out) Start(string arguments, string noColour, string input)
     {
         var info = new ProcessStartInfo("dotnet", $"\"{typeof(App).Assembly.Location}\" {arguments}")
