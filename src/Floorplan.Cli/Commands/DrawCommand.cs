@@ -42,11 +42,15 @@ internal static class DrawCommand
                 return ExitCode.CouldNotRun;
             }
 
+            List<Checked> all = [.. names.Select(f => Checked.Read(f, host))];
+            var folder =
+                new OutputFolder(
+                    host, parsed.GetValue(output)!, [.. all.Append(old).Select(c => c?.Input.Path).OfType<string>()]);
             var writer =
-                new DrawingWriter(host, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0
+                new DrawingWriter(host, folder, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0
                     ? numbers
                     : null, old);
-            return Run(host, names, writer);
+            return Run(host, all, folder, writer);
         });
         return command;
     }
@@ -73,9 +77,8 @@ internal static class DrawCommand
         return null;
     }
 
-    private static int Run(Host host, IReadOnlyList<string> files, DrawingWriter writer)
+    private static int Run(Host host, IReadOnlyList<Checked> all, OutputFolder folder, DrawingWriter writer)
     {
-        List<Checked> all = [.. files.Select(f => Checked.Read(f, host))];
         if (SameNameTwice(all) is { } twice)
         {
             Page.OfError(host)
@@ -85,9 +88,8 @@ internal static class DrawCommand
             return ExitCode.CouldNotRun;
         }
 
-        if (File.Exists(host.Full(writer.Folder)))
+        if (folder.Open() == ExitCode.CouldNotRun)
         {
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{writer.Folder}: this is a file; --out names a folder");
             return ExitCode.CouldNotRun;
         }
 

@@ -1,4 +1,5 @@
 using Floorplan.Cli.Hosting;
+using Floorplan.Language.Text;
 
 namespace Floorplan.Cli.Input;
 
@@ -12,12 +13,17 @@ internal sealed record Checked(PlanText Input, Examination? Examination)
         _ => Hosting.ExitCode.Fine,
     };
 
+    /// <summary>Other files that were read for it, in the order of reading.</summary>
+    public IReadOnlyList<SourceText> Used { get; init; } = [];
+
     /// <summary>Each finding with a proven change of the text, where a small one mends it.</summary>
     public Checked WithProposals() => this with { Examination = Examination?.WithProposals(Input.Files) };
 
     public static Checked Read(string name, Host host)
     {
         var input = PlanFileReader.Read(name, host);
-        return new Checked(input, input.Source is null ? null : Examination.Of(input.Source, input.Files));
+        var files = new RecordedFiles(input.Files);
+        var examination = input.Source is null ? null : Examination.Of(input.Source, files);
+        return new Checked(input, examination) { Used = files.Read };
     }
 }

@@ -98,7 +98,7 @@ public class HostileNameTests
     {
         using var folder = new TemporaryFolder();
         CliRun.In(folder.Path, PlanNamed(name), "draw", "-", "--format", "pdf", "--sheets", "1,9");
-        foreach (string file in folder.Files)
+        foreach (string file in folder.Files.Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)))
         {
             byte[] bytes = File.ReadAllBytes(folder.At(file));
             using var pdf = PdfDocument.Open(bytes);

@@ -1,6 +1,5 @@
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output.Files;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Print.Fonts;
@@ -11,11 +10,9 @@ namespace Floorplan.Cli.Output.Drawings;
 /// <param name="numbers">Which sheets; null for all. Schedules and the index page come only with all of them.</param>
 /// <param name="since">The revision that changes are clouded against; null for none.</param>
 internal sealed class DrawingWriter(
-    Host host, string folder, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
+    Host host, OutputFolder folder, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
 {
     private readonly List<DrawnPlan> _drawn = [];
-
-    public string Folder => folder;
 
     /// <summary>Makes every file of a plan before the first is written. Returns the exit code.</summary>
     public int Write(Checked input)
@@ -29,7 +26,13 @@ internal sealed class DrawingWriter(
         // A picture takes much memory, so pictures are made one at a time.
         int atOnce = plan.Has(DrawFormat.Png) ? 1 : Environment.ProcessorCount;
         var files = LongWork.Make(host, "drawing", [.. plan.Makers()], atOnce);
-        int exit = files.Select(Put).Append(TellNotDrawn(plan)).Max();
+        var (mayWrite, exit) = folder.Begin(plan, files);
+        if (!mayWrite)
+        {
+            return exit;
+        }
+
+        exit = files.Select(folder.Put).Append(TellNotDrawn(plan)).Append(exit).Max();
         if (plan.Has(DrawFormat.Pdf) || plan.Has(DrawFormat.Png))
         {
             WarnOfMissing(plan);
@@ -39,8 +42,9 @@ internal sealed class DrawingWriter(
         return exit;
     }
 
-    public int WriteIndex()
-        => numbers is null && _drawn.Count > 0 ? Put(DrawnFile.OfText(IndexPage.Name, IndexPage.Write(_drawn))) : ExitCode.Fine;
+    public int WriteIndex() => numbers is null && _drawn.Count > 0
+        ? folder.PutIndex(IndexPage.Write(_drawn, OtherDrawings.Of(folder, _drawn)))
+        : ExitCode.Fine;
 
     private int TellNotDrawn(DrawnPlan plan)
     {
@@ -63,18 +67,6 @@ internal sealed class DrawingWriter(
                 .Line($"  pdf and png show {MissingCharacters.Mark} for characters that their typeface lacks: "
                     + $"{string.Join(' ', missing.Take(20))}{(missing.Count > 20 ? " …" : "")}");
         }
-    }
-
-    private int Put(DrawnFile made)
-    {
-        string file = Path.Combine(folder, made.Name);
-        if (WholeFile.Replace(host.Full(file), made.Content) is { } problem)
-        {
-            return Refuse($"{file}: {problem}");
-        }
-
-        Page.OfOutput(host).Line("  wrote ", new Piece(file, Tone.Strong));
-        return ExitCode.Fine;
     }
 
     private int Refuse(string sentence)

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using Floorplan.Cli.Input;
 using Floorplan.Drawing.Dxf;
 using Floorplan.Drawing.Frames;
@@ -15,6 +17,9 @@ namespace Floorplan.Cli.Output.Drawings;
 /// <summary>One plan's sheets and schedules, and the files to make of them.</summary>
 internal sealed class DrawnPlan
 {
+    /// <summary>As long as that in the title block.</summary>
+    private const int HashLength = 12;
+
     private readonly DrawFormat[] _formats;
     private readonly int _dpi;
 
@@ -25,6 +30,8 @@ internal sealed class DrawnPlan
         _formats = formats;
         _dpi = dpi;
         Name = input.Input.BaseName;
+        IsWhole = numbers is null;
+        Hash = HashOf([input, .. since is null ? Array.Empty<Checked>() : [since]]);
         Input = input;
         Examination = input.Examination!;
         (Sheets, NotDrawn) = SheetSet.Make(DrawingRequest.Of(Examination, since), numbers);
@@ -39,6 +46,22 @@ internal sealed class DrawnPlan
     public string Name { get; }
 
     public Checked Input { get; }
+
+    /// <summary>All sheets are drawn, and not some only.</summary>
+    public bool IsWhole { get; }
+
+    /// <summary>Of all text that it is drawn from: the plan, the files that it uses, the revision that it is compared with.</summary>
+    public string Hash { get; }
+
+    public IReadOnlyCollection<DrawFormat> Formats => _formats;
+
+    /// <summary>Every file that <see cref="Makers"/> makes.</summary>
+    public IEnumerable<string> FileNames =>
+    [
+        .. Sheets.SelectMany(s => _formats.Select(f => FileOf(s, f))).Distinct(),
+        .. CutOuts.Select(c => c.File),
+        .. Schedules.Select(FileOf),
+    ];
 
     public Examination Examination { get; }
 
@@ -100,6 +123,17 @@ internal sealed class DrawnPlan
         {
             yield return () => new DrawnFile(FileOf(schedule), CsvSchedule.Write(schedule));
         }
+    }
+
+    private static string HashOf(IEnumerable<Checked> all)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var text in all.SelectMany(c => c.Used.Prepend(c.Input.Source!)))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(text.Content + "\0"));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset())[..HashLength];
     }
 
     private DrawnFile Make(SheetScene sheet, DrawFormat format) => format switch

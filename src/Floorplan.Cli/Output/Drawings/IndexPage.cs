@@ -15,30 +15,47 @@ internal static class IndexPage
 {
     public const string Name = "index.html";
 
+    /// <summary>A line that tells it from a page of somebody else.</summary>
+    private const string Marker = "<meta name=\"generator\" content=\"floorplan draw\"/>";
+
+    private const int LinesToMarker = 8;
+
     /// <summary>Names are long only when somebody means harm.</summary>
     private const int Longest = 600;
 
-    public static string Write(IReadOnlyList<DrawnPlan> plans)
+    /// <param name="others">What else the folder holds, drawn by earlier runs.</param>
+    public static string Write(IReadOnlyList<DrawnPlan> plans, IReadOnlyList<OtherDrawings> others)
     {
-        string title = plans.Count == 1 ? Text(plans[0].Examination.Plan!.Head.Title) : "Floor plans";
+        OtherDrawings[] otherPlans = [.. others.Where(o => plans.All(p => p.Name != o.Plan))];
+        bool single = plans.Count + otherPlans.Length == 1;
+        string title = single ? Text(plans[0].Examination.Plan!.Head.Title) : "Floor plans";
         var html = new StringBuilder();
         html.Append(
             "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" "
                 + "content=\"width=device-width, initial-scale=1\"/>\n")
+            .Append(Marker).Append('\n')
             .Append("<title>").Append(title.Length > 0 ? title : "Floor plan").Append(": drawings</title>\n<style>\n").Append(Style)
                 .Append("</style>\n</head>\n<body>\n<main>\n");
-        if (plans.Count > 1)
+        if (!single)
         {
             html.Append("<h1>Floor plans</h1>\n");
         }
 
         foreach (var plan in plans)
         {
-            Plan(html, plan, plans.Count == 1 ? 1 : 2);
+            Plan(html, plan, single ? 1 : 2, others.FirstOrDefault(o => o.Plan == plan.Name)?.Files ?? []);
+        }
+
+        foreach (var other in otherPlans)
+        {
+            Other(html, other);
         }
 
         return html.Append("<p>").Append(Text(CheckText.Caution)).Append("</p>\n</main>\n</body>\n</html>\n").ToString();
     }
+
+    /// <summary>Whether a page was written by an earlier run.</summary>
+    public static bool IsOurs(string page) => page.Split('\n', LinesToMarker).Contains(Marker);
 
     private static string Style => """
         body { font-family: Inter, 'Helvetica Neue', Helvetica, Arial, sans-serif; line-height: 1.45; margin: 1.5rem; }
@@ -54,14 +71,14 @@ internal static class IndexPage
 
         """;
 
-    private static void Plan(StringBuilder html, DrawnPlan plan, int level)
+    private static void Plan(StringBuilder html, DrawnPlan plan, int level, IReadOnlyList<string> more)
     {
         var examination = plan.Examination;
         string name = Text(examination.Plan!.Head.Title);
         Heading(html, level, name.Length > 0 ? name : Text(plan.Name));
         html.Append("<p>").Append(Text(Path.GetFileName(plan.Input.Input.Name))).Append(": ").Append(Text(Counts.Of(examination).Text()))
             .Append(".</p>\n");
-        Files(html, plan, level + 1);
+        Files(html, plan, level + 1, more);
         Findings(html, examination.Findings, level + 1);
         Heading(html, level + 1, "Sheets");
         foreach (var sheet in plan.Sheets)
@@ -70,7 +87,26 @@ internal static class IndexPage
         }
     }
 
-    private static void Files(StringBuilder html, DrawnPlan plan, int level)
+    /// <summary>A plan that an earlier run drew: its pictures and other files, which hold its findings.</summary>
+    private static void Other(StringBuilder html, OtherDrawings other)
+    {
+        string name = Text(other.Title);
+        Heading(html, 2, name.Length > 0 ? name : Text(other.Plan));
+        html.Append("<p>").Append(Text(other.Plan)).Append(": drawn by an earlier run; what was found then is on its sheet 9.</p>\n<ul>\n");
+        foreach (string file in other.Files)
+        {
+            html.Append("<li>").Append(Link(file, file)).Append("</li>\n");
+        }
+
+        html.Append("</ul>\n");
+        foreach (string file in other.Files.Where(f => f.EndsWith(".svg", StringComparison.Ordinal)))
+        {
+            html.Append("<figure>\n<img src=\"").Append(Uri.EscapeDataString(file)).Append("\" alt=\"").Append(Text(file))
+                .Append("\"/>\n<figcaption>").Append(Link(file, file)).Append("</figcaption>\n</figure>\n");
+        }
+    }
+
+    private static void Files(StringBuilder html, DrawnPlan plan, int level, IReadOnlyList<string> more)
     {
         Heading(html, level, "Files");
         html.Append("<ul>\n");
@@ -87,6 +123,11 @@ internal static class IndexPage
         foreach (var schedule in plan.Schedules)
         {
             html.Append("<li>").Append(Link(plan.FileOf(schedule), $"{schedule.Title}, {schedule.Rows.Count} rows, CSV")).Append("</li>\n");
+        }
+
+        foreach (string file in more)
+        {
+            html.Append("<li>").Append(Link(file, file)).Append(", drawn from the same text by an earlier run</li>\n");
         }
 
         html.Append("</ul>\n");
