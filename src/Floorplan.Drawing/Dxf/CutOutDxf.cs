@@ -19,15 +19,20 @@ public static class CutOutDxf
     /// <summary>Half an arm of the cross, mm.</summary>
     private const double Arm = 50;
 
-    /// <summary>Files in the order of the walls; what has no holes has none.</summary>
+    /// <summary>
+    /// Files in the order of the walls; what has no holes has none, and neither has a wall with a hole that goes into its frame while the
+    /// finding stands.
+    /// </summary>
     /// <returns>Names without extension, such as <c>cut-outs-south-wall-mm</c>, and contents.</returns>
-    public static IReadOnlyList<(string Name, string Text)> Of(PlanFacts facts)
+    public static IReadOnlyList<(string Name, string Text)> Of(PlanFacts facts, FrameHits hits)
     {
+        var withheld = hits.Walls(facts);
         var plan = facts.Plan;
         var files = new List<(string, string)>();
         var cuts = facts.CutOuts;
         var holes = facts.Holes.Where(h => h.Width is not null).ToList();
-        foreach (var wall in ShellWall.Of(plan.Shell).Where(w => cuts.Any(c => c.Wall == w) || holes.Exists(h => h.Wall == w)))
+        foreach (var wall in ShellWall.Of(plan.Shell)
+            .Where(w => withheld.All(h => h.Wall != w) && (cuts.Any(c => c.Wall == w) || holes.Exists(h => h.Wall == w))))
         {
             files.Add(
                 (

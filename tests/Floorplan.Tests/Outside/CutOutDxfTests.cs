@@ -1,6 +1,8 @@
 using System.Text.Json;
 using Floorplan.Drawing.Dxf;
+using Floorplan.Drawing.Faces;
 using Floorplan.Language.Syntax;
+using Floorplan.Model;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;
 using Floorplan.Tests.Architecture;
@@ -35,6 +37,9 @@ public class CutOutDxfTests
         print(json.dumps(out))
         """;
 
+    private static IReadOnlyList<(string Name, string Text)> Files(Plan plan)
+        => CutOutDxf.Of(CheckedPlan.Facts(plan), new FrameHits([]));
+
     public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
 
     [SkippableTheory, MemberData(nameof(Templates))]
@@ -42,7 +47,7 @@ public class CutOutDxfTests
     {
         string python = Readers.PythonWith("ezdxf");
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
-        var files = CutOutDxf.Of(CheckedPlan.Facts(plan)).ToDictionary(f => f.Name, f => f.Text);
+        var files = Files(plan).ToDictionary(f => f.Name, f => f.Text);
         var cuts = CutOuts.Of(plan);
         var pipes = ServiceHole.Of(plan);
         Assert.Equal(
@@ -74,7 +79,7 @@ public class CutOutDxfTests
     {
         string python = Readers.PythonWith("ezdxf");
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
-        using var read = Json(python, CutOutDxf.Of(CheckedPlan.Facts(plan)).Single(f => f.Name == "cut-outs-floor-mm").Text);
+        using var read = Json(python, Files(plan).Single(f => f.Name == "cut-outs-floor-mm").Text);
         AssertSound(read);
         AssertSame(ServiceHole.Of(plan).Where(h => h.Surface == HoleSurface.Floor)
             .Select(h => new[] { h.X.Millimetres, h.Y.Millimetres, h.Width!.Value.Millimetres / 2 }),
@@ -86,7 +91,7 @@ public class CutOutDxfTests
     {
         string python = Readers.PythonWith("ezdxf");
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")));
-        using var read = Json(python, CutOutDxf.Of(CheckedPlan.Facts(plan)).Single(f => f.Name == "cut-outs-roof-mm").Text);
+        using var read = Json(python, Files(plan).Single(f => f.Name == "cut-outs-roof-mm").Text);
         AssertSound(read);
         var fan = Assert.Single(ServiceHole.Of(plan), h => h.Surface == HoleSurface.Roof);
         double half = 8 * 25.4;

@@ -49,6 +49,11 @@ internal sealed class DrawingWriter(
     private int TellNotDrawn(DrawnPlan plan)
     {
         var error = Page.OfError(host);
+        foreach (string sentence in plan.NotCut)
+        {
+            error.Line(new Piece("floorplan: ", Tone.Error), sentence);
+        }
+
         foreach (var sheet in plan.NotDrawn)
         {
             error.Line($"{DiagnosticText.Place(sheet.Span)}: ", new Piece("error: ", Tone.Error), sheet.Message);

@@ -3,12 +3,15 @@ using System.Security.Cryptography;
 using System.Text;
 using Floorplan.Cli.Input;
 using Floorplan.Drawing.Dxf;
+using Floorplan.Drawing.Faces;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Schedules;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Drawing.Svg;
+using Floorplan.Drawing.Views.Findings;
 using Floorplan.Model;
+using Floorplan.Model.Shells;
 using Floorplan.Print.Pdf;
 using Floorplan.Print.Png;
 
@@ -38,9 +41,12 @@ internal sealed class DrawnPlan
         Schedules = numbers is null ? Schedule.All(Examination.Facts!) : [];
 
         // Cut-outs come with the whole set, as schedules do.
-        CutOuts = numbers is null && Has(DrawFormat.Dxf)
-            ? [.. CutOutDxf.Of(Examination.Facts!).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))]
-            : [];
+        if (numbers is null && Has(DrawFormat.Dxf))
+        {
+            var hits = new FrameHits(Examination.Findings);
+            CutOuts = [.. CutOutDxf.Of(Examination.Facts!, hits).Select(c => ($"{Name}-{c.Name}.dxf", c.Text))];
+            NotCut = [.. hits.Walls(Examination.Facts!).Select(w => NotCutText(w.Wall, w.Findings))];
+        }
     }
 
     public string Name { get; }
@@ -73,7 +79,10 @@ internal sealed class DrawnPlan
     public IReadOnlyList<Schedule> Schedules { get; }
 
     /// <summary>Files for a cutting table, one a wall.</summary>
-    public IReadOnlyList<(string File, string Text)> CutOuts { get; }
+    public IReadOnlyList<(string File, string Text)> CutOuts { get; } = [];
+
+    /// <summary>Walls that have holes and no such file, each a sentence with what stands against it.</summary>
+    public IReadOnlyList<string> NotCut { get; } = [];
 
     public bool Has(DrawFormat format) => _formats.Contains(format);
 
@@ -124,6 +133,10 @@ internal sealed class DrawnPlan
             yield return () => new DrawnFile(FileOf(schedule), CsvSchedule.Write(schedule));
         }
     }
+
+    private string NotCutText(ShellWall wall, IReadOnlyList<MarkedFinding> findings)
+        => $"{Name}: no cutting file of the {wall.NameIn(Examination.Plan!.Shell)} while this stands: "
+            + string.Join("; ", findings.Select(f => FormattableString.Invariant($"{f.Finding.Message} [{f.Number}]")));
 
     private static string HashOf(IEnumerable<Checked> all)
     {

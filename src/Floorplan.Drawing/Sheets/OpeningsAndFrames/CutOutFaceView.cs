@@ -30,11 +30,13 @@ internal sealed class CutOutFaceView : ISheetView
     private readonly IReadOnlyList<CutOut> cuts;
     private readonly IReadOnlyList<ServiceHole> holes;
     private readonly UnitSystem units;
+    private readonly FrameHits hits;
     private readonly DrawingStandard standard;
     private readonly DimensionSet dimensions;
 
-    public CutOutFaceView(WallFace face, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, UnitSystem units)
+    public CutOutFaceView(WallFace face, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, UnitSystem units, FrameHits hits)
     {
+        this.hits = hits;
         this.face = face;
         this.cuts = cuts;
         this.holes = holes;
@@ -62,11 +64,14 @@ internal sealed class CutOutFaceView : ISheetView
         foreach (var cut in cuts)
         {
             DrawCut(canvas, transform, cut);
+            hits.Draw(canvas, transform.ToPaper(Hole(cut)), cut.Opening.Id, standard);
         }
 
         foreach (var hole in holes)
         {
-            HoleOutline.Draw(canvas, transform, transform.ToPaper(face.U(hole.X + Start).Millimetres, hole.Y.Millimetres), hole, standard);
+            var at = transform.ToPaper(face.U(hole.X + Start).Millimetres, hole.Y.Millimetres);
+            var outline = HoleOutline.Draw(canvas, transform, at, hole, standard);
+            hits.Draw(canvas, outline, hole.Point.Id, standard);
         }
 
         FaceSteel.DrawFloorLine(canvas, transform, face, standard);

@@ -17,7 +17,8 @@ internal static class HoleOutline
     /// <summary>Drawn so large where the plan does not say how large it is; own assumption.</summary>
     private static readonly Length Usual = Length.FromMillimetres(100);
 
-    public static void Draw(ViewCanvas canvas, PlanTransform transform, PaperPoint at, ServiceHole hole, DrawingStandard standard)
+    /// <returns>The box round it on paper.</returns>
+    public static PaperBox Draw(ViewCanvas canvas, PlanTransform transform, PaperPoint at, ServiceHole hole, DrawingStandard standard)
     {
         string group = "hole:" + hole.Point.Id;
         double across = Math.Max(SmallestRadius, transform.Size((hole.Width ?? Usual) / 2));
@@ -45,5 +46,6 @@ internal static class HoleOutline
             CapHeight = standard.NoteHeight,
             Group = group,
         });
+        return outline;
     }
 }

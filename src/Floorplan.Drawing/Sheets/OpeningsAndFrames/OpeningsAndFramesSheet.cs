@@ -27,10 +27,11 @@ public sealed class OpeningsAndFramesSheet : Sheet
         var cuts = request.Facts.CutOuts;
         var walls = ShellWall.Of(plan.Shell);
         var holes = request.Facts.Holes;
+        var hits = new FrameHits(request.Findings);
         var views = walls.Where(w => cuts.Any(c => c.Wall == w) || holes.Any(h => h.Wall == w))
             .Select(w => (ISheetView)new CutOutFaceView(
                 new WallFace(plan.Shell, w, FromOutside: true), [.. cuts.Where(c => c.Wall == w)], [.. holes.Where(h => h.Wall == w)],
-                plan.Units))
+                plan.Units, hits))
             .ToList();
         foreach (var level in (HoleSurface[])[HoleSurface.Roof, HoleSurface.Floor])
         {
@@ -49,9 +50,12 @@ public sealed class OpeningsAndFramesSheet : Sheet
                     + $"{SheetHead.Count(holes.Count, "hole")} for pipes, cables, fans and drains, "
                 + "with running dimensions from the steel datum, frames and cut list.",
             Views = views,
-            Legend = [.. FaceSteel.Legend(plan.Shell.Kind, DrawingStandard.For(plan.Units))],
+            Legend =
+            [
+                .. FaceSteel.Legend(plan.Shell.Kind, DrawingStandard.For(plan.Units)), .. hits.Legend(DrawingStandard.For(plan.Units)),
+            ],
             Tables = [.. Tables(request, cuts, holes)],
-            Notes = [.. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units), .. Left(walls, cuts, holes, plan.Shell)],
+            Notes = [.. hits.Notes, .. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units), .. Left(walls, cuts, holes, plan.Shell)],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = Cautions.Building(plan.Shell.Kind),
         };
