@@ -4,6 +4,7 @@ using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Services;
+using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
@@ -16,10 +17,10 @@ public class InventedPlansTests
     private const int Parts = 20;
 
     /// <summary>
-    /// All take more than a minute, so they are drawn where FLOORPLAN_INVENTED is <c>all</c>, as in CI; else every seventh, which has
-    /// every kind of shell and name.
+    /// All take more than a minute, so they are drawn where the suite runs whole; else every 21st, which has every kind of shell and
+    /// name.
     /// </summary>
-    private static readonly int Step = Environment.GetEnvironmentVariable("FLOORPLAN_INVENTED") == "all" ? 1 : 7;
+    private static readonly int Step = Thoroughness.Whole ? 1 : 21;
 
     public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Parts)];
 

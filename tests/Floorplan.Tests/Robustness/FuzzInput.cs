@@ -30,6 +30,7 @@ internal static partial class FuzzInput
         {
             0 => Noise(random),
             1 => WordSalad(random),
+            < 8 => FuzzSlips.Make(random, Seeds[random.Next(Seeds.Length)]),
             _ => Mutate(random, Seeds[random.Next(Seeds.Length)]),
         };
     }

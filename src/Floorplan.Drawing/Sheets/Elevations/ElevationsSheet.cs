@@ -41,9 +41,16 @@ public sealed class ElevationsSheet : Sheet
             [
                 "Heights from the finished floor: left of a view openings and ceiling, right of it items and points.",
                 "Shown is what stands along a wall; what stands free in the room is on sheets 1 and 3. Partitions are seen from their end.",
+                .. NotDrawn(faces),
             ],
             Cautions = [Cautions.LocalCode],
         };
+    }
+
+    private static IEnumerable<string> NotDrawn(IReadOnlyList<InsideFace> faces)
+    {
+        string[] ids = [.. faces.SelectMany(f => f.PointsWithoutHeight).Select(p => p.Id).Distinct()];
+        return ids.Length == 0 ? [] : [$"Not drawn, because the plan does not say how high: {string.Join(", ", ids)}. Add `height`."];
     }
 
     private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<InsideFace> faces)

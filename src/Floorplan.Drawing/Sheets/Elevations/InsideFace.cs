@@ -74,6 +74,10 @@ internal sealed record InsideFace
         ? Rectangle(station.Bounds.West, station.Bounds.East, station.Bottom, station.Top)
         : Rectangle(station.Bounds.South, station.Bounds.North, station.Bottom, station.Top);
 
+    /// <summary>Points of this wall that cannot be drawn, because the plan does not say how high they are.</summary>
+    public IEnumerable<ServicePoint> PointsWithoutHeight =>
+        plan.Services.Where(s => s.Wall == wall.Side && s.Height is null && s is not (Hose or Drain) && IsOn(s.At));
+
     /// <summary>Points on this wall whose height the plan says.</summary>
     public IEnumerable<ServicePoint> Points => plan.Services.Where(s => s.Wall == wall.Side && s.Height is not null && IsOn(s.At));
 

@@ -22,8 +22,8 @@ public class SameFigureTests
 {
     private const int Parts = 20;
 
-    /// <summary>As for the sheets of invented plans: all in CI, else every seventh.</summary>
-    private static readonly int Step = Environment.GetEnvironmentVariable("FLOORPLAN_INVENTED") == "all" ? 1 : 7;
+    /// <summary>As for the sheets of invented plans.</summary>
+    private static readonly int Step = Thoroughness.Whole ? 1 : 21;
 
     public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
 
