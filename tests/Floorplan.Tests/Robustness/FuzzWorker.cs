@@ -20,11 +20,22 @@ internal sealed class FuzzWorker(Func<int> next)
     /// </summary>
     private const long MostBytes = 512L << 20;
 
+    /// <summary>
+    /// Steps of searching that a case of a gallery plan's size may take from text to findings: about two seconds on the machine that the
+    /// steps were measured on. Counted, so that a busy machine fails no case.
+    /// </summary>
+    private const long MostSteps = 60_000_000;
+
     private long startedAt;
 
     public int Case { get; private set; } = -1;
 
     public int Bound { get; private set; }
+
+    /// <summary>Of the case that took most.</summary>
+    public long StepsOfWorst { get; private set; }
+
+    public int Worst { get; private set; } = -1;
 
     /// <summary>What went wrong, or null so far.</summary>
     public string? Failure { get; private set; }
@@ -48,6 +59,7 @@ internal sealed class FuzzWorker(Func<int> next)
             Interlocked.Exchange(ref startedAt, Stopwatch.GetTimestamp());
             Case = number;
             long before = GC.GetAllocatedBytesForCurrentThread();
+            long steps = Steps.Taken;
             try
             {
                 Pass(FuzzInput.Make(number));
@@ -55,6 +67,13 @@ internal sealed class FuzzWorker(Func<int> next)
             catch (Exception fault)
             {
                 Failure = fault.ToString();
+            }
+
+            steps = Steps.Taken - steps;
+            (StepsOfWorst, Worst) = steps > StepsOfWorst ? (steps, number) : (StepsOfWorst, Worst);
+            if (steps > MostSteps)
+            {
+                Failure = $"it took {steps} steps";
             }
 
             long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
