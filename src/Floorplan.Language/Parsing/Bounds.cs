@@ -19,6 +19,9 @@ public static class Bounds
     /// <summary>1 km, in nanometres.</summary>
     public const long LongestLength = 1_000_000_000_000;
 
+    /// <summary>Details of one statement.</summary>
+    public const int MostDetails = 2_000;
+
     /// <summary>More mistakes than this are not listed one by one.</summary>
     public const int MostMistakes = 500;
 }

@@ -130,6 +130,18 @@ internal abstract class StatementParser<T> : IStatementParser
     /// <param name="word">The first word that it was written with; empty for none.</param>
     protected static void Keep(T statement, Cursor c, Detail detail, string word, SourceSpan start, object? value)
     {
+        if (statement.Details.Count > Bounds.MostDetails)
+        {
+            return;
+        }
+
+        if (statement.Details.Count == Bounds.MostDetails)
+        {
+            c.Error(
+                "too-many-details", $"a `{statement.Keyword.Text}` has at most {Bounds.MostDetails} details", start,
+                "take out what was written again and again");
+        }
+
         // Of what may be said any number of times nothing is looked for, so that a statement of very many details is read in step with
         // its length.
         bool counts = detail.Group is not null || (detail.Repeatable ? detail.MayClash : !(detail.BareRepeats && word.Length == 0));

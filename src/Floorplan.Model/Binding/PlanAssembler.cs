@@ -18,6 +18,8 @@ internal sealed class PlanAssembler(PlanDraft draft, Reports reports)
         new NameGiving(names).Give(draft);
         var rooms = LaidRooms.Of(draft, names, reports);
         var things = new PlaceFinder(draft, names, reports).Find(rooms);
-        return new PlanMaker(draft, names, reports).Make(rooms, things);
+        var plan = new PlanMaker(draft, names, reports).Make(rooms, things);
+        Heap.Tell(plan.Stations, reports);
+        return plan;
     }
 }

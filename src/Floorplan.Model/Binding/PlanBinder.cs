@@ -1,4 +1,5 @@
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Parsing;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Binding.Reading;
@@ -25,7 +26,26 @@ public static class PlanBinder
 
         var draft = new PlanReader(tree, files, reports).Read();
         var plan = draft is null ? null : new PlanAssembler(draft, reports).Assemble() with { Said = SaidThings.Of(tree.Statements) };
-        return new BoundPlan(plan, Ordered(FollowOns.Drop(reports.All, tree), tree));
+        return new BoundPlan(plan, Bounded(Ordered(FollowOns.Drop(reports.All, tree), tree)));
+    }
+
+    /// <summary>After so many nobody reads on; errors and warnings have a bound each, so that neither hides the other.</summary>
+    private static IReadOnlyList<Diagnostic> Bounded(IReadOnlyList<Diagnostic> all)
+    {
+        var kept = all.GroupBy(d => d.Severity).SelectMany(g => g.Take(Bounds.MostMistakes)).ToHashSet(ReferenceEqualityComparer.Instance);
+        if (kept.Count == all.Count || all.Any(d => d.Code == "too-many-mistakes"))
+        {
+            return all;
+        }
+
+        var first = all.First(d => !kept.Contains(d));
+        return
+        [
+            .. all.Where(kept.Contains),
+            new Diagnostic(
+                first.Severity, "too-many-mistakes", $"{all.Count - kept.Count} more mistakes are not told", first.Span,
+                "mend the first ones and run it again"),
+        ];
     }
 
     // Those of the plan's own text in its order, then those of used files.

@@ -16,12 +16,19 @@ internal static class BoundPages
             WrongInFull = () => new string('\n', Bounds.MostLines + 1),
         },
         new("too-many-mistakes",
-            $"After {Bounds.MostMistakes} mistakes the rest of the file is not read. Mostly one slip near the top is behind them, or the "
+            $"After {Bounds.MostMistakes} mistakes the rest is not read or not told. Mostly one slip near the top is behind them, or the "
                 + "file is no plan.",
             "{ \"this\": \"is some other kind of file\" }\n…",
             "plan \"Unit\"")
         {
             WrongInFull = () => string.Concat(Enumerable.Repeat("{ }\n", Bounds.MostMistakes + 1)),
+        },
+        new("too-many-details",
+            $"A statement has at most {Bounds.MostDetails} details. Mostly one line was copied again and again.",
+            "plan \"Unit\"\n  note \"Check sizes\"\n…",
+            "plan \"Unit\"\n  note \"Check sizes\"")
+        {
+            WrongInFull = () => "plan \"Unit\"\n" + string.Concat(Enumerable.Repeat("  note \"Check sizes\"\n", Bounds.MostDetails + 1)),
         },
     ];
 }

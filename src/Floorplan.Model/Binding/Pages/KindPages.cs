@@ -62,6 +62,25 @@ internal static class KindPages
             WrongInFull = () => string.Concat(Enumerable.Range(1, 65).Select(i => $"kinds from k{i}.unit\n")),
             Files = Enumerable.Range(1, 65).ToDictionary(i => $"k{i}.unit", i => i == 1 ? Kind : ""),
         },
+        new("kinds-too-long",
+            "The files that a plan reads kinds from hold at most 4 million characters together, some thousand kinds.",
+            "kinds from k1.unit\nkinds from k2.unit\n…",
+            "kinds from k1.unit" + Station)
+        {
+            Around = Setting.Rooms,
+            WrongInFull = () => string.Concat(Enumerable.Range(1, 5).Select(i => $"kinds from k{i}.unit\n")),
+            Files = Enumerable.Range(1, 5).ToDictionary(i => $"k{i}.unit", i => (i == 1 ? Kind : "") + new string(' ', 900_000)),
+        },
+        new("kinds-give-too-much",
+            "The things of a plan take at most 200 000 details from kinds together. Mostly a line of a kind was copied again and again.",
+            "kind bench\n  size 1200 x 600 x 900\n  clear south 10\n…\nstation b1 like bench in wet, corner south-west\n…",
+            Kind + Station[1..])
+        {
+            Around = Setting.Rooms,
+            WrongInFull = () => Kind + string.Concat(Enumerable.Repeat("  clear south 10\n", 1_900))
+                + string.Concat(Enumerable.Range(0, 106)
+                    .Select(i => $"station b{i} like bench in wet, {i + 1} x 600 x 900, at {i * 2}, 0, turned 0\n")),
+        },
         new("only-kinds-are-read",
             "Of a file that a `kinds from` line names only the kinds are taken. Everything else in it has no effect.",
             "kinds from benches.unit\n# and in benches.unit: store rack \"Rack\" in wet, 900 x 500 x 1800, corner north-west" + Station,

@@ -89,5 +89,25 @@ internal static class RoomPages
             Around = Setting.Rooms,
             WrongInFull = () => string.Concat(Enumerable.Range(0, 20_000).Select(i => $"limit limit-{i} 4 m \"many\"\n")),
         },
+        new("too-many-legs",
+            "The flows of a plan have at most 20 000 legs together, far more than any small unit.",
+            "door d1 dry to outside, south wall, 300 from west, 900 x 2000, swings out\nflow product\n  outside -> d1 -> outside -> d1 …",
+            "door d1 dry to outside, south wall, 300 from west, 900 x 2000, swings out\nflow product\n  outside -> d1")
+        {
+            Around = Setting.Rooms,
+            WrongInFull = ()
+                => "door d1 dry to outside, south wall, 300 from west, 900 x 2000, swings out\nflow product\n  outside"
+                    + string.Concat(Enumerable.Repeat(" -> d1 -> outside", 10_001)),
+        },
+        new("too-many-in-one-place",
+            "Very many things stand in one place, each in all others. Mostly one was copied again and again, or the place of all is the "
+                + "same.",
+            "station b1 \"Bench\" in dry, 900 x 600 x 900, corner south-west\n…",
+            "station b1 \"Bench\" in dry, 900 x 600 x 900, corner south-west")
+        {
+            Around = Setting.Rooms,
+            WrongInFull = () => string.Concat(Enumerable.Range(0, 130)
+                .Select(i => $"station b{i} \"Bench\" in dry, 900 x 600 x 900, corner south-west\n")),
+        },
     ];
 }

@@ -12,9 +12,10 @@ namespace Floorplan.Model.Binding.Reading;
 internal sealed class KindTable(Reports reports)
 {
     /// <summary>Kinds of kinds of kinds: more than this is a slip; own bound.</summary>
-    private const int LongestChain = 8;
+    internal const int LongestChain = 8;
 
     private readonly Dictionary<string, StationStatement> kinds = new(StringComparer.Ordinal);
+    private long taken;
 
     public void Add(StationStatement kind)
     {
@@ -70,7 +71,21 @@ internal sealed class KindTable(Reports reports)
             chain.Add(kind);
         }
 
-        return chain;
+        return IsWithinBounds(chain) ? chain : [statement];
+    }
+
+    private bool IsWithinBounds(List<StationStatement> chain)
+    {
+        bool before = taken <= PlanBounds.MostTaken;
+        taken += chain.Skip(1).Sum(k => k.Details.Count);
+        if (before && taken > PlanBounds.MostTaken)
+        {
+            reports.Error(
+                "kinds-give-too-much", $"the things of a plan take at most {PlanBounds.MostTaken} details from kinds together",
+                chain[0].HeadSpan, "take details out of the kind that many things are like");
+        }
+
+        return taken <= PlanBounds.MostTaken;
     }
 
     /// <summary>Quarter turns clockwise, from the nearest statement that says them.</summary>

@@ -9,16 +9,11 @@ namespace Floorplan.Model.Binding.Reading;
 /// <summary>Adds one statement after another to a draft, up to a bound.</summary>
 internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports reports)
 {
-    /// <summary>Far above any real unit; own bound that keeps time and memory in check.</summary>
-    private const int MostThings = 20_000;
-
-    /// <summary>Rooms are cut from one another, which costs more; own bound.</summary>
-    private const int MostRooms = 400;
-
     private readonly RoomReader rooms = new(reports);
     private readonly OpeningReader openings = new(reports);
     private readonly StationReader stations = new(kinds);
     private int things;
+    private int legs;
 
     public void Read(Statement statement)
     {
@@ -39,8 +34,10 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
             case StationStatement s:
                 Add(draft.Stations, stations.Read(s));
                 break;
-            case FlowStatement s:
+            case FlowStatement s when HasLegsWithinBounds(s):
                 Add(draft.Flows, FlowReader.Read(s));
+                break;
+            case FlowStatement:
                 break;
             case RailStatement { Name: not null, Height: not null, Path.Count: > 0 } s:
                 draft.Rails.Add(RailOf(s));
@@ -74,23 +71,39 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
     private bool IsWithinBounds(Statement statement)
     {
         things++;
-        bool tooManyRooms = statement is RoomStatement && draft.Rooms.Count >= MostRooms;
-        if (things <= MostThings && !tooManyRooms)
+        bool tooManyRooms = statement is RoomStatement && draft.Rooms.Count >= PlanBounds.MostRooms;
+        if (things <= PlanBounds.MostThings && !tooManyRooms)
         {
             return true;
         }
 
-        if (things == MostThings + 1
-            || (tooManyRooms && draft.Rooms.Count == MostRooms && !reports.All.Any(d => d.Code == "too-many-rooms")))
+        if (things == PlanBounds.MostThings + 1
+            || (tooManyRooms && draft.Rooms.Count == PlanBounds.MostRooms && !reports.All.Any(d => d.Code == "too-many-rooms")))
         {
             reports.Error(
                 tooManyRooms ? "too-many-rooms" : "too-many-things",
-                tooManyRooms ? $"a plan has at most {MostRooms} rooms" : $"a plan has at most {MostThings} statements",
+                tooManyRooms
+                    ? $"a plan has at most {PlanBounds.MostRooms} rooms"
+                    : $"a plan has at most {PlanBounds.MostThings} statements",
                 statement.HeadSpan,
                 "split the plan into several files");
         }
 
         return false;
+    }
+
+    private bool HasLegsWithinBounds(FlowStatement flow)
+    {
+        bool before = legs <= PlanBounds.MostLegs;
+        legs += flow.Chains.Sum(c => Math.Max(0, c.Stops.Count - 1));
+        if (before && legs > PlanBounds.MostLegs)
+        {
+            reports.Error(
+                "too-many-legs", $"the flows of a plan have at most {PlanBounds.MostLegs} legs", flow.HeadSpan,
+                "write each way once, not each time that it is gone");
+        }
+
+        return legs <= PlanBounds.MostLegs;
     }
 
     private static RailDraft RailOf(RailStatement s) => new(

@@ -1,4 +1,5 @@
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Parsing;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Syntax.Statements;
@@ -10,13 +11,8 @@ namespace Floorplan.Model.Binding.Reading;
 /// <summary>Follows <c>kinds from</c> statements and gathers the kinds of the files that they name. Each file is read once.</summary>
 internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem units, Reports reports)
 {
-    /// <summary>Files that use files that use files; own bound.</summary>
-    private const int Deepest = 8;
-
-    /// <summary>Files of one plan; own bound.</summary>
-    private const int MostFiles = 64;
-
     private readonly HashSet<string> read = new(StringComparer.Ordinal);
+    private long characters;
 
     public void Follow(SyntaxTree tree) => Follow(tree, [tree.Source.Path]);
 
@@ -49,10 +45,10 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
             return;
         }
 
-        if (path.Count > Deepest)
+        if (path.Count > PlanBounds.DeepestFiles)
         {
             reports.Error(
-                "kinds-too-deep", $"files read kinds from files more than {Deepest} deep here", span,
+                "kinds-too-deep", $"files read kinds from files more than {PlanBounds.DeepestFiles} deep here", span,
                 "name the last file in the plan itself");
             return;
         }
@@ -62,14 +58,20 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
             return;
         }
 
-        if (read.Count > MostFiles)
+        if (read.Count > PlanBounds.MostFiles)
         {
-            if (read.Count == MostFiles + 1)
+            if (read.Count == PlanBounds.MostFiles + 1)
             {
                 reports.Error(
-                    "kinds-too-many", $"a plan reads kinds from at most {MostFiles} files", span, "put several kinds into one file");
+                    "kinds-too-many", $"a plan reads kinds from at most {PlanBounds.MostFiles} files", span,
+                    "put several kinds into one file");
             }
 
+            return;
+        }
+
+        if (!IsWithinBounds(source, span))
+        {
             return;
         }
 
@@ -81,6 +83,23 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
 
         TakeKinds(tree);
         Follow(tree, [.. path, source.Path]);
+    }
+
+    /// <summary>A file that alone is too large is told when it is read.</summary>
+    private bool IsWithinBounds(SourceText source, SourceSpan span)
+    {
+        bool before = characters <= Bounds.MostCharacters;
+        characters += source.Content.Length;
+        if (before && characters > Bounds.MostCharacters && source.Content.Length <= Bounds.MostCharacters)
+        {
+            reports.Error(
+                "kinds-too-long",
+                $"the files that a plan reads kinds from hold at most {Bounds.MostCharacters / 1_000_000} million characters together",
+                span,
+                "name only the files whose kinds the plan uses");
+        }
+
+        return characters <= Bounds.MostCharacters || source.Content.Length > Bounds.MostCharacters;
     }
 
     private void TakeKinds(SyntaxTree tree)
