@@ -1,3 +1,4 @@
+using Floorplan.Checks.Framework;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Graphs;
@@ -40,6 +41,12 @@ internal sealed class WasteWays
         var explained = graph.LeadingTo(found).ToHashSet();
         foreach (string station in stations.Where(s => sources.Contains(s) && !away.Contains(s)))
         {
+            // More than these are not told, and each takes a search.
+            if (found.Count > Checker.MostOfOneRule)
+            {
+                break;
+            }
+
             if (!explained.Contains(station))
             {
                 found.Add(station);

@@ -48,19 +48,11 @@ public partial class GuideTests
 
     /// <summary>FLOORPLAN_APPROVE=guide writes the tables of the guide.</summary>
     [Fact]
-    public void The_tables_of_details_are_those_of_the_program()
-    {
-        const string start = "<!-- details -->\n";
-        int from = Guide.IndexOf(start, StringComparison.Ordinal) + start.Length;
-        int to = Guide.IndexOf("<!-- end of details -->", StringComparison.Ordinal);
-        if (Environment.GetEnvironmentVariable("FLOORPLAN_APPROVE") == "guide")
-        {
-            File.WriteAllText(Sample.At("templates/README.md"), Guide[..from] + DetailTables.Markdown() + Guide[to..]);
-            return;
-        }
+    public void The_tables_of_details_are_those_of_the_program() => IsThatOfTheProgram("details", DetailTables.Markdown());
 
-        Assert.Equal(DetailTables.Markdown(), Guide[from..to]);
-    }
+    /// <summary>FLOORPLAN_APPROVE=guide writes it as well.</summary>
+    [Fact]
+    public void The_table_of_bounds_is_that_of_the_program() => IsThatOfTheProgram("bounds", BoundsTable.Markdown());
 
     [Fact]
     public void The_list_of_words_not_yet_used_is_complete()
@@ -85,6 +77,20 @@ public partial class GuideTests
             var said = Sample.Parse(m.Groups["text"].Value).Diagnostics;
             Assert.Equal(m.Groups["said"].Value, string.Concat(said.Select(DiagnosticText.Write)));
         });
+    }
+
+    private static void IsThatOfTheProgram(string part, string written)
+    {
+        string guide = Sample.Read("templates/README.md").ReplaceLineEndings("\n"), start = $"<!-- {part} -->\n";
+        int from = guide.IndexOf(start, StringComparison.Ordinal) + start.Length;
+        int to = guide.IndexOf($"<!-- end of {part} -->", StringComparison.Ordinal);
+        if (Environment.GetEnvironmentVariable("FLOORPLAN_APPROVE") == "guide")
+        {
+            File.WriteAllText(Sample.At("templates/README.md"), guide[..from] + written + guide[to..]);
+            return;
+        }
+
+        Assert.Equal(written, guide[from..to]);
     }
 
     private static string Section(string heading)

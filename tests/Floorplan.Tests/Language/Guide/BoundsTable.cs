@@ -1,0 +1,44 @@
+using System.Globalization;
+using Floorplan.Checks.Framework;
+using Floorplan.Cli.Input;
+using Floorplan.Language.Parsing;
+using Floorplan.Model.Binding;
+using Floorplan.Model.Binding.Files;
+using Floorplan.Model.Binding.Reading;
+using Floorplan.Print.Png;
+
+namespace Floorplan.Tests.Language.Guide;
+
+/// <summary>The guide's table of how much a file may hold, out of the program's own figures.</summary>
+internal static class BoundsTable
+{
+    private static (string What, long Most)[] Rows =>
+    [
+        ("megabytes of a file", PlanFileReader.MostMegabytes),
+        ("characters of a file", Bounds.MostCharacters),
+        ("lines of a file", Bounds.MostLines),
+        ("characters of a name", Bounds.LongestName),
+        ("characters of a label", Bounds.LongestText),
+        ("digits of a number", Bounds.MostDigits),
+        ("millimetres of a length", Bounds.LongestLength / 1_000_000),
+        ("statements besides kinds", PlanBounds.MostThings),
+        ("rooms", PlanBounds.MostRooms),
+        ("legs of all flows", PlanBounds.MostLegs),
+        ("details of one statement", Bounds.MostDetails),
+        ("details that all things take from kinds", PlanBounds.MostTaken),
+        ("kinds that take from one another, in a row", KindTable.LongestChain),
+        ("files that kinds are read from", PlanBounds.MostFiles),
+        ("megabytes of one of these files", PlanFiles.LargestMegabytes),
+        ("files that read kinds from files, in a row", PlanBounds.DeepestFiles),
+        ("characters of all these files together", Bounds.MostCharacters),
+        ("pairs of things in one place", PlanBounds.MostPairs),
+        ("more such pairs for each thing", PlanBounds.MorePairsForEach),
+        ("mistakes that are told", Bounds.MostMistakes),
+        ("findings of one rule", Checker.MostOfOneRule),
+        ("dots to the inch of a picture", PngWriter.MostDpi),
+        ("pixels of a picture", PngWriter.MostPixels),
+    ];
+
+    public static string Markdown() => "| of | at most |\n|---|---:|\n" + string.Concat(
+        Rows.Select(r => $"| {r.What} | {r.Most.ToString("N0", CultureInfo.InvariantCulture).Replace(',', ' ')} |\n"));
+}
