@@ -91,7 +91,7 @@ public sealed class Mender(IPlanFiles files, long? work = null)
         var rule = RuleCatalogue.All.Where(r => r.Name == finding.Rule).ToList();
         foreach (var change in Changes.For(plan, finding))
         {
-            if (Steps.Taken >= until)
+            if (Steps.Taken >= until || Steps.Taken + TriedText.StepsToRead(plan.Source.Content) > end)
             {
                 isAll = false;
                 return null;

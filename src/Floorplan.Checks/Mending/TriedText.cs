@@ -17,9 +17,11 @@ internal sealed record TriedText(PlanFacts? Facts)
     /// <summary>What a letter costs to read, counted as <see cref="Steps"/>. Measured.</summary>
     private const int Letter = 15;
 
+    public static long StepsToRead(string text) => (long)Letter * text.Length;
+
     public static TriedText Of(SourceText source, IPlanFiles files)
     {
-        Steps.Take((long)Letter * source.Content.Length);
+        Steps.Take(StepsToRead(source.Content));
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
         return new TriedText(bound.Plan is { } plan && bound.Diagnostics.All(d => d.Severity != Severity.Error)
             ? new PlanFacts(plan, new FloorSpace(plan))

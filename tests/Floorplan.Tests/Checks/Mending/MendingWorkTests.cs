@@ -36,6 +36,18 @@ public sealed class MendingWorkTests
     }
 
     [Fact]
+    public void Nothing_is_tried_in_a_text_that_takes_longer_to_read_than_the_work_allowed()
+    {
+        var plan = Bind(Swapped + new string('#', 1_200_000));
+        var findings = Checker.Check(new PlanFacts(plan, new FloorSpace(plan)));
+        long before = Steps.Taken;
+
+        var proposals = new Mender(new NoFiles()).Propose(plan, findings);
+
+        Assert.Equal((0, 0, false), (Steps.Taken - before, proposals.Tried, proposals.IsAll));
+    }
+
+    [Fact]
     public void It_tries_the_same_changes_each_time()
     {
         var plan = Bind(Swapped);
