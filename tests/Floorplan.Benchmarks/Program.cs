@@ -21,6 +21,9 @@ switch (args)
     case ["cold", var program, .. var arguments]:
         ColdCommand.Run(program, arguments);
         break;
+    case ["processes", var published, var built, var plan]:
+        WholeProcess.Run(published, built, plan);
+        break;
     case ["plan", var size]:
         Console.Write(PlanGenerator.Make(int.Parse(size, CultureInfo.InvariantCulture)));
         break;

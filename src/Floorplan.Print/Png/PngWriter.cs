@@ -17,6 +17,9 @@ public static class PngWriter
     /// <summary>A picture takes 4 bytes of memory a pixel; this is 1.2 GB, an A1 sheet at 600 dpi. Own choice.</summary>
     public const long MostPixels = 300_000_000;
 
+    /// <summary>Of all pictures that are made side by side: 200 MB. Own choice.</summary>
+    private const long MostPixelsAtOnce = 50_000_000;
+
     /// <summary>Line work is mostly white, for which guessing from neighbours costs time and gains nothing; own measurement.</summary>
     private static readonly SKPngEncoderOptions Compression = new(SKPngEncoderFilterFlags.None, 6);
 
@@ -27,6 +30,10 @@ public static class PngWriter
 
     /// <summary>True when the picture is small enough to make.</summary>
     public static bool Fits(SheetScene sheet, int dpi) => Size(sheet, dpi) is var (width, height) && (long)width * height <= MostPixels;
+
+    /// <summary>How many of these sheets' pictures to make side by side, so that memory stays bounded; at least one.</summary>
+    public static int AtOnce(IEnumerable<SheetScene> sheets, int dpi, int processors)
+        => (int)Math.Clamp(MostPixelsAtOnce / sheets.Select(s => Size(s, dpi)).Max(s => (long)s.Width * s.Height), 1, processors);
 
     /// <summary>The finest that a sheet's picture can be.</summary>
     public static int MostFor(SheetScene sheet)

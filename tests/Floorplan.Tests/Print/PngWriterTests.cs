@@ -37,6 +37,19 @@ public class PngWriterTests
         Assert.Equal(2 * each, measured, 0.5 / pixel * sheet.Denominator);
     }
 
+    /// <summary>A2 has 2.2 million pixels at 75 dpi, 8.7 at 150 and 139 at 600 (ISO 216: 594 x 420 mm); 50 are made at once.</summary>
+    [Theory]
+    [InlineData(75, 64, 22)]
+    [InlineData(150, 64, 5)]
+    [InlineData(150, 2, 2)]
+    [InlineData(600, 64, 1)]
+    public void Fine_pictures_are_made_few_at_once(int dpi, int processors, int atOnce)
+    {
+        var sheets = DrawnPlans.Template("fish-20ft");
+        Assert.Equal((594.0, 420.0), (sheets[0].WidthMm, sheets[0].HeightMm));
+        Assert.Equal(atOnce, PngWriter.AtOnce(sheets, dpi, processors));
+    }
+
     [Fact]
     public void It_says_its_own_size_and_fineness()
     {

@@ -23,9 +23,7 @@ internal sealed class DrawingWriter(
             return Refuse(problem);
         }
 
-        // A picture takes much memory, so pictures are made one at a time.
-        int atOnce = plan.Has(DrawFormat.Png) ? 1 : Environment.ProcessorCount;
-        var files = LongWork.Make(host, "drawing", [.. plan.Makers()], atOnce);
+        var files = LongWork.Make(host, "drawing", [.. plan.Makers()], plan.AtOnce);
         var (mayWrite, exit) = folder.Begin(plan, files);
         if (!mayWrite)
         {

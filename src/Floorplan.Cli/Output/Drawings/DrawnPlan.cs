@@ -107,6 +107,11 @@ internal sealed class DrawnPlan
                 + $"{PngWriter.MostFor(sheet)} is the finest")
         : null;
 
+    /// <summary>How many files may be made side by side; pictures take much memory.</summary>
+    public int AtOnce => Has(DrawFormat.Png) && Sheets.Count > 0
+        ? PngWriter.AtOnce(Sheets, _dpi, Environment.ProcessorCount)
+        : Environment.ProcessorCount;
+
     /// <summary>What makes each file, in the order that they are written.</summary>
     public IEnumerable<Func<DrawnFile>> Makers()
     {

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Floorplan.Cli.Hosting;
 using Spectre.Console;
 
@@ -25,7 +26,9 @@ internal static class LongWork
             return made;
         }
 
-        IReadOnlyList<T> All() => [.. makers.AsParallel().AsOrdered().WithDegreeOfParallelism(atOnce).Select(Count)];
+        // One after the other to the next free processor, since a picture takes as long as fifty texts.
+        var next = Partitioner.Create(makers.ToArray(), loadBalance: true);
+        IReadOnlyList<T> All() => [.. next.AsParallel().AsOrdered().WithDegreeOfParallelism(atOnce).Select(Count)];
         if (!host.ErrorColour)
         {
             return All();
