@@ -5,6 +5,7 @@ using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
+using Floorplan.Model.Services;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Drawing.Sheets.Elevations;
@@ -41,16 +42,26 @@ public sealed class ElevationsSheet : Sheet
             [
                 "Heights from the finished floor: left of a view openings and ceiling, right of it items and points.",
                 "Shown is what stands along a wall; what stands free in the room is on sheets 1 and 3. Partitions are seen from their end.",
-                .. NotDrawn(faces),
+                .. NotDrawn(plan, faces),
             ],
             Cautions = [Cautions.LocalCode],
         };
     }
 
-    private static IEnumerable<string> NotDrawn(IReadOnlyList<InsideFace> faces)
+    private static IEnumerable<string> NotDrawn(Plan plan, IReadOnlyList<InsideFace> faces)
     {
-        string[] ids = [.. faces.SelectMany(f => f.PointsWithoutHeight).Select(p => p.Id).Distinct()];
-        return ids.Length == 0 ? [] : [$"Not drawn, because the plan does not say how high: {string.Join(", ", ids)}. Add `height`."];
+        string[] low = [.. faces.SelectMany(f => f.PointsWithoutHeight).Select(p => p.Id).Distinct()];
+        if (low.Length > 0)
+        {
+            yield return $"Not drawn, because the plan does not say how high: {string.Join(", ", low)}. Add a height in the plan.";
+        }
+
+        string[] inner =
+            [.. plan.Services.Where(s => s.Wall is not null && s is not (Hose or Drain) && !faces.Any(f => f.Has(s))).Select(s => s.Id)];
+        if (inner.Length > 0)
+        {
+            yield return $"On a partition, so in none of these views: {string.Join(", ", inner)}; see sheets 4 and 5.";
+        }
     }
 
     private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<InsideFace> faces)

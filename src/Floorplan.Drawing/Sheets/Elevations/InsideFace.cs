@@ -74,12 +74,14 @@ internal sealed record InsideFace
         ? Rectangle(station.Bounds.West, station.Bounds.East, station.Bottom, station.Top)
         : Rectangle(station.Bounds.South, station.Bounds.North, station.Bottom, station.Top);
 
+    public bool Has(ServicePoint point) => point.Wall == wall.Side && IsOn(point.At);
+
     /// <summary>Points of this wall that cannot be drawn, because the plan does not say how high they are.</summary>
     public IEnumerable<ServicePoint> PointsWithoutHeight =>
-        plan.Services.Where(s => s.Wall == wall.Side && s.Height is null && s is not (Hose or Drain) && IsOn(s.At));
+        plan.Services.Where(s => Has(s) && s.Height is null && s is not (Hose or Drain));
 
     /// <summary>Points on this wall whose height the plan says.</summary>
-    public IEnumerable<ServicePoint> Points => plan.Services.Where(s => s.Wall == wall.Side && s.Height is not null && IsOn(s.At));
+    public IEnumerable<ServicePoint> Points => plan.Services.Where(s => Has(s) && s.Height is not null);
 
     public (Length U, Length V) Place(ServicePoint point) => (U(wall.RunsEastWest ? point.At.X : point.At.Y), point.Height!.Value);
 

@@ -67,6 +67,20 @@ public class ElevationTests
         Assert.All(against, s => Assert.Contains(sheet.Items, i => i.Group == "station:" + s.Id));
     }
 
+    /// <summary>Before, a panel without a height and one on a partition were on no elevation, and nothing said so.</summary>
+    [Fact]
+    public void A_point_that_cannot_be_drawn_is_named_with_the_reason()
+    {
+        string text = Plan + "\nroom lobby \"Lobby\" staff\n  area 1500 x 1500\n  in work\n  place corner south-east\npartitions\n"
+            + "  thickness 60\npanel p1 in work, east wall, 2500 from south, 63 A 230 V\n"
+            + "switch sw1 in lobby, west wall, 500 from south, height 1100\n";
+        var sheet = DrawnPlans.Draw(text, [7]).Single();
+        string words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(t => t.Text));
+        Assert.Contains("does not say how high: p1.", words);
+        Assert.Contains("On a partition, so in none of these views: sw1;", words);
+        Assert.DoesNotContain("w1.", words);
+    }
+
     private static string[] Row(SheetScene sheet, string group)
         => [.. sheet.Items.OfType<TextItem>().Where(t => t.Group == group).Select(t => t.Text)];
 
