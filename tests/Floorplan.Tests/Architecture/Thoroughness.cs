@@ -7,7 +7,7 @@ internal static class Thoroughness
 {
     public static bool Whole { get; } = Environment.GetEnvironmentVariable("FLOORPLAN_TESTS") == "whole";
 
-    /// <summary>All cases, or every <paramref name="step"/>th.</summary>
+    /// <summary>All cases, or every <paramref name="step"/>th. The first ones are often the plainest, so the slice begins later.</summary>
     public static IEnumerable<T> Slice<T>(IEnumerable<T> cases, int step) =>
-        Whole ? cases : cases.Where((_, i) => i % step == 0);
+        Whole ? cases : cases.Where((_, i) => i % step == step * 2 / 3);
 }

@@ -22,7 +22,7 @@ public class DimensionRoundTripTests
     /// <summary>How far a figure that fits its stretch may stand off its middle, beside the stroke at its end; paper mm.</summary>
     private const double OffMiddle = 1.5;
 
-    public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
+    public static TheoryData<string> Templates => [.. Thoroughness.Slice(DrawnPlans.Templates, 6)];
 
     [Theory]
     [InlineData("2600", 2600)]

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Dxf;
 using Floorplan.Drawing.Scene;
+using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Cli;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
@@ -41,7 +42,7 @@ public class DxfReaderTests
         print(json.dumps(out))
         """;
 
-    public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
+    public static TheoryData<string> Templates => [.. Thoroughness.Slice(DrawnPlans.Templates, 6)];
 
     [SkippableTheory, MemberData(nameof(Templates))]
     public void Lines_circles_and_texts_are_found_again_at_their_places(string template)
@@ -125,11 +126,12 @@ public class DxfReaderTests
     public void A_plan_from_a_stranger_reads_without_a_fault()
     {
         string python = Readers.PythonWith("ezdxf");
-        foreach (string name in ((IEnumerable<object[]>)HostileNameTests.Names).Select(n => (string)n[0]).Where(n => n.Length < 100))
+        var names = ((IEnumerable<object[]>)HostileNameTests.Names).Select(n => (string)n[0]).Where(n => n.Length < 100);
+        foreach (string name in Thoroughness.Slice(names, 5))
         {
             using var folder = new TemporaryFolder();
             CliRun.In(folder.Path, HostileNameTests.PlanNamed(name), "draw", "-", "--format", "dxf", "--sheets", "1", "--out", ".");
-            foreach (string file in folder.Files)
+            foreach (string file in folder.Files.Where(f => f.EndsWith(".dxf", StringComparison.Ordinal)))
             {
                 using var read = Json(python, folder.At(file));
                 Assert.Empty(read.RootElement.GetProperty("faults").EnumerateArray());
