@@ -18,9 +18,11 @@ internal static class Cautions
         + $"calculation and a licensed plumber. Water over {QuantityText.Of(Scalding, Measure.Temperature, units)} scalds; fit backflow "
         + "protection where the code asks for it.";
 
-    public const string Power =
-        "Power can kill. A licensed electrician designs and does the work; a steel shell is bonded to earth, and wet rooms want "
-            + "protection against current through a person.";
+    /// <summary>A shed may be of steel or not.</summary>
+    public static string Power(ShellKind kind) =>
+        "Power can kill. A licensed electrician designs and does the work; "
+            + $"{(kind == ShellKind.Shed ? "steel parts of the shed are" : "the steel shell is")} bonded to earth, and outlets in wet "
+            + "rooms have a device that cuts off when current goes through a person.";
 
     public const string Flow = "The routes are the shortest ways that fit on the drawn floor. They do not replace a written hazard plan.";
 

@@ -12,7 +12,7 @@ public sealed class DatumLayer(Plan plan) : PlanLayer(plan)
 {
     public override IEnumerable<LegendEntry> Legend =>
         [new LegendEntry(
-            "steel datum: outside, south-west", (scene, box)
+            $"{DatumWords.Of(Plan.Shell.Kind)}: outside, south-west", (scene, box)
                 => DatumSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))];
 
     public override void Draw(PlanCanvas canvas)

@@ -81,9 +81,9 @@ public sealed class GeneralArrangementSheet : Sheet
             yield return "From west, south: to the item's south-west corner, from the west and south faces of its room.";
         }
 
-        if (plan.Openings.Any(o => o.ClosesItself || o.OpensFromInside))
+        if (OpeningKeyTable.Marks(plan) is { } marks)
         {
-            yield return "SC: self-closing. RI: release inside, opens without key or tool.";
+            yield return marks;
         }
     }
 }

@@ -18,6 +18,11 @@ internal static class OpeningKeyTable
         [.. plan.Openings.GroupBy(o => FromFaces.RoomOf(o)?.Id)
             .SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([FromFaces.RoomOf(room.First())?.Label ?? ""]))]);
 
+    /// <summary>What the letters in column What mean, for the notes of a sheet with this table; null when none stands there.</summary>
+    public static string? Marks(Plan plan) => plan.Openings.Any(o => o.ClosesItself || o.OpensFromInside)
+        ? "SC: self-closing. RI: release inside, opens without key or tool."
+        : null;
+
     private static IReadOnlyList<Cell> Row(Opening opening, UnitSystem units) =>
     [
         OpeningLayer.Mark(opening),

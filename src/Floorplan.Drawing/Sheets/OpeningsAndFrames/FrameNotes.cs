@@ -1,4 +1,5 @@
 using Floorplan.Drawing.Blocks;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Shells;
@@ -18,15 +19,15 @@ internal static class FrameNotes
 
     public static IEnumerable<string> Of(ShellKind kind, IReadOnlyList<CutOut> cuts, UnitSystem units)
     {
-        yield return "Open circles: where a row begins. Below and left it is the steel datum, the outside face at the south-west bottom "
-            + "corner, and figures go to the edges of an opening and to the middle of any other hole.";
-        yield return "Above and right it is the finished inside face and the finished floor, and figures go to the clear opening.";
+        yield return $"Open circles: where a row begins. In the row below a wall it is the {DatumWords.Of(kind)}: the outside corner at "
+            + "the wall's west or south end, and the bottom. Figures go to the edges of an opening and to the middle of any other hole.";
+        yield return "In the other rows it is the finished inside face and the finished floor, and figures go to the clear opening.";
         yield return "Measure the real shell before cutting: "
             + $"{(kind == ShellKind.Container ? "posts, rails and corrugations" : "posts and rails")} are drawn at usual places.";
         if (cuts.Any(c => c.Frame is not null))
         {
-            yield return "Hole = clear opening + frame. Frames are mitred; where the sill is low the posts stand square on the bottom "
-                + "rail or the slab. Check both diagonals.";
+            yield return "Hole = clear opening + frame. Frames are mitred; where the sill is low the posts stand square on "
+                + $"{(kind == ShellKind.Shed ? "the slab or the sole plate" : "the bottom rail")}. Check both diagonals.";
         }
 
         if (kind == ShellKind.Shed)
@@ -63,7 +64,9 @@ internal static class FrameNotes
         :
         [
             "Have each hole and its frame checked by an engineer.",
-            "Set the box level on its four corners.",
+            kind == ShellKind.Trailer
+                ? "Chock the wheels and set the trailer level on stands under its frame."
+                : "Set the box level on its four corners.",
             "Brace roof rail and wall on both sides of the hole.",
             "Make the frame. Set out from the datum, and check from a second edge and by the diagonals.",
             "Cut along the head and weld the head in; then each post, then the sill.",

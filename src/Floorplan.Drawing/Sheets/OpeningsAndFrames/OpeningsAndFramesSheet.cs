@@ -48,7 +48,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
             Description =
                 $"Walls of a {plan.Shell.Name} seen from outside: {SheetHead.Count(cuts.Count, "opening")} and "
                     + $"{SheetHead.Count(holes.Count, "hole")} for pipes, cables, fans and drains, "
-                + "with running dimensions from the steel datum, frames and cut list.",
+                + $"with running dimensions from the {DatumWords.Of(plan.Shell.Kind)}, frames and cut list.",
             Views = views,
             Legend =
             [

@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
@@ -57,14 +58,13 @@ public sealed class PowerLightAirSheet : Sheet
             ],
             Notes =
             [
-                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from "
-                    + "the finished floor.",
+                DatumWords.Note(plan.Shell.Kind),
                 "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what the "
                     + "machines draw, not what a circuit is sized for.",
                 "Light is the level at the height of the work.",
             ],
             Findings = [.. findings.Select(f => f.Line)],
-            Cautions = [Cautions.Power, Cautions.LocalCode],
+            Cautions = [Cautions.Power(plan.Shell.Kind), Cautions.LocalCode],
         };
     }
 }

@@ -1,4 +1,5 @@
 using Floorplan.Drawing.Blocks;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
@@ -15,7 +16,7 @@ namespace Floorplan.Drawing.Sheets.PowerLightAir;
 internal static class PowerTables
 {
     public static KeyTable Points(Plan plan, IReadOnlyList<ServicePoint> points) => new(
-        "Points, from the steel datum",
+        $"Points, from the {DatumWords.Of(plan.Shell.Kind)}",
         ["Mark", "What", "X", "Y", "Height", "Circuit", "Rating"],
         [.. points.Select(p => (IReadOnlyList<Cell>)
         [

@@ -37,11 +37,12 @@ public sealed class SchedulesSheet : Sheet
                 "Connections: every use open or running at once, as written in the plan. What is used together, and the size of pipes "
                     + "and cables, is worked out by the plumber and the electrician.",
                 "Empty cells: the plan does not say.",
-                "Weights: linings, floor and partitions as the plan says what they are, or as the table says they are taken; openings "
-                    + "are not taken off, people not counted. Check against the plate by weighing.",
-                "Lifting index: at least so much, by the revised NIOSH equation (DHHS 94-110) with the load close, no twist, a firm grip "
-                    + "and lifts now and then; 1 is its design goal. A load that the plan does not say is that of the lightest product, "
-                    + "or of a bin as heavy as water.",
+                .. OpeningKeyTable.Marks(plan) is { } marks ? [marks] : Array.Empty<string>(),
+                "Weights: linings, floor and partitions are of what the plan says, or of what the table says. Openings are not taken off "
+                    + "and people are not counted. Weigh the unit before it goes on the road.",
+                "Lifting index: by the revised NIOSH equation (DHHS 94-110), for a load held close, no twist, a firm grip and few "
+                    + "lifts; the real one is as large or larger, and 1 is the goal. Where the plan does not say a load, it is one "
+                    + "product, or a bin as heavy as water.",
                 "Order of bringing in: things go narrow side first past those that stand already; check the floor for turning long ones. "
                     + "Heavy things are moved by people who do this for a living.",
             ],

@@ -1,4 +1,5 @@
 using Floorplan.Drawing.Blocks;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
@@ -12,7 +13,7 @@ namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 internal static class PointTable
 {
     public static KeyTable Of(Plan plan, IReadOnlyList<ServicePoint> points) => new(
-        "Points, from the steel datum",
+        $"Points, from the {DatumWords.Of(plan.Shell.Kind)}",
         ["Mark", "What", "X", "Y", "Height", "Size"],
         [.. points.Select(p => Row(plan, p))]);
 

@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
@@ -56,8 +57,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 "Levels count from the finished floor at the highest point of each room, marked ±0: level = slope × distance to the drain.",
                 "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that "
                     + "touches two; where the room has none, from the nearest of the plan.",
-                "Points: X east and Y north from the steel datum, the outside face of the shell at its south-west corner; heights from "
-                    + "the finished floor.",
+                DatumWords.Note(plan.Shell.Kind),
             ],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Water(plan.Units), Cautions.LocalCode],
