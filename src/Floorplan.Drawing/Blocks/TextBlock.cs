@@ -65,13 +65,14 @@ internal static class TextBlocks
 
     private static BlockRow Finding(FindingLine finding, double width, DrawingStandard s)
     {
-        const double mark = 7;
+        // Numbers have room for two figures, and more where a plan has hundreds of findings.
+        string number = FormattableString.Invariant($"{finding.Number}");
+        double mark = Math.Max(7, TextMeasure.Width(number, s.NoteHeight, true) + 2);
         var lines =
             TextWrap.Lines(
                 SafeText.Clean($"{finding.Severity}: {finding.Text}", LongestFinding), width - mark, s.NoteHeight, most: MostLines);
         return new BlockRow(Height(lines.Count, s), (scene, at) =>
         {
-            string number = FormattableString.Invariant($"{finding.Number}");
             scene.Text(
                 new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true));
             Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Finding);

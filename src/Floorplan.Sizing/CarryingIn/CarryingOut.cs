@@ -1,5 +1,6 @@
 using Floorplan.Model;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space;
 using Floorplan.Model.Space.Turning;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
@@ -10,6 +11,9 @@ namespace Floorplan.Sizing.CarryingIn;
 /// <summary>Carries things out of a finished unit, one after another.</summary>
 internal sealed class CarryingOut
 {
+    /// <summary>What a cell costs in the search for a way of a disc, counted as <see cref="Steps"/>. Own estimate.</summary>
+    private const int CellSteps = 20;
+
     private readonly WayIn way;
     private readonly CarryGrid grid;
     private readonly IReadOnlyList<SolidEdge> walls;
@@ -36,16 +40,19 @@ internal sealed class CarryingOut
     }
 
     /// <summary>Takes out round by round; what is left in <paramref name="left"/> is stuck.</summary>
+    /// <remarks>A thing that passes the doors on no side never comes out: it is not tried, and stands in the way of the others.</remarks>
     public void TakeOut(List<Station> left, List<List<BroughtIn>> rounds)
     {
+        var hopeless = left.Where(t => !Solid.SidesOf(t).Any(s => way.PassesDoors(t, s)))
+            .ToHashSet<Station>(ReferenceEqualityComparer.Instance);
         var denied = new Dictionary<Station, HashSet<Station>>(ReferenceEqualityComparer.Instance);
         List<BroughtIn> before = [];
-        while (left.Count > 0)
+        while (left.Count > hopeless.Count)
         {
             var field = grid.WidestOut(left);
             var edges = new SolidEdges(walls.Concat(SolidEdges.OfThings(left)));
             var round = new List<BroughtIn>();
-            foreach (var thing in left)
+            foreach (var thing in left.Where(t => !hopeless.Contains(t)))
             {
                 var blockers = new HashSet<Station>(ReferenceEqualityComparer.Instance);
                 if (DiscGetsOut(thing, field.Widest, blockers) && Turns(thing, field, edges, blockers))
@@ -90,6 +97,7 @@ internal sealed class CarryingOut
                 return true;
             }
 
+            Steps.Take(CellSteps);
             foreach (int next in grid.Beside(cell))
             {
                 if (seen.Contains(next) || (grid.FromWalls(next) < radius && !own.Contains(grid.Middle(next))))

@@ -149,7 +149,7 @@ public class MistakeTests
     [InlineData(
         "needs hot 12 L/min at 60 kg", "60 kg", "expected a temperature or a pressure, found a weight (`60 kg`)",
         "units that fit: C, F; bar, kPa, psi")]
-    [InlineData("workers 99 north", "99", "a station has 1 to 40 workers", null)]
+    [InlineData("workers 99 north", "99", "how many workers is a whole number from 1 to 40", "check the figure")]
     [InlineData(
         "worker sout", "sout", "expected the side that the worker stands on: north, south, east or west, found `sout`",
         "did you mean `south`?")]

@@ -1,5 +1,8 @@
+using System.Globalization;
+using System.Text;
 using Floorplan.Checks.Findings;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model.Space;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 
@@ -168,4 +171,22 @@ public sealed class WillNotGoInTests
           size {size}
           place against north wall, 3000 from west
         """, "will-not-go-in");
+
+    /// <summary>Counted, not timed: each bench used to be searched a way for, over all the floor, and 900 of them took minutes.</summary>
+    [Fact]
+    public void What_no_door_leads_to_is_told_without_a_search()
+    {
+        var text = new StringBuilder("plan \"T\"\nshell shed 40000 x 20000 x 2600\nroom a \"Hall\" dirty from west to east\n");
+        for (int i = 0; i < 200; i++)
+        {
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"station s{i} \"Bench {i}\" in a\n  size 500 x 400 x 900\n  place at {500 + (i % 40 * 900)}, {500 + (i / 40 * 900)}\n");
+        }
+
+        var facts = CheckedPlan.Facts(CheckedPlan.Plan(text.ToString()));
+        long before = Steps.Taken;
+        Assert.Equal(200, facts.BringingIn.Stuck.Count);
+        Assert.InRange(Steps.Taken - before, 0, 4_000_000);
+    }
 }
