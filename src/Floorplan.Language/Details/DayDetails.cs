@@ -10,12 +10,6 @@ namespace Floorplan.Language.Details;
 /// <summary>What the <c>day</c> may say.</summary>
 public static class DayDetails
 {
-    /// <summary>In one room; more do not fit in a small unit. Own assumption.</summary>
-    private const int MostPeople = 200;
-
-    /// <summary>On one site; own assumption.</summary>
-    private const int MostToilets = 100;
-
     public static Detail<TargetSyntax> Target { get; } = new(
         "target",
         "what the unit makes, and for how long",
@@ -72,7 +66,8 @@ public static class DayDetails
         do
         {
             var start = c.Here;
-            if (c.Name("the name of a room or station") is not { } where || c.Whole("how many people", 0, MostPeople) is not { } count)
+            if (c.Name("the name of a room or station") is not { } where
+                || c.Whole("how many people", 0, Bounds.MostPeople) is not { } count)
             {
                 break;
             }
@@ -92,7 +87,7 @@ public static class DayDetails
             {
                 elsewhere = elsewhere with { Changing = c.Expect("room") };
             }
-            else if (c.Whole("how many toilets", 0, MostToilets) is { } count && (c.Try("toilets") || c.Expect("toilet")))
+            else if (c.Whole("how many toilets", 0, Bounds.MostToilets) is { } count && (c.Try("toilets") || c.Expect("toilet")))
             {
                 elsewhere = elsewhere with { Toilets = count };
             }

@@ -12,9 +12,6 @@ public static class SheetDetails
     /// <summary>Sheets of a set are numbered from 1 to this.</summary>
     public const int LastSheet = 9;
 
-    /// <summary>The smallest picture, 1:n; own assumption.</summary>
-    private const int SmallestScale = 1000;
-
     private static readonly string[] Showable = ["dimensions", "findings", "flows", "openings", "services", "stations"];
 
     public static Detail<TextSyntax> Paper { get; } = new("paper", "its paper size", ["paper A2", "paper A1", "paper tabloid"], PaperOf);
@@ -66,9 +63,9 @@ public static class SheetDetails
             return null;
         }
 
-        if (half.Value is < 1 or > SmallestScale)
+        if (half.Value is < 1 or > Bounds.SmallestScale)
         {
-            c.Error("not-a-scale", $"a scale is from 1:1 to 1:{SmallestScale}", half.Span, "write such as `scale 1:25`");
+            c.Error("not-a-scale", $"a scale is from 1:1 to 1:{Bounds.SmallestScale}", half.Span, "write such as `scale 1:25`");
             return null;
         }
 

@@ -10,8 +10,6 @@ namespace Floorplan.Language.Details;
 /// <summary>How the longer details of a station are read.</summary>
 internal static class StationReading
 {
-    private const int MostWorkers = 40;
-
     private static readonly string[] NeedWords = ["cold", "hot", "drain", "power", "air", "ice", "steam", "sterilizer"];
 
     private static readonly string[] WorkWords = ["precise", "light", "heavy", "cutting"];
@@ -43,7 +41,8 @@ internal static class StationReading
                 : null;
         }
 
-        if (c.Whole("how many workers", 1, MostWorkers) is not { } count || c.Side("the side that the workers stand on") is not { } side)
+        if (c.Whole("how many workers", 1, Bounds.MostWorkers) is not { } count
+            || c.Side("the side that the workers stand on") is not { } side)
         {
             return null;
         }

@@ -19,6 +19,18 @@ public static class Bounds
     /// <summary>1 km, in nanometres.</summary>
     public const long LongestLength = 1_000_000_000_000;
 
+    /// <summary>At one side of a station; own assumption, as the next three.</summary>
+    public const int MostWorkers = 40;
+
+    /// <summary>The crew of one room.</summary>
+    public const int MostPeople = 200;
+
+    /// <summary>On one site.</summary>
+    public const int MostToilets = 100;
+
+    /// <summary>The smallest picture, 1:n.</summary>
+    public const int SmallestScale = 1000;
+
     /// <summary>Details of one statement.</summary>
     public const int MostDetails = 2_000;
 

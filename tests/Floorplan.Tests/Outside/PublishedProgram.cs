@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Floorplan.Tests.Architecture;
+using Xunit;
 
 namespace Floorplan.Tests.Outside;
 
@@ -26,6 +27,20 @@ internal static class PublishedProgram
     public static string Built { get; } = Repository.At("src", "Floorplan.Cli", "bin",
         AppContext.BaseDirectory.Contains("Release", StringComparison.Ordinal) ? "Release" : "Debug", "net10.0", "floorplan.dll");
 
+    /// <summary>The native program may have ended before it is given what it never asked for.</summary>
+    private static void Give(Process process, string input)
+    {
+        try
+        {
+            process.StandardInput.Write(input);
+            process.StandardInput.Close();
+        }
+        catch (IOException)
+        {
+            Assert.True(process.WaitForExit(TimeSpan.FromSeconds(10)), "it closed its input and goes on");
+        }
+    }
+
     private static ProcessRun Start(string program, string folder, string input, string[] arguments)
     {
         using var process = Process.Start(new ProcessStartInfo(program, arguments)
@@ -36,8 +51,7 @@ internal static class PublishedProgram
             RedirectStandardError = true,
         })!;
         var error = process.StandardError.ReadToEndAsync();
-        process.StandardInput.Write(input);
-        process.StandardInput.Close();
+        Give(process, input);
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return new ProcessRun(process.ExitCode, output, error.Result);

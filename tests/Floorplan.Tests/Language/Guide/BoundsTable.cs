@@ -1,7 +1,9 @@
 using System.Globalization;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Input;
+using Floorplan.Language.Details;
 using Floorplan.Language.Parsing;
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Binding.Reading;
@@ -33,11 +35,24 @@ internal static class BoundsTable
         ("characters of all these files together", Bounds.MostCharacters),
         ("pairs of things in one place", PlanBounds.MostPairs),
         ("more such pairs for each thing", PlanBounds.MorePairsForEach),
+        .. QuantityBounds.Most.Select(m => (Of(m), (long)m.Number)),
+        ("people in one room", Bounds.MostPeople),
+        ("toilets on one site", Bounds.MostToilets),
+        ("workers at one side of a station", Bounds.MostWorkers),
+        ("sheets of a set", SheetDetails.LastSheet),
+        ("the second half of a scale, 1:n", Bounds.SmallestScale),
         ("mistakes that are told", Bounds.MostMistakes),
         ("findings of one rule", Checker.MostOfOneRule),
         ("dots to the inch of a picture", PngWriter.MostDpi),
         ("pixels of a picture", PngWriter.MostPixels),
     ];
+
+    private static string Of(Quantity most) => most.Unit.Kind switch
+    {
+        QuantityKind.Rate => "things in an hour",
+        QuantityKind.Count => "things counted in one figure",
+        _ => $"{KindNames.Of(most.Unit.Kind).Split(' ', 2)[1]}, in {most.Unit.Symbol}",
+    };
 
     public static string Markdown() => "| of | at most |\n|---|---:|\n" + string.Concat(
         Rows.Select(r => $"| {r.What} | {r.Most.ToString("N0", CultureInfo.InvariantCulture).Replace(',', ' ')} |\n"));
