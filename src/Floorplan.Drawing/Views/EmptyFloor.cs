@@ -100,11 +100,19 @@ internal sealed class EmptyFloor
             return;
         }
 
-        for (int x = Column(around.Left); x <= Column(around.Right); x++)
+        for (int y = Row(around.Top); y <= Row(around.Bottom); y++)
         {
-            for (int y = Row(around.Top); y <= Row(around.Bottom); y++)
+            var edges = Crossed(area, bounds.Top + ((y + 0.5) * cell));
+            int passed = 0;
+            for (int x = Column(around.Left); x <= Column(around.Right); x++)
             {
-                taken[x, y] |= Covers(area, new(bounds.Left + ((x + 0.5) * cell), bounds.Top + ((y + 0.5) * cell)));
+                double at = bounds.Left + ((x + 0.5) * cell);
+                while (passed < edges.Count && edges[passed] <= at)
+                {
+                    passed++;
+                }
+
+                taken[x, y] |= (edges.Count - passed) % 2 == 1;
             }
         }
 
@@ -117,21 +125,25 @@ internal sealed class EmptyFloor
         }
     }
 
-    /// <summary>Even-odd, as areas are filled.</summary>
-    private static bool Covers(AreaItem area, PaperPoint at)
+    /// <summary>Where a row meets the outline, from left to right. A place is covered when an odd number lies right of it.</summary>
+    private static List<double> Crossed(AreaItem area, double y)
     {
-        bool inside = false;
+        var edges = new List<double>();
         foreach (var ring in area.Rings)
         {
             for (int i = 0; i < ring.Count; i++)
             {
                 var a = ring[i];
                 var b = ring[(i + 1) % ring.Count];
-                inside ^= (a.Y > at.Y) != (b.Y > at.Y) && at.X < a.X + ((at.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X));
+                if ((a.Y > y) != (b.Y > y))
+                {
+                    edges.Add(a.X + ((y - a.Y) / (b.Y - a.Y) * (b.X - a.X)));
+                }
             }
         }
 
-        return inside;
+        edges.Sort();
+        return edges;
     }
 
     private void Take(SceneItem item)

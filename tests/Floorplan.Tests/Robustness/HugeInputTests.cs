@@ -29,6 +29,9 @@ public class HugeInputTests
             => Head + "station s0 \"S\" in a\n  size 1 x 1 x 1\n  place at 0, 0\n"
                 + Lines(5_000, n => $"station s{n + 1} \"S\" in a\n  size 1 x 1 x 1\n  place against south wall, east of s{n} gap 1"),
         ["three hundred rooms in one"] = () => Head + Lines(300, n => $"room r{n} \"R\" clean area 500 x 500, in a, at {n}, {n}"),
+        ["a hundred rooms in each other"] = ()
+            => "plan \"x\"\nshell shed 40000 x 40000 x 2700\nroom z \"Z\" clean from west to east\n"
+                + Lines(100, n => $"room r{n} \"R\" clean area {Side(n)} x {Side(n)}, in {(n == 0 ? "z" : $"r{n - 1}")}, at 85, 85"),
         ["a shed with four thousand corners"] = ()
             => "plan \"x\"\nshell shed corners " + string.Join(", ", Enumerable.Range(0, 4_000).Select(n => $"{n * 10} {n % 7 * 100}")),
         ["a kind of itself"] = () => Head + "kind k like k\nstation s like k in a\n",
@@ -65,6 +68,7 @@ public class HugeInputTests
     [InlineData("a flow there and back ten thousand times")]
     [InlineData("a chain of five thousand places")]
     [InlineData("three hundred rooms in one")]
+    [InlineData("a hundred rooms in each other")]
     [InlineData("a shed with four thousand corners")]
     public async Task It_is_drawn_or_refused_and_soon(string what)
     {
@@ -74,6 +78,9 @@ public class HugeInputTests
         Assert.InRange(run.Exit, 0, 1);
         Assert.All(folder.Files, file => Assert.InRange(new FileInfo(folder.At(file)).Length, 1, 64 << 20));
     }
+
+    /// <summary>Of the room in the room before it, in mm.</summary>
+    private static int Side(int number) => 37_000 - (number * 180);
 
     private static string Lines(int count, Func<int, string> line) => string.Join('\n', Enumerable.Range(0, count).Select(line)) + "\n";
 
