@@ -16,7 +16,7 @@ public static class App
     {
         int exit = Told(host, () =>
         {
-            int code = host.Trouble is { } trouble ? Fail(host, trouble) : Invoke(args, host);
+            int code = host.Trouble is { } trouble ? Refusal.Tell(host, trouble) : Invoke(args, host);
 
             // What was said and did not arrive is a fault like any other.
             host.Out.Flush();
@@ -52,19 +52,13 @@ public static class App
         {
             try
             {
-                return stopped is IOException ? Fail(host, stopped.Message) : FailByFault(host, stopped);
+                return stopped is IOException ? Refusal.Tell(host, stopped.Message) : FailByFault(host, stopped);
             }
             catch (StreamLostException)
             {
                 return ExitCode.CouldNotRun;
             }
         }
-    }
-
-    private static int Fail(Host host, string sentence)
-    {
-        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), sentence);
-        return ExitCode.CouldNotRun;
     }
 
     private static int FailByFault(Host host, Exception bug)

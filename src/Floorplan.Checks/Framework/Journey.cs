@@ -1,6 +1,8 @@
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
+using NetTopologySuite.Geometries;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Framework;
@@ -24,6 +26,11 @@ internal sealed record Journey(
         => legs
             .GroupBy(l => (l.Flow, l.Leg.Chain), new ByChain())
             .SelectMany(chain => Split([.. chain]));
+
+    /// <summary>The first stretch of floor of a room that it goes over; null where it only touches the room.</summary>
+    public Geometry? FirstStretchIn(Room room) => Legs
+        .Select(l => l.Route is { } way ? Overlays.Stretches(way.Path, room.Floor) : null)
+        .FirstOrDefault(s => s is { IsEmpty: false });
 
     /// <summary>Whether things go from one end to the other through a closed pipe.</summary>
     public bool IsPiped => Legs.All(l => l.Leg.Carriage.Kind == CarriageKind.Pump);

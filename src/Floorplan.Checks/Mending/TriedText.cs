@@ -1,6 +1,5 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
-using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding;
@@ -23,7 +22,7 @@ internal sealed record TriedText(PlanFacts? Facts)
     {
         Steps.Take(StepsToRead(source.Content));
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
-        return new TriedText(bound.Plan is { } plan && bound.Diagnostics.All(d => d.Severity != Severity.Error)
+        return new TriedText(bound is { HasErrors: false, Plan: { } plan }
             ? new PlanFacts(plan, new FloorSpace(plan))
             : null);
     }

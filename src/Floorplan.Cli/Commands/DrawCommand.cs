@@ -81,11 +81,9 @@ internal static class DrawCommand
     {
         if (SameNameTwice(all) is { } twice)
         {
-            Page.OfError(host)
-                .Line(
-                    new Piece("floorplan: ", Tone.Error),
-                    $"two of the files are named {twice}, so their sheets would have the same names; draw them into folders of their own");
-            return ExitCode.CouldNotRun;
+            return Refusal.Tell(
+                host,
+                $"two of the files are named {twice}, so their sheets would have the same names; draw them into folders of their own");
         }
 
         if (folder.Open() == ExitCode.CouldNotRun)

@@ -43,7 +43,6 @@ internal static class ExplainCommand
             ? $"that rule is now called {now}: floorplan explain {now}"
             : NearNames.Hint(wanted, Names)
                 ?? "it explains what stands in [ ] after a finding or a mistake; floorplan rules lists the rules";
-        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"there is nothing called {name} to explain; {near}");
-        return ExitCode.CouldNotRun;
+        return Refusal.Tell(host, $"there is nothing called {name} to explain; {near}");
     }
 }

@@ -32,7 +32,6 @@ internal static class GalleryCommand
             }
         }
 
-        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{folder}: {problem}");
-        return ExitCode.CouldNotRun;
+        return Refusal.Tell(host, $"{folder}: {problem}");
     }
 }

@@ -52,8 +52,7 @@ internal static class NewCommand
 
         if (file is null)
         {
-            error.Line(new Piece("floorplan: ", Tone.Error), $"say where to write it, such as: floorplan new {template} my-unit.unit");
-            return ExitCode.CouldNotRun;
+            return Refusal.Tell(host, $"say where to write it, such as: floorplan new {template} my-unit.unit");
         }
 
         if (file == PlanFileReader.StandardInput)
@@ -73,8 +72,7 @@ internal static class NewCommand
             : WholeFile.Create(full, text);
         if (problem is not null)
         {
-            Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), $"{file}: {problem}");
-            return ExitCode.CouldNotRun;
+            return Refusal.Tell(host, $"{file}: {problem}");
         }
 
         Page.OfOutput(host).Line($"wrote {file} from {template}; next: floorplan draw {file}");

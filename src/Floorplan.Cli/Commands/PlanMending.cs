@@ -24,7 +24,7 @@ internal static class PlanMending
 
         if (input.Path is null)
         {
-            return Refuse(host, "--mend writes into a file, so it cannot mend standard input; --dry-run prints the change");
+            return Refusal.Tell(host, "--mend writes into a file, so it cannot mend standard input; --dry-run prints the change");
         }
 
         if (Mended(host, input) is not [.., { Proposal: { } last }] mended)
@@ -34,7 +34,7 @@ internal static class PlanMending
 
         if (PlanRewrite.Replace(input, last.Text) is { } problem)
         {
-            return Refuse(host, $"{input.Name}: {problem}");
+            return Refusal.Tell(host, $"{input.Name}: {problem}");
         }
 
         var page = Page.OfError(host);
@@ -62,7 +62,7 @@ internal static class PlanMending
         var input = PlanFileReader.Read(name, host);
         if (input.Source is not { } source)
         {
-            return Refuse(host, $"{input.Name}: {input.Problem}");
+            return Refusal.Tell(host, $"{input.Name}: {input.Problem}");
         }
 
         var now = new Checked(input, Examination.Of(source, input.Files));
@@ -99,11 +99,5 @@ internal static class PlanMending
         }
 
         return mended;
-    }
-
-    private static int Refuse(Host host, string sentence)
-    {
-        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), sentence);
-        return ExitCode.CouldNotRun;
     }
 }

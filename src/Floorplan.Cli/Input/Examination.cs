@@ -41,7 +41,7 @@ internal sealed record Examination(
     public static Examination Of(SourceText source, IPlanFiles files)
     {
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
-        if (bound.Plan is not { } plan || bound.Diagnostics.Any(d => d.Severity == Severity.Error))
+        if (bound is not { HasErrors: false, Plan: { } plan })
         {
             return new Examination(source, bound.Diagnostics, null, null, []);
         }

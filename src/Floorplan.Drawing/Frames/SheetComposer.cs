@@ -30,14 +30,15 @@ public static class SheetComposer
             return (drawing.Scene, null);
         }
 
-        double smallest = Math.Max(
-            ScaleSeries.SmallestWanted(content.Units), Best(content with { Wish = null }).Layout.Denominator);
+        // A long plan is smaller than wanted without a wish too; most are not, and need no second drawing to know.
+        double wanted = ScaleSeries.SmallestWanted(content.Units);
+        var smallest = new Lazy<double>(() => Math.Max(wanted, Best(content with { Wish = null }).Layout.Denominator));
         return Holds(drawing, content.Wish)
             ? (drawing.Scene, null)
-            : (null, SheetWishes.Refuse(content, smallest, wish => Holds(Best(content with { Wish = wish }), wish)));
+            : (null, SheetWishes.Refuse(content, smallest.Value, wish => Holds(Best(content with { Wish = wish }), wish)));
 
-        bool Holds(Drawing tried, SheetWish wish) =>
-            tried.Complete && tried.Layout.ViewsFit && (wish.Scale is not null || tried.Layout.Denominator <= smallest);
+        bool Holds(Drawing tried, SheetWish wish) => tried is { Complete: true, Layout.ViewsFit: true }
+            && (wish.Scale is not null || tried.Layout.Denominator <= wanted || tried.Layout.Denominator <= smallest.Value);
     }
 
     private static Drawing Best(SheetContent content)

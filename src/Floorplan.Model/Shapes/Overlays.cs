@@ -30,13 +30,13 @@ public static class Overlays
     }
 
     /// <summary>The stretches of a line that run over a floor. Lines only, in no order; a corner that is just touched is none.</summary>
-    public static Geometry Stretches(LineString line, Geometry floor)
-    {
-        var common = OverlayNGRobust.Overlay(line, floor, SpatialFunction.Intersection);
-        return common is GeometryCollection and not MultiLineString
-            ? Shape.Factory.BuildGeometry([.. LineStringExtracter.GetLines(common)])
-            : common is IPuntal ? Shape.Factory.CreateLineString() : common;
-    }
+    public static Geometry Stretches(LineString line, Geometry floor) =>
+        OverlayNGRobust.Overlay(line, floor, SpatialFunction.Intersection) switch
+        {
+            ILineal shape => (Geometry)shape,
+            GeometryCollection parts => Shape.Factory.BuildGeometry([.. LineStringExtracter.GetLines(parts)]),
+            _ => Shape.Factory.CreateLineString(),
+        };
 
     /// <summary>A place that both have, whatever they are; null for none.</summary>
     public static Coordinate? Meeting(Geometry a, Geometry b) =>

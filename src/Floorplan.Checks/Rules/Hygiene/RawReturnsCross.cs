@@ -82,8 +82,7 @@ internal sealed class RawReturnsCross : Rule
     private Finding Entry((Journey Journey, Room Room) entry)
     {
         var (journey, room) = entry;
-        var inside = journey.Legs.Select(l => l.Route is { } way ? Overlays.Stretches(way.Path, room.Floor) : null)
-            .FirstOrDefault(s => s is { IsEmpty: false });
+        var inside = journey.FirstStretchIn(room);
         return CheckContext.Find(this, Severity.Warning, [.. journey.Things.Append(room.Id).Distinct()],
             $"{What(journey.Flow)} from {Named.Of(journey.From)} to {Named.Of(journey.To)} come unwashed into {Named.Of(room)}",
             $"lead them past a washing place before {Named.Of(room)}, such as a `sink … wash` on the dirty side, and name it in the "

@@ -3,7 +3,6 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Shapes;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -89,8 +88,7 @@ internal sealed class StaffCrossesBack : Rule
     private Finding Found(Journey journey, Room through, Room to)
     {
         string who = journey.Flow.Label.Length == 0 ? "people" : journey.Flow.Label;
-        var inside = journey.Legs.Select(l => l.Route is { } way ? Overlays.Stretches(way.Path, to.Floor) : null)
-            .FirstOrDefault(s => s is { IsEmpty: false });
+        var inside = journey.FirstStretchIn(to);
         return CheckContext.Find(this, Severity.Warning, [.. journey.Things.Concat([through.Id, to.Id]).Distinct()],
             $"{who} go from the clean side through {Named.Of(through)} and on to {Named.Of(to)} in working time",
             $"let another person work in {Named.Of(through)}, or give the clean side a way that avoids it", journey.Legs[0].Leg.Span,

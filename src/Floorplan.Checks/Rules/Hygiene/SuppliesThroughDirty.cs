@@ -3,7 +3,6 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Shapes;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -61,8 +60,7 @@ internal sealed class SuppliesThroughDirty : Rule
             if (passed.Count > 0 && journey.ToRoom is { } to && ReturnWays.IsClean(to))
             {
                 string what = journey.Flow.Label.Length == 0 ? "supplies" : journey.Flow.Label;
-                var inside = journey.Legs.Select(l => l.Route is { } way ? Overlays.Stretches(way.Path, passed[0].Floor) : null)
-                    .FirstOrDefault(s => s is { IsEmpty: false });
+                var inside = journey.FirstStretchIn(passed[0]);
                 yield return CheckContext.Find(this, Severity.Warning, [.. journey.Things, .. passed.Select(r => r.Id)],
                     $"{what} for {Named.Of(journey.To)} in {Named.Of(to)} come through {Named.List(passed.Select(Named.Of))} in working "
                         + "time",

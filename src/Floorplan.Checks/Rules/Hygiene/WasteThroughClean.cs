@@ -2,7 +2,6 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Shapes;
 using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -54,8 +53,7 @@ internal sealed class WasteThroughClean : Rule
             if (passed.Count > 0)
             {
                 string names = Named.List(passed.Select(Named.Of));
-                var inside = journey.Legs.Select(l => l.Route is { } way ? Overlays.Stretches(way.Path, passed[0].Floor) : null)
-                    .FirstOrDefault(s => s is { IsEmpty: false });
+                var inside = journey.FirstStretchIn(passed[0]);
                 yield return CheckContext.Find(this, Severity.Warning, [.. journey.Things, .. passed.Select(r => r.Id)],
                     $"waste from {Named.Of(journey.From)} to {Named.Of(journey.To)} goes through {names}",
                     $"lead it from {Named.Of(journey.FromRoom)} straight to outside, by a door, hatch or chute of its own",

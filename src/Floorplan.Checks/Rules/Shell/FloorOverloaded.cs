@@ -73,9 +73,11 @@ internal sealed class FloorOverloaded : Rule
 
     public override bool AppliesTo(Plan plan) => plan.Shell.Kind == ShellKind.Container;
 
-    public override string MainKey(Plan plan) => plan.Limits.Any(l => l.Rule == Name) || plan.Shell.Outside.EnvelopeInternal.Width < LongBox
-        ? Short
-        : Long;
+    /// <summary>A plan sets one figure, whatever the box.</summary>
+    public override string MainKey(Plan plan) =>
+        new PlanLimits(plan).Find(this, Short) is { SetBy: not null } || plan.Shell.Outside.EnvelopeInternal.Width < LongBox
+            ? Short
+            : Long;
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -20,7 +20,7 @@ internal sealed class DrawingWriter(
         var plan = new DrawnPlan(input, formats, dpi, numbers, since);
         if (plan.TooFine() is { } problem)
         {
-            return Refuse(problem);
+            return Refusal.Tell(host, problem);
         }
 
         var files = LongWork.Make(host, "drawing", [.. plan.Makers()], plan.AtOnce);
@@ -49,7 +49,7 @@ internal sealed class DrawingWriter(
         var error = Page.OfError(host);
         foreach (string sentence in plan.NotCut)
         {
-            error.Line(new Piece("floorplan: ", Tone.Error), sentence);
+            Refusal.Tell(host, sentence);
         }
 
         foreach (var sheet in plan.NotDrawn)
@@ -70,11 +70,5 @@ internal sealed class DrawingWriter(
                 .Line($"  pdf and png show {MissingCharacters.Mark} for characters that their typeface lacks: "
                     + $"{string.Join(' ', missing.Take(20))}{(missing.Count > 20 ? " …" : "")}");
         }
-    }
-
-    private int Refuse(string sentence)
-    {
-        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), sentence);
-        return ExitCode.CouldNotRun;
     }
 }

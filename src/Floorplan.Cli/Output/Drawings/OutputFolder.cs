@@ -163,9 +163,5 @@ internal sealed class OutputFolder(Host host, string folder, IReadOnlyList<strin
 
     private string Shown(string name) => Path.Combine(folder, name);
 
-    private int Refuse(string sentence)
-    {
-        Page.OfError(host).Line(new Piece("floorplan: ", Tone.Error), sentence);
-        return ExitCode.CouldNotRun;
-    }
+    private int Refuse(string sentence) => Refusal.Tell(host, sentence);
 }

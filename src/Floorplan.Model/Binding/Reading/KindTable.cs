@@ -15,7 +15,7 @@ internal sealed class KindTable(Reports reports)
     internal const int LongestChain = 8;
 
     private readonly Dictionary<string, StationStatement> kinds = new(StringComparer.Ordinal);
-    private long taken;
+    private readonly RunningTotal taken = new(PlanBounds.MostTaken);
 
     public void Add(StationStatement kind)
     {
@@ -74,19 +74,11 @@ internal sealed class KindTable(Reports reports)
         return IsWithinBounds(chain) ? chain : [statement];
     }
 
-    private bool IsWithinBounds(List<StationStatement> chain)
-    {
-        bool before = taken <= PlanBounds.MostTaken;
-        taken += chain.Skip(1).Sum(k => k.Details.Count);
-        if (before && taken > PlanBounds.MostTaken)
-        {
-            reports.Error(
-                "kinds-give-too-much", $"the things of a plan take at most {PlanBounds.MostTaken} details from kinds together",
-                chain[0].HeadSpan, "take details out of the kind that many things are like");
-        }
-
-        return taken <= PlanBounds.MostTaken;
-    }
+    private bool IsWithinBounds(List<StationStatement> chain) => taken.Add(
+        chain.Skip(1).Sum(k => k.Details.Count),
+        () => reports.Error(
+            "kinds-give-too-much", $"the things of a plan take at most {PlanBounds.MostTaken} details from kinds together",
+            chain[0].HeadSpan, "take details out of the kind that many things are like"));
 
     /// <summary>Quarter turns clockwise, from the nearest statement that says them.</summary>
     public int QuartersOf(IReadOnlyList<StationStatement> chain) =>

@@ -13,7 +13,7 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
     private readonly OpeningReader openings = new(reports);
     private readonly StationReader stations = new(kinds);
     private int things;
-    private int legs;
+    private readonly RunningTotal legs = new(PlanBounds.MostLegs);
 
     public void Read(Statement statement)
     {
@@ -92,19 +92,11 @@ internal sealed class StatementReader(PlanDraft draft, KindTable kinds, Reports 
         return false;
     }
 
-    private bool HasLegsWithinBounds(FlowStatement flow)
-    {
-        bool before = legs <= PlanBounds.MostLegs;
-        legs += flow.Chains.Sum(c => Math.Max(0, c.Stops.Count - 1));
-        if (before && legs > PlanBounds.MostLegs)
-        {
-            reports.Error(
-                "too-many-legs", $"the flows of a plan have at most {PlanBounds.MostLegs} legs", flow.HeadSpan,
-                "write each way once, not each time that it is gone");
-        }
-
-        return legs <= PlanBounds.MostLegs;
-    }
+    private bool HasLegsWithinBounds(FlowStatement flow) => legs.Add(
+        flow.Chains.Sum(c => Math.Max(0, c.Stops.Count - 1)),
+        () => reports.Error(
+            "too-many-legs", $"the flows of a plan have at most {PlanBounds.MostLegs} legs", flow.HeadSpan,
+            "write each way once, not each time that it is gone"));
 
     private static RailDraft RailOf(RailStatement s) => new(
         s.Name!.Text,

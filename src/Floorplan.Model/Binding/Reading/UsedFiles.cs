@@ -12,7 +12,7 @@ namespace Floorplan.Model.Binding.Reading;
 internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem units, Reports reports)
 {
     private readonly HashSet<string> read = new(StringComparer.Ordinal);
-    private long characters;
+    private readonly RunningTotal characters = new(Bounds.MostCharacters);
 
     public void Follow(SyntaxTree tree) => Follow(tree, [tree.Source.Path]);
 
@@ -88,18 +88,19 @@ internal sealed class UsedFiles(IPlanFiles files, KindTable kinds, UnitSystem un
     /// <summary>A file that alone is too large is told when it is read.</summary>
     private bool IsWithinBounds(SourceText source, SourceSpan span)
     {
-        bool before = characters <= Bounds.MostCharacters;
-        characters += source.Content.Length;
-        if (before && characters > Bounds.MostCharacters && source.Content.Length <= Bounds.MostCharacters)
+        bool isTooLongAlone = source.Content.Length > Bounds.MostCharacters;
+        bool isWithin = characters.Add(source.Content.Length, () =>
         {
-            reports.Error(
-                "kinds-too-long",
-                $"the files that a plan reads kinds from hold at most {Bounds.MostCharacters / 1_000_000} million characters together",
-                span,
-                "name only the files whose kinds the plan uses");
-        }
-
-        return characters <= Bounds.MostCharacters || source.Content.Length > Bounds.MostCharacters;
+            if (!isTooLongAlone)
+            {
+                reports.Error(
+                    "kinds-too-long",
+                    $"the files that a plan reads kinds from hold at most {Bounds.MostCharacters / 1_000_000} million characters together",
+                    span,
+                    "name only the files whose kinds the plan uses");
+            }
+        });
+        return isWithin || isTooLongAlone;
     }
 
     private void TakeKinds(SyntaxTree tree)

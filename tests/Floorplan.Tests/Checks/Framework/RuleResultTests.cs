@@ -31,4 +31,14 @@ public sealed class RuleResultTests
         Assert.Contains("overlap", names);
         Assert.DoesNotContain("unused", names);
     }
+
+    /// <summary>A `limit` whose unit does not fit sets nothing, so a 40 ft box is still held against 3 t.</summary>
+    [Fact]
+    public void A_limit_that_does_not_fit_leaves_the_figure_of_the_box()
+    {
+        var plan = CheckedPlan.Plan(
+            File.ReadAllText(Repository.At("templates", "poultry-40ft.unit")) + "\nlimit floor-overloaded 300 mm \"a slip\"\n");
+        var result = Assert.Single(RuleResult.Of(plan, CheckedPlan.Check(plan)), r => r.Rule.Name == "floor-overloaded");
+        Assert.Equal(3000, result.Limit!.Value);
+    }
 }
