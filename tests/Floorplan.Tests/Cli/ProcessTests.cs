@@ -1,29 +1,30 @@
 using System.Diagnostics;
-using Floorplan.Cli;
 using Xunit;
 
 namespace Floorplan.Tests.Cli;
 
-/// <summary>The program as the shell starts it.</summary>
+/// <summary>The program as the shell starts it. <see cref="Outside.PublishedProcessTests"/> does the same with the published one.</summary>
 public class ProcessTests
 {
-    [Theory]
+    private protected virtual TestedProgram Program => TestedProgram.Built;
+
+    [SkippableTheory]
     [InlineData("", 0)]
     [InlineData("1", 0)]
     public void Output_of_a_pipe_is_plain_whatever_the_environment(string noColour, int exit)
     {
-        var (code, output) = Start("rules", noColour, "");
-        Assert.Equal(exit, code);
-        Assert.DoesNotContain('\u001b', output);
-        Assert.Contains("overlap", output);
+        var run = Program.Run(Path.GetTempPath(), "", ["rules"], noColour);
+        Assert.Equal(exit, run.Exit);
+        Assert.DoesNotContain('\u001b', run.Out);
+        Assert.Contains("overlap", run.Out);
     }
 
-    [Fact]
+    [SkippableFact]
     public void Standard_input_and_exit_code_reach_the_shell()
     {
-        Assert.Equal(0, Start("check -", "", Plans.Good).Exit);
-        Assert.Equal(1, Start("check -", "", Plans.Overlapping).Exit);
-        Assert.Equal(2, Start("check no-such-file.unit", "", "").Exit);
+        Assert.Equal(0, Program.Run(Path.GetTempPath(), Plans.Good, ["check", "-"]).Exit);
+        Assert.Equal(1, Program.Run(Path.GetTempPath(), Plans.Overlapping, ["check", "-"]).Exit);
+        Assert.Equal(2, Program.Run(Path.GetTempPath(), "", ["check", "no-such-file.unit"]).Exit);
     }
 
     /// <summary>What was said and did not arrive is told; only a reader that stops is not.</summary>
@@ -34,6 +35,7 @@ public class ProcessTests
     [InlineData("check - <&-", 2, "floorplan: stdin: cannot be read: standard input is closed\n")]
     [InlineData("rules <&- >/dev/null", 0, "")]
     [InlineData("rules 2>&- >/dev/null", 0, "")]
+    [InlineData("rules <&- >&- 2>&-", 2, "")]
     [InlineData("check not-there.unit 2>&-", 2, "")]
     [InlineData("check not-there.unit 2>/dev/full", 2, "")]
     [InlineData("rules | true", 0, "")]
@@ -49,35 +51,16 @@ public class ProcessTests
         Shell("cd $(mktemp -d) && rmdir $PWD && floorplan " + command));
 
     /// <summary>A line for bash; what it printed on standard output is not looked at.</summary>
-    private static (int Exit, string Error) Shell(string line)
+    private (int Exit, string Error) Shell(string line)
     {
         Skip.If(!File.Exists("/dev/full") || !File.Exists("/bin/bash"), "needs bash and /dev/full");
         var info = new ProcessStartInfo("/bin/bash") { RedirectStandardError = true, RedirectStandardOutput = true };
         info.ArgumentList.Add("-c");
-        info.ArgumentList.Add($"floorplan() {{ timeout 60 dotnet '{typeof(App).Assembly.Location}' \"$@\"; }}; {line}");
+        info.ArgumentList.Add($"floorplan() {{ timeout 60 {Program.InShell} \"$@\"; }}; {line}");
         using var process = Process.Start(info)!;
         process.BeginOutputReadLine();
         string error = process.StandardError.ReadToEnd();
         process.WaitForExit();
         return (process.ExitCode, error);
-    }
-
-    private static (int Exit, string Out) Start(string arguments, string noColour, string input)
-    {
-        var info = new ProcessStartInfo("dotnet", $"\"{typeof(App).Assembly.Location}\" {arguments}")
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        info.Environment["NO_COLOR"] = noColour;
-        using var process = Process.Start(info)!;
-        process.ErrorDataReceived += (_, _) => { };
-        process.BeginErrorReadLine();
-        process.StandardInput.Write(input);
-        process.StandardInput.Close();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, output);
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text;
 
 namespace Floorplan.Tests.Cli;
@@ -20,6 +21,13 @@ internal sealed class TemporaryFolder : IDisposable
     {
         File.WriteAllBytes(At(name), bytes);
         return At(name);
+    }
+
+    /// <summary>Gives a file a second name, a hard link.</summary>
+    public void Link(string name, string second)
+    {
+        using var link = Process.Start("ln", [At(name), At(second)]);
+        link.WaitForExit();
     }
 
     public void Dispose() => Directory.Delete(Path, recursive: true);

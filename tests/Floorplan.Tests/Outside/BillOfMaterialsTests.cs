@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Floorplan.Tests.Architecture;
+using Floorplan.Tests.Cli;
 using Xunit;
 
 namespace Floorplan.Tests.Outside;
@@ -48,7 +49,7 @@ public partial class BillOfMaterialsTests
 
     private static JsonElement Read()
     {
-        string file = Path.Combine(Path.GetDirectoryName(PublishedProgram.Find())!, "floorplan.cdx.json");
+        string file = Path.Combine(Path.GetDirectoryName(TestedProgram.Published.File)!, "floorplan.cdx.json");
         return JsonSerializer.Deserialize<JsonElement>(File.ReadAllBytes(file));
     }
 

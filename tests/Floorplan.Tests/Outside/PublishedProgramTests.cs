@@ -32,12 +32,12 @@ public class PublishedProgramTests
 
     private static void Same(string input, params string[] arguments)
     {
-        _ = PublishedProgram.Find();
+        var published = TestedProgram.Published;
         using var native = Folder();
         using var built = Folder();
-        var run = PublishedProgram.Run(native.Path, input, arguments);
+        var run = published.Run(native.Path, input, arguments);
 
-        Assert.Equal(PublishedProgram.RunBuilt(built.Path, input, arguments), run);
+        Assert.Equal(TestedProgram.Built.Run(built.Path, input, arguments), run);
         Assert.Equal(built.Files, native.Files);
         Assert.DoesNotContain(built.Files, f => !File.ReadAllBytes(built.At(f)).SequenceEqual(File.ReadAllBytes(native.At(f))));
     }
