@@ -5,6 +5,11 @@ namespace Floorplan.Drawing.Dxf;
 /// <summary>Items of a sheet as entities.</summary>
 internal sealed class DxfEntities(DxfPairs pairs, SheetScene sheet, DxfLineTypes types)
 {
+    private readonly DxfPlace place = new(sheet);
+
+    /// <summary>Areas of a fixed colour, on which text must not turn white.</summary>
+    private readonly IReadOnlyList<AreaItem> signs = [.. sheet.Items.OfType<AreaItem>().Where(a => DxfColour.IsFixed(a.Fill))];
+
     public const string Regular = "STANDARD";
     public const string Bold = "BOLD";
 
@@ -56,14 +61,16 @@ internal sealed class DxfEntities(DxfPairs pairs, SheetScene sheet, DxfLineTypes
     {
         foreach (var corners in DxfTriangles.Of(area))
         {
-            Start("SOLID", area, area.Fill).Point(10, At(corners[0])).Point(11, At(corners[1])).Point(12, At(corners[2]))
+            Start("SOLID", area, DxfColour.OfShape(area.Fill)).Point(10, At(corners[0])).Point(11, At(corners[1])).Point(12, At(corners[2]))
                 .Point(13, At(corners[2]));
         }
     }
 
     private void Text(TextItem text)
     {
-        Start("TEXT", text, text.Colour).Point(10, At(text.At)).Add(40, text.CapHeight * sheet.Denominator)
+        bool onSign = signs.Any(a => a.Group == text.Group && a.Rings.Any(r => PaperBox.Of(r).Holds(text.At)));
+        StartOf("TEXT", text, onSign ? DxfColour.DarkOnSign : DxfColour.OfText(text.Colour))
+            .Point(10, At(text.At)).Add(40, text.CapHeight * sheet.Denominator)
             .Add(1, DxfText.Escape(text.Text))
             .Add(50, Turned(text.Degrees)).Add(7, text.Bold ? Bold : Regular);
         if (text.Anchor != TextAnchor.Start)
@@ -72,17 +79,22 @@ internal sealed class DxfEntities(DxfPairs pairs, SheetScene sheet, DxfLineTypes
         }
     }
 
-    private DxfPairs Start(string kind, SceneItem item, string colour)
-        => pairs.Add(0, kind).Add(8, item.Layer).Add(62, DxfColour.Nearest(colour));
+    /// <summary>Black shapes take the colour of their layer, and so does what has it anyway.</summary>
+    private DxfPairs Start(string kind, SceneItem item, int colour)
+        => colour == DxfColour.Ink || colour == DxfLayers.ColourOf(item.Layer)
+            ? pairs.Add(0, kind).Add(8, item.Layer)
+            : StartOf(kind, item, colour);
 
     private DxfPairs Start(string kind, SceneItem item, Pen pen)
     {
-        Start(kind, item, pen.Colour);
-        return pen.Dash is null ? pairs : pairs.Add(6, types.Name(pen));
+        Start(kind, item, DxfColour.OfShape(pen.Colour));
+        string type = types.Name(pen);
+        return type == types.OfLayer(item.Layer) ? pairs : pairs.Add(6, type);
     }
 
-    /// <summary>Up instead of down, and enlarged to true size.</summary>
-    private PaperPoint At(PaperPoint paper) => new(paper.X * sheet.Denominator, (sheet.HeightMm - paper.Y) * sheet.Denominator);
+    private DxfPairs StartOf(string kind, SceneItem item, int colour) => pairs.Add(0, kind).Add(8, item.Layer).Add(62, colour);
+
+    private PaperPoint At(PaperPoint paper) => place.Of(paper);
 
     private static double Turned(double degrees) => ((degrees % 360) + 360) % 360;
 }

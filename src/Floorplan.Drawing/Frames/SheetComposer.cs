@@ -139,6 +139,7 @@ public static class SheetComposer
                 content.Name, $"{SafeText.Clean(content.TitleBlock.Title)}: {content.TitleBlock.SheetTitle}",
                 SafeText.Clean(content.Description, 600), layout.Paper.Width, layout.Paper.Height, [.. scene.Items], layout.Denominator)
             {
+                Datum = scene.Datum,
                 Figures =
                 [
                     .. content.Tables.SelectMany(t => t.Rows).SelectMany(r => r).SelectMany(c => c.Figures),

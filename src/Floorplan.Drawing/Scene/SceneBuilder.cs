@@ -13,6 +13,12 @@ public sealed class SceneBuilder(double denominator = 1)
 
     public double Denominator => denominator;
 
+    /// <summary>Where the datum of the first view that has one falls; null before.</summary>
+    public PaperPoint? Datum { get; private set; }
+
+    /// <summary>Several views have a datum each; that of the first is the sheet's.</summary>
+    public void SetDatum(PaperPoint at) => Datum ??= at;
+
     /// <summary>Everything so far, in painting order, without hatches.</summary>
     public IEnumerable<SceneItem> Items => _bands.SelectMany(b => b);
 

@@ -11,4 +11,10 @@ public sealed record SheetScene(
 {
     /// <summary>The worked-out values that its tables and labels print.</summary>
     public IReadOnlyList<Figure> Figures { get; init; } = [];
+
+    /// <summary>
+    /// Where the datum of its first view falls on paper: of a plan, the steel datum, which need not lie on the part that is shown. Null
+    /// when nothing on the sheet has one.
+    /// </summary>
+    public PaperPoint? Datum { get; init; }
 }

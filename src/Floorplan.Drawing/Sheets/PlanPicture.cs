@@ -55,7 +55,10 @@ public static class PlanPicture
         string found = string.Join("; ", request.Findings.Select((f, i) => $"{i + 1}: {f.Message}"));
         return new SheetScene(name, title, found.Length == 0
             ? "Plan without findings."
-            : found, space.Width, space.Height, [.. scene.Items], denominator);
+            : found, space.Width, space.Height, [.. scene.Items], denominator)
+        {
+            Datum = scene.Datum,
+        };
     }
 
     private static bool Fits(PaperSpace space) => space.Width <= Widest && space.Height <= Tallest;

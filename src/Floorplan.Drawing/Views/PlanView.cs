@@ -53,6 +53,7 @@ public sealed class PlanView : ISheetView
             canvas.Box.Left + Outside(Side.West, canvas.Denominator) - (extent.MinX / canvas.Denominator),
             canvas.Box.Top + Outside(Side.North, canvas.Denominator) + (extent.MaxY / canvas.Denominator)));
         var plan = new PlanCanvas(this.plan, canvas, transform);
+        canvas.Scene.SetDatum(transform.ToPaper(this.plan.Shell.Datum));
         dimensions.Draw(canvas.Scene, transform);
         foreach (var layer in layers)
         {

@@ -61,7 +61,7 @@ public class DxfReaderTests
                 found.GetProperty("layers").EnumerateArray().Select(l => l.GetString()).Where(l => l != "Defpoints"), l
                     => Assert.Matches("^[A-Z0-9$_-]{1,31}$", l));
 
-            double[] At(PaperPoint p) => [p.X * sheet.Denominator, (sheet.HeightMm - p.Y) * sheet.Denominator];
+            double[] At(PaperPoint p) => True(sheet, p);
             Same(found, "LINE", sheet.Items.OfType<LineItem>().Select(l => (double[])[.. At(l.From), .. At(l.To)]));
             Same(found, "POLYLINE", sheet.Items.OfType<PolylineItem>().Select(l => (double[])[.. l.Points.SelectMany(At)]));
             Same(
@@ -79,6 +79,13 @@ public class DxfReaderTests
                 found.GetProperty("TEXT").EnumerateArray().Select(t => t[4].GetString()).SkipLast(1));
             Assert.Contains("1 unit = 1 mm", found.GetProperty("TEXT").EnumerateArray().Last()[4].GetString());
         }
+    }
+
+    /// <summary>From the sheet's datum, or from its lower left corner, in millimetres of the thing drawn, up as y.</summary>
+    private static double[] True(SheetScene sheet, PaperPoint at)
+    {
+        var origin = sheet.Datum ?? new PaperPoint(0, sheet.HeightMm);
+        return [(at.X - origin.X) * sheet.Denominator, (origin.Y - at.Y) * sheet.Denominator];
     }
 
     /// <summary>Signs that R12 has no code for.</summary>
@@ -149,7 +156,7 @@ public class DxfReaderTests
             new SheetScene("x", "t", "d", 100, 100, [new LineItem(new(0, 0), new(9, 9), new Pen(0.25, Dash: [3, 0.75]), "P-DOMW")], 50);
         using var read = Json(python, folder.Write("a.dxf", DxfWriter.Write(sheet)));
         Assert.Equal(
-            [150, -37.5], read.RootElement.GetProperty("dashes").GetProperty("DASH-1").EnumerateArray().Select(d => d.GetDouble()));
+            [150, -37.5], read.RootElement.GetProperty("dashes").GetProperty("DASHED-025-50").EnumerateArray().Select(d => d.GetDouble()));
     }
 
     /// <summary>
@@ -203,8 +210,7 @@ public class DxfReaderTests
         Assert.All(sheet.Items.OfType<LineItem>(), l => Assert.Contains(lines, c => IsAt(l.From, c[0]) && IsAt(l.To, c[1])));
 
         bool IsAt(PaperPoint paper, JsonElement at)
-            => Math.Abs((paper.X * sheet.Denominator) - at[0].GetDouble()) < Near
-                && Math.Abs(((sheet.HeightMm - paper.Y) * sheet.Denominator) - at[1].GetDouble()) < Near;
+            => True(sheet, paper).Zip([at[0].GetDouble(), at[1].GetDouble()]).All(p => Math.Abs(p.First - p.Second) < Near);
         void AssertAt(PaperPoint paper, JsonElement at) => Assert.True(IsAt(paper, at), $"{paper} is not at {at}");
     }
 

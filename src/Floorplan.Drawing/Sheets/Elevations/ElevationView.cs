@@ -47,6 +47,7 @@ internal sealed class ElevationView : ISheetView
         var transform = new PlanTransform(canvas.Denominator, new PaperPoint(
             canvas.Box.Left + Outside(Side.West, canvas.Denominator),
             canvas.Box.Top + Outside(Side.North, canvas.Denominator) + (face.Extent.MaxY / canvas.Denominator)));
+        canvas.Scene.SetDatum(transform.ToPaper(face.IsMirrored ? face.Extent.MaxX : 0, 0));
         dimensions.Draw(canvas.Scene, transform);
         canvas.Scene.Rectangle(transform.ToPaper(face.Extent), new Pen(standard.Wide), Layers.Wall, "wall", Band.Wall);
         foreach (var partition in face.Partitions)

@@ -130,8 +130,9 @@ internal sealed class CutOutFaceView : ISheetView
 
     private void DrawDatum(ViewCanvas canvas, PlanTransform transform)
     {
-        DatumSymbol.Draw(
-            new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(face.DatumU.Millimetres, 0));
+        var datum = transform.ToPaper(face.DatumU.Millimetres, 0);
+        canvas.Scene.SetDatum(datum);
+        DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), datum);
     }
 
     /// <summary>A wall of an L may begin away from the shell's corner, and its rows still count from the datum there.</summary>

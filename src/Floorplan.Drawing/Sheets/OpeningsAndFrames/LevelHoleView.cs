@@ -67,8 +67,9 @@ internal sealed class LevelHoleView : ISheetView
             HoleOutline.Draw(canvas, transform, transform.ToPaper(hole.Point.At), hole, standard);
         }
 
-        DatumSymbol.Draw(
-            new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), transform.ToPaper(plan.Shell.Datum));
+        var datum = transform.ToPaper(plan.Shell.Datum);
+        canvas.Scene.SetDatum(datum);
+        DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), datum);
     }
 
     private void Add(Side side, Length datum, double end, Func<ServiceHole, DimensionStop> stop) => dimensions.Add(new DimensionRow(
