@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Dxf;
-using Floorplan.Model;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Cli;
