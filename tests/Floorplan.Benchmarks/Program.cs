@@ -24,6 +24,11 @@ switch (args)
     case ["processes", var published, var built, var plan]:
         WholeProcess.Run(published, built, plan);
         break;
+    case ["loop", var plan, var seconds]:
+        WarmLoop.Run(int.TryParse(plan, CultureInfo.InvariantCulture, out int stations)
+            ? PlanGenerator.Make(stations)
+            : File.ReadAllText(plan), double.Parse(seconds, CultureInfo.InvariantCulture));
+        break;
     case ["plan", var size]:
         Console.Write(PlanGenerator.Make(int.Parse(size, CultureInfo.InvariantCulture)));
         break;

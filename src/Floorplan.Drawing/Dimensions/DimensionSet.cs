@@ -15,11 +15,15 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
 {
     private readonly List<DimensionRow> rows = [];
 
+    /// <summary>A sheet measures its views at many scales, and draws them at one of these.</summary>
+    private readonly Dictionary<(Side, double), List<LaidRow>> laidRows = [];
+
     public void Add(DimensionRow row)
     {
         if (row.Stops.Select(s => s.Along).Distinct().Count() > 1 && !rows.Exists(r => r.Side == row.Side && SameStretches(r, row)))
         {
             rows.Add(row);
+            laidRows.Clear();
         }
     }
 
@@ -39,7 +43,11 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
         }
     }
 
-    private List<LaidRow> Lay(Side side, double denominator)
+    private List<LaidRow> Lay(Side side, double denominator) => laidRows.TryGetValue((side, denominator), out var known)
+        ? known
+        : laidRows[(side, denominator)] = LayNow(side, denominator);
+
+    private List<LaidRow> LayNow(Side side, double denominator)
     {
         var ordered = rows.Where(r => r.Side == side).OrderBy(r => r.Form == DimensionForm.Overall).ToList();
         var laid = new List<LaidRow>();

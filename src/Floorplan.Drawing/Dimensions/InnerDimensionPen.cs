@@ -11,7 +11,9 @@ namespace Floorplan.Drawing.Dimensions;
 /// Draws dimensions inside a view, along x or y, each where its text and its line are clear: first at the place asked for, then a
 /// little to the side, step by step. Call when everything fixed is drawn.
 /// </summary>
-internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transform, UnitSystem units, DrawingStandard standard)
+/// <param name="area">The paper of the view.</param>
+internal sealed class InnerDimensionPen(
+    SceneBuilder scene, PlanTransform transform, PaperBox area, UnitSystem units, DrawingStandard standard)
 {
     /// <summary>Kept free between the text and the strokes at its ends, paper mm.</summary>
     private const double Margin = 1.3;
@@ -29,7 +31,7 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
     private const double Pitch = 2.4;
 
     private readonly List<(bool Upright, PaperBox Room)> lines = [];
-    private readonly DrawnObstacles obstacles = new(scene.Items, standard.HeavyFrom);
+    private readonly DrawnObstacles obstacles = new(scene.Items, standard.HeavyFrom, area);
 
     /// <param name="aside">Unit vector on the plan across the dimension, to where it may be moved.</param>
     /// <returns>False when there is no clear place; nothing is drawn then.</returns>
@@ -72,7 +74,7 @@ internal sealed class InnerDimensionPen(SceneBuilder scene, PlanTransform transf
         RowPen.Tick(scene, found.A, standard, group);
         RowPen.Tick(scene, found.B, standard, group);
         scene.Text(found.Text);
-        lines.Add((upright, PaperBox.Of([found.A, found.B]).Grown(Pitch)));
+        lines.Add((upright, PaperBox.Of(found.A, found.B).Grown(Pitch)));
         obstacles.AddText(TextMeasure.Box(found.Text));
         foreach (var (start, end) in Ticks(found.A, found.B))
         {

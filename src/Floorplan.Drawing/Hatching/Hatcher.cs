@@ -20,7 +20,7 @@ public static class Hatcher
     public static IEnumerable<LineItem> Lines(HatchArea area, IReadOnlyList<PaperBox> texts)
     {
         double[] angles = area.Style.Form == HatchForm.Crossed ? [area.Style.Degrees, area.Style.Degrees + 90] : [area.Style.Degrees];
-        var box = PaperBox.Of(area.Rings.SelectMany(r => r));
+        var box = PaperBox.Of(area.Rings);
         PaperBox[] near = [.. texts.Select(t => t.Grown(TextMargin)).Where(t => t.Overlaps(box))];
         foreach (double angle in angles)
         {

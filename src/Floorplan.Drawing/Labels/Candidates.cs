@@ -49,16 +49,20 @@ internal static class Candidates
     {
         double x = Math.Max(0, (target.Width - w) / 2);
         double y = Math.Max(0, (target.Height - h) / 2);
-        var shifts = new List<(double X, double Y)>();
-        for (int i = -Slides; i <= Slides; i++)
+        int across = x > 0 ? Slides : 0;
+        int down = y > 0 ? Slides : 0;
+        var shifts = new List<(double Far, double Y, double X)>();
+        for (int i = -across; i <= across; i++)
         {
-            for (int k = -Slides; k <= Slides; k++)
+            for (int k = -down; k <= down; k++)
             {
-                shifts.Add((x * i / Slides, y * k / Slides));
+                var (dx, dy) = (x * i / Slides, y * k / Slides);
+                shifts.Add(((dx * dx) + (dy * dy), dy, dx));
             }
         }
 
-        foreach (var (dx, dy) in shifts.Distinct().OrderBy(s => (s.X * s.X) + (s.Y * s.Y)).ThenBy(s => s.Y).ThenBy(s => s.X))
+        shifts.Sort();
+        foreach (var (_, dy, dx) in shifts)
         {
             yield return PaperBox.Around(target.Centre, w, h).Moved(dx, dy);
         }

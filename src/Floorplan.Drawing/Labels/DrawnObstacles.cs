@@ -12,19 +12,20 @@ internal sealed class DrawnObstacles
     /// <summary>Areas darker than this hide black text; tints are lighter.</summary>
     private const double DarkBelow = 0.75;
 
-    /// <summary>An arc is looked at as this many chords a full turn.</summary>
-    private const int ChordsPerTurn = 32;
-
-    private readonly PaperIndex<PaperBox> boxes = new();
-    private readonly PaperIndex<Segment> heavy = new();
-    private readonly PaperIndex<Segment> thin = new();
-    private readonly PaperIndex<Segment> leaders = new();
-    private readonly PaperIndex<AreaItem> dark = new();
-    private readonly HashSet<Segment> seen = [];
+    private readonly double heavyFrom;
+    private readonly PaperIndex<PaperBox> boxes;
+    private readonly DrawnStrokes heavy;
+    private readonly DrawnStrokes thin;
+    private readonly DrawnStrokes leaders;
+    private readonly PaperIndex<AreaItem> dark;
     private readonly HashSet<(PaperPoint, PaperPoint, int)> seenDark = [];
 
-    public DrawnObstacles(IEnumerable<SceneItem> items, double heavyFrom)
+    /// <param name="area">Where labels may stand.</param>
+    public DrawnObstacles(IEnumerable<SceneItem> items, double heavyFrom, PaperBox area)
     {
+        this.heavyFrom = heavyFrom;
+        (boxes, dark) = (new(area), new(area));
+        (heavy, thin, leaders) = (new(area), new(area), new(area));
         foreach (var item in items)
         {
             switch (item)
@@ -33,20 +34,20 @@ internal sealed class DrawnObstacles
                     AddText(TextMeasure.Box(text));
                     break;
                 case LineItem line:
-                    AddLine(line.From, line.To, line.Pen, heavyFrom);
+                    Strokes(line.Pen).AddOnce(line.From, line.To, line.Pen.Width);
                     break;
                 case PolylineItem line:
                     for (int i = 1; i < line.Points.Count + (line.Closed ? 1 : 0); i++)
                     {
-                        AddLine(line.Points[i - 1], line.Points[i % line.Points.Count], line.Pen, heavyFrom);
+                        Strokes(line.Pen).AddOnce(line.Points[i - 1], line.Points[i % line.Points.Count], line.Pen.Width);
                     }
 
                     break;
                 case ArcItem arc:
-                    AddArc(arc, heavyFrom);
+                    Strokes(arc.Pen).AddOnce(arc);
                     break;
-                case AreaItem area when Luminance(area.Fill) < DarkBelow:
-                    AddDark(area);
+                case AreaItem filled when Luminance(filled.Fill) < DarkBelow:
+                    AddDark(filled);
                     break;
             }
         }
@@ -60,81 +61,97 @@ internal sealed class DrawnObstacles
     public void AddLeader(PaperPoint from, PaperPoint to)
     {
         AddHeavy(from, to, 0);
-        leaders.Add(PaperBox.Of([from, to]), new Segment(from, to, 0));
+        leaders.Add(from, to, 0);
     }
 
     /// <param name="width">Paper mm.</param>
-    public void AddHeavy(PaperPoint from, PaperPoint to, double width)
-        => heavy.Add(PaperBox.Of([from, to]), new Segment(from, to, width / 2));
+    public void AddHeavy(PaperPoint from, PaperPoint to, double width) => heavy.Add(from, to, width);
 
     /// <summary>No text, heavy line or dark area where this text would stand.</summary>
     public bool IsFree(PaperBox box)
     {
         var grown = box.Grown(TextGap / 2);
-        return !boxes.Any(grown, b => b.Overlaps(grown))
-            && !heavy.Any(grown.Grown(1), s => grown.Grown(s.HalfWidth).IsCutBy(s.From, s.To))
-            && !dark.Any(grown, a => Touches(a, grown));
+        foreach (var other in boxes.Near(grown))
+        {
+            if (other.Overlaps(grown))
+            {
+                return false;
+            }
+        }
+
+        foreach (var line in heavy.Near(grown.Grown(1)))
+        {
+            if (grown.Grown(line.HalfWidth).IsCutBy(line.From, line.To))
+            {
+                return false;
+            }
+        }
+
+        foreach (var area in dark.Near(grown))
+        {
+            if (Touches(area, grown))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>How many thin lines run through.</summary>
-    public int ThinCuts(PaperBox box) => thin.Count(box, s => box.IsCutBy(s.From, s.To));
-
-    /// <summary>How many lines of any weight a line would cross.</summary>
-    public int Crossings(PaperPoint from, PaperPoint to)
+    public int ThinCuts(PaperBox box)
     {
-        var box = PaperBox.Of([from, to]);
-        return heavy.Count(box, s => Crosses(s, from, to)) + thin.Count(box, s => Crosses(s, from, to));
-    }
-
-    public int LeadersCrossed(PaperPoint from, PaperPoint to) => leaders.Count(PaperBox.Of([from, to]), s => Crosses(s, from, to));
-
-    /// <summary>A leader may cross lines, but no text.</summary>
-    public bool LeaderIsFree(PaperPoint from, PaperPoint to) => !boxes.Any(PaperBox.Of([from, to]), b => b.IsCutBy(from, to));
-
-    private void AddLine(PaperPoint from, PaperPoint to, Pen pen, double heavyFrom)
-    {
-        // Routes walked again and again lie on each other.
-        var segment = new Segment(Rounded(from), Rounded(to), pen.Width / 2);
-        if (!seen.Add(segment))
+        int count = 0;
+        foreach (var line in thin.Near(box))
         {
-            return;
+            count += box.IsCutBy(line.From, line.To) ? 1 : 0;
         }
 
-        (pen.Width >= heavyFrom ? heavy : thin).Add(PaperBox.Of([from, to]), segment);
+        return count;
     }
 
-    /// <summary>Arrowheads of such routes too: areas of as many corners in the same box are taken for one.</summary>
+    /// <summary>How many lines of any weight a line would cross.</summary>
+    public int Crossings(PaperPoint from, PaperPoint to) => Crossed(heavy, from, to) + Crossed(thin, from, to);
+
+    public int LeadersCrossed(PaperPoint from, PaperPoint to) => Crossed(leaders, from, to);
+
+    /// <summary>A leader may cross lines, but no text.</summary>
+    public bool LeaderIsFree(PaperPoint from, PaperPoint to)
+    {
+        foreach (var box in boxes.Near(PaperBox.Of(from, to)))
+        {
+            if (box.IsCutBy(from, to))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static int Crossed(DrawnStrokes strokes, PaperPoint from, PaperPoint to)
+    {
+        int count = 0;
+        foreach (var line in strokes.Near(PaperBox.Of(from, to)))
+        {
+            count += line.Crosses(from, to) ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    private DrawnStrokes Strokes(Pen pen) => pen.Width >= heavyFrom ? heavy : thin;
+
+    /// <summary>Arrowheads of routes lie on each other too: areas of as many corners in the same box are taken for one.</summary>
     private void AddDark(AreaItem area)
     {
-        var box = PaperBox.Of(area.Rings.SelectMany(r => r));
-        if (seenDark.Add((Rounded(new(box.Left, box.Top)), Rounded(new(box.Right, box.Bottom)), area.Rings.Sum(r => r.Count))))
+        var box = PaperBox.Of(area.Rings);
+        var (topLeft, bottomRight) = (new PaperPoint(box.Left, box.Top), new PaperPoint(box.Right, box.Bottom));
+        if (seenDark.Add((DrawnLine.Rounded(topLeft), DrawnLine.Rounded(bottomRight), area.Rings.Sum(r => r.Count))))
         {
             dark.Add(box, area);
         }
     }
-
-    private static PaperPoint Rounded(PaperPoint p) => new(Math.Round(p.X, 2), Math.Round(p.Y, 2));
-
-    private void AddArc(ArcItem arc, double heavyFrom)
-    {
-        int chords = Math.Max(1, (int)Math.Ceiling(Math.Abs(arc.EndDegrees - arc.StartDegrees) / 360 * ChordsPerTurn));
-        PaperPoint At(int i)
-        {
-            var (sin, cos) = Math.SinCos((arc.StartDegrees + ((arc.EndDegrees - arc.StartDegrees) * i / chords)) * Math.PI / 180);
-            return new PaperPoint(arc.Centre.X + (arc.Radius * cos), arc.Centre.Y - (arc.Radius * sin));
-        }
-
-        for (int i = 0; i < chords; i++)
-        {
-            AddLine(At(i), At(i + 1), arc.Pen, heavyFrom);
-        }
-    }
-
-    private static bool Crosses(Segment s, PaperPoint from, PaperPoint to) =>
-        Side(from, to, s.From) * Side(from, to, s.To) < 0 && Side(s.From, s.To, from) * Side(s.From, s.To, to) < 0;
-
-    private static int Side(PaperPoint a, PaperPoint b, PaperPoint p)
-        => Math.Sign(((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X)));
 
     private static bool Touches(AreaItem area, PaperBox box)
     {
@@ -165,6 +182,4 @@ internal sealed class DrawnObstacles
         int blue = Convert.ToInt32(colour.Substring(5, 2), 16);
         return ((0.2126 * red) + (0.7152 * green) + (0.0722 * blue)) / 255;
     }
-
-    private readonly record struct Segment(PaperPoint From, PaperPoint To, double HalfWidth);
 }

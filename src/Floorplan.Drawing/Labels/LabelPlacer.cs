@@ -62,7 +62,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
     /// </summary>
     public IReadOnlyList<LabelResult> Place(PaperBox area)
     {
-        var obstacles = new DrawnObstacles(scene.Items, DrawingStandard.Iso.HeavyFrom);
+        var obstacles = new DrawnObstacles(scene.Items, DrawingStandard.Iso.HeavyFrom, area);
         foreach (var box in keepOuts)
         {
             obstacles.AddKeepOut(box);

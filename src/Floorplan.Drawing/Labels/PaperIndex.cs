@@ -3,17 +3,23 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Labels;
 
 /// <summary>Things on paper by place, in square cells, so that a label looks only at its neighbours.</summary>
-internal sealed class PaperIndex<T>
+/// <param name="area">Where things are looked for. What lies outside it is kept in the cells of its rim.</param>
+internal sealed class PaperIndex<T>(PaperBox area)
 {
-    private const double Cell = 10;
+    private const double SmallestCell = 10;
+
+    /// <summary>Cells along the longer side of an area of any size.</summary>
+    private const int MostAlong = 64;
 
     /// <summary>A thing over more cells than this is kept in one list that every search sees.</summary>
     private const int MostCells = 400;
 
-    private readonly Dictionary<(int X, int Y), List<int>> cells = [];
+    private readonly double cell = Math.Max(SmallestCell, Math.Max(area.Width, area.Height) / MostAlong);
+    private readonly List<int>?[] cells = new List<int>?[MostAlong * MostAlong];
     private readonly List<(PaperBox Box, T Thing)> things = [];
-    private readonly List<int> wide = [];
     private readonly List<int> seenIn = [];
+    private readonly List<int> wide = [];
+    private readonly List<T> near = [];
     private int search;
 
     public void Add(PaperBox box, T thing)
@@ -22,7 +28,7 @@ internal sealed class PaperIndex<T>
         things.Add((box, thing));
         seenIn.Add(0);
         var (left, top, right, bottom) = Cells(box);
-        if ((long)(right - left + 1) * (bottom - top + 1) > MostCells)
+        if ((right - left + 1) * (bottom - top + 1) > MostCells)
         {
             wide.Add(index);
             return;
@@ -32,65 +38,47 @@ internal sealed class PaperIndex<T>
         {
             for (int y = top; y <= bottom; y++)
             {
-                if (!cells.TryGetValue((x, y), out var list))
-                {
-                    cells[(x, y)] = list = [];
-                }
-
-                list.Add(index);
+                (cells[(x * MostAlong) + y] ??= []).Add(index);
             }
         }
     }
 
-    /// <summary>True when any thing whose box touches <paramref name="box"/> passes the test.</summary>
-    public bool Any(PaperBox box, Func<T, bool> test) => Count(box, test, stopAtFirst: true) > 0;
-
-    public int Count(PaperBox box, Func<T, bool> test, bool stopAtFirst = false)
+    /// <summary>The things whose box touches <paramref name="box"/>. The list holds until the next search.</summary>
+    public List<T> Near(PaperBox box)
     {
         search++;
-        int count = 0;
-        foreach (int index in wide)
-        {
-            count += Try(index, box, test);
-        }
-
+        near.Clear();
+        Take(wide, box);
         var (left, top, right, bottom) = Cells(box);
-        for (int x = left; x <= right && !(stopAtFirst && count > 0); x++)
+        for (int x = left; x <= right; x++)
         {
             for (int y = top; y <= bottom; y++)
             {
-                if (cells.TryGetValue((x, y), out var list))
+                if (cells[(x * MostAlong) + y] is { } list)
                 {
-                    foreach (int index in list)
-                    {
-                        count += Try(index, box, test);
-                        if (stopAtFirst && count > 0)
-                        {
-                            return count;
-                        }
-                    }
+                    Take(list, box);
                 }
             }
         }
 
-        return count;
+        return near;
     }
 
-    private int Try(int index, PaperBox box, Func<T, bool> test)
+    private void Take(List<int> list, PaperBox box)
     {
-        if (seenIn[index] == search)
+        foreach (int index in list)
         {
-            return 0;
+            var (other, thing) = things[index];
+            if (seenIn[index] != search && other.Touches(box))
+            {
+                seenIn[index] = search;
+                near.Add(thing);
+            }
         }
-
-        seenIn[index] = search;
-        var (other, thing) = things[index];
-        bool near = other.Left <= box.Right && box.Left <= other.Right && other.Top <= box.Bottom && box.Top <= other.Bottom;
-        return near && test(thing) ? 1 : 0;
     }
 
-    private static (int Left, int Top, int Right, int Bottom) Cells(PaperBox box) =>
-        (
-            (int)Math.Floor(box.Left / Cell), (int)Math.Floor(box.Top / Cell), (int)Math.Floor(box.Right / Cell),
-            (int)Math.Floor(box.Bottom / Cell));
+    private (int Left, int Top, int Right, int Bottom) Cells(PaperBox box) =>
+        (Along(box.Left - area.Left), Along(box.Top - area.Top), Along(box.Right - area.Left), Along(box.Bottom - area.Top));
+
+    private int Along(double distance) => (int)Math.Clamp(distance / cell, 0, MostAlong - 1);
 }

@@ -21,12 +21,27 @@ public readonly record struct PaperBox(double Left, double Top, double Right, do
     public static PaperBox Around(PaperPoint centre, double width, double height) =>
         new(centre.X - (width / 2), centre.Y - (height / 2), centre.X + (width / 2), centre.Y + (height / 2));
 
-    public static PaperBox Of(IEnumerable<PaperPoint> points)
+    public static PaperBox Of(PaperPoint a, PaperPoint b) =>
+        new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
+
+    public static PaperBox Of(IReadOnlyList<PaperPoint> points)
     {
         var box = Nothing;
-        foreach (var point in points)
+        for (int i = 0; i < points.Count; i++)
         {
-            box = box.With(point);
+            box = box.With(points[i]);
+        }
+
+        return box;
+    }
+
+    /// <summary>Round all rings of an area.</summary>
+    public static PaperBox Of(IReadOnlyList<IReadOnlyList<PaperPoint>> rings)
+    {
+        var box = Nothing;
+        for (int i = 0; i < rings.Count; i++)
+        {
+            box = box.With(Of(rings[i]));
         }
 
         return box;
@@ -44,6 +59,9 @@ public readonly record struct PaperBox(double Left, double Top, double Right, do
 
     /// <summary>True when they share more than an edge.</summary>
     public bool Overlaps(PaperBox other) => Left < other.Right && other.Left < Right && Top < other.Bottom && other.Top < Bottom;
+
+    /// <summary>True when they share an edge, a corner or more.</summary>
+    public bool Touches(PaperBox other) => Left <= other.Right && other.Left <= Right && Top <= other.Bottom && other.Top <= Bottom;
 
     public bool Holds(PaperBox other) => other.Left >= Left && other.Right <= Right && other.Top >= Top && other.Bottom <= Bottom;
 

@@ -28,10 +28,10 @@ internal sealed class DrawnIndex
 
     private static PaperBox BoxOf(SceneItem item) => item switch
     {
-        LineItem line => PaperBox.Of([line.From, line.To]),
+        LineItem line => PaperBox.Of(line.From, line.To),
         PolylineItem line => PaperBox.Of(line.Points),
         ArcItem arc => PaperBox.Around(arc.Centre, 2 * arc.Radius, 2 * arc.Radius),
-        AreaItem area => PaperBox.Of(area.Rings.SelectMany(r => r)),
+        AreaItem area => PaperBox.Of(area.Rings),
         TextItem text => TextMeasure.Box(text),
         _ => PaperBox.Nothing,
     };

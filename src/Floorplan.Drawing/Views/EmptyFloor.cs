@@ -94,7 +94,7 @@ internal sealed class EmptyFloor
 
     private void Take(AreaItem area)
     {
-        var around = PaperBox.Of(area.Rings.SelectMany(r => r));
+        var around = PaperBox.Of(area.Rings);
         if (!around.Overlaps(bounds))
         {
             return;
@@ -202,7 +202,7 @@ internal sealed class EmptyFloor
 
     private void Take(PaperPoint from, PaperPoint to)
     {
-        if (!PaperBox.Of([from, to]).Grown(1e-6).Overlaps(bounds))
+        if (!PaperBox.Of(from, to).Grown(1e-6).Overlaps(bounds))
         {
             return;
         }
