@@ -51,7 +51,7 @@ internal static class Candidates
         double y = Math.Max(0, (target.Height - h) / 2);
         int across = x > 0 ? Slides : 0;
         int down = y > 0 ? Slides : 0;
-        var shifts = new List<(double Far, double Y, double X)>();
+        var shifts = new List<(double Far, double Y, double X)>(((2 * across) + 1) * ((2 * down) + 1));
         for (int i = -across; i <= across; i++)
         {
             for (int k = -down; k <= down; k++)

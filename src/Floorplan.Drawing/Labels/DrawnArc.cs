@@ -8,9 +8,9 @@ internal sealed class DrawnArc(ArcItem arc)
     /// <summary>Chords a full turn.</summary>
     private const int PerTurn = 32;
 
-    private IReadOnlyList<(PaperBox Around, DrawnLine Chord)>? chords;
+    private (PaperBox Around, DrawnLine Chord)[]? chords;
 
-    public IReadOnlyList<(PaperBox Around, DrawnLine Chord)> Chords => chords ??= [.. Cut().DistinctBy(c => c.Chord)];
+    public (PaperBox Around, DrawnLine Chord)[] Chords => chords ??= [.. Cut().DistinctBy(c => c.Chord)];
 
     private IEnumerable<(PaperBox Around, DrawnLine Chord)> Cut()
     {

@@ -3,7 +3,7 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Labels;
 
 /// <summary>A straight piece of what is drawn, as labels look at it.</summary>
-internal readonly record struct DrawnLine(PaperPoint From, PaperPoint To, double HalfWidth)
+internal sealed record DrawnLine(PaperPoint From, PaperPoint To, double HalfWidth)
 {
     /// <summary>To what the eye can tell apart, so that lines on each other are found equal.</summary>
     public static DrawnLine Rounded(PaperPoint from, PaperPoint to, double width) => new(Rounded(from), Rounded(to), width / 2);

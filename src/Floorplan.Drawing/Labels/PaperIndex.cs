@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Labels;
@@ -16,8 +17,7 @@ internal sealed class PaperIndex<T>(PaperBox area)
 
     private readonly double cell = Math.Max(SmallestCell, Math.Max(area.Width, area.Height) / MostAlong);
     private readonly List<int>?[] cells = new List<int>?[MostAlong * MostAlong];
-    private readonly List<(PaperBox Box, T Thing)> things = [];
-    private readonly List<int> seenIn = [];
+    private readonly List<Entry> things = [];
     private readonly List<int> wide = [];
     private readonly List<T> near = [];
     private int search;
@@ -25,8 +25,7 @@ internal sealed class PaperIndex<T>(PaperBox area)
     public void Add(PaperBox box, T thing)
     {
         int index = things.Count;
-        things.Add((box, thing));
-        seenIn.Add(0);
+        things.Add(new Entry { Box = box, Thing = thing });
         var (left, top, right, bottom) = Cells(box);
         if ((right - left + 1) * (bottom - top + 1) > MostCells)
         {
@@ -66,13 +65,14 @@ internal sealed class PaperIndex<T>(PaperBox area)
 
     private void Take(List<int> list, PaperBox box)
     {
+        var entries = CollectionsMarshal.AsSpan(things);
         foreach (int index in list)
         {
-            var (other, thing) = things[index];
-            if (seenIn[index] != search && other.Touches(box))
+            ref var entry = ref entries[index];
+            if (entry.SeenIn != search && entry.Box.Touches(box))
             {
-                seenIn[index] = search;
-                near.Add(thing);
+                entry.SeenIn = search;
+                near.Add(entry.Thing);
             }
         }
     }
@@ -81,4 +81,14 @@ internal sealed class PaperIndex<T>(PaperBox area)
         (Along(box.Left - area.Left), Along(box.Top - area.Top), Along(box.Right - area.Left), Along(box.Bottom - area.Top));
 
     private int Along(double distance) => (int)Math.Clamp(distance / cell, 0, MostAlong - 1);
+
+    private struct Entry
+    {
+        public required PaperBox Box { get; init; }
+
+        public required T Thing { get; init; }
+
+        /// <summary>The last search that took it: a thing lies in several cells.</summary>
+        public int SeenIn { get; set; }
+    }
 }

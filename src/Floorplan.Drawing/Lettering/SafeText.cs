@@ -55,7 +55,7 @@ public static class SafeText
         var kept = new StringBuilder();
         foreach (var rune in text.EnumerateRunes())
         {
-            room -= TextMeasure.Width(rune.ToString(), capHeight, bold);
+            room -= TextMeasure.Width(rune, capHeight, bold);
             if (room < 0)
             {
                 break;

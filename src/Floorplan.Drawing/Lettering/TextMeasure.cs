@@ -1,3 +1,4 @@
+using System.Text;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Lettering;
@@ -36,6 +37,10 @@ public static class TextMeasure
 
         return units * capHeight / InterAdvances.CapHeight * Slack;
     }
+
+    /// <summary>Width of one character, with slack.</summary>
+    public static double Width(Rune rune, double capHeight, bool bold = false)
+        => InterAdvances.Of(rune.Value, bold) * capHeight / InterAdvances.CapHeight * Slack;
 
     /// <summary>Height of a block of lines from the top of its capitals to the foot of its tails.</summary>
     public static double BlockHeight(int lines, double capHeight)

@@ -80,7 +80,7 @@ public static class TextWrap
         double used = 0;
         foreach (var rune in text.EnumerateRunes())
         {
-            used += TextMeasure.Width(rune.ToString(), capHeight, bold);
+            used += TextMeasure.Width(rune, capHeight, bold);
             if (rune.Value == ' ')
             {
                 lastResort = at;

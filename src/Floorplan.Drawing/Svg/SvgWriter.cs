@@ -115,17 +115,16 @@ public static class SvgWriter
     {
         if (arc.EndDegrees - arc.StartDegrees >= 360)
         {
-            svg.Append("<circle cx=\"").Append(SvgNumber.Text(arc.Centre.X)).Append("\" cy=\"").Append(SvgNumber.Text(arc.Centre.Y))
-                .Append("\" r=\"").Append(SvgNumber.Text(arc.Radius)).Append('"');
+            Number(svg.Append("<circle cx=\""), arc.Centre.X);
+            Number(svg.Append("\" cy=\""), arc.Centre.Y);
+            Number(svg.Append("\" r=\""), arc.Radius).Append('"');
         }
         else
         {
             // On paper y points down, so a counter-clockwise arc runs against the sweep flag.
             bool large = arc.EndDegrees - arc.StartDegrees > 180;
-            string radius = SvgNumber.Text(arc.Radius);
-            svg.Append("<path d=\"M");
-            Point(svg, OnArc(arc, arc.StartDegrees));
-            svg.Append('A').Append(radius).Append(' ').Append(radius).Append(" 0 ").Append(large ? '1' : '0').Append(" 0 ");
+            Point(svg.Append("<path d=\"M"), OnArc(arc, arc.StartDegrees));
+            Point(svg.Append('A'), new(arc.Radius, arc.Radius)).Append(" 0 ").Append(large ? '1' : '0').Append(" 0 ");
             Point(svg, OnArc(arc, arc.EndDegrees));
             svg.Append('"');
         }
@@ -142,18 +141,16 @@ public static class SvgWriter
 
     private static void Text(StringBuilder svg, TextItem text)
     {
-        string x = SvgNumber.Text(text.At.X);
-        string y = SvgNumber.Text(text.At.Y);
-        svg.Append("<text x=\"").Append(x).Append("\" y=\"").Append(y).Append("\" font-size=\"")
-            .Append(SvgNumber.Text(TextMeasure.FontSize(text.CapHeight))).Append('"');
+        Number(svg.Append("<text x=\""), text.At.X);
+        Number(svg.Append("\" y=\""), text.At.Y);
+        Number(svg.Append("\" font-size=\""), TextMeasure.FontSize(text.CapHeight)).Append('"');
         svg.Append(
             text.Anchor switch { TextAnchor.Middle => " text-anchor=\"middle\"", TextAnchor.End => " text-anchor=\"end\"", _ => "" });
         svg.Append(text.Bold ? " font-weight=\"700\"" : "");
         svg.Append(" fill=\"").Append(text.Colour).Append('"');
         if (text.Degrees != 0)
         {
-            svg.Append(" transform=\"rotate(").Append(SvgNumber.Text(-text.Degrees)).Append(' ').Append(x).Append(' ').Append(y)
-                .Append(")\"");
+            Point(Number(svg.Append(" transform=\"rotate("), -text.Degrees).Append(' '), text.At).Append(")\"");
         }
 
         svg.Append('>').Append(XmlText.Escape(text.Text)).Append("</text>\n");
@@ -170,12 +167,14 @@ public static class SvgWriter
         svg.Append(closed ? "Z" : "");
     }
 
-    private static void Point(StringBuilder svg, PaperPoint point) => SvgNumber.Append(SvgNumber.Append(svg, point.X).Append(' '), point.Y);
+    private static StringBuilder Point(StringBuilder svg, PaperPoint point) => Number(Number(svg, point.X).Append(' '), point.Y);
+
+    private static StringBuilder Number(StringBuilder svg, double value) => SvgNumber.Append(svg, value);
 
     private static void Stroke(StringBuilder svg, Pen pen)
     {
-        svg.Append(" fill=\"none\" stroke=\"").Append(pen.Colour).Append("\" stroke-width=\"").Append(SvgNumber.Text(pen.Width))
-            .Append('"');
+        svg.Append(" fill=\"none\" stroke=\"").Append(pen.Colour);
+        Number(svg.Append("\" stroke-width=\""), pen.Width).Append('"');
         if (pen.Dash is { } dash)
         {
             svg.Append(" stroke-dasharray=\"").AppendJoin(' ', dash.Select(SvgNumber.Text)).Append('"');

@@ -1,30 +1,30 @@
+using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.Strtree;
 
 namespace Floorplan.Drawing.Views;
 
 /// <summary>What is drawn so far, by place, so that each room looks only at its own floor.</summary>
 internal sealed class DrawnIndex
 {
-    private readonly STRtree<SceneItem> tree = new();
-    private readonly bool any;
+    private readonly PaperIndex<SceneItem> items;
 
-    public DrawnIndex(IEnumerable<SceneItem> drawn)
+    /// <param name="area">The paper of the view.</param>
+    public DrawnIndex(PaperBox area, IEnumerable<SceneItem> drawn)
     {
+        items = new PaperIndex<SceneItem>(area);
         foreach (var item in drawn)
         {
             var box = BoxOf(item);
             if (!box.IsNothing)
             {
-                tree.Insert(new Envelope(box.Left, box.Right, box.Top, box.Bottom), item);
-                any = true;
+                items.Add(box, item);
             }
         }
     }
 
-    public IEnumerable<SceneItem> In(PaperBox box) => any ? tree.Query(new Envelope(box.Left, box.Right, box.Top, box.Bottom)) : [];
+    /// <summary>The list holds until the next search.</summary>
+    public IReadOnlyList<SceneItem> In(PaperBox box) => items.Near(box);
 
     private static PaperBox BoxOf(SceneItem item) => item switch
     {

@@ -42,7 +42,7 @@ internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, Ro
 
     public override void Draw(PlanCanvas canvas)
     {
-        var drawn = new DrawnIndex(canvas.Scene.Items.Where(i => i.Layer is not Layers.Floor));
+        var drawn = new DrawnIndex(canvas.View.Box, canvas.Scene.Items.Where(i => i.Layer is not Layers.Floor));
         foreach (var room in Plan.Rooms.Where(r => !r.Floor.IsEmpty))
         {
             var bounds = canvas.Transform.ToPaper(room.Bounds);

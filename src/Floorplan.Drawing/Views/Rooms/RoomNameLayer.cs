@@ -26,7 +26,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
     public override void Draw(PlanCanvas canvas)
     {
         var shell = canvas.Transform.ToPaper(Plan.Shell.Outside.EnvelopeInternal);
-        var drawn = new DrawnIndex(canvas.Scene.Items.Where(i => i.Layer is not Layers.Floor));
+        var drawn = new DrawnIndex(canvas.View.Box, canvas.Scene.Items.Where(i => i.Layer is not Layers.Floor));
         foreach (var room in Plan.Rooms.Where(r => !r.Floor.IsEmpty))
         {
             Draw(canvas, room, drawn, shell);

@@ -106,7 +106,7 @@ public class SheetContentTests
         {
             var request = DrawnPlans.Request(Text(template));
             var sheet = SheetSet.Draw(request, [1]).Single();
-            var bar = PaperBox.Of(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "bar scale").SelectMany(p => p.Points));
+            var bar = PaperBox.Of([.. sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "bar scale").SelectMany(p => p.Points)]);
             string last = sheet.Items.OfType<TextItem>().Where(t => t.Group == "bar scale").MaxBy(t => t.At.X)!.Text;
             double unit = last.EndsWith(" m", StringComparison.Ordinal) ? 1000 : 304.8;
             double says = double.Parse(last.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture) * unit;
@@ -143,7 +143,7 @@ public class SheetContentTests
     /// <summary>From two outlines that are on the plan and on the sheet: the outside of the shell.</summary>
     private static PlanTransform TransformOf(SheetScene sheet, SheetRequest request)
     {
-        var shell = PaperBox.Of(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "wall:shell").SelectMany(p => p.Points));
+        var shell = PaperBox.Of([.. sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "wall:shell").SelectMany(p => p.Points)]);
         var outside = request.Plan.Shell.Outside.EnvelopeInternal;
         double denominator = outside.Width / shell.Width;
         Assert.Equal(outside.Height / denominator, shell.Height, 6);

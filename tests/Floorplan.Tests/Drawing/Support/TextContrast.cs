@@ -47,7 +47,7 @@ internal static class TextContrast
 
     private static Envelope EnvelopeOf(AreaItem area)
     {
-        var box = PaperBox.Of(area.Rings.SelectMany(r => r));
+        var box = PaperBox.Of(area.Rings);
         return new Envelope(box.Left, box.Right, box.Top, box.Bottom);
     }
 
