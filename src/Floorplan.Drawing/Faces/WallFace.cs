@@ -22,8 +22,8 @@ internal sealed record WallFace(Shell Shell, ShellWall Wall, bool FromOutside)
 
     public Envelope Extent => new(0, Width.Millimetres, 0, Height.Millimetres);
 
-    /// <summary>The end that carries the datum: the west or south end, where the shell's own corner is.</summary>
-    public Length DatumU => U(Wall.RunsEastWest ? Shell.Datum.X : Shell.Datum.Y);
+    /// <summary>The end that carries the datum of the wall: its west or south end.</summary>
+    public Length DatumU => U(Wall.From);
 
     /// <summary>From a plan coordinate along the wall.</summary>
     public Length U(Length along) => IsMirrored ? Wall.To - along : along - Wall.From;

@@ -37,6 +37,14 @@ public sealed record Station
     /// <summary>Bounding box of the footprint, exact.</summary>
     public required Box Bounds { get; init; }
 
+    /// <summary>
+    /// Its own width and depth, as the plan says its size; where it is turned a quarter they change places in <see cref="Bounds"/>.
+    /// </summary>
+    public Length Width => Said.Get(StationTable.Size)?.Width ?? Bounds.Width;
+
+    /// <inheritdoc cref="Width"/>
+    public Length Depth => Said.Get(StationTable.Size)?.Depth ?? Bounds.Depth;
+
     /// <summary>Diameter when round, otherwise null.</summary>
     public Length? Diameter { get; init; }
 

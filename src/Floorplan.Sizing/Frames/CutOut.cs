@@ -5,8 +5,8 @@ using Floorplan.Model.Shells;
 namespace Floorplan.Sizing.Frames;
 
 /// <summary>
-/// The hole that is cut in the steel for one opening, from the steel datum: along its wall from the west or south end of the outside
-/// face, and up from the underside of the shell.
+/// The hole that is cut in the steel for one opening, from the datum of its wall: along from the west or south end of its outside face,
+/// and up from the underside of the shell. In a shell with four walls that end is the steel datum's; each wall of an L has its own.
 /// </summary>
 /// <param name="Along">Of the west or south edge of the hole.</param>
 /// <param name="Bottom">Of the lower edge of the hole.</param>
@@ -36,8 +36,8 @@ public sealed record CutOut(
 
     public static CutOut Of(Opening opening, ShellWall wall, Shell shell, UnitSystem units)
     {
-        var datum = wall.RunsEastWest ? shell.Datum.X : shell.Datum.Y;
-        var clear = (wall.RunsEastWest ? Length.Min(opening.Start.X, opening.End.X) : Length.Min(opening.Start.Y, opening.End.Y)) - datum;
+        var clear =
+            (wall.RunsEastWest ? Length.Min(opening.Start.X, opening.End.X) : Length.Min(opening.Start.Y, opening.End.Y)) - wall.From;
         var sill = opening.Sill - shell.DatumHeight;
         var radius = opening.Radius ?? Length.Zero;
         if (SectionOf(opening, units) is not { } section)

@@ -53,10 +53,9 @@ public sealed record ServiceHole(ServicePoint Point, HoleSurface Surface, ShellW
         var wall = walls
             .Where(w => w.Side == side && w.From <= along && along <= w.To && Length.Abs(w.At - across).Millimetres <= ThickestWall)
             .MinBy(w => Length.Abs(w.At - across).Millimetres);
-        var start = side.RunsEastWest() ? shell.Datum.X : shell.Datum.Y;
         return wall is null
             ? null
-            : new ServiceHole(point, HoleSurface.Wall, wall, along - start, height - shell.DatumHeight, point.Size, point.SizeAcross);
+            : new ServiceHole(point, HoleSurface.Wall, wall, along - wall.From, height - shell.DatumHeight, point.Size, point.SizeAcross);
     }
 }
 

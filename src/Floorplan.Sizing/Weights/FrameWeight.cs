@@ -31,12 +31,12 @@ internal static class FrameWeight
             Source = CutList.Sums,
         };
         double moment = facts.CutOuts.Where(c => c.Frame is not null).Sum(
-            c => c.Frame!.Pieces.Sum(p => p.Kilograms) * CentreX(facts.Plan, c));
+            c => c.Frame!.Pieces.Sum(p => p.Kilograms) * CentreX(c));
         double share = facts.CutOuts.Sum(c => c.Frame?.Pieces.Sum(p => p.Kilograms) ?? 0);
         return WeightPart.Same("frames of openings", weight, moment / share);
     }
 
-    private static double CentreX(Plan plan, CutOut cut) => cut.Wall.RunsEastWest
-        ? (cut.Along + (cut.Width / 2) + plan.Shell.Datum.X).Millimetres
+    private static double CentreX(CutOut cut) => cut.Wall.RunsEastWest
+        ? (cut.Along + (cut.Width / 2) + cut.Wall.From).Millimetres
         : cut.Wall.At.Millimetres;
 }

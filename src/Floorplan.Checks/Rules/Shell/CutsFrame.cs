@@ -117,8 +117,7 @@ internal sealed class CutsFrame : Rule
     {
         foreach (var hole in context.Facts.Holes.Where(h => h is { Wall: not null, Width: not null }))
         {
-            var shell = context.Plan.Shell;
-            var middle = hole.X + (hole.Wall!.RunsEastWest ? shell.Datum.X : shell.Datum.Y);
+            var middle = hole.X + hole.Wall!.From;
             var (across, up) = (hole.Width!.Value / 2, (hole.Depth ?? hole.Width.Value) / 2);
             var rectangle =
                 new FrameHole(middle - across, middle + across, hole.Point.Height!.Value - up, hole.Point.Height.Value + up, Tolerance);

@@ -16,7 +16,7 @@ internal sealed record FrameHole(Length From, Length To, Length Bottom, Length T
         return new FrameHole(Length.Min(a, b), Length.Max(a, b), opening.Sill, opening.Sill + opening.Height, tolerance);
     }
 
-    /// <summary>As it is cut, frame and all, from the steel datum.</summary>
+    /// <summary>As it is cut, frame and all, from the datum of its wall.</summary>
     public static FrameHole Of(CutOut cut) => new(cut.Along, cut.Right, cut.Bottom, cut.Top, Length.Zero);
 
     /// <summary>How far the hole must move to be clear of a member; null when it is.</summary>

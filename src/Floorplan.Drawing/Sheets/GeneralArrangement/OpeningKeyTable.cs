@@ -52,7 +52,11 @@ internal static class OpeningKeyTable
         return kind + letters;
     }
 
-    private static string SetOut(Opening opening, UnitSystem units) => FromFaces.Of(opening) is { } from
-        ? $"{opening.Wall.Letter()}, {QuantityText.Cell(from.Along, units)} from {from.Face.Letter()}"
+    private static string SetOut(Opening opening, UnitSystem units)
+        => PlaceInRoom(opening, units) is { Length: > 0 } place ? $"{opening.Wall.Letter()}, {place}" : "";
+
+    /// <summary><c>300 from W</c>, the finished west face of its room; empty for an opening that belongs to no room.</summary>
+    public static string PlaceInRoom(Opening opening, UnitSystem units) => FromFaces.Of(opening) is { } from
+        ? $"{QuantityText.Cell(from.Along, units)} from {from.Face.Letter()}"
         : "";
 }

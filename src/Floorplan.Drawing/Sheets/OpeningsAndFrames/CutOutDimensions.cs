@@ -7,7 +7,7 @@ using Floorplan.Sizing.Frames;
 namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 
 /// <summary>
-/// Running rows round an unrolled wall. Below and left, from the steel datum to the edges of openings and the middles of other holes;
+/// Running rows round an unrolled wall. Below and left, from the datum of the wall to the edges of openings and the middles of other holes;
 /// above and right, from the finished
 /// inside face and the finished floor to the clear openings.
 /// </summary>
@@ -15,7 +15,7 @@ internal static class CutOutDimensions
 {
     public static void Add(WallFace face, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, DimensionSet set)
     {
-        var start = face.Wall.RunsEastWest ? face.Shell.Datum.X : face.Shell.Datum.Y;
+        var start = face.Wall.From;
         var inside = face.Finished.From;
         set.Add(new DimensionRow(
             Side.South,

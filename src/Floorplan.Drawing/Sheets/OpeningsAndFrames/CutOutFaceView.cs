@@ -51,13 +51,13 @@ internal sealed class CutOutFaceView : ISheetView
     public bool IsPlan => false;
 
     public PaperSpace Measure(double denominator) => new(
-        (face.Extent.Width / denominator) + Left(denominator) + Right(denominator),
+        (face.Extent.Width / denominator) + Outside(Side.West, denominator) + Outside(Side.East, denominator),
         (face.Extent.Height / denominator) + Outside(Side.North, denominator) + Outside(Side.South, denominator));
 
     public void Draw(ViewCanvas canvas)
     {
         var transform = new PlanTransform(canvas.Denominator, new PaperPoint(
-            canvas.Box.Left + Left(canvas.Denominator),
+            canvas.Box.Left + Outside(Side.West, canvas.Denominator),
             canvas.Box.Top + Outside(Side.North, canvas.Denominator) + (face.Extent.MaxY / canvas.Denominator)));
         dimensions.Draw(canvas.Scene, transform);
         FaceSteel.Draw(canvas.Scene, transform, face, [.. cuts.Select(Hole)], standard);
@@ -82,7 +82,7 @@ internal sealed class CutOutFaceView : ISheetView
     private Box Hole(CutOut cut) => face.Rectangle(
         cut.Along + Start, cut.Right + Start, cut.Bottom + face.Shell.DatumHeight, cut.Top + face.Shell.DatumHeight);
 
-    private Length Start => face.Wall.RunsEastWest ? face.Shell.Datum.X : face.Shell.Datum.Y;
+    private Length Start => face.Wall.From;
 
     private void DrawCut(ViewCanvas canvas, PlanTransform transform, CutOut cut)
     {
@@ -134,12 +134,6 @@ internal sealed class CutOutFaceView : ISheetView
         canvas.Scene.SetDatum(datum);
         DatumSymbol.Draw(new SymbolBrush(canvas.Scene, standard, Layers.Marks, "datum", Band.Annotation), datum);
     }
-
-    /// <summary>A wall of an L may begin away from the shell's corner, and its rows still count from the datum there.</summary>
-    private double Left(double denominator) => Math.Max(Outside(Side.West, denominator), Margin - (face.DatumU.Millimetres / denominator));
-
-    private double Right(double denominator)
-        => Math.Max(Outside(Side.East, denominator), Margin + ((face.DatumU - face.Width).Millimetres / denominator));
 
     private double Outside(Side side, double denominator)
         => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));

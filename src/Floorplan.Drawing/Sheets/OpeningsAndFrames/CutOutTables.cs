@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Sheets.GeneralArrangement;
 using Floorplan.Drawing.Views;
 using Floorplan.Drawing.Views.Openings;
 using Floorplan.Language.Quantities;
@@ -12,8 +13,13 @@ namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 /// <summary>The holes in figures: in the steel from the datum, and clear from the finished inside.</summary>
 internal static class CutOutTables
 {
+    /// <summary>A shell with more walls than this has one that begins away from the corner of the shell.</summary>
+    private const int Four = 4;
+
     public static KeyTable Steel(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
-        shell.Kind == ShellKind.Shed ? "Holes in the walls, from the datum" : "Holes in the steel, from the datum",
+        shell.Kind == ShellKind.Shed
+            ? ShellWall.Of(shell).Count > Four ? "Holes, each wall from its own end" : "Holes in the walls, from the datum"
+            : "Holes in the steel, from the datum",
         ["Mark", "Along", "Up", "Wide × high", "Radius"],
         [.. Grouped(shell, cuts, c =>
         [
@@ -26,11 +32,12 @@ internal static class CutOutTables
 
     public static KeyTable Clear(Shell shell, IReadOnlyList<CutOut> cuts, UnitSystem units) => new(
         "Clear openings, from the finished inside",
-        ["Mark", "Along", "Sill", "Wide × high"],
+        ["Mark", "Along", "In its room", "Sill", "Wide × high"],
         [.. Grouped(shell, cuts, c =>
         [
             OpeningLayer.Mark(c.Opening),
-            QuantityText.Cell(c.Wall.RunsEastWest ? c.Opening.Start.X : c.Opening.Start.Y, units),
+            QuantityText.Cell((c.Wall.RunsEastWest ? c.Opening.Start.X : c.Opening.Start.Y) - c.Wall.FinishedIn(shell).From, units),
+            OpeningKeyTable.PlaceInRoom(c.Opening, units),
             QuantityText.Cell(c.Opening.Sill, units),
             $"{QuantityText.Cell(c.Opening.Width, units)}×{QuantityText.Cell(c.Opening.Height, units)}",
         ])]);

@@ -21,7 +21,8 @@ internal static class FrameNotes
     {
         yield return $"Open circles: where a row begins. In the row below a wall it is the {DatumWords.Of(kind)}: the outside corner at "
             + "the wall's west or south end, and the bottom. Figures go to the edges of an opening and to the middle of any other hole.";
-        yield return "In the other rows it is the finished inside face and the finished floor, and figures go to the clear opening.";
+        yield return "In the other rows it is the finished inside face of the wall and the finished floor, and figures go to the clear "
+            + "opening. Its place in its room is from the room's west (W) or south (S) face, as on sheet 1.";
         yield return "Measure the real shell before cutting: "
             + $"{(kind == ShellKind.Container ? "posts, rails and corrugations" : "posts and rails")} are drawn at usual places.";
         if (cuts.Any(c => c.Frame is not null))

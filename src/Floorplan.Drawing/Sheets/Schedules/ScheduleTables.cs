@@ -1,8 +1,8 @@
 using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views.Stations;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Shells;
-using Floorplan.Model.Stations;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Uses;
 
@@ -15,12 +15,12 @@ internal static class ScheduleTables
 
     public static KeyTable Items(PlanFacts facts) => new(
         "Items",
-        ["No", "Item", "Size, long × wide × high", "Empty", "Full"],
+        ["No", "Item", ItemSize.Words, "Empty", "Full"],
         [.. facts.Plan.Stations.GroupBy(s => s.Room.Id).SelectMany(room => room.Select(s => (IReadOnlyList<Cell>)
         [
             FormattableString.Invariant($"{s.Item}"),
             s.Caption,
-            Size(s, facts.Plan.Units),
+            ItemSize.Whole(s, facts.Plan.Units),
             facts.Items.Find(s) is { EmptyIsSaid: true } weight ? weight.Empty : "",
             facts.Items.Find(s) is { } loaded ? loaded.Full : "",
         ]).Prepend([room.First().Room.Label]))]);
@@ -79,10 +79,4 @@ internal static class ScheduleTables
         ["What", "Uses", "Together", "Uses without a figure"],
         [.. facts.Connections.Select(c => (IReadOnlyList<Cell>)
             [c.Name, c.Uses, c.Together is { } sum ? sum : "", c.NotSaid > 0 ? FormattableString.Invariant($"{c.NotSaid}") : ""])]);
-
-    private static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
-        ? $"Ø{QuantityText.Cell(diameter, units)} × {QuantityText.Cell(station.Top - station.Bottom, units)}"
-        : $"{QuantityText.Cell(Length.Max(station.Bounds.Width, station.Bounds.Depth), units)} × "
-            + $"{QuantityText.Cell(Length.Min(station.Bounds.Width, station.Bounds.Depth), units)} × "
-            + $"{QuantityText.Cell(station.Top - station.Bottom, units)}";
 }

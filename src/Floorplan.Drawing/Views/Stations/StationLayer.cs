@@ -143,7 +143,7 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
             return null;
         }
 
-        string size = Size(station, Plan.Units);
+        string size = ItemSize.OnFloor(station, Plan.Units);
         var lines = TextWrap.Lines(name, along - bubble, height, false, Math.Max(1, most)).ToList();
         if (look == StationLook.Full && lines.Count < most && TextMeasure.Width(size, height) <= along - bubble)
         {
@@ -152,9 +152,4 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
 
         return lines;
     }
-
-    /// <summary><c>1400×600</c> as it stands on the plan: west to east, south to north.</summary>
-    public static string Size(Station station, UnitSystem units) => station.Diameter is { } diameter
-        ? "Ø" + QuantityText.Dimension(diameter, units)
-        : $"{QuantityText.Dimension(station.Bounds.Width, units)}×{QuantityText.Dimension(station.Bounds.Depth, units)}";
 }
