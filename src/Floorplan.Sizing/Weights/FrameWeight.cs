@@ -1,5 +1,4 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Sizing.Frames;
 using Floorplan.Sizing.Working;
 

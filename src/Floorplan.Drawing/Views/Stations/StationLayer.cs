@@ -3,7 +3,6 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
-using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;

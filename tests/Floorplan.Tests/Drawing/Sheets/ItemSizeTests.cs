@@ -1,6 +1,5 @@
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Schedules;
-using Floorplan.Language.Quantities;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
