@@ -27,10 +27,13 @@ public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<St
     public IReadOnlyList<Entry> Entries { get; private init; } = [];
 
     /// <summary>Takes long: <see cref="PlanFacts.BringingIn"/> keeps it.</summary>
-    public static BringingIn Of(Plan plan)
+    public static BringingIn Of(Plan plan) => Of(plan, true);
+
+    /// <param name="quickly">Whether quick looks come before searches; the answer is the same without.</param>
+    internal static BringingIn Of(Plan plan, bool quickly)
     {
         // The order first: what gets in past the others need not be looked at alone.
-        var way = new WayIn(plan);
+        var way = new WayIn(plan, quickly);
         var order = Of(plan, way);
         return order with { Entries = [.. plan.Stations.Select(s => Entry.Of(s, way))] };
     }

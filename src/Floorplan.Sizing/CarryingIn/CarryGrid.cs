@@ -33,7 +33,7 @@ internal sealed class CarryGrid
     public CarryGrid(Plan plan)
     {
         var box = plan.Shell.Outside.EnvelopeInternal;
-        Cell = Math.Max(Fine, Math.Ceiling(Math.Sqrt(box.Area / MostCells)));
+        Cell = CellOf(plan);
         corner = new Coordinate(box.MinX - (2 * Cell), box.MinY - (2 * Cell));
         Wide = (int)Math.Ceiling(box.Width / Cell) + 4;
         Deep = (int)Math.Ceiling(box.Height / Cell) + 4;
@@ -54,6 +54,10 @@ internal sealed class CarryGrid
     }
 
     public double Cell { get; }
+
+    /// <summary>The side of a cell in mm.</summary>
+    public static double CellOf(Plan plan)
+        => Math.Max(Fine, Math.Ceiling(Math.Sqrt(plan.Shell.Outside.EnvelopeInternal.Area / MostCells)));
 
     public int Wide { get; }
 

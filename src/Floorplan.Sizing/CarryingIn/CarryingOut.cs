@@ -15,15 +15,16 @@ internal sealed class CarryingOut
     private const int CellSteps = 20;
 
     private readonly WayIn way;
-    private readonly CarryGrid grid;
     private readonly IReadOnlyList<SolidEdge> walls;
     private readonly STRtree<Station> standing = new();
     private readonly HashSet<Station> inside;
 
+    /// <summary>Of the round; null until something is not out by a quick look.</summary>
+    private OutField? field;
+
     public CarryingOut(Plan plan, WayIn way, IReadOnlyList<Station> things)
     {
         this.way = way;
-        grid = way.Turn.Grid;
         walls = [.. SolidEdges.OfWalls(plan, o => o.IsPassage)];
         inside = new HashSet<Station>(things, ReferenceEqualityComparer.Instance);
         foreach (var thing in things)
@@ -31,6 +32,8 @@ internal sealed class CarryingOut
             standing.Insert(thing.Footprint.EnvelopeInternal, thing);
         }
     }
+
+    private CarryGrid Grid => way.Turn.Grid;
 
     /// <summary>Half the smallest side of a thing, tipped if it must be, in mm.</summary>
     public static double Radius(Station station)
@@ -49,13 +52,14 @@ internal sealed class CarryingOut
         List<BroughtIn> before = [];
         while (left.Count > hopeless.Count)
         {
-            var field = grid.WidestOut(left);
+            field = null;
             var edges = new SolidEdges(walls.Concat(SolidEdges.OfThings(left)));
             var round = new List<BroughtIn>();
             foreach (var thing in left.Where(t => !hopeless.Contains(t)))
             {
                 var blockers = new HashSet<Station>(ReferenceEqualityComparer.Instance);
-                if (DiscGetsOut(thing, field.Widest, blockers) && Turns(thing, field, edges, blockers))
+                if (GoesSquare(thing, edges)
+                    || (DiscGetsOut(thing, Field(left).Widest, blockers) && Turns(thing, Field(left), edges, blockers)))
                 {
                     var ahead = denied.GetValueOrDefault(thing);
                     round.Add(
@@ -82,11 +86,30 @@ internal sealed class CarryingOut
         }
     }
 
+    /// <summary>What goes out square to the plan with room to spare needs no search, of a disc or of the rectangle.</summary>
+    private bool GoesSquare(Station thing, SolidEdges edges)
+    {
+        var upright = Solid.Of(thing);
+        if (!way.PassesDoors(thing, upright) || !way.Turn.OutSquare(edges, thing, CarryTurn.PastOthers))
+        {
+            return false;
+        }
+
+        if (thing.Diameter is null)
+        {
+            way.NoteTurned(thing, upright);
+        }
+
+        return true;
+    }
+
+    private OutField Field(List<Station> left) => field ??= Grid.WidestOut(left);
+
     /// <summary>Searches only round the thing itself: once it is where any thing of its breadth can go on, it is out.</summary>
     private bool DiscGetsOut(Station thing, double[] widest, HashSet<Station> blockers)
     {
-        double radius = Radius(thing) - grid.Cell;
-        int start = grid.At(thing.Bounds.Centre.Coordinate);
+        double radius = Radius(thing) - Grid.Cell;
+        int start = Grid.At(thing.Bounds.Centre.Coordinate);
         var own = thing.Footprint.EnvelopeInternal;
         var seen = new HashSet<int> { start };
         var queue = new Queue<int>([start]);
@@ -98,15 +121,15 @@ internal sealed class CarryingOut
             }
 
             Steps.Take(CellSteps);
-            foreach (int next in grid.Beside(cell))
+            foreach (int next in Grid.Beside(cell))
             {
-                if (seen.Contains(next) || (grid.FromWalls(next) < radius && !own.Contains(grid.Middle(next))))
+                if (seen.Contains(next) || (Grid.FromWalls(next) < radius && !own.Contains(Grid.Middle(next))))
                 {
                     continue;
                 }
 
                 seen.Add(next);
-                if (IsFree(thing, grid.Middle(next), own, radius, blockers))
+                if (IsFree(thing, Grid.Middle(next), own, radius, blockers))
                 {
                     queue.Enqueue(next);
                 }

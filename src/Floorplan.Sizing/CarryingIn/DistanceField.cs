@@ -9,79 +9,106 @@ internal static class DistanceField
     /// </summary>
     public static double[] Of(bool[] marked, int wide, int deep, double cell)
     {
-        int[] x = new int[marked.Length];
-        int[] y = new int[marked.Length];
-        long[] squared = new long[marked.Length];
-        for (int i = 0; i < marked.Length; i++)
-        {
-            squared[i] = marked[i] ? 0 : long.MaxValue;
-        }
-
+        var offsets = new Offsets(marked, wide, deep);
         for (int row = 0; row < deep; row++)
         {
-            Sweep(row, -1);
+            offsets.Sweep(row, -1);
         }
 
         for (int row = deep - 1; row >= 0; row--)
         {
-            Sweep(row, 1);
+            offsets.Sweep(row, 1);
         }
 
         double[] far = new double[marked.Length];
         for (int i = 0; i < far.Length; i++)
         {
-            far[i] = squared[i] == long.MaxValue ? double.MaxValue : Math.Max(0, Math.Sqrt(squared[i]) - 0.5) * cell;
+            long squared = offsets.Squared(i);
+            far[i] = squared == long.MaxValue ? double.MaxValue : Math.Max(0, Math.Sqrt(squared) - 0.5) * cell;
         }
 
         return far;
+    }
 
-        void Sweep(int row, int from)
+    /// <summary>Of each cell to the nearest marked one that is known so far, in cells.</summary>
+    private readonly struct Offsets
+    {
+        private readonly int wide;
+        private readonly int deep;
+        private readonly Offset[] cells;
+
+        public Offsets(bool[] marked, int wide, int deep)
         {
-            int start = row * wide;
-            bool inside = row + from >= 0 && row + from < deep;
-            for (int column = 0; column < wide; column++)
+            (this.wide, this.deep) = (wide, deep);
+            cells = new Offset[marked.Length];
+            for (int i = 0; i < marked.Length; i++)
             {
-                int here = start + column;
-                if (inside)
-                {
-                    int beside = here + (from * wide);
-                    Take(here, beside, 0, 1);
-                    if (column > 0)
-                    {
-                        Take(here, beside - 1, 1, 1);
-                    }
-
-                    if (column + 1 < wide)
-                    {
-                        Take(here, beside + 1, 1, 1);
-                    }
-                }
-
-                if (column > 0)
-                {
-                    Take(here, here - 1, 1, 0);
-                }
-            }
-
-            for (int column = wide - 2; column >= 0; column--)
-            {
-                Take(start + column, start + column + 1, 1, 0);
+                cells[i].Squared = marked[i] ? 0 : long.MaxValue;
             }
         }
 
-        void Take(int here, int there, int dx, int dy)
+        public long Squared(int cell) => cells[cell].Squared;
+
+        public void Sweep(int row, int from)
         {
-            if (squared[there] == long.MaxValue)
+            var here = cells.AsSpan(row * wide, wide);
+            if (row + from >= 0 && row + from < deep)
             {
+                var beside = cells.AsSpan((row + from) * wide, wide);
+                for (int column = 0; column < here.Length; column++)
+                {
+                    Take(ref here[column], beside[column], 0, 1);
+                    if (column > 0)
+                    {
+                        Take(ref here[column], beside[column - 1], 1, 1);
+                    }
+
+                    if (column + 1 < beside.Length)
+                    {
+                        Take(ref here[column], beside[column + 1], 1, 1);
+                    }
+
+                    if (column > 0)
+                    {
+                        Take(ref here[column], here[column - 1], 1, 0);
+                    }
+                }
+            }
+            else
+            {
+                for (int column = 1; column < here.Length; column++)
+                {
+                    Take(ref here[column], here[column - 1], 1, 0);
+                }
+            }
+
+            for (int column = here.Length - 2; column >= 0; column--)
+            {
+                Take(ref here[column], here[column + 1], 1, 0);
+            }
+        }
+
+        private static void Take(ref Offset here, in Offset there, int dx, int dy)
+        {
+            if (there.Squared >= here.Squared)
+            {
+                // As far already: from there it is no nearer.
                 return;
             }
 
-            long farX = x[there] + dx, farY = y[there] + dy;
-            long far = (farX * farX) + (farY * farY);
-            if (far < squared[here])
+            long x = there.X + dx, y = there.Y + dy;
+            long far = (x * x) + (y * y);
+            if (far < here.Squared)
             {
-                (x[here], y[here], squared[here]) = ((int)farX, (int)farY, far);
+                here = new Offset { X = (int)x, Y = (int)y, Squared = far };
             }
         }
+    }
+
+    private struct Offset
+    {
+        public int X;
+        public int Y;
+        public long Squared;
     }
 }

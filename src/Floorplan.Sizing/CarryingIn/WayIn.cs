@@ -15,7 +15,7 @@ namespace Floorplan.Sizing.CarryingIn;
 /// that others are carved out of, and slid and turned round every corner on the way. Other things do not count: whoever sets up the
 /// unit carries in the farthest first.
 /// </summary>
-internal sealed class WayIn(Plan plan, Effort effort)
+internal sealed class WayIn(Plan plan, Effort effort, bool quickly)
 {
     /// <summary>So many walls of a plan are tried left open; own bound.</summary>
     private const int MostWalls = 6;
@@ -35,12 +35,13 @@ internal sealed class WayIn(Plan plan, Effort effort)
     private CarryTurn? turn;
     private OutField? field;
 
-    public WayIn(Plan plan)
-        : this(plan, CarryTurn.NewEffort())
+    /// <param name="quickly">Whether quick looks come before searches.</param>
+    public WayIn(Plan plan, bool quickly)
+        : this(plan, CarryTurn.NewEffort(), quickly)
     {
     }
 
-    public CarryTurn Turn => turn ??= new CarryTurn(plan, effort);
+    public CarryTurn Turn => turn ??= new CarryTurn(plan, effort, quickly);
 
     /// <summary>
     /// Whether all openings on some way are wide and high enough, and no narrows of a room are too narrow; not whether it turns.
@@ -119,7 +120,7 @@ internal sealed class WayIn(Plan plan, Effort effort)
     {
         if (!without.TryGetValue(wall.Id, out var way) && without.Count < MostWalls)
         {
-            without[wall.Id] = way = new WayIn(WallLeftOut.Of(plan, wall), effort);
+            without[wall.Id] = way = new WayIn(WallLeftOut.Of(plan, wall), effort, quickly);
         }
 
         return way?.Fits(thing, solid) == true;
@@ -134,12 +135,7 @@ internal sealed class WayIn(Plan plan, Effort effort)
 
         if (!stuck.TryGetValue((thing.Id, solid), out bool isStuck))
         {
-            // Nothing to start from is a thing placed into a wall, which is another mistake.
-            var moved =
-                Turn.Out(
-                    new SolidEdges(SolidEdges.OfWalls(plan, o => o.IsPassage && solid.Passes(o))), field ??= Turn.Grid.WidestOut([]), thing,
-                    solid, CarryTurn.Alone);
-            stuck[(thing.Id, solid)] = isStuck = !moved.Goes && moved.Nearest is not null;
+            stuck[(thing.Id, solid)] = isStuck = IsStuck(thing, solid);
             if (!isStuck)
             {
                 NoteTurned(thing, solid);
@@ -147,6 +143,19 @@ internal sealed class WayIn(Plan plan, Effort effort)
         }
 
         return !isStuck;
+    }
+
+    private bool IsStuck(Station thing, Solid solid)
+    {
+        var walls = new SolidEdges(SolidEdges.OfWalls(plan, o => o.IsPassage && solid.Passes(o)));
+        if (solid == Solid.Of(thing) && Turn.OutSquare(walls, thing, CarryTurn.Alone))
+        {
+            return false;
+        }
+
+        // Nothing to start from is a thing placed into a wall, which is another mistake.
+        var moved = Turn.Out(walls, field ??= Turn.Grid.WidestOut([]), thing, solid, CarryTurn.Alone);
+        return !moved.Goes && moved.Nearest is not null;
     }
 
     private (string Room, int Part, Solid Solid) Key(Station thing, Solid solid) =>

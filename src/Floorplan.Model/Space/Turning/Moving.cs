@@ -71,6 +71,9 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     /// <summary>Longer things are looked at with coarser steps: their ends move by a part of their length. Own bound.</summary>
     private const double LeastPartOfLength = 1 / 250.0;
 
+    /// <summary>In finest steps.</summary>
+    private const int SecondStep = 2;
+
     /// <summary>
     /// One look at a question takes no more of the effort than this, and there are three at most besides short ones; own bound.
     /// </summary>
@@ -79,6 +82,28 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     /// <summary>In mm on every side for this rectangle.</summary>
     public double Tolerance(LongBox box) => Finest(box) * (CutIn + Missed);
 
+    /// <summary>
+    /// A quick look at whether it gets out of a building: where this says so, <see cref="Go"/> finds that it goes and has room, at its
+    /// second step at the latest. False says nothing.
+    /// </summary>
+    /// <param name="move">The goals are doors to look at first.</param>
+    /// <param name="building">It is out when its middle is out of here.</param>
+    public bool LeavesSquare(Move move, Envelope building)
+    {
+        if (IsAcross(move))
+        {
+            var crossed = new Envelope(building.MinY, building.MaxY, building.MinX, building.MaxX);
+            return new Moving(edges.Crossed, finest, effort) { MostOnce = MostOnce }.LeavesSquare(move.Crossed, crossed);
+        }
+
+        double step = SecondStep * Finest(move.Box);
+        var share = effort.Share(MostOnce);
+        var box = move.Box.Grown(step * (CutIn + Missed));
+        bool leaves = new SquareSlide(edges, box, move with { Starts = Roomy(move, step) }, building, share).Leaves();
+        effort.Settle(share, MostOnce);
+        return leaves;
+    }
+
     public Moved Go(Move move)
     {
         if (effort.IsSpent)
@@ -86,7 +111,7 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
             return new Moved(true, false, false, [], null, []);
         }
 
-        if (Math.Abs(Math.Sin(move.Along)) > Math.Abs(Math.Cos(move.Along)) + 1e-9)
+        if (IsAcross(move))
         {
             var crossed = new Moving(edges.Crossed, finest, effort) { MostOnce = MostOnce }.Go(move.Crossed);
             return crossed with { Poses = [.. crossed.Poses.Select(p => p.Crossed)], Nearest = crossed.Nearest?.Crossed };
@@ -133,6 +158,8 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
         };
     }
 
+    private static bool IsAcross(Move move) => Math.Abs(Math.Sin(move.Along)) > Math.Abs(Math.Cos(move.Along)) + 1e-9;
+
     private double Finest(LongBox box) => Math.Max(finest, box.Length * LeastPartOfLength);
 
     /// <summary>
@@ -143,7 +170,7 @@ public sealed class Moving(SolidEdges edges, double finest, Effort effort)
     private Moved Refine(Move move)
     {
         double finest = Finest(move.Box);
-        foreach (var (steps, tooLarge) in new[] { (4, true), (2, true), (4, false), (2, false) })
+        foreach (var (steps, tooLarge) in new[] { (4, true), (SecondStep, true), (4, false), (SecondStep, false) })
         {
             double step = steps * finest;
             var moved = tooLarge

@@ -1,3 +1,4 @@
+using System.Buffers;
 using Floorplan.Model.Stations;
 
 namespace Floorplan.Model.Space.Turning;
@@ -19,48 +20,40 @@ internal sealed class PoseRow(int angle, int line, double y)
     /// <summary>Things that keep it from a part of the line.</summary>
     public List<(double West, double East, Station Of)> Things => things ?? [];
 
-    /// <summary>Works the stretches out; gives back how many edges were looked at.</summary>
+    /// <summary>Works the stretches out; gives back how many edges that counts as.</summary>
     /// <param name="itself">The thing that is moved, which is not in its own way.</param>
     public int Fill(SolidEdges edges, TurnedBox box, double west, double east, Station? itself)
     {
-        int looked = 0;
         double bottom = y - box.HalfHeight, top = y + box.HalfHeight;
-        var blocked = new List<(double West, double East)>();
-        foreach (ref readonly var edge in edges.From(bottom))
+        var blocked = new BlockedParts();
+        foreach (var tier in edges.Tiers)
         {
-            looked++;
-            if (edge.Low >= top)
+            var (first, end) = tier.Range(bottom, top);
+            foreach (ref readonly var edge in tier.Edges.AsSpan(first, end - first))
             {
-                break;
-            }
-
-            if (edge.High > bottom
-                && (edge.Of is null || !ReferenceEquals(edge.Of, itself))
-                && box.IsBlocked(edge, y, out double from, out double to))
-            {
-                blocked.Add((from, to));
-                if (edge.Of is { } thing)
+                if (edge.High > bottom
+                    && (edge.Of is null || !ReferenceEquals(edge.Of, itself))
+                    && box.IsBlocked(edge, y, out double from, out double to))
                 {
-                    (things ??= []).Add((from, to, thing));
+                    blocked.Add(from, to);
+                    if (edge.Of is { } thing)
+                    {
+                        (things ??= []).Add((from, to, thing));
+                    }
                 }
             }
         }
 
         blocked.Sort();
         double free = west;
-        foreach (var (from, to) in blocked)
+        for (int i = 0; i < blocked.Count && blocked.From[i] < east; i++)
         {
-            if (from >= east)
+            if (blocked.From[i] >= free)
             {
-                break;
+                stretches.Add(new Stretch(this, free, blocked.From[i]));
             }
 
-            if (from >= free)
-            {
-                stretches.Add(new Stretch(this, free, from));
-            }
-
-            free = Math.Max(free, to);
+            free = Math.Max(free, blocked.To[i]);
         }
 
         if (free <= east)
@@ -68,7 +61,52 @@ internal sealed class PoseRow(int angle, int line, double y)
             stretches.Add(new Stretch(this, free, east));
         }
 
-        return looked;
+        blocked.GiveBack();
+        return edges.Counted(bottom, top);
+    }
+}
+
+/// <summary>Parts of a line that are not free, in lists that are lent.</summary>
+internal struct BlockedParts
+{
+    private const int Usual = 256;
+
+    public BlockedParts()
+    {
+    }
+
+    public double[] From { get; private set; } = ArrayPool<double>.Shared.Rent(Usual);
+
+    public double[] To { get; private set; } = ArrayPool<double>.Shared.Rent(Usual);
+
+    public int Count { get; private set; }
+
+    public void Add(double from, double to)
+    {
+        if (Count == Math.Min(From.Length, To.Length))
+        {
+            From = Longer(From);
+            To = Longer(To);
+        }
+
+        (From[Count], To[Count]) = (from, to);
+        Count++;
+    }
+
+    public readonly void Sort() => Array.Sort(From, To, 0, Count);
+
+    public readonly void GiveBack()
+    {
+        ArrayPool<double>.Shared.Return(From);
+        ArrayPool<double>.Shared.Return(To);
+    }
+
+    private static double[] Longer(double[] old)
+    {
+        double[] longer = ArrayPool<double>.Shared.Rent(2 * old.Length);
+        old.CopyTo(longer, 0);
+        ArrayPool<double>.Shared.Return(old);
+        return longer;
     }
 }
 

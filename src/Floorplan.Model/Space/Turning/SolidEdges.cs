@@ -24,24 +24,34 @@ public readonly record struct SolidEdge(double AX, double AY, double BX, double 
 /// <summary>The edges of walls and of things that stand, lowest on the plan first, so that a strip across the plan finds its own.</summary>
 public sealed class SolidEdges
 {
-    private readonly SolidEdge[] edges;
-    private readonly double[] low;
+    /// <summary>
+    /// Edges up to so many mm tall lie together, then those up to twice as many, and so on: one long wall would have a strip look at every
+    /// edge below it.
+    /// </summary>
+    private const double Short = 250;
 
-    /// <summary>How far the tallest edge reaches up the plan: an edge that begins lower than this below a strip cannot reach it.</summary>
-    private readonly double tallest;
+    /// <summary>So few are looked at all together faster.</summary>
+    private const int Few = 250;
 
+    private readonly EdgeTier all;
+    private readonly EdgeTier[] tiers;
     private SolidEdges? crossed;
 
     public SolidEdges(IEnumerable<SolidEdge> edges)
     {
-        this.edges = [.. edges.OrderBy(e => e.Low)];
-        low = [.. this.edges.Select(e => e.Low)];
-        tallest = this.edges.Select(e => e.High - e.Low).DefaultIfEmpty(0).Max();
+        all = new EdgeTier([.. edges.OrderBy(e => e.Low)]);
+        tiers = all.Edges.Length <= Few ? [all] :
+        [
+            .. all.Edges.GroupBy(e => Math.Ceiling(Math.Log2(Math.Max(1, (e.High - e.Low) / Short)))).Select(g => new EdgeTier([.. g])),
+        ];
     }
+
+    /// <summary>Each sorted by its lowest end.</summary>
+    internal ReadOnlySpan<EdgeTier> Tiers => tiers;
 
     /// <summary>With east and north changed over.</summary>
     internal SolidEdges Crossed
-        => crossed ??= new SolidEdges(edges.Select(e => new SolidEdge(e.AY, e.AX, e.BY, e.BX, e.Of))) { crossed = this };
+        => crossed ??= new SolidEdges(all.Edges.Select(e => new SolidEdge(e.AY, e.AX, e.BY, e.BX, e.Of))) { crossed = this };
 
     /// <summary>Faces of all walls, with holes where <paramref name="isOpen"/>; the ground outside is free.</summary>
     public static IEnumerable<SolidEdge> OfWalls(Plan plan, Func<Opening, bool> isOpen) =>
@@ -73,22 +83,17 @@ public sealed class SolidEdges
         return row.Stretches.Count > 0;
     }
 
-    internal ReadOnlySpan<SolidEdge> From(double bottom)
+    /// <summary>What a look at a strip counts: all edges that begin in it, or below it by no more than the tallest.</summary>
+    internal int Counted(double bottom, double top)
     {
-        int first = Array.BinarySearch(low, bottom - tallest);
-        first = first < 0 ? ~first : first;
-        while (first > 0 && low[first - 1] >= bottom - tallest)
-        {
-            first--;
-        }
-
-        return edges.AsSpan(first);
+        var (first, end) = all.Range(bottom, top);
+        return end - first + (end < all.Edges.Length ? 1 : 0);
     }
 
     private List<SolidEdge> Near(double bottom, double top)
     {
         var near = new List<SolidEdge>();
-        foreach (var edge in From(bottom))
+        foreach (var edge in all.Edges.AsSpan(all.Range(bottom, top).First))
         {
             if (edge.Low > top)
             {
@@ -99,5 +104,45 @@ public sealed class SolidEdges
         }
 
         return near;
+    }
+}
+
+/// <summary>Edges that reach about as far up the plan as each other, lowest first.</summary>
+internal sealed class EdgeTier
+{
+    private readonly double[] low;
+
+    /// <summary>An edge that begins lower than this below a strip cannot reach it.</summary>
+    private readonly double tallest;
+
+    public EdgeTier(SolidEdge[] edges)
+    {
+        Edges = edges;
+        low = Array.ConvertAll(edges, e => e.Low);
+        foreach (var edge in edges)
+        {
+            tallest = Math.Max(tallest, edge.High - edge.Low);
+        }
+    }
+
+    public SolidEdge[] Edges { get; }
+
+    /// <summary>Those that may reach above <paramref name="bottom"/> and begin below <paramref name="top"/>.</summary>
+    public (int First, int End) Range(double bottom, double top)
+    {
+        int first = FirstFrom(bottom - tallest);
+        return (first, Math.Max(first, FirstFrom(top)));
+    }
+
+    private int FirstFrom(double height)
+    {
+        int first = Array.BinarySearch(low, height);
+        first = first < 0 ? ~first : first;
+        while (first > 0 && low[first - 1] >= height)
+        {
+            first--;
+        }
+
+        return first;
     }
 }
