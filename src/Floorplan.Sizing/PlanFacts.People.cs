@@ -1,5 +1,6 @@
 using Floorplan.Sizing.Carrying;
 using Floorplan.Sizing.CarryingIn;
+using Floorplan.Sizing.Keeping;
 using Floorplan.Sizing.Lifting;
 using Floorplan.Sizing.Staffing;
 
@@ -12,6 +13,7 @@ public sealed partial class PlanFacts
     private IReadOnlyList<HandLift>? lifts;
     private Ways? ways;
     private BringingIn? bringingIn;
+    private KeptBringingIn? keptBringingIn;
 
     public Crew Crew => Once(ref crew, Crew.Of);
 
@@ -22,5 +24,6 @@ public sealed partial class PlanFacts
     public Ways Ways => Once(ref ways, Ways.Of);
 
     /// <summary>In which order things are carried in.</summary>
-    public BringingIn BringingIn => Once(ref bringingIn, f => BringingIn.Of(f.Plan));
+    public BringingIn BringingIn => Once(
+        ref bringingIn, f => (f.keptBringingIn = KeptBringingIn.For(f.Plan, f.keptBringingIn)).Of(f.Plan));
 }

@@ -13,6 +13,12 @@ public sealed partial class PlanFacts(Plan plan, FloorSpace space)
 {
     private readonly Lock working = new();
 
+    /// <summary>Takes over what earlier facts hold and what is still right; the answers are those of new facts.</summary>
+    /// <param name="plan">The plan as it is now.</param>
+    /// <param name="before">Of any plan; they must not be asked any more. Null when there were none.</param>
+    public PlanFacts(Plan plan, PlanFacts? before)
+        : this(plan, new FloorSpace(plan, before?.Space)) => keptBringingIn = before?.keptBringingIn;
+
     public Plan Plan { get; } = plan;
 
     /// <summary>For one thread.</summary>

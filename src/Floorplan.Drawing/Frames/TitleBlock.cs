@@ -13,6 +13,7 @@ internal static class TitleBlock
     private const double Pad = 1.2;
     private const double Row = 8.5;
     private const double TitleRow = 11;
+    private const double SourceWidth = 95;
 
     public const double Height = (5 * Row) + TitleRow;
 
@@ -31,9 +32,18 @@ internal static class TitleBlock
             ("Sheet no.", FormattableString.Invariant($"{f.Sheet} (set of {f.Sheets})"), 25));
         pen.Line(ref y, Row, ("Scale", scale, 50), ("Units", units, 40), ("Paper", paper, 25), ("Checks", f.Checks, 65));
         pen.Line(
-            ref y, Row, ("Source file, content hash", f.SourceHash.Length == 0 ? f.SourceName : $"{f.SourceName}  {f.SourceHash}", 95),
+            ref y, Row, ("Source file, content hash", Source(f), SourceWidth),
             ("Made with", f.Tool, 35), ("Caution", "Do not scale from paper", 50));
     }
+
+    /// <summary>The text of the cell that says what the sheet is made from, as it is drawn, and its height.</summary>
+    public static (string Text, double Height) SourceText(TitleBlockFields f, DrawingStandard standard)
+    {
+        double height = standard.NoteHeight;
+        return (TableauPen.Fitted(SafeText.Clean(Source(f)), SourceWidth - (2 * Pad), ref height, false, standard), height);
+    }
+
+    private static string Source(TitleBlockFields f) => f.SourceHash.Length == 0 ? f.SourceName : $"{f.SourceName}  {f.SourceHash}";
 
     /// <summary>Draws rows of cells: a small name over a value, which is shortened to fit.</summary>
     private sealed class TableauPen(SceneBuilder scene, PaperBox box, DrawingStandard standard)
@@ -48,7 +58,7 @@ internal static class TitleBlock
                 scene.Text(
                     new TextItem(
                         name, new(x + Pad, y + Pad + NameHeight), NameHeight, TextAnchor.Start, Layers.TitleBlock, Colour: "#404040"));
-                string text = Fitted(SafeText.Clean(value), width - (2 * Pad), ref valueHeight, title);
+                string text = Fitted(SafeText.Clean(value), width - (2 * Pad), ref valueHeight, title, standard);
                 scene.Text(
                     new TextItem(
                         text, new(x + Pad, y + height - Pad - (title ? 0.6 : 0.2)), valueHeight, TextAnchor.Start, Layers.TitleBlock,
@@ -70,7 +80,7 @@ internal static class TitleBlock
         }
 
         /// <summary>Smaller letters first, then an ellipsis.</summary>
-        private string Fitted(string text, double width, ref double height, bool bold)
+        public static string Fitted(string text, double width, ref double height, bool bold, DrawingStandard standard)
         {
             while (height > standard.SmallestHeight && TextMeasure.Width(text, height, bold) > width)
             {

@@ -39,6 +39,11 @@ public sealed class LabelPlacer(SceneBuilder scene)
     private readonly List<(string Of, string Words)> notShown = [];
     private int leaderSearches;
 
+    /// <summary>What was asked for so far, in that order.</summary>
+    internal IReadOnlyList<LabelRequest> Requests => requests;
+
+    internal IReadOnlyList<PaperBox> KeepOuts => keepOuts;
+
     /// <summary>A label without words is none.</summary>
     public void Add(LabelRequest request)
     {

@@ -24,6 +24,9 @@ public sealed class SceneBuilder(double denominator = 1)
 
     public IReadOnlyList<HatchArea> Hatches => _hatches;
 
+    /// <summary>Of one band, in the order in which they were added; it only grows.</summary>
+    internal IReadOnlyList<SceneItem> In(Band band) => _bands[(int)band];
+
     public void Add(SceneItem item, Band band) => _bands[(int)band].Add(item);
 
     public void Line(PaperPoint from, PaperPoint to, Pen pen, string layer, string? group = null, Band band = Band.Object) =>

@@ -4,6 +4,7 @@ using Floorplan.Drawing.Sheets.Elevations;
 using Floorplan.Drawing.Sheets.FlowAndHygiene;
 using Floorplan.Drawing.Sheets.GeneralArrangement;
 using Floorplan.Drawing.Sheets.Inspection;
+using Floorplan.Drawing.Sheets.Keeping;
 using Floorplan.Drawing.Sheets.OpeningsAndFrames;
 using Floorplan.Drawing.Sheets.PowerLightAir;
 using Floorplan.Drawing.Sheets.Schedules;
@@ -22,13 +23,14 @@ public static class SheetSet
 
     /// <summary>Draws sheets in order of number. A plan with findings is drawn with them marked.</summary>
     /// <param name="numbers">Which sheets; null draws all. Numbers without a sheet are passed over.</param>
-    public static DrawnSet Make(SheetRequest request, IReadOnlyCollection<int>? numbers = null)
+    /// <param name="kept">The sheets as they were drawn before an edit; null lays every sheet out.</param>
+    public static DrawnSet Make(SheetRequest request, IReadOnlyCollection<int>? numbers = null, KeptSheets? kept = null)
     {
         List<Sheet> chosen = [.. All.Where(s => numbers is null || numbers.Contains(s.Number))];
 
         // The floor's space is for one thread, so contents are gathered one after another; the drawing of each needs no other.
         List<SheetContent> contents = [.. chosen.Select(s => s.Content(request, SheetHead.For(request, s, All.Count)))];
-        var made = contents.AsParallel().AsOrdered().Select(SheetComposer.Compose).ToList();
+        var made = contents.AsParallel().AsOrdered().Select(c => kept is null ? SheetComposer.Compose(c) : kept.Compose(c)).ToList();
         return new DrawnSet([.. made.Select(m => m.Sheet).OfType<SheetScene>()], [.. made.Select(m => m.Reason).OfType<NotDrawn>()]);
     }
 

@@ -24,7 +24,7 @@ public sealed record BroughtIn(Station Station, IReadOnlyList<Station> Ahead, Op
 public sealed record BringingIn(IReadOnlyList<BroughtIn> Steps, IReadOnlyList<Station> Stuck)
 {
     /// <summary>How each thing goes in when it is alone, in the order of the file.</summary>
-    public IReadOnlyList<Entry> Entries { get; private init; } = [];
+    public IReadOnlyList<Entry> Entries { get; internal init; } = [];
 
     /// <summary>Takes long: <see cref="PlanFacts.BringingIn"/> keeps it.</summary>
     public static BringingIn Of(Plan plan) => Of(plan, true);

@@ -1,5 +1,6 @@
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Space.Keeping;
 using Floorplan.Model.Space.Search;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
@@ -23,8 +24,11 @@ internal sealed class FloorMap
     private readonly Dictionary<int, FreePlace?> outside = [];
     private int corners;
 
-    public FloorMap(Plan plan, Obstacles obstacles, IReadOnlyList<Passage> passages, Mover mover, bool cargoDoors)
+    public FloorMap(
+        Plan plan, Obstacles obstacles, IReadOnlyList<Passage> passages, Mover mover, bool cargoDoors, KeptSpace? kept = null)
     {
+        Kept = kept;
+        Passages = passages;
         this.plan = plan;
         this.obstacles = obstacles;
         Mover = mover;
@@ -43,6 +47,12 @@ internal sealed class FloorMap
 
     public Mover Mover { get; }
 
+    /// <summary>What plans before this one leave; null keeps nothing.</summary>
+    public KeptSpace? Kept { get; }
+
+    /// <summary>All of the plan, by number; those that the mover does not fit through too.</summary>
+    public IReadOnlyList<Passage> Passages { get; }
+
     /// <summary>Notes of the search that runs on this map; one at a time.</summary>
     public Turns Turns { get; } = new();
 
@@ -50,6 +60,9 @@ internal sealed class FloorMap
     public IReadOnlyList<Passage> Open { get; }
 
     public int RegionCount => regions.Length;
+
+    /// <summary>Of the region of a room (null is outside); -1 when it is not of this plan.</summary>
+    public int NumberOf(Room? room) => room is null ? plan.Rooms.Count : numbers.GetValueOrDefault(room.Id, -1);
 
     /// <summary>Null when the room is not of this plan.</summary>
     public FreeRegion? Region(Room? room) =>
@@ -79,7 +92,9 @@ internal sealed class FloorMap
             .Where(w => w.Owner == number || doorways.Exists(d => d.Intersects(w.Box))).Select(w => w.Ring).ToList();
         var things = (room is null ? NearGround(doorways, near) : obstacles.Near(near))
             .Where(o => o.Blocks(Mover.HeightMm)).OrderBy(o => o.Station.Item).Select(o => o.Ring).ToList();
-        var (mesh, scale) = FreeFloors.Of(parts, solid, things, half);
+        var (mesh, scale) = Kept is null
+            ? FreeFloors.Of(parts, solid, things, half)
+            : Kept.Mesh(parts, solid, things, half, () => FreeFloors.Of(parts, solid, things, half));
         var region = new FreeRegion(room, number, mesh, scale, passages, corners);
         corners += region.Mesh.Points.Length;
         return region;

@@ -19,6 +19,7 @@ internal sealed class FreeRegion
         Number = number;
         FirstCorner = firstCorner;
         Mesh = mesh;
+        Passages = passages;
         foreach (var passage in passages)
         {
             FindGate(passage, scale);
@@ -31,6 +32,9 @@ internal sealed class FreeRegion
     public int Number { get; }
 
     public FloorMesh Mesh { get; }
+
+    /// <summary>Openings that lead to it and let the mover through.</summary>
+    public IReadOnlyList<Passage> Passages { get; }
 
     /// <summary>Added to this mesh's corner numbers, they are unlike those of every other region of the map.</summary>
     public int FirstCorner { get; }

@@ -1,5 +1,6 @@
 using Floorplan.Model.Openings;
 using Floorplan.Model.Space.Free;
+using Floorplan.Model.Space.Keeping;
 
 namespace Floorplan.Model.Space.Search;
 
@@ -7,12 +8,15 @@ namespace Floorplan.Model.Space.Search;
 internal sealed class Maps
 {
     private readonly Plan plan;
+    private readonly KeptSpace? kept;
     private readonly Dictionary<string, Passage> byId = [];
     private readonly Dictionary<(double Width, double Height, bool CargoDoors), FloorMap> maps = [];
 
-    public Maps(Plan plan)
+    /// <param name="kept">What plans before this one leave; null keeps nothing.</param>
+    public Maps(Plan plan, KeptSpace? kept = null)
     {
         this.plan = plan;
+        this.kept = kept;
         Obstacles = new Obstacles(plan.Stations);
         Passages = [.. plan.Openings.Select((o, i) => new Passage(o, i))];
         foreach (var passage in Passages)
@@ -33,6 +37,6 @@ internal sealed class Maps
     {
         bool cargoDoors = mayPass is not null && Passages.Any(p => p.Opening.Kind == OpeningKind.CargoDoor && mayPass(p.Opening));
         var key = (mover.WidthMm, mover.HeightMm, cargoDoors);
-        return maps.TryGetValue(key, out var map) ? map : maps[key] = new FloorMap(plan, Obstacles, Passages, mover, cargoDoors);
+        return maps.TryGetValue(key, out var map) ? map : maps[key] = new FloorMap(plan, Obstacles, Passages, mover, cargoDoors, kept);
     }
 }

@@ -11,7 +11,13 @@ internal static class Routes
 {
     public static Route? Between(
         FloorMap map, IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals, Func<Opening, bool>? mayPass) =>
-        starts.Count == 0 || goals.Count == 0 || new WaySearch(map, mayPass, map.Turns).Find(starts, goals) is not { } way ? null : Of(way);
+        starts.Count == 0 || goals.Count == 0 || Find(map, starts, goals, mayPass) is not { } way ? null : Of(way);
+
+    private static Way? Find(
+        FloorMap map, IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals, Func<Opening, bool>? mayPass) =>
+        map.Kept is { } kept
+            ? kept.Ways.Find(map, starts, goals, mayPass)
+            : new WaySearch(map, mayPass, map.Turns).Find(starts, goals);
 
     public static Route Reverse(Route route)
         => new((LineString)route.Path.Reverse(), [.. route.Rooms.Reverse()], [.. route.Openings.Reverse()]);

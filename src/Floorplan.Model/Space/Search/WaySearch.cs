@@ -16,7 +16,11 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
     private readonly PriorityQueue<int, double> queue = new();
     private readonly Dictionary<int, bool> allowed = [];
     private readonly HashSet<(int Region, int Cell)> goalCells = [];
+    private readonly HashSet<int> lookedAt = [];
     private Coordinate? goal;
+
+    /// <summary>Numbers of the regions whose floor or gates it has looked at so far.</summary>
+    public IReadOnlyCollection<int> RegionsLookedAt => lookedAt;
 
     /// <summary>The shortest way from any of some places to one point, which may lie on the gate between two regions.</summary>
     public Way? Find(IReadOnlyList<FreePlace> starts, IReadOnlyList<FreePlace> goals)
@@ -75,6 +79,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
         turns.Clear();
         foreach (var place in starts)
         {
+            lookedAt.Add(place.Region.Number);
             foreach (int cell in place.Cells)
             {
                 if (goal is not null && goalCells.Contains((place.Region.Number, cell)))
@@ -216,6 +221,7 @@ internal sealed class WaySearch(FloorMap map, Func<Opening, bool>? mayPass, Turn
                 continue;
             }
 
+            lookedAt.Add(other.Number);
             foreach (int beyond in other.GateEdges(passage))
             {
                 if (GateCrossing.Of(seen, passage, other, beyond, left, right) is { } beyondGate)
