@@ -18,6 +18,11 @@ switch (args)
             ? PlanGenerator.Make(count)
             : File.ReadAllText(plan), 6000);
         break;
+    case ["edits", var plan]:
+        Edits.Run(int.TryParse(plan, CultureInfo.InvariantCulture, out int stations)
+            ? PlanGenerator.Make(stations)
+            : File.ReadAllText(plan), 1);
+        break;
     case ["cold", var program, .. var arguments]:
         ColdCommand.Run(program, arguments);
         break;

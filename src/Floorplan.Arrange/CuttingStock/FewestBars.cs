@@ -35,11 +35,13 @@ internal static class FewestBars
         }
 
         model.Minimize(LinearExpr.Sum(used));
+
+        // The solver would take Ctrl+C for itself and leave nobody else listening.
         var solver =
             new CpSolver
             {
-                StringParameters =
-                FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{MostWork}")
+                StringParameters = FormattableString.Invariant(
+                    $"num_workers:1 random_seed:1 max_deterministic_time:{MostWork} catch_sigint_signal:false"),
             };
         var status = solver.Solve(model);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible

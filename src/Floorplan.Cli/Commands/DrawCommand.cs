@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
-using Floorplan.Cli.Output.Drawings;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Cli.Output.Reports;
 
@@ -28,9 +27,13 @@ internal static class DrawCommand
                 Description = "Another revision of the plan: what differs is clouded on the plans and listed.",
                 HelpName = "OLD"
             };
+        var follow = new Option<bool>("--follow")
+        {
+            Description = "Draw again each time a file is saved, and write the files that changed; Ctrl+C ends it.",
+        };
         var command =
             new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") {
-                files, output, sheets, formats, dpi, since };
+                files, output, sheets, formats, dpi, since, follow };
         command.Validators.Add(r => FileArguments.RefuseTwice(r, r.GetValue(since), r.GetValue(files)?.FirstOrDefault()));
         command.SetAction(parsed =>
         {
@@ -42,15 +45,12 @@ internal static class DrawCommand
                 return ExitCode.CouldNotRun;
             }
 
-            List<Checked> all = [.. names.Select(f => Checked.Read(f, host))];
-            var folder =
-                new OutputFolder(
-                    host, parsed.GetValue(output)!, [.. all.Append(old).Select(c => c?.Input.Path).OfType<string>()]);
-            var writer =
-                new DrawingWriter(host, folder, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0
-                    ? numbers
-                    : null, old);
-            return Run(host, all, folder, writer);
+            var round =
+                new DrawRound(
+                    host, names, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0
+                        ? numbers
+                        : null, old);
+            return parsed.GetValue(follow) ? Following.Run(host, round, names) : round.Draw();
         });
         return command;
     }
@@ -76,62 +76,4 @@ internal static class DrawCommand
         error.Line(new Piece("floorplan: ", Tone.Error), $"{name}: {old.Input.Problem ?? "nothing is compared until the text is mended"}");
         return null;
     }
-
-    private static int Run(Host host, IReadOnlyList<Checked> all, OutputFolder folder, DrawingWriter writer)
-    {
-        if (SameNameTwice(all) is { } twice)
-        {
-            return Refusal.Tell(
-                host,
-                $"two of the files are named {twice}, so their sheets would have the same names; draw them into folders of their own");
-        }
-
-        if (folder.Open() == ExitCode.CouldNotRun)
-        {
-            return ExitCode.CouldNotRun;
-        }
-
-        int exit = all.Max(c => Draw(host, c, writer));
-        exit = Math.Max(exit, writer.WriteIndex());
-        if (all.Any(c => c.Examination?.Plan is not null))
-        {
-            Page.OfOutput(host).Line(new Piece(CheckText.Caution, Tone.Quiet));
-        }
-
-        return exit;
-    }
-
-    private static int Draw(Host host, Checked input, DrawingWriter writer)
-    {
-        var error = Page.OfError(host);
-        if (input.Examination is not { } examination)
-        {
-            error.Line(new Piece("floorplan: ", Tone.Error), $"{input.Input.Name}: {input.Input.Problem}");
-            return input.ExitCode;
-        }
-
-        if (examination.Plan is null)
-        {
-            CheckText.Write(error, input);
-            error.Line(new Piece("floorplan: ", Tone.Error), $"{input.Input.Name}: nothing is drawn until the text is mended");
-            return input.ExitCode;
-        }
-
-        var page = Page.OfOutput(host);
-        foreach (var diagnostic in examination.Diagnostics)
-        {
-            MistakeText.Write(page, diagnostic);
-        }
-
-        foreach (var (index, finding) in examination.Findings.Index())
-        {
-            FindingText.Line(page, finding, index + 1);
-        }
-
-        CheckText.WriteSummary(page, input.Input.Name, examination);
-        return Math.Max(input.ExitCode, writer.Write(input));
-    }
-
-    private static string? SameNameTwice(IEnumerable<Checked> all)
-        => all.GroupBy(c => c.Input.BaseName, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1)?.Key;
 }

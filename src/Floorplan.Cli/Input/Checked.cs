@@ -19,11 +19,16 @@ internal sealed record Checked(PlanText Input, Examination? Examination)
     /// <summary>Each finding with a proven change of the text, where a small one mends it.</summary>
     public Checked WithProposals() => this with { Examination = Examination?.WithProposals(Input.Files) };
 
-    public static Checked Read(string name, Host host)
+    /// <summary>Full paths of <see cref="Used"/>, which are named from the folder of the plan.</summary>
+    public IEnumerable<string> UsedPaths =>
+        Input.Path is { } path ? Used.Select(u => Path.GetFullPath(u.Path, Path.GetDirectoryName(path)!)) : [];
+
+    /// <param name="kept">What came of the file before; null works everything out.</param>
+    public static Checked Read(string name, Host host, KeptPlan? kept = null)
     {
         var input = PlanFileReader.Read(name, host);
         var files = new RecordedFiles(input.Files);
-        var examination = input.Source is null ? null : Examination.Of(input.Source, files);
+        var examination = input.Source is null ? null : Examination.Of(input.Source, files, kept);
         return new Checked(input, examination) { Used = files.Read };
     }
 }

@@ -38,7 +38,8 @@ internal sealed record Examination(
         return this with { Findings = proposals.Findings, Proposals = proposals };
     }
 
-    public static Examination Of(SourceText source, IPlanFiles files)
+    /// <param name="kept">What came of an earlier text of the plan, and takes note of this one; null works everything out.</param>
+    public static Examination Of(SourceText source, IPlanFiles files, KeptPlan? kept = null)
     {
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
         if (bound is not { HasErrors: false, Plan: { } plan })
@@ -46,7 +47,7 @@ internal sealed record Examination(
             return new Examination(source, bound.Diagnostics, null, null, []);
         }
 
-        var facts = new PlanFacts(plan, new FloorSpace(plan));
+        var facts = kept is null ? new PlanFacts(plan, new FloorSpace(plan)) : kept.Facts = new PlanFacts(plan, kept.Facts);
         return new Examination(source, bound.Diagnostics, plan, facts, Checker.Check(facts));
     }
 }

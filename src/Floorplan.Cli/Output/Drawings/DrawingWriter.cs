@@ -1,6 +1,7 @@
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Printing;
+using Floorplan.Drawing.Sheets.Keeping;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Print.Fonts;
 
@@ -15,9 +16,10 @@ internal sealed class DrawingWriter(
     private readonly List<DrawnPlan> _drawn = [];
 
     /// <summary>Makes every file of a plan before the first is written. Returns the exit code.</summary>
-    public int Write(Checked input)
+    /// <param name="kept">The sheets as they were drawn before; null lays every sheet out.</param>
+    public int Write(Checked input, KeptSheets? kept = null)
     {
-        var plan = new DrawnPlan(input, formats, dpi, numbers, since);
+        var plan = new DrawnPlan(input, formats, dpi, numbers, since, kept);
         if (plan.TooFine() is { } problem)
         {
             return Refusal.Tell(host, problem);

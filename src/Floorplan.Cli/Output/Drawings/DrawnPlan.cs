@@ -8,6 +8,7 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Schedules;
 using Floorplan.Drawing.Sheets;
+using Floorplan.Drawing.Sheets.Keeping;
 using Floorplan.Drawing.Svg;
 using Floorplan.Drawing.Views.Findings;
 using Floorplan.Model;
@@ -28,7 +29,9 @@ internal sealed class DrawnPlan
 
     /// <param name="numbers">Which sheets; null for all of them and the schedules.</param>
     /// <param name="since">The revision that changes are clouded against; null for none.</param>
-    public DrawnPlan(Checked input, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null)
+    /// <param name="kept">The sheets as they were drawn before; null lays every sheet out.</param>
+    public DrawnPlan(
+        Checked input, DrawFormat[] formats, int dpi, IReadOnlyCollection<int>? numbers, Checked? since = null, KeptSheets? kept = null)
     {
         _formats = formats;
         _dpi = dpi;
@@ -37,7 +40,7 @@ internal sealed class DrawnPlan
         Hash = HashOf([input, .. since is null ? Array.Empty<Checked>() : [since]]);
         Input = input;
         Examination = input.Examination!;
-        (Sheets, NotDrawn) = SheetSet.Make(DrawingRequest.Of(Examination, since), numbers);
+        (Sheets, NotDrawn) = SheetSet.Make(DrawingRequest.Of(Examination, since), numbers, kept);
         Schedules = numbers is null ? Schedule.All(Examination.Facts!) : [];
 
         // Cut-outs come with the whole set, as schedules do.

@@ -11,7 +11,8 @@ namespace Floorplan.Cli.Output.Drawings;
 /// </summary>
 /// <param name="folder">As named on the command line.</param>
 /// <param name="inputs">Full paths of the files that the run reads.</param>
-internal sealed class OutputFolder(Host host, string folder, IReadOnlyList<string> inputs)
+/// <param name="known">What this run of the program wrote before; a file that would be the same is left.</param>
+internal sealed class OutputFolder(Host host, string folder, IReadOnlyList<string> inputs, WrittenFiles known)
 {
     /// <summary>Megabytes; a page of ours with very many findings is smaller.</summary>
     private const int MostOfIndex = 64;
@@ -87,14 +88,19 @@ internal sealed class OutputFolder(Host host, string folder, IReadOnlyList<strin
 
     public int Put(DrawnFile made)
     {
-        string? problem = IsInput(made.Name)
-            ? DrawnFrom
-            : WholeFile.Replace(Path.Combine(full, made.Name), made.Content);
+        string path = Path.Combine(full, made.Name);
+        if (known.Holds(path, made.Content))
+        {
+            return ExitCode.Fine;
+        }
+
+        string? problem = IsInput(made.Name) ? DrawnFrom : WholeFile.Replace(path, made.Content);
         if (problem is not null)
         {
             return Refuse($"{Shown(made.Name)}: {problem}");
         }
 
+        known.Add(path, made.Content);
         Page.OfOutput(host).Line("  wrote ", new Piece(Shown(made.Name), Tone.Strong));
         return ExitCode.Fine;
     }

@@ -1,5 +1,4 @@
 using Floorplan.Model.Space.Mesh;
-using Floorplan.Model.Space.Search;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Model.Space.Keeping;

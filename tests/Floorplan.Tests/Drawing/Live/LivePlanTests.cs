@@ -5,7 +5,6 @@ using Floorplan.Drawing.Live;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Drawing.Svg;
-using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
 using Floorplan.Language.Text;
 using Floorplan.Model.Binding;
