@@ -52,7 +52,7 @@ public class FollowTests
         folder.Write(
             "unit.unit",
             "plan \"A\"\nshell shed 5000 x 4000 x 2500\nkinds from kinds\nroom a \"A\" dry from west to east\n"
-                + "door d a to outside, south wall, centred, 1000 x 2100\nstation t \"T\" in a\n  like table\n  place at 1000, 1000\n");
+                + "door d a to outside, south wall, centred, 1000 x 2100\nstation t \"T\" like table in a\n  place at 1000, 1000\n");
         using var program = Start(folder.Path, "draw", "unit.unit", "--follow", "--out", "out");
         Assert.Contains("unit-stations.csv", await UntilItWaits(program), StringComparison.Ordinal);
 
