@@ -19,8 +19,8 @@ switch (args)
             : File.ReadAllText(plan), 6000);
         break;
     case ["edits", var plan]:
-        Edits.Run(int.TryParse(plan, CultureInfo.InvariantCulture, out int stations)
-            ? PlanGenerator.Make(stations)
+        Edits.Run(int.TryParse(plan, CultureInfo.InvariantCulture, out int benches)
+            ? PlanGenerator.Make(benches)
             : File.ReadAllText(plan), 1);
         break;
     case ["cold", var program, .. var arguments]:
