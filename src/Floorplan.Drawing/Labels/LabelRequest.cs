@@ -95,4 +95,8 @@ public enum TagShape
     Hexagon,
     Diamond,
     Capsule,
+    Octagon,
+
+    /// <summary>A box with a gable.</summary>
+    Gable,
 }

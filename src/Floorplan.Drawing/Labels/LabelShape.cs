@@ -28,8 +28,8 @@ internal sealed record LabelShape(LabelRequest Request, IReadOnlyList<string> Li
             return Request.Tag switch
             {
                 TagShape.None => (w, h),
-                TagShape.Circle or TagShape.Diamond
-                    => (Request.Tag == TagShape.Circle ? side : side * 1.25, Request.Tag == TagShape.Circle ? side : side * 1.25),
+                TagShape.Circle => (side, side),
+                TagShape.Diamond or TagShape.Octagon or TagShape.Gable => (side * 1.25, side * 1.25),
                 TagShape.Hexagon => (w + h + TagPad, h + (2 * TagPad)),
                 TagShape.Capsule => (w + h, h + (2 * TagPad)),
                 _ => (w + (2 * TagPad), h + (2 * TagPad)),
@@ -63,46 +63,13 @@ internal sealed record LabelShape(LabelRequest Request, IReadOnlyList<string> Li
 
         if (Request.Tag == TagShape.Circle)
         {
-            scene.Fill([Ring(box.Centre, box.Width / 2)], Palette.White, Request.Layer, Request.Group, Band.Annotation);
+            scene.Fill([TagOutline.Ring(box.Centre, box.Width / 2)], Palette.White, Request.Layer, Request.Group, Band.Annotation);
             scene.Circle(box.Centre, box.Width / 2, pen, Request.Layer, Request.Group, Band.Annotation);
             return;
         }
 
-        var outline = Outline(box);
+        var outline = TagOutline.Of(Request.Tag, box);
         scene.Fill([outline], Palette.White, Request.Layer, Request.Group, Band.Annotation);
         scene.Polyline(outline, true, pen, Request.Layer, Request.Group, Band.Annotation);
     }
-
-    private PaperPoint[] Outline(PaperBox box)
-    {
-        double cut = Math.Min(box.Height, box.Width) / 2;
-        double mid = box.Centre.Y;
-        return Request.Tag switch
-        {
-            TagShape.Diamond => [new(box.Centre.X, box.Top), new(box.Right, mid), new(box.Centre.X, box.Bottom), new(box.Left, mid)],
-            TagShape.Hexagon =>
-            [
-                new(box.Left + (cut / 2), box.Top), new(box.Right - (cut / 2), box.Top), new(box.Right, mid),
-                new(box.Right - (cut / 2), box.Bottom), new(box.Left + (cut / 2), box.Bottom), new(box.Left, mid),
-            ],
-            TagShape.Capsule =>
-            [
-                .. HalfRing(new(box.Right - cut, mid), cut, -90), .. HalfRing(new(box.Left + cut, mid), cut, 90),
-            ],
-            _ => [new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)],
-        };
-    }
-
-    private static IEnumerable<PaperPoint> HalfRing(PaperPoint centre, double radius, double fromDegrees)
-    {
-        const int steps = 8;
-        for (int i = 0; i <= steps; i++)
-        {
-            var (sin, cos) = Math.SinCos((fromDegrees + (180.0 * i / steps)) * Math.PI / 180);
-            yield return new PaperPoint(centre.X + (radius * cos), centre.Y + (radius * sin));
-        }
-    }
-
-    private static PaperPoint[] Ring(PaperPoint centre, double radius)
-        => [.. HalfRing(centre, radius, -90), .. HalfRing(centre, radius, 90)];
 }

@@ -1,5 +1,6 @@
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
+using Floorplan.Cli.Output.Drawings.Pages;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Drawing.Sheets.Keeping;
 using Floorplan.Language.Diagnostics;

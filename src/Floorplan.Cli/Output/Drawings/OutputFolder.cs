@@ -1,4 +1,5 @@
 using Floorplan.Cli.Hosting;
+using Floorplan.Cli.Output.Drawings.Pages;
 using Floorplan.Cli.Output.Files;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Model.Binding.Files.Disk;

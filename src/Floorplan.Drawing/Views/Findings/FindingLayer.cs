@@ -21,11 +21,8 @@ public sealed class FindingLayer(Plan plan, IReadOnlyList<MarkedFinding> finding
     {
         get
         {
-            // A finding far outside must not push the plan off its own sheet; its number stays in the list.
-            var reach = Plan.Shell.Outside.EnvelopeInternal.Copy();
-            reach.ExpandBy(MarkedFinding.FarthestOutside);
             var extent = new Envelope();
-            foreach (var finding in findings.Where(f => f.Finding.At is { } at && reach.Covers(at)))
+            foreach (var finding in Marked)
             {
                 extent.ExpandToInclude(finding.Finding.At);
             }
@@ -34,43 +31,54 @@ public sealed class FindingLayer(Plan plan, IReadOnlyList<MarkedFinding> finding
         }
     }
 
-    public override IEnumerable<LegendEntry> Legend => findings.Any(f => f.Finding.At is not null)
-        ? [new LegendEntry(
-            "finding, see the list", (scene, box) => FindingMarkSymbol.Draw(new SymbolBrush(scene, Standard, Layers.Legend), box.Centre))]
-        : [];
-
-    public override void Draw(PlanCanvas canvas)
+    /// <summary>A finding far outside must not push the plan off its own sheet; its number stays in the list.</summary>
+    private IEnumerable<MarkedFinding> Marked
     {
-        var reach = Plan.Shell.Outside.EnvelopeInternal.Copy();
-        reach.ExpandBy(MarkedFinding.FarthestOutside);
-        var marked = findings.Where(f => f.Finding.At is { } at && reach.Covers(at));
-        foreach (var place in marked.GroupBy(f => Cell(canvas.Transform.ToPaper(f.Finding.At!))))
+        get
         {
-            var at = canvas.Transform.ToPaper(place.First().Finding.At!);
-            string group = FormattableString.Invariant($"finding:{place.First().Number}");
-            FindingMarkSymbol.Draw(canvas.Brush(Layers.Finding, group, Band.Annotation), at);
-            Label(canvas, [.. place.Select(f => f.Number)], at);
+            var reach = Plan.Shell.Outside.EnvelopeInternal.Copy();
+            reach.ExpandBy(MarkedFinding.FarthestOutside);
+            return findings.Where(f => f.Finding.At is { } at && reach.Covers(at));
         }
     }
 
-    private void Label(PlanCanvas canvas, IReadOnlyList<int> numbers, PaperPoint at)
+    public override IEnumerable<LegendEntry> Legend => FindingLook.All
+        .Where(look => Marked.Any(f => FindingLook.Of(f.Finding) == look))
+        .Select(look => look.Legend(Standard));
+
+    public override void Draw(PlanCanvas canvas)
+    {
+        foreach (var place in Marked.GroupBy(f => Cell(canvas.Transform.ToPaper(f.Finding.At!))))
+        {
+            var at = canvas.Transform.ToPaper(place.First().Finding.At!);
+            string group = FormattableString.Invariant($"finding:{place.First().Number}");
+            double filled = place.Max(f => FindingLook.Of(f.Finding).Filled);
+            FindingMarkSymbol.Draw(canvas.Brush(Layers.Finding, group, Band.Annotation), at, filled);
+            Label(canvas, [.. place], at);
+        }
+    }
+
+    private void Label(PlanCanvas canvas, IReadOnlyList<MarkedFinding> found, PaperPoint at)
     {
         // A few numbers stand round their mark, many share one tag.
-        bool few = numbers.Count <= MostRoundOneMark;
-        foreach (int[] tag in few ? numbers.Select(n => new[] { n }) : [[.. numbers]])
+        bool few = found.Count <= MostRoundOneMark;
+        foreach (MarkedFinding[] tag in few ? found.Select(f => new[] { f }) : [[.. found]])
         {
-            string group = FormattableString.Invariant($"finding:{tag[0]}");
+            string group = FormattableString.Invariant($"finding:{tag[0].Number}");
             canvas.Labels.Add(new LabelRequest
             {
                 Id = group,
-                Lines = [.. tag.Select(n => FormattableString.Invariant($"{n}")).Chunk(NumbersPerLine).Select(c => string.Join(", ", c))],
+                Lines =
+                [
+                    .. tag.Select(f => FormattableString.Invariant($"{f.Number}")).Chunk(NumbersPerLine).Select(c => string.Join(", ", c)),
+                ],
                 Target = PaperBox.Around(at, 2 * FindingMarkSymbol.Radius, 2 * FindingMarkSymbol.Radius),
                 Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Finding,
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,
                 Bold = true,
-                Tag = few ? TagShape.Diamond : TagShape.Box,
+                Tag = few ? FindingLook.Of(tag[0].Finding).Balloon : TagShape.Box,
                 LeadTo = at,
                 Layer = Layers.Finding,
                 Group = group,
