@@ -21,7 +21,15 @@ public static class Hatcher
     {
         double[] angles = area.Style.Form == HatchForm.Crossed ? [area.Style.Degrees, area.Style.Degrees + 90] : [area.Style.Degrees];
         var box = PaperBox.Of(area.Rings);
-        PaperBox[] near = [.. texts.Select(t => t.Grown(TextMargin)).Where(t => t.Overlaps(box))];
+        var near = new List<PaperBox>();
+        foreach (var text in texts)
+        {
+            if (text.Grown(TextMargin).Overlaps(box))
+            {
+                near.Add(text.Grown(TextMargin));
+            }
+        }
+
         foreach (double angle in angles)
         {
             foreach (var (from, to) in Clip(area, angle))
@@ -84,7 +92,7 @@ public static class Hatcher
     private static PaperPoint Back(double x, double y, double sin, double cos) => new((x * cos) + (y * sin), (y * cos) - (x * sin));
 
     /// <summary>The stretches of a line that lie outside all boxes.</summary>
-    private static IEnumerable<(PaperPoint A, PaperPoint B)> WithoutTexts(PaperPoint from, PaperPoint to, PaperBox[] boxes)
+    private static IEnumerable<(PaperPoint A, PaperPoint B)> WithoutTexts(PaperPoint from, PaperPoint to, List<PaperBox> boxes)
     {
         var gaps = new List<(double From, double To)>();
         foreach (var box in boxes)

@@ -20,6 +20,10 @@ internal sealed class DrawnObstacles
     private readonly PaperIndex<AreaItem> dark;
     private readonly HashSet<(PaperPoint, PaperPoint, int)> seenDark = [];
 
+    /// <summary>What stood in the way of the last place; the next one is often a little beside it.</summary>
+    private PaperBox blockingText = PaperBox.Nothing;
+    private DrawnLine? blockingLine;
+
     /// <param name="area">Where labels may stand.</param>
     public DrawnObstacles(IEnumerable<SceneItem> items, double heavyFrom, PaperBox area)
     {
@@ -71,18 +75,25 @@ internal sealed class DrawnObstacles
     public bool IsFree(PaperBox box)
     {
         var grown = box.Grown(TextGap / 2);
+        if (blockingText.Overlaps(grown) || (blockingLine is { } last && IsCut(grown, last)))
+        {
+            return false;
+        }
+
         foreach (var other in boxes.Near(grown))
         {
             if (other.Overlaps(grown))
             {
+                blockingText = other;
                 return false;
             }
         }
 
         foreach (var line in heavy.Near(grown.Grown(1)))
         {
-            if (grown.Grown(line.HalfWidth).IsCutBy(line.From, line.To))
+            if (IsCut(grown, line))
             {
+                blockingLine = line;
                 return false;
             }
         }
@@ -128,6 +139,8 @@ internal sealed class DrawnObstacles
 
         return true;
     }
+
+    private static bool IsCut(PaperBox box, DrawnLine line) => box.Grown(line.HalfWidth).IsCutBy(line.From, line.To);
 
     private static int Crossed(DrawnStrokes strokes, PaperPoint from, PaperPoint to)
     {

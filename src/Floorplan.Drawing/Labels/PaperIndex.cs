@@ -4,8 +4,7 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Labels;
 
 /// <summary>Things on paper by place, in square cells, so that a label looks only at its neighbours.</summary>
-/// <param name="area">Where things are looked for. What lies outside it is kept in the cells of its rim.</param>
-internal sealed class PaperIndex<T>(PaperBox area)
+internal sealed class PaperIndex<T>
 {
     private const double SmallestCell = 10;
 
@@ -15,12 +14,21 @@ internal sealed class PaperIndex<T>(PaperBox area)
     /// <summary>A thing over more cells than this is kept in one list that every search sees.</summary>
     private const int MostCells = 400;
 
-    private readonly double cell = Math.Max(SmallestCell, Math.Max(area.Width, area.Height) / MostAlong);
-    private readonly List<int>?[] cells = new List<int>?[MostAlong * MostAlong];
+    private readonly PaperBox area;
+    private readonly double cell;
+    private readonly List<int>?[,] cells;
     private readonly List<Entry> things = [];
     private readonly List<int> wide = [];
     private readonly List<T> near = [];
     private int search;
+
+    /// <param name="area">Where things are looked for. What lies outside it is kept in the cells of its rim.</param>
+    public PaperIndex(PaperBox area)
+    {
+        this.area = area;
+        cell = Math.Max(SmallestCell, Math.Max(area.Width, area.Height) / MostAlong);
+        cells = new List<int>?[Across(area.Width, MostAlong) + 1, Across(area.Height, MostAlong) + 1];
+    }
 
     public void Add(PaperBox box, T thing)
     {
@@ -37,7 +45,7 @@ internal sealed class PaperIndex<T>(PaperBox area)
         {
             for (int y = top; y <= bottom; y++)
             {
-                (cells[(x * MostAlong) + y] ??= []).Add(index);
+                (cells[x, y] ??= []).Add(index);
             }
         }
     }
@@ -53,7 +61,7 @@ internal sealed class PaperIndex<T>(PaperBox area)
         {
             for (int y = top; y <= bottom; y++)
             {
-                if (cells[(x * MostAlong) + y] is { } list)
+                if (cells[x, y] is { } list)
                 {
                     Take(list, box);
                 }
@@ -78,9 +86,11 @@ internal sealed class PaperIndex<T>(PaperBox area)
     }
 
     private (int Left, int Top, int Right, int Bottom) Cells(PaperBox box) =>
-        (Along(box.Left - area.Left), Along(box.Top - area.Top), Along(box.Right - area.Left), Along(box.Bottom - area.Top));
+        (
+            Across(box.Left - area.Left, cells.GetLength(0) - 1), Across(box.Top - area.Top, cells.GetLength(1) - 1),
+            Across(box.Right - area.Left, cells.GetLength(0) - 1), Across(box.Bottom - area.Top, cells.GetLength(1) - 1));
 
-    private int Along(double distance) => (int)Math.Clamp(distance / cell, 0, MostAlong - 1);
+    private int Across(double distance, int most) => (int)Math.Clamp(distance / cell, 0, most);
 
     private struct Entry
     {

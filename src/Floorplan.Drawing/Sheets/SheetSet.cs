@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets.Elevations;
@@ -30,7 +31,9 @@ public static class SheetSet
 
         // The floor's space is for one thread, so contents are gathered one after another; the drawing of each needs no other.
         List<SheetContent> contents = [.. chosen.Select(s => s.Content(request, SheetHead.For(request, s, All.Count)))];
-        var made = contents.AsParallel().AsOrdered().Select(c => kept is null ? SheetComposer.Compose(c) : kept.Compose(c)).ToList();
+        // Some take five times as long as others, so a processor that is free takes the next one.
+        var next = Partitioner.Create(contents, EnumerablePartitionerOptions.NoBuffering);
+        var made = next.AsParallel().AsOrdered().Select(c => kept is null ? SheetComposer.Compose(c) : kept.Compose(c)).ToList();
         return new DrawnSet([.. made.Select(m => m.Sheet).OfType<SheetScene>()], [.. made.Select(m => m.Reason).OfType<NotDrawn>()]);
     }
 
