@@ -75,4 +75,16 @@ public class CheckReportTests
             "not-there.unit",
             invocation.GetProperty("toolExecutionNotifications")[0].GetProperty("message").GetProperty("text").GetString()!);
     }
+
+    /// <summary>Reading a text this long again is more work than may be spent on looking for changes.</summary>
+    [Theory]
+    [InlineData("text")]
+    [InlineData("markdown")]
+    [InlineData("sarif")]
+    public void That_more_changes_could_be_tried_is_said_in_every_report(string output)
+    {
+        string plan = Plans.Overlapping + "\n" + string.Concat(Enumerable.Repeat($"# {new string('-', 120)}\n", 10_000));
+        Assert.Contains("more are not tried", CliRun.WithInput(plan, "check", "-", "--output", output).Out);
+        Assert.DoesNotContain("more are not tried", CliRun.WithInput(Plans.Overlapping, "check", "-", "--output", output).Out);
+    }
 }

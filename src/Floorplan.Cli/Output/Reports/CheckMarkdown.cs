@@ -40,6 +40,11 @@ internal static class CheckMarkdown
         }
 
         Findings(text, examination.Findings);
+        if (examination.Proposals is { } proposals && MendsText.NotAll(proposals, "") is { } sentence)
+        {
+            text.Append(sentence).Append("\n\n");
+        }
+
         Rules(text, RuleResult.Of(examination.Plan, examination.Findings));
         text.Append(
             "Checked against the figures named here; local codes, the authority having jurisdiction and licensed practice prevail.\n\n");

@@ -81,25 +81,39 @@ internal static class CheckSarif
         json.WriteEndObject();
     }
 
-    /// <summary>Files that could not be read are notifications of the run, not results.</summary>
+    /// <summary>
+    /// What is said of a whole file is a notification of the run, not a result: that it could not be read, or that more small changes
+    /// could be tried.
+    /// </summary>
     private static void Invocation(Utf8JsonWriter json, IReadOnlyList<Checked> all)
     {
-        var unread = all.Where(c => c.Examination is null).ToList();
         json.WriteStartArray("invocations");
         json.WriteStartObject();
-        json.WriteBoolean("executionSuccessful", unread.Count == 0);
+        json.WriteBoolean("executionSuccessful", all.All(c => c.Examination is not null));
         json.WriteStartArray("toolExecutionNotifications");
-        foreach (var input in unread)
+        foreach (var input in all)
         {
-            json.WriteStartObject();
-            json.WriteString("level", "error");
-            Text(json, "message", $"{input.Input.Name}: {input.Input.Problem}");
-            json.WriteEndObject();
+            if (input.Examination is null)
+            {
+                Notification(json, "error", $"{input.Input.Name}: {input.Input.Problem}");
+            }
+            else if (input.Examination.Proposals is { } proposals && MendsText.NotAll(proposals, $" in {input.Input.Name}") is { } sentence)
+            {
+                Notification(json, "note", sentence);
+            }
         }
 
         json.WriteEndArray();
         json.WriteEndObject();
         json.WriteEndArray();
+    }
+
+    private static void Notification(Utf8JsonWriter json, string level, string text)
+    {
+        json.WriteStartObject();
+        json.WriteString("level", level);
+        Text(json, "message", text);
+        json.WriteEndObject();
     }
 
     private static void Result(

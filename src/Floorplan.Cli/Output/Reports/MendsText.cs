@@ -31,10 +31,16 @@ internal static class MendsText
             page.Line(new Piece(FormattableString.Invariant($"  mends {number}: "), Tone.Good), $"{where}: {proposal.After.Trim()}");
         }
 
-        if (!proposals.IsAll)
+        if (NotAll(proposals, of) is { } sentence)
         {
-            string tried = proposals.Tried.ToString("N0", CultureInfo.InvariantCulture).Replace(',', ' ');
-            page.Line(new Piece($"Looked at {tried} small changes{of}; more are not tried. check --mend tries more.", Tone.Quiet));
+            page.Line(new Piece(sentence, Tone.Quiet));
         }
     }
+
+    /// <summary>That more changes could be tried; null when all were.</summary>
+    /// <param name="of">Names the file, as <c> in NAME</c>, or is empty.</param>
+    public static string? NotAll(Proposals proposals, string of) => proposals.IsAll
+        ? null
+        : $"Looked at {proposals.Tried.ToString("N0", CultureInfo.InvariantCulture).Replace(',', ' ')} small changes{of}; "
+            + "more are not tried. check --mend tries more.";
 }
