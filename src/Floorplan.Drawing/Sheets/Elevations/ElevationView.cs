@@ -20,7 +20,6 @@ internal sealed class ElevationView : ISheetView
 
     /// <summary>Above a view the figures of its upright rows reach beyond its top.</summary>
     private const double Top = 19;
-    private const double PointRadius = 1;
 
     private readonly InsideFace face;
     private readonly DrawingStandard standard;
@@ -52,9 +51,8 @@ internal sealed class ElevationView : ISheetView
         canvas.Scene.Rectangle(transform.ToPaper(face.Extent), new Pen(standard.Wide), Layers.Wall, "wall", Band.Wall);
         foreach (var partition in face.Partitions)
         {
-            var box = transform.ToPaper(partition);
-            canvas.Scene.Fill(box, Palette.Grey, Layers.Wall, "partition", Band.Object);
-            canvas.Scene.Rectangle(box, new Pen(standard.Narrow), Layers.Wall, "partition", Band.Wall);
+            ElevationSymbols.Partition(
+                new SymbolBrush(canvas.Scene, standard, Layers.Wall, "partition"), transform.ToPaper(partition));
         }
 
         foreach (var station in face.Stations)
@@ -121,10 +119,7 @@ internal sealed class ElevationView : ISheetView
     {
         string group = "station:" + station.Id;
         var box = transform.ToPaper(face.Rectangle(station));
-        canvas.Scene.Fill(box, Palette.White, Layers.Equipment, group, Band.Object);
-        canvas.Scene.Rectangle(box, station.Hung
-            ? new Pen(standard.Narrow, Palette.Black, Dashes.Dashed(standard.Narrow))
-            : new Pen(standard.Text), Layers.Equipment, group);
+        ElevationSymbols.Item(new SymbolBrush(canvas.Scene, standard, Layers.Equipment, group), box, station.Hung);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
@@ -147,16 +142,14 @@ internal sealed class ElevationView : ISheetView
         string group = "service:" + point.Id;
         var (u, v) = face.Place(point);
         var at = transform.ToPaper(u.Millimetres, v.Millimetres);
-        var brush = new SymbolBrush(canvas.Scene, standard, ServiceSymbols.LayerOf(point), group, Band.Annotation);
-        brush.Circle(at, PointRadius, brush.Symbol);
-        brush.Line(at - new PaperPoint(PointRadius, 0), at + new PaperPoint(PointRadius, 0), brush.Narrow);
-        brush.Line(at - new PaperPoint(0, PointRadius), at + new PaperPoint(0, PointRadius), brush.Narrow);
+        ElevationSymbols.Point(
+            new SymbolBrush(canvas.Scene, standard, ServiceSymbols.LayerOf(point), group, Band.Annotation), at);
         canvas.Labels.Add(new LabelRequest
         {
             Id = group,
             Lines = Marks.Lines(ServiceLayer.Mark(point)),
             KeyText = ServiceLayer.Mark(point),
-            Target = PaperBox.Around(at, 2 * PointRadius, 2 * PointRadius),
+            Target = PaperBox.Around(at, 2 * ElevationSymbols.PointRadius, 2 * ElevationSymbols.PointRadius),
             Positions = Views.LabelSides.AllRound,
             Priority = LabelPriority.Service,
             CapHeight = standard.NoteHeight,

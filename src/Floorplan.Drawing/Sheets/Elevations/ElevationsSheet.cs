@@ -13,6 +13,9 @@ namespace Floorplan.Drawing.Sheets.Elevations;
 /// <summary>Sheet 7: every outside wall seen from inside, with the heights of benches, sinks, sills, points and openings.</summary>
 public sealed class ElevationsSheet : Sheet
 {
+    /// <summary>How broad a partition is in the legend, mm of paper.</summary>
+    private const double PartitionSample = 2;
+
     public override int Number => 7;
 
     public override string Name => "elevations";
@@ -22,30 +25,49 @@ public sealed class ElevationsSheet : Sheet
     public override SheetContent Content(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
-        var standard = DrawingStandard.For(plan.Units);
         List<InsideFace> faces = [.. ShellWall.Of(plan.Shell).Select(w => new InsideFace(plan, w))];
         return head with
         {
             Description = $"Inside elevations of {SheetHead.Count(faces.Count, "wall")} with the heights of what stands along them.",
             Views = [.. faces.Select(f => (ISheetView)new ElevationView(f, plan.Units))],
-            Legend =
-            [
-                new LegendEntry("item, see the key", (scene, box) => scene.Rectangle(box, new Pen(standard.Text), Layers.Legend)),
-                new LegendEntry(
-                    "partition, cut", (scene, box) => scene.Fill(PaperBox.Around(box.Centre, 2, box.Height), Palette.Grey, Layers.Legend)),
-                new LegendEntry(
-                    "water or electric point", (scene, box)
-                        => new SymbolBrush(scene, standard, Layers.Legend).Circle(box.Centre, 1, new Pen(standard.Text))),
-            ],
+            Legend = [.. Legend(faces, DrawingStandard.For(plan.Units))],
             Tables = [.. Tables(plan, faces)],
             Notes =
             [
                 "Heights from the finished floor: left of a view openings and ceiling, right of it items and points.",
-                "Shown is what stands along a wall; what stands free in the room is on sheets 1 and 3. Partitions are seen from their end.",
+                "Shown is what stands along a wall; what stands free in the room is on sheets 1 and 3."
+                    + (faces.Any(f => f.Partitions.Any()) ? " Partitions are seen from their end." : ""),
                 .. NotDrawn(plan, faces),
             ],
             Cautions = [Cautions.LocalCode],
         };
+    }
+
+    private static IEnumerable<LegendEntry> Legend(IReadOnlyList<InsideFace> faces, DrawingStandard standard)
+    {
+        SymbolBrush Brush(SceneBuilder scene) => new(scene, standard, Layers.Legend);
+        if (faces.Any(f => f.Stations.Any(s => !s.Hung)))
+        {
+            yield return new LegendEntry("item, see the key", (scene, box) => ElevationSymbols.Item(Brush(scene), box, hung: false));
+        }
+
+        if (faces.Any(f => f.Stations.Any(s => s.Hung)))
+        {
+            yield return new LegendEntry("item that hangs", (scene, box) => ElevationSymbols.Item(Brush(scene), box, hung: true));
+        }
+
+        if (faces.Any(f => f.Partitions.Any()))
+        {
+            yield return new LegendEntry(
+                "partition, cut",
+                (scene, box) => ElevationSymbols.Partition(Brush(scene), PaperBox.Around(box.Centre, PartitionSample, box.Height)));
+        }
+
+        if (faces.Any(f => f.Points.Any()))
+        {
+            yield return new LegendEntry(
+                "point of water, power or air", (scene, box) => ElevationSymbols.Point(Brush(scene), box.Centre));
+        }
     }
 
     private static IEnumerable<string> NotDrawn(Plan plan, IReadOnlyList<InsideFace> faces)

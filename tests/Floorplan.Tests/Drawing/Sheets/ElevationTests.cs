@@ -1,3 +1,4 @@
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Model.Shapes;
@@ -79,6 +80,44 @@ public class ElevationTests
         Assert.Contains("does not say how high: p1.", words);
         Assert.Contains("On a partition, so in none of these views: sw1;", words);
         Assert.DoesNotContain("w1.", words);
+    }
+
+    /// <summary>The ring with a cross of a point on the wall stands in the legend too.</summary>
+    [Fact]
+    public void The_legend_shows_a_point_as_it_is_drawn()
+    {
+        var sheet = DrawnPlans.Draw(Plan, [7]).Single();
+        Assert.Contains("point of water, power or air", Legend(sheet));
+        var drawn = Ring(sheet, i => i.Group == "service:w1");
+        Assert.Equal(2, drawn.Cross.Length);
+        Assert.Equal(drawn, Ring(sheet, i => i.Layer == Layers.Legend), (a, b) => a.Radius == b.Radius && a.Cross.SequenceEqual(b.Cross));
+    }
+
+    [Fact]
+    public void The_legend_lists_only_what_is_drawn()
+    {
+        string[] all = ["item that hangs", "item, see the key", "partition, cut", "point of water, power or air"];
+        string bare = "plan \"x\"\nshell shed 6000 x 4000 x 2600\nroom a \"A\" dry from west to east\n";
+        Assert.Equal([], Legend(DrawnPlans.Draw(bare, [7]).Single()).Intersect(all));
+        string shelf = bare + "station s \"Shelf\" in a, 900 x 300 x 300, at 0, 0, hung, underside 1500\n";
+        Assert.Equal(["item that hangs"], Legend(DrawnPlans.Draw(shelf, [7]).Single()).Intersect(all));
+        string parted = bare.Replace("to east", "to 3000", StringComparison.Ordinal) + "room b \"B\" dry from 3000 to east\n";
+        Assert.Equal(["partition, cut"], Legend(DrawnPlans.Draw(parted, [7]).Single()).Intersect(all));
+    }
+
+    private static IEnumerable<string> Legend(SheetScene sheet)
+        => sheet.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Legend).Select(t => t.Text);
+
+    /// <summary>The one circle, and how the lines inside it run from its middle.</summary>
+    private static (double Radius, (double, double, double, double)[] Cross) Ring(SheetScene sheet, Func<SceneItem, bool> isOf)
+    {
+        var ring = sheet.Items.OfType<ArcItem>().Single(a => isOf(a));
+        var box = PaperBox.Around(ring.Centre, 2 * ring.Radius, 2 * ring.Radius).Grown(0.01);
+        double Off(double a, double b) => Math.Round(a - b, 2);
+        return (ring.Radius, [.. sheet.Items.OfType<LineItem>()
+            .Where(l => isOf(l) && box.Holds(PaperBox.Of([l.From, l.To])))
+            .Select(l => (
+                Off(l.From.X, ring.Centre.X), Off(l.From.Y, ring.Centre.Y), Off(l.To.X, ring.Centre.X), Off(l.To.Y, ring.Centre.Y)))]);
     }
 
     private static string[] Row(SheetScene sheet, string group)
