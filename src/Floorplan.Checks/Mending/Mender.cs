@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
 using Floorplan.Model;
+using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Model.Space;
 
@@ -28,6 +29,8 @@ public sealed class Mender(IPlanFiles files, long? work = null)
 
     private static readonly IReadOnlyList<Rule> others = [.. RuleCatalogue.All.Where(r => r.Name != Last)];
 
+    /// <summary>Of one run; the change that it is at when this is used up may take as much again.</summary>
+    private long allowed;
     private long end;
     private int tried;
     private bool isAll;
@@ -57,6 +60,12 @@ public sealed class Mender(IPlanFiles files, long? work = null)
     {
         Begin(work ?? Mending);
         var mended = new List<Finding>();
+        Steps.Within(allowed + (PlanBounds.MostMillionSteps * 1_000_000L), () => Mend(source, mended));
+        return mended;
+    }
+
+    private void Mend(SourceText source, List<Finding> mended)
+    {
         var given = new HashSet<string>();
         var text = TriedText.Of(source, files);
         while (text.Facts is { } facts && Next(facts.Plan, text.Check(RuleCatalogue.All), given) is { Proposal: { } proposal } next)
@@ -64,11 +73,9 @@ public sealed class Mender(IPlanFiles files, long? work = null)
             mended.Add(next);
             text = TriedText.Of(new SourceText(proposal.Text, source.Path), files);
         }
-
-        return mended;
     }
 
-    private void Begin(long steps) => (end, tried, isAll) = (Steps.Taken + steps, 0, true);
+    private void Begin(long steps) => (allowed, end, tried, isAll) = (steps, Steps.Taken + steps, 0, true);
 
     /// <summary>
     /// The first standing finding, heaviest first, for which a change is found. One that no change mended is not tried again after
@@ -91,7 +98,7 @@ public sealed class Mender(IPlanFiles files, long? work = null)
         var rule = RuleCatalogue.All.Where(r => r.Name == finding.Rule).ToList();
         foreach (var change in Changes.For(plan, finding))
         {
-            if (Steps.Taken >= until || Steps.Taken + TriedText.StepsToRead(plan.Source.Content) > end)
+            if (Steps.Taken >= until || Steps.Taken + Steps.ToRead(plan.Source.Content) > end)
             {
                 isAll = false;
                 return null;
@@ -99,17 +106,29 @@ public sealed class Mender(IPlanFiles files, long? work = null)
 
             tried++;
             var proposal = Proposal.Of(plan.Source.Content, change);
-            var text = TriedText.Of(new SourceText(proposal.Text, plan.Source.Path), files);
-            if (text.Facts is not null
-                && text.Check(rule).All(f => f.Key != finding.Key)
-                && Mends(finding, findings, text.Check(others))
-                && Mends(finding, findings, text.Check(RuleCatalogue.All)))
+            bool mends = false;
+            if (!Steps.Within(end - Steps.Taken + allowed, () => mends = Mends(proposal, plan.Source.Path, rule, finding, findings)))
+            {
+                isAll = false;
+                return null;
+            }
+
+            if (mends)
             {
                 return proposal;
             }
         }
 
         return null;
+    }
+
+    private bool Mends(Proposal proposal, string path, IReadOnlyList<Rule> rule, Finding finding, IReadOnlyList<Finding> findings)
+    {
+        var text = TriedText.Of(new SourceText(proposal.Text, path), files);
+        return text.Facts is not null
+            && text.Check(rule).All(f => f.Key != finding.Key)
+            && Mends(finding, findings, text.Check(others))
+            && Mends(finding, findings, text.Check(RuleCatalogue.All));
     }
 
     private static bool Mends(Finding finding, IReadOnlyList<Finding> before, IReadOnlyList<Finding> after)

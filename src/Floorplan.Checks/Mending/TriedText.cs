@@ -13,14 +13,9 @@ namespace Floorplan.Checks.Mending;
 /// <param name="Facts">Null when the text has mistakes.</param>
 internal sealed record TriedText(PlanFacts? Facts)
 {
-    /// <summary>What a letter costs to read, counted as <see cref="Steps"/>. Measured.</summary>
-    private const int Letter = 15;
-
-    public static long StepsToRead(string text) => (long)Letter * text.Length;
-
     public static TriedText Of(SourceText source, IPlanFiles files)
     {
-        Steps.Take(StepsToRead(source.Content));
+        Steps.Take(Steps.ToRead(source.Content));
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
         return new TriedText(bound is { HasErrors: false, Plan: { } plan }
             ? new PlanFacts(plan, new FloorSpace(plan))

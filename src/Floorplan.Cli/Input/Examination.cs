@@ -39,8 +39,24 @@ internal sealed record Examination(
     }
 
     /// <param name="kept">What came of an earlier text of the plan, and takes note of this one; null works everything out.</param>
-    public static Examination Of(SourceText source, IPlanFiles files, KeptPlan? kept = null)
+    /// <param name="work">Steps that it may take (<see cref="Steps"/>); a plan that takes more is refused.</param>
+    public static Examination Of(
+        SourceText source, IPlanFiles files, KeptPlan? kept = null, long work = PlanBounds.MostMillionSteps * 1_000_000L)
     {
+        Examination? whole = null;
+        if (Steps.Within(work, () => whole = Whole(source, files, kept)))
+        {
+            return whole!;
+        }
+
+        // Facts of a text that was left half checked are nothing to go on from.
+        kept?.Facts = null;
+        return new Examination(source, [TooMuchWork.Of(source)], null, null, []);
+    }
+
+    private static Examination Whole(SourceText source, IPlanFiles files, KeptPlan? kept)
+    {
+        Steps.Beside(Steps.ToRead(source.Content));
         var bound = PlanBinder.Bind(SyntaxTree.Parse(source), files);
         if (bound is not { HasErrors: false, Plan: { } plan })
         {

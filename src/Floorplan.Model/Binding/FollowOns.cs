@@ -41,6 +41,9 @@ internal static class FollowOns
                 "unknown-name", "unknown-stop" }.Select(code
                     => new FollowsFrom<Diagnostic>(code, d => d.Severity == Severity.Error
                         && !IsUnknownName(d), d => Given(d, statements), d => [d.Span.Value])),
+            // What a kind would have said.
+            new("size-missing", d => d.Code == "unknown-kind", d => Owner(d, statements), d => Owner(d, statements)),
+            new("size-missing", d => d.Code == "kinds-give-too-much", _ => [Plan], d => TakesFromKind(d, statements) ? [Plan] : []),
             new("shell-missing", d => slips.Contains(d) && IsUnknownStatement(d), _ => [Plan], _ => [Plan]),
             new("floor-without-room", d => slips.Contains(d)
                 && statements.At(d.Span) is RoomStatement or PartitionsStatement, _ => [Plan], _ => [Plan]),
@@ -70,6 +73,9 @@ internal static class FollowOns
 
     private static IEnumerable<string> Owner(Diagnostic d, StatementsByPlace statements) =>
         statements.At(d.Span) is { } owner ? [FormattableString.Invariant($"{owner.HeadSpan.Start}")] : [];
+
+    private static bool TakesFromKind(Diagnostic d, StatementsByPlace statements)
+        => statements.At(d.Span) is StationStatement { Kind: not null };
 
     private static bool IsUnknownStatement(Diagnostic d) => d.Code == "unknown-statement";
 

@@ -12,6 +12,9 @@ public static class PlanBounds
     /// <summary>Rooms are cut from one another, which costs more.</summary>
     public const int MostRooms = 400;
 
+    /// <summary>Rooms in rooms in rooms: their dimensions and hatches grow as the square of this.</summary>
+    public const int DeepestRooms = 200;
+
     /// <summary>Legs of all flows: each has a way that is looked for.</summary>
     public const int MostLegs = 20_000;
 
@@ -28,4 +31,10 @@ public static class PlanBounds
     public const int MostPairs = 5_000;
 
     public const int MorePairsForEach = 10;
+
+    /// <summary>
+    /// Steps (<see cref="Space.Steps"/>) that one check takes from text to findings, in millions: about 20 seconds of a processor.
+    /// Measured.
+    /// </summary>
+    public const int MostMillionSteps = 300;
 }

@@ -64,6 +64,7 @@ internal sealed class NarrowGap
             {
                 int last = Math.Min(k + step - 1, count);
                 var stretch = new GapStretch(points[i], points[i + 1], count, k, last, Math.Min(upToMm, best.Width));
+                Steps.Beside(Steps.Stretch);
                 Gather(stretch);
                 best = stretch.Narrowest(best, IsDoorway);
             }

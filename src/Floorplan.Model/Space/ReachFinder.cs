@@ -158,8 +158,11 @@ internal sealed class ReachFinder(Plan plan, Maps maps)
         }
     }
 
-    private static bool Clear(Coordinate a, Coordinate b, List<List<Coordinate>> things, IList<WallPiece> walls) =>
-        !things.Any(t => Through(t, a, b, Graze)) && !walls.Any(w => Crosses(a, b, w.A, w.B));
+    private static bool Clear(Coordinate a, Coordinate b, List<List<Coordinate>> things, IList<WallPiece> walls)
+    {
+        Steps.Beside(1 + things.Count + walls.Count);
+        return !things.Any(t => Through(t, a, b, Graze)) && !walls.Any(w => Crosses(a, b, w.A, w.B));
+    }
 
     /// <summary>Whether a to b runs inside a convex ring for more than a graze.</summary>
     private static bool Through(List<Coordinate> ring, Coordinate a, Coordinate b, double graze)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
+using Floorplan.Model.Space;
 using Floorplan.Sizing.Working;
 using NetTopologySuite.Geometries;
 
@@ -111,7 +112,11 @@ public sealed record RoomDrainage(
     /// <summary>In mm; a rounding of the geometry.</summary>
     private const double SamePlace = 0.5;
 
-    private static Drain Nearest(IReadOnlyList<Drain> drains, Coordinate at) => drains.MinBy(d => d.At.Coordinate.Distance(at))!;
+    private static Drain Nearest(IReadOnlyList<Drain> drains, Coordinate at)
+    {
+        Steps.Beside(drains.Count);
+        return drains.MinBy(d => d.At.Coordinate.Distance(at))!;
+    }
 
     private static string Place(Drain drain, UnitSystem units) => Place(drain.At.Coordinate, units);
 

@@ -81,6 +81,17 @@ internal static class RoomPages
                     + string.Concat(Enumerable.Range(0, 400)
                         .Select(i => $"room r{i} dry area 100 x 50, in r, at {i % 40 * 200}, {i / 40 * 200}\n")),
         },
+        new("rooms-too-deep",
+            $"More than {PlanBounds.DeepestRooms} rooms are each in the one before. Mostly a line was copied again and again.",
+            "room r1 dry area 9000 x 3000, in r, at 3, 3\nroom r2 dry area 8994 x 2994, in r1, at 3, 3\n…",
+            "room r dry from west to east\nroom r1 dry area 3000 x 3000, in r, at 100, 100")
+        {
+            Around = Setting.Shell,
+            WrongInFull = ()
+                => "partitions thickness 1 mm\nroom r0 dry from west to east\n"
+                    + string.Concat(Enumerable.Range(1, PlanBounds.DeepestRooms + 5)
+                        .Select(i => $"room r{i} dry area {9000 - (6 * i)} x {3000 - (6 * i)}, in r{i - 1}, at 3, 3\n")),
+        },
         new("too-many-things",
             "A plan has at most 20 000 statements, far more than any small unit.",
             "light dry 220 lux\n…",

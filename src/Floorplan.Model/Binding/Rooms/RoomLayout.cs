@@ -16,6 +16,8 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
     private readonly List<LaidRoom> laid = [];
     private readonly Dictionary<string, int> byId = new(StringComparer.Ordinal);
     private readonly AreaPlacing areas = new(names, thickness, reports);
+    private readonly Dictionary<string, int> depth = new(StringComparer.Ordinal);
+    private bool isTooDeep;
     private Region? gap;
 
     // Several rooms carved from one are all measured from the faces that it had before.
@@ -110,7 +112,8 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
             }
         }
 
-        foreach (var draft in waiting)
+        // What is in a room that was too deep only follows from that.
+        foreach (var draft in waiting.Where(_ => !isTooDeep))
         {
             var holder = draft.Area!.In!;
             if (names.Find(holder.Text)?.What != "room")
@@ -129,6 +132,13 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
     private void LayArea(RoomDraft draft, RoomArea area)
     {
         var parent = area.In is null ? null : laid[byId[area.In.Text]];
+        depth[draft.Id] = parent is null ? 0 : depth.GetValueOrDefault(parent.Id) + 1;
+        if (depth[draft.Id] > PlanBounds.DeepestRooms)
+        {
+            TellTooDeep(draft, area);
+            return;
+        }
+
         if (areas.Find(draft, area, HolderOf(draft, parent)) is not { } box)
         {
             return;
@@ -158,6 +168,18 @@ internal sealed class RoomLayout(Region shell, Length thickness, NameTable names
         }
 
         Keep(new LaidRoom(draft, Region.Of(box), parent?.Id));
+    }
+
+    private void TellTooDeep(RoomDraft draft, RoomArea area)
+    {
+        if (!isTooDeep)
+        {
+            reports.Error(
+                "rooms-too-deep", $"room `{draft.Id}` is in a room that is in a room, more than {PlanBounds.DeepestRooms} in a row",
+                area.Span, "put rooms beside each other, in one room");
+        }
+
+        isTooDeep = true;
     }
 
     private LaidRoom HolderOf(RoomDraft draft, LaidRoom? parent)

@@ -94,6 +94,7 @@ internal sealed class GapStretch
         for (int k = first; k <= last;)
         {
             var p = At(k);
+            Steps.Beside(left.Count + right.Count);
             double nearLeft = Look(p, left, onLeft, 1), nearRight = Look(p, right, onRight, -1);
             foreach (var l in onLeft)
             {

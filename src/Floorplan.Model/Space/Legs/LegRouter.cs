@@ -21,7 +21,16 @@ internal sealed class LegRouter(Plan plan, Maps maps, StandingPlaces standing)
             var named = flow.Legs.GroupBy(l => l.Chain).ToDictionary(
                 g => g.Key,
                 g => g.SelectMany(l => new[] { l.From, l.To }).OfType<OpeningStop>().Select(o => o.Opening.Id).ToHashSet());
-            routes.AddRange(flow.Legs.Select(leg => Find(flow, leg, named[leg.Chain])));
+
+            // In one chain all is carried alike, so that a way gone again is the same way.
+            var known = new Dictionary<(int Chain, string From, string To), LegRoute>();
+            foreach (var leg in flow.Legs)
+            {
+                Steps.Beside(Steps.Leg);
+                var key = (leg.Chain, leg.From.Name, leg.To.Name);
+                routes.Add(
+                    known.TryGetValue(key, out var same) ? same with { Leg = leg } : known[key] = Find(flow, leg, named[leg.Chain]));
+            }
         }
 
         return routes;

@@ -49,6 +49,7 @@ internal static class MeetingFinder
             near.ExpandBy(Corridor);
             foreach (var other in indexes.Where(i => !ReferenceEquals(i.Only, legs[piece.Leg].Flow)).SelectMany(i => i.Tree.Query(near)))
             {
+                Steps.Beside(1);
                 if (other.Leg > piece.Leg && !ReferenceEquals(legs[other.Leg].Flow, legs[piece.Leg].Flow)
                     && Nearness.Part(piece.A, piece.B, other.A, other.B, Corridor) is { } part)
                 {

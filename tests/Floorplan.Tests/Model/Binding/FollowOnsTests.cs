@@ -20,9 +20,19 @@ public class FollowOnsTests
         "unknown-statement")]
     [InlineData("machine thing \"Thing\" in wet\nflow product\n  outside -> thing   by hand\n", "unknown-statement")]
     [InlineData("hole p1 in wet, south wal, 300 from west, 50\n", "not-expected")]
+    [InlineData("station thing \"Thing\" like tabel in wet\n  place corner south-west\n", "unknown-kind")]
     [InlineData("door d1 wet to outside, south wall, centred\nflow people\n  outside -> d1 -> wet\n", "size-missing")]
     public void What_follows_from_a_line_that_was_not_read_is_not_told(string lines, string code)
         => Assert.Equal(code, PlanTexts.Mistake(PlanTexts.TwoRooms + lines).Code);
+
+    [Fact]
+    public void That_a_kind_gives_no_more_is_told_and_not_that_sizes_are_missing()
+    {
+        string kind = "kind bench\n  size 12 x 60 x 900\n" + string.Concat(Enumerable.Repeat("  clear south 10\n", 1_900));
+        string benches = string.Concat(Enumerable.Range(0, 120).Select(i => $"station b{i} like bench in wet, at {i * 20}, 0\n"));
+        string flow = "flow product\n  outside -> b118 -> b119 -> outside   by hand\n";
+        Assert.Equal("kinds-give-too-much", PlanTexts.Mistake(PlanTexts.TwoRooms + kind + benches + flow).Code);
+    }
 
     [Fact]
     public void A_slip_in_one_detail_does_not_hide_that_another_is_missing()
