@@ -112,9 +112,12 @@ public sealed record RoomDrainage(
     /// <summary>In mm; a rounding of the geometry.</summary>
     private const double SamePlace = 0.5;
 
+    /// <summary>Distances that are measured in the time of one step. Own estimate.</summary>
+    private const int DistancesInStep = 4;
+
     private static Drain Nearest(IReadOnlyList<Drain> drains, Coordinate at)
     {
-        Steps.Beside(drains.Count);
+        Steps.Beside(1 + (drains.Count / DistancesInStep));
         return drains.MinBy(d => d.At.Coordinate.Distance(at))!;
     }
 
