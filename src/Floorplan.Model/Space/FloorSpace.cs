@@ -3,6 +3,7 @@ using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Space.Keeping;
+using Floorplan.Model.Space.Legs;
 using Floorplan.Model.Space.Meetings;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
@@ -37,11 +38,14 @@ public sealed class FloorSpace
     public FloorSpace(Plan plan, FloorSpace? before)
     {
         Plan = plan;
-        if (before is not null && PlanShape.SameForWalking(before.work.Plan, plan))
+        if (before is not null && PlanShape.SameForStanding(before.work.Plan, plan))
         {
             work = before.work;
             work.Next();
             moved = new MovedThings(work.Plan, plan);
+            legRoutes = before.legRoutes is { } routes && PlanShape.SameLegs(before.Plan, plan)
+                ? Moved(routes, new MovedThings(before.Plan, plan))
+                : null;
             return;
         }
 
@@ -52,11 +56,11 @@ public sealed class FloorSpace
 
     public Plan Plan { get; }
 
-    /// <summary>Whether all is taken over from the space before: nothing of what it looks at differs.</summary>
+    /// <summary>Whether the floor is taken over from the space before: nothing of what it looks at differs.</summary>
     public bool IsKept => moved is not null;
 
     /// <summary>The real route of every leg of every flow, in order.</summary>
-    public IReadOnlyList<LegRoute> LegRoutes => legRoutes ??= moved is null ? work.LegRoutes : Moved(work.LegRoutes);
+    public IReadOnlyList<LegRoute> LegRoutes => legRoutes ??= Routed();
 
     /// <summary>Every pair of legs of different flows that share floor, whatever their period.</summary>
     public IReadOnlyList<Meeting> Meetings => meetings ??= MeetingFinder.Find(LegRoutes);
@@ -108,14 +112,21 @@ public sealed class FloorSpace
 
     private Route? Moved(Route? route) => moved is null ? route : moved.Of(route);
 
-    private IReadOnlyList<LegRoute> Moved(IReadOnlyList<LegRoute> routes)
+    /// <summary>Legs may differ on a floor that is taken over; its openings are then still those of the plan that it was made on.</summary>
+    private IReadOnlyList<LegRoute> Routed()
+    {
+        var routes = new LegRouter(Plan, work.Maps, work.Standing).RouteAll();
+        return moved is null ? routes : Moved(routes, moved);
+    }
+
+    private IReadOnlyList<LegRoute> Moved(IReadOnlyList<LegRoute> routes, MovedThings things)
     {
         var all = new List<LegRoute>(routes.Count);
         foreach (var flow in Plan.Flows)
         {
             foreach (var leg in flow.Legs)
             {
-                all.Add(routes[all.Count] with { Flow = flow, Leg = leg, Route = Moved(routes[all.Count].Route) });
+                all.Add(routes[all.Count] with { Flow = flow, Leg = leg, Route = things.Of(routes[all.Count].Route) });
             }
         }
 

@@ -1,7 +1,6 @@
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Space.Keeping;
-using Floorplan.Model.Space.Legs;
 using Floorplan.Model.Space.Search;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
@@ -21,7 +20,6 @@ internal sealed class SpaceWork
     private readonly Generations<(string Room, Mover Mover, Func<Opening, bool> IsExit), Route?> farthest = new();
     private readonly Generations<(PathKey Path, double UpTo), (double WidthMm, Coordinate At)> narrowest = new();
     private readonly Generations<(string Station, double Work, PlaceKey Front, Geometry Target, double Height), double> reached = new();
-    private IReadOnlyList<LegRoute>? legRoutes;
     private ILookup<string, Station>? byRoom;
     private WaysOut? waysOut;
 
@@ -43,8 +41,6 @@ internal sealed class SpaceWork
     public Maps Maps { get; }
 
     public StandingPlaces Standing { get; }
-
-    public IReadOnlyList<LegRoute> LegRoutes => legRoutes ??= new LegRouter(Plan, Maps, Standing).RouteAll();
 
     /// <summary>Begins the next plan of the same shape: answers that the last one did not ask for are forgotten.</summary>
     public void Next()

@@ -15,12 +15,13 @@ namespace Floorplan.Model.Space.Keeping;
 /// </summary>
 public static class PlanShape
 {
-    /// <summary>All that free floor, routes, gaps and reach are made from.</summary>
-    public static bool SameForWalking(Plan a, Plan b) =>
-        a.Units == b.Units
-        && a.Shell.Outside.EqualsExact(b.Shell.Outside)
-        && SameThings(a, b)
-        && Same(a.Rails, b.Rails, SameRail)
+    /// <summary>All that free floor, gaps, reach and ways out are made from.</summary>
+    public static bool SameForStanding(Plan a, Plan b) =>
+        a.Units == b.Units && a.Shell.Outside.EqualsExact(b.Shell.Outside) && SameThings(a, b);
+
+    /// <summary>All that the routes of legs are made from besides.</summary>
+    public static bool SameLegs(Plan a, Plan b) =>
+        Same(a.Rails, b.Rails, SameRail)
         && Same(a.Flows, b.Flows, (f, g) => f.Stream == g.Stream && Same(f.Legs, g.Legs, SameLeg));
 
     /// <summary>All that bringing things in is made from.</summary>
