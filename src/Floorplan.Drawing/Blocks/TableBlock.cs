@@ -13,11 +13,6 @@ internal static class TableBlock
     /// <summary>Between columns that would otherwise part a figure from its unit.</summary>
     private const double TightGap = 2;
 
-    private const int MostLines = 16;
-
-    /// <summary>In characters: a finding about two things with long names, or a source with its clause, stays whole.</summary>
-    private const int LongestCell = 400;
-
     /// <summary>A word that takes more of the table than this is broken.</summary>
     private const double WidestWord = 0.45;
 
@@ -29,10 +24,10 @@ internal static class TableBlock
 
     public static TextBlock Of(KeyTable table, double width, DrawingStandard s)
     {
-        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongestCell)).ToArray()).ToList();
+        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongRows.Longest)).ToArray()).ToList();
         string[] heads = [.. table.Columns];
         var columns = Share(heads, [.. rows.Where(r => r.Length > 1)], width, s);
-        return new TextBlock(table.Title, [.. Rows(rows, columns, width, s)], Row(heads, columns, s, bold: true), IsList: true);
+        return new TextBlock(table.Title, [.. Rows(rows, columns, width, s)], Row(heads, columns, s, bold: true).Single());
     }
 
     /// <summary>A row of one cell heads the rows below it, and is never left alone at the foot of a column.</summary>
@@ -40,23 +35,28 @@ internal static class TableBlock
     {
         for (int i = 0; i < rows.Count; i++)
         {
-            var row = rows[i].Length == 1
-                ? Row(rows[i], new TableColumns([width], 0), s, bold: true)
-                : Row(rows[i], columns, s, bold: false);
-            if (rows[i].Length == 1 && i + 1 < rows.Count && rows[i + 1].Length > 1)
+            if (rows[i].Length > 1 || i + 1 == rows.Count || rows[i + 1].Length == 1)
             {
-                var below = Row(rows[++i], columns, s, bold: false);
-                yield return new BlockRow(row.Height + below.Height, (scene, at) =>
+                foreach (var row in Row(rows[i], Columns(rows[i]), s, bold: rows[i].Length == 1))
                 {
-                    row.Draw(scene, at);
-                    below.Draw(scene, at + new PaperPoint(0, row.Height));
+                    yield return row;
+                }
+
+                continue;
+            }
+
+            var head = Row(rows[i], Columns(rows[i]), s, bold: true).First();
+            foreach (var (index, below) in Row(rows[++i], columns, s, bold: false).Index())
+            {
+                yield return index > 0 ? below : new BlockRow(head.Height + below.Height, (scene, at) =>
+                {
+                    head.Draw(scene, at);
+                    below.Draw(scene, at + new PaperPoint(0, head.Height));
                 });
             }
-            else
-            {
-                yield return row;
-            }
         }
+
+        TableColumns Columns(string[] row) => row.Length == 1 ? new TableColumns([width], 0) : columns;
     }
 
     /// <summary>
@@ -116,24 +116,24 @@ internal static class TableBlock
     private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>
         heads.Select(h => TextMeasure.Width(h, s.NoteHeight, true)).Concat(cells.Select(c => TextMeasure.Width(c, s.NoteHeight))).Max();
 
-    private static BlockRow Row(string[] cells, TableColumns columns, DrawingStandard s, bool bold)
+    private static IEnumerable<BlockRow> Row(string[] cells, TableColumns columns, DrawingStandard s, bool bold)
     {
-        var lines = cells.Select((c, i) => TextWrap.Lines(c, columns.Widths[i], s.NoteHeight, bold, MostLines)).ToArray();
-        return new BlockRow(TextBlocks.Height(lines.Max(l => l.Count), s), (scene, at) =>
+        var lines = cells.Select((c, i) => TextWrap.Lines(c, columns.Widths[i], s.NoteHeight, bold)).ToArray();
+        return LongRows.Pieces(lines.Max(l => l.Count)).Select(piece =>
         {
-            double x = at.X;
-            for (int i = 0; i < cells.Length; i++)
+            var parts = lines.Select(l => LongRows.Of(l, piece)).ToArray();
+            return new BlockRow(TextBlocks.Height(parts.Max(l => l.Count), s), (scene, at) =>
             {
-                for (int k = 0; k < lines[i].Count; k++)
+                double x = at.X;
+                for (int i = 0; i < parts.Length; i++)
                 {
-                    scene.Text(
-                        new TextItem(
-                            lines[i][k], new(x, at.Y + (s.NoteHeight * (1 + (k * TextMeasure.LinePitch)))), s.NoteHeight, TextAnchor.Start,
-                            Layers.Schedule, Bold: bold));
+                    TextBlocks.Lines(scene, parts[i], new(x, at.Y), s, Layers.Schedule, bold);
+                    x += columns.Widths[i] + columns.Gap;
                 }
-
-                x += columns.Widths[i] + columns.Gap;
-            }
+            })
+            {
+                Used = columns.Widths.Sum() + (columns.Gap * (columns.Widths.Length - 1)),
+            };
         });
     }
 

@@ -6,12 +6,15 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Blocks;
 
 /// <summary>A titled part of the text space, in rows that stay whole; between rows it may go on in the next column.</summary>
-/// <param name="IsList">One row for each of many things: cut short first when room is short.</param>
-internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null, bool IsList = false);
+internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null);
 
 /// <param name="Height">Paper mm.</param>
 /// <param name="Draw">Draws with the top left corner given.</param>
-internal sealed record BlockRow(double Height, Action<SceneBuilder, PaperPoint> Draw);
+internal sealed record BlockRow(double Height, Action<SceneBuilder, PaperPoint> Draw)
+{
+    /// <summary>How much of the column's width has something on it; the whole of it where nothing else is said.</summary>
+    public double Used { get; init; } = double.PositiveInfinity;
+}
 
 /// <summary>Makes blocks of what a sheet says, for columns of one width.</summary>
 internal static class TextBlocks
@@ -20,16 +23,24 @@ internal static class TextBlocks
     private const double SampleWidth = 14;
     private const double SampleHeight = 5;
     private const double LegendGap = 3;
-    private const int MostLines = 8;
+    private const double SignHeight = 2.5;
 
-    /// <summary>In characters: names of two things in a finding may take 200 each.</summary>
-    private const int LongestFinding = 600;
-
+    /// <summary>What is needed to read the view comes first, then what must be known before work, then lists.</summary>
     public static IEnumerable<TextBlock> Of(SheetContent content, double width, DrawingStandard s)
     {
+        if (content.Legend.Count > 0)
+        {
+            yield return new TextBlock("Legend", [.. LegendRows(content.Legend, width, s)]);
+        }
+
         if (content.Findings.Count > 0)
         {
-            yield return new TextBlock("Findings", [.. content.Findings.Select(f => Finding(f, width, s))], IsList: true);
+            yield return new TextBlock("Findings", [.. content.Findings.SelectMany(f => Finding(f, width, s))]);
+        }
+
+        if (content.Cautions.Count > 0)
+        {
+            yield return new TextBlock("Caution", [.. content.Cautions.SelectMany(c => Caution(c, width, s))]);
         }
 
         foreach (var table in content.Tables.Where(t => t.Rows.Count > 0))
@@ -37,20 +48,10 @@ internal static class TextBlocks
             yield return TableBlock.Of(table, width, s);
         }
 
-        if (content.Legend.Count > 0)
-        {
-            yield return new TextBlock("Legend", [.. LegendRows(content.Legend, width, s)]);
-        }
-
         if (content.Notes.Count > 0)
         {
             yield return new TextBlock(
-                "Notes", [.. content.Notes.Select((n, i) => Numbered(FormattableString.Invariant($"{i + 1}"), n, width, s))]);
-        }
-
-        if (content.Cautions.Count > 0)
-        {
-            yield return new TextBlock("Caution", [.. content.Cautions.Select(c => Caution(c, width, s))]);
+                "Notes", [.. content.Notes.SelectMany((n, i) => Numbered(FormattableString.Invariant($"{i + 1}"), n, width, s))]);
         }
 
         var revisions =
@@ -63,21 +64,36 @@ internal static class TextBlocks
         }
     }
 
-    private static BlockRow Finding(FindingLine finding, double width, DrawingStandard s)
+    private static IEnumerable<BlockRow> Finding(FindingLine finding, double width, DrawingStandard s)
     {
         // Numbers have room for two figures, and more where a plan has hundreds of findings.
         string number = FormattableString.Invariant($"{finding.Number}");
         double mark = Math.Max(7, TextMeasure.Width(number, s.NoteHeight, true) + 2);
-        var lines =
-            TextWrap.Lines(
-                SafeText.Clean($"{finding.Severity}: {finding.Text}", LongestFinding), width - mark, s.NoteHeight, most: MostLines);
-        return new BlockRow(Height(lines.Count, s), (scene, at) =>
-        {
+        var lines = TextWrap.Lines(SafeText.Clean($"{finding.Severity}: {finding.Text}", LongRows.Longest), width - mark, s.NoteHeight);
+        return Marked(lines, mark, s, Layers.Finding, (scene, at) =>
             scene.Text(
-                new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true));
-            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Finding);
-        });
+                new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Finding, Bold: true)));
     }
+
+    /// <summary>Lines beside a mark, which stands at the first of them.</summary>
+    private static IEnumerable<BlockRow> Marked(
+        IReadOnlyList<string> lines, double indent, DrawingStandard s, string layer, Action<SceneBuilder, PaperPoint> mark)
+        => LongRows.Pieces(lines.Count).Select(piece =>
+        {
+            var part = LongRows.Of(lines, piece);
+            return new BlockRow(Height(part.Count, s), (scene, at) =>
+            {
+                if (piece.Start.Value == 0)
+                {
+                    mark(scene, at);
+                }
+
+                Lines(scene, part, at + new PaperPoint(indent, 0), s, layer);
+            })
+            {
+                Used = indent + part.Select(l => TextMeasure.Width(l, s.NoteHeight)).DefaultIfEmpty(0).Max(),
+            };
+        });
 
     /// <summary>Two short entries share a row.</summary>
     private static IEnumerable<BlockRow> LegendRows(IReadOnlyList<LegendEntry> entries, double width, DrawingStandard s)
@@ -105,50 +121,54 @@ internal static class TextBlocks
 
     private static BlockRow Legend(LegendEntry entry, double width, DrawingStandard s)
     {
-        var lines = TextWrap.Lines(SafeText.Clean(entry.Text), width - SampleWidth - 3, s.NoteHeight, most: 3);
+        var lines = TextWrap.Lines(SafeText.Clean(entry.Text), width - SampleWidth - 3, s.NoteHeight);
         double height = Math.Max(SampleHeight + RowGap, Height(lines.Count, s));
         return new BlockRow(height, (scene, at) =>
         {
             entry.Draw(scene, PaperBox.At(at, SampleWidth, SampleHeight));
             double down = Math.Max(0, (SampleHeight - TextMeasure.BlockHeight(lines.Count, s.NoteHeight)) / 2);
             Lines(scene, lines, at + new PaperPoint(SampleWidth + 3, down), s, Layers.Legend);
-        });
-    }
-
-    private static BlockRow Numbered(string number, string text, double width, DrawingStandard s)
-    {
-        const double mark = 6;
-        var lines = TextWrap.Lines(SafeText.Clean(text, 400), width - mark, s.NoteHeight, most: MostLines);
-        return new BlockRow(Height(lines.Count, s), (scene, at) =>
+        })
         {
-            scene.Text(new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Legend));
-            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Legend);
-        });
+            Used = SampleWidth + 3 + lines.Select(l => TextMeasure.Width(l, s.NoteHeight)).DefaultIfEmpty(0).Max(),
+        };
     }
 
-    private static BlockRow Caution(string text, double width, DrawingStandard s)
+    private static IEnumerable<BlockRow> Numbered(string number, string text, double width, DrawingStandard s)
     {
-        const double mark = 7;
-        var lines = TextWrap.Lines(SafeText.Clean(text, 600), width - mark, s.NoteHeight, most: 8);
-        return new BlockRow(Math.Max(6, Height(lines.Count, s)), (scene, at) =>
-        {
-            PaperPoint[] triangle = [at + new PaperPoint(0, 4.5), at + new PaperPoint(2.6, 0), at + new PaperPoint(5.2, 4.5)];
-            scene.Fill([triangle], SafetyColours.Yellow, Layers.SafetySign, "caution", Band.Annotation);
-            scene.Polyline(triangle, true, new Pen(s.Narrow), Layers.SafetySign, "caution", Band.Annotation);
-            scene.Text(
-                new TextItem("!", at
-                    + new PaperPoint(2.6, 4.1), s.NoteHeight, TextAnchor.Middle, Layers.SafetySign, "caution", Bold: true));
-            Lines(scene, lines, at + new PaperPoint(mark, 0), s, Layers.Legend);
-        });
+        double indent = Math.Max(6, TextMeasure.Width(number, s.NoteHeight) + 2);
+        return Marked(
+            TextWrap.Lines(SafeText.Clean(text, LongRows.Longest), width - indent, s.NoteHeight), indent, s, Layers.Legend,
+            (scene, at) => scene.Text(
+                new TextItem(number, at + new PaperPoint(0, s.NoteHeight), s.NoteHeight, TextAnchor.Start, Layers.Legend)));
     }
 
-    public static void Lines(SceneBuilder scene, IReadOnlyList<string> lines, PaperPoint at, DrawingStandard s, string layer)
+    private static IEnumerable<BlockRow> Caution(string text, double width, DrawingStandard s)
+    {
+        const double indent = 7;
+        var lines = TextWrap.Lines(SafeText.Clean(text, LongRows.Longest), width - indent, s.NoteHeight);
+        return Marked(lines, indent, s, Layers.Legend, (scene, at) => CautionSign(scene, at, s))
+            .Select(r => r with { Height = Math.Max(6, r.Height) });
+    }
+
+    private static void CautionSign(SceneBuilder scene, PaperPoint at, DrawingStandard s)
+    {
+        PaperPoint[] triangle = [at + new PaperPoint(0, 4.5), at + new PaperPoint(2.6, 0), at + new PaperPoint(5.2, 4.5)];
+        scene.Fill([triangle], SafetyColours.Yellow, Layers.SafetySign, "caution", Band.Annotation);
+        scene.Polyline(triangle, true, new Pen(s.Narrow), Layers.SafetySign, "caution", Band.Annotation);
+        scene.Text(
+            new TextItem("!", at + new PaperPoint(2.6, 4.1), SignHeight, TextAnchor.Middle, Layers.SafetySign, "caution", Bold: true));
+    }
+
+    public static void Lines(
+        SceneBuilder scene, IReadOnlyList<string> lines, PaperPoint at, DrawingStandard s, string layer, bool bold = false)
     {
         for (int i = 0; i < lines.Count; i++)
         {
             scene.Text(
-                new TextItem(lines[i], at
-                    + new PaperPoint(0, s.NoteHeight * (1 + (i * TextMeasure.LinePitch))), s.NoteHeight, TextAnchor.Start, layer));
+                new TextItem(
+                    lines[i], at + new PaperPoint(0, s.NoteHeight * (1 + (i * TextMeasure.LinePitch))), s.NoteHeight, TextAnchor.Start,
+                    layer, Bold: bold));
         }
     }
 

@@ -44,8 +44,11 @@ public sealed record DrawingStandard
 
     public double NoteHeight { get; init; } = 2.5;
 
-    /// <summary>No text is smaller: one step of the ISO 3098 series below notes.</summary>
-    public double SmallestHeight { get; init; } = 1.8;
+    /// <summary>No words are smaller: the step of the ISO 3098 series that notes have.</summary>
+    public double SmallestHeight { get; init; } = 2.5;
+
+    /// <summary>For marks of a few letters in a tag or on a line, and for fractions: nothing on a sheet is smaller. Own choice.</summary>
+    public double TagHeight { get; init; } = 2;
 
     public double SubtitleHeight { get; init; } = 3.5;
 
@@ -63,7 +66,7 @@ public sealed record DrawingStandard
     public double FirstRow { get; init; } = 10;
 
     /// <summary>From one dimension row to the next.</summary>
-    public double RowPitch { get; init; } = 8;
+    public double RowPitch { get; init; } = 7;
 
     /// <summary>From a dimension line to the foot of its text.</summary>
     public double DimensionTextGap { get; init; } = 1;

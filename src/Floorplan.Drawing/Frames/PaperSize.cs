@@ -3,22 +3,20 @@ using Floorplan.Language.Words;
 
 namespace Floorplan.Drawing.Frames;
 
-/// <summary>A sheet of paper, landscape, in mm.</summary>
+/// <summary>A sheet of paper as it lies before the reader, in mm.</summary>
+/// <param name="Name">Of the paper, and <c>portrait</c> where it stands upright.</param>
 public sealed record PaperSize(string Name, double Width, double Height)
 {
-    /// <summary>ISO 216, smallest first; A3 is the default.</summary>
-    public static IReadOnlyList<PaperSize> Iso { get; } =
-        Series("A3", "A2", "A1", "A0");
+    /// <summary>What a set is drawn on unless the plan says otherwise: A3 or 11 x 17 in, the largest that small offices print.</summary>
+    public static PaperSize Usual(UnitSystem units) => Find(units == UnitSystem.Metric ? "A3" : "11 x 17 in")!;
 
-    /// <summary>ASME Y14.1 sizes (F2), smallest first; 11 x 17 in is the default.</summary>
-    public static IReadOnlyList<PaperSize> Us { get; } = Series("11 x 17 in", "17 x 22 in", "22 x 34 in", "34 x 44 in");
-
-    public static IReadOnlyList<PaperSize> For(UnitSystem units) => units == UnitSystem.Metric ? Iso : Us;
+    /// <summary>ISO 216, or the sizes of ASME Y14.1 (F2), smallest first: what is offered where a wished paper is too small.</summary>
+    public static IReadOnlyList<PaperSize> For(UnitSystem units) => units == UnitSystem.Metric
+        ? Series("A4", "A3", "A2", "A1", "A0")
+        : Series("letter", "11 x 17 in", "17 x 22 in", "22 x 34 in", "34 x 44 in");
 
     /// <summary>A size by the name that a <c>sheet</c> statement gives; null when unknown.</summary>
-    public static PaperSize? Find(string name) => Paper.Find(name) is { } paper ? Of(paper) : null;
-
-    private static PaperSize Of(Paper paper) => new(paper.Name, paper.Width, paper.Height);
+    public static PaperSize? Find(string name) => Paper.Find(name) is { } paper ? new(paper.Name, paper.Width, paper.Height) : null;
 
     private static PaperSize[] Series(params IReadOnlyList<string> names) => [.. names.Select(n => Find(n)!)];
 }

@@ -2,6 +2,7 @@ using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Language.Text;
 using Floorplan.Model;
 
 namespace Floorplan.Drawing.Frames;
@@ -46,6 +47,12 @@ public sealed record SheetContent
     public Side? HitchEnd { get; init; }
 
     public SheetWish? Wish { get; init; }
+
+    /// <summary>The denominator of all plan views of the set; null where the sheet finds its own.</summary>
+    public double? PlanScale { get; init; }
+
+    /// <summary>Where the plan says something about this sheet, or begins.</summary>
+    public required SourceSpan Place { get; init; }
 }
 
 /// <param name="Draw">Draws a small sample into the box.</param>

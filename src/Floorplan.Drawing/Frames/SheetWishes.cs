@@ -7,19 +7,14 @@ namespace Floorplan.Drawing.Frames;
 internal static class SheetWishes
 {
     /// <param name="content">With the wish that cannot be met.</param>
-    /// <param name="smallest">The denominator of the smallest picture that is of use for this sheet.</param>
     /// <param name="holds">Whether the sheet can be drawn with a wish.</param>
-    public static NotDrawn Refuse(SheetContent content, double smallest, Func<SheetWish, bool> holds)
+    public static NotDrawn Refuse(SheetContent content, Func<SheetWish, bool> holds)
     {
-        var wish = content.Wish!;
+        var wish = content.Wish ?? new SheetWish(content.TitleBlock.Sheet, null, null, content.Place);
+        string paper = wish.Paper ?? PaperSize.Usual(content.Units).Name;
         string scale = wish.Scale is { } wished ? ScaleSeries.Text(wished, content.Units) : "";
-        string message = (wish.Paper, wish.Scale) switch
-        {
-            ({ } paper, { }) => $"it does not fit on {paper} at {scale}",
-            ({ } paper, null) => $"it does not fit on {paper}",
-            _ => $"it does not fit on any paper at {scale}",
-        };
-        var ways = Ways(content, wish, smallest).Where(holds).Take(2).Select(w => Text(w, content.Units)).ToList();
+        string message = scale.Length > 0 ? $"it does not fit on {paper} at {scale}" : $"it does not fit on {paper}";
+        var ways = Ways(content, wish).Where(holds).Take(2).Select(w => Text(w, content.Units)).ToList();
         return new NotDrawn(
             content.TitleBlock.Sheet,
             $"sheet {content.TitleBlock.Sheet} ({content.TitleBlock.SheetTitle}) is not drawn: {message}",
@@ -28,14 +23,15 @@ internal static class SheetWishes
     }
 
     /// <summary>First what keeps the wished scale, then what keeps the wished paper, each from near to far.</summary>
-    private static IEnumerable<SheetWish> Ways(SheetContent content, SheetWish wish, double smallest)
+    private static IEnumerable<SheetWish> Ways(SheetContent content, SheetWish wish)
     {
-        foreach (var paper in PaperSize.For(content.Units).Where(_ => wish.Paper is not null))
+        var paper = wish.Paper is { } name ? PaperSize.Find(name) : PaperSize.Usual(content.Units);
+        foreach (var larger in PaperSize.For(content.Units).Where(p => p.Width * p.Height > paper?.Width * paper?.Height))
         {
-            yield return wish with { Paper = paper.Name };
+            yield return wish with { Paper = larger.Name };
         }
 
-        foreach (double scale in ScaleSeries.For(content.Units).Where(s => wish.Scale is { } wished && s > wished && s <= smallest))
+        foreach (double scale in ScaleSeries.For(content.Units).Where(s => wish.Scale is { } wished && s > wished))
         {
             yield return wish with { Scale = scale };
         }

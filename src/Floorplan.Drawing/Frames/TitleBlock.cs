@@ -4,90 +4,115 @@ using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Frames;
 
-/// <summary>The title block: 180 mm wide, bottom right (ISO 7200; F2), with what this tool always adds.</summary>
+/// <summary>
+/// The title block: 180 mm wide, bottom right (ISO 7200; F2), with what this tool always adds. Rows grow with what is written in them.
+/// </summary>
 internal static class TitleBlock
 {
     public const double Width = 180;
 
-    private const double NameHeight = 1.8;
+    private const double NameHeight = 2;
     private const double Pad = 1.2;
-    private const double Row = 8.5;
-    private const double TitleRow = 11;
-    private const double SourceWidth = 95;
+    private const double NameGap = 1.1;
+    private const string Grey = "#404040";
 
-    public const double Height = (5 * Row) + TitleRow;
+    /// <summary>In letters; longer names are bounded by the text already. Own choice.</summary>
+    private const int Longest = 400;
+
+    /// <param name="standard">Of the sheet.</param>
+    /// <param name="scale">A text as long as that of the finished sheet.</param>
+    public static double Height(TitleBlockFields fields, string scale, string paper, string units, DrawingStandard standard)
+        => Rows(fields, scale, paper, units, standard).Sum(r => r.Height);
 
     public static void Draw(
-        SceneBuilder scene, PaperBox inside, TitleBlockFields f, string scale, string paper, string units, DrawingStandard standard)
+        SceneBuilder scene, PaperBox box, TitleBlockFields fields, string scale, string paper, string units, DrawingStandard standard)
     {
-        var box = new PaperBox(inside.Right - Width, inside.Bottom - Height, inside.Right, inside.Bottom);
         scene.Rectangle(box, new Pen(standard.FrameLine), Layers.TitleBlock, null, Band.Annotation);
         double y = box.Top;
-        var pen = new TableauPen(scene, box, standard);
-        pen.Line(ref y, Row, ("Owner", f.Owner, 90), ("Site", f.Site, 90));
-        pen.Line(ref y, TitleRow, ("Title", f.Title, 180));
-        pen.Line(ref y, Row, ("Sheet", f.SheetTitle, 90), ("Document type", f.DocumentType, 45), ("Number", f.Number, 45));
-        pen.Line(
-            ref y, Row, ("Drawn by", f.DrawnBy, 45), ("Checked by", f.CheckedBy, 45), ("Date", f.Date, 45), ("Revision", f.Revision, 20),
-            ("Sheet no.", FormattableString.Invariant($"{f.Sheet} (set of {f.Sheets})"), 25));
-        pen.Line(ref y, Row, ("Scale", scale, 50), ("Units", units, 40), ("Paper", paper, 25), ("Checks", f.Checks, 65));
-        pen.Line(
-            ref y, Row, ("Source file, content hash", Source(f), SourceWidth),
-            ("Made with", f.Tool, 35), ("Caution", "Do not scale from paper", 50));
-    }
-
-    /// <summary>The text of the cell that says what the sheet is made from, as it is drawn, and its height.</summary>
-    public static (string Text, double Height) SourceText(TitleBlockFields f, DrawingStandard standard)
-    {
-        double height = standard.NoteHeight;
-        return (TableauPen.Fitted(SafeText.Clean(Source(f)), SourceWidth - (2 * Pad), ref height, false, standard), height);
-    }
-
-    private static string Source(TitleBlockFields f) => f.SourceHash.Length == 0 ? f.SourceName : $"{f.SourceName}  {f.SourceHash}";
-
-    /// <summary>Draws rows of cells: a small name over a value, which is shortened to fit.</summary>
-    private sealed class TableauPen(SceneBuilder scene, PaperBox box, DrawingStandard standard)
-    {
-        public void Line(ref double y, double height, params ReadOnlySpan<(string Name, string Value, double Width)> cells)
+        foreach (var row in Rows(fields, scale, paper, units, standard))
         {
-            double x = box.Left;
-            foreach (var (name, value, width) in cells)
-            {
-                bool title = cells.Length == 1;
-                double valueHeight = title ? standard.SubtitleHeight : standard.NoteHeight;
-                scene.Text(
-                    new TextItem(
-                        name, new(x + Pad, y + Pad + NameHeight), NameHeight, TextAnchor.Start, Layers.TitleBlock, Colour: "#404040"));
-                string text = Fitted(SafeText.Clean(value), width - (2 * Pad), ref valueHeight, title, standard);
-                scene.Text(
-                    new TextItem(
-                        text, new(x + Pad, y + height - Pad - (title ? 0.6 : 0.2)), valueHeight, TextAnchor.Start, Layers.TitleBlock,
-                        Bold: title));
-                if (x > box.Left)
-                {
-                    scene.Line(new(x, y), new(x, y + height), new Pen(standard.Narrow), Layers.TitleBlock, null, Band.Annotation);
-                }
-
-                x += width;
-            }
-
             if (y > box.Top)
             {
                 scene.Line(new(box.Left, y), new(box.Right, y), new Pen(standard.Narrow), Layers.TitleBlock, null, Band.Annotation);
             }
 
-            y += height;
-        }
-
-        /// <summary>Smaller letters first, then an ellipsis.</summary>
-        public static string Fitted(string text, double width, ref double height, bool bold, DrawingStandard standard)
-        {
-            while (height > standard.SmallestHeight && TextMeasure.Width(text, height, bold) > width)
+            double x = box.Left;
+            foreach (var cell in row.Cells)
             {
-                height = Math.Max(standard.SmallestHeight, height - 0.35);
+                Draw(scene, cell, new(x, y));
+                if (x > box.Left)
+                {
+                    scene.Line(new(x, y), new(x, y + row.Height), new Pen(standard.Narrow), Layers.TitleBlock, null, Band.Annotation);
+                }
+
+                x += cell.Width;
             }
 
-            return SafeText.Fit(text, width, height, bold);
+            y += row.Height;
         }
+    }
+
+    private static List<Row> Rows(TitleBlockFields f, string scale, string paper, string units, DrawingStandard standard)
+    {
+        double note = standard.NoteHeight;
+        var rows = new List<Row>
+        {
+            new(
+            [
+                Cell.Of("Title", f.Title, 104, standard.SubtitleHeight, bold: true),
+                Cell.Of("Sheet no.", f.SheetNumber, 46, note, bold: true), Cell.Of("Caution", "Do not scale", 30, note),
+            ]),
+            new(
+            [
+                Cell.Of("Owner", f.Owner, 55, note), Cell.Of("Site", f.Site, 45, note),
+                Cell.Of("Sheet", f.SheetTitle, 54, note, bold: true), Cell.Of("Document type", f.DocumentType, 26, note),
+            ]),
+            new(
+            [
+                Cell.Of("Drawn by", f.DrawnBy, 35, note), Cell.Of("Checked by", f.CheckedBy, 35, note), Cell.Of("Date", f.Date, 25, note),
+                Cell.Of("Revision", f.Revision, 16, note), Cell.Of("Number", f.Number, 30, note), Cell.Of("Scale", scale, 39, note),
+            ]),
+            new(
+            [
+                Cell.Of("Units", units, 30, note), Cell.Of("Paper", paper, 22, note), Cell.Of("Checks", f.Checks, 52, note),
+                Cell.Of("Source file, content hash", f.SourceHash.Length == 0 ? f.SourceName : $"{f.SourceName}  {f.SourceHash}", 49, note),
+                Cell.Of("Made with", f.Tool, 27, note),
+            ]),
+        };
+        if (f.Stop.Length > 0)
+        {
+            rows.Insert(0, new([Cell.Of("Status", f.Stop, 180, standard.SubtitleHeight, bold: true)]));
+        }
+
+        return rows;
+    }
+
+    private static void Draw(SceneBuilder scene, Cell cell, PaperPoint at)
+    {
+        scene.Text(
+            new TextItem(
+                cell.Name, at + new PaperPoint(Pad, Pad + NameHeight), NameHeight, TextAnchor.Start, Layers.TitleBlock, Colour: Grey));
+        double y = Pad + NameHeight + NameGap + cell.TextHeight;
+        foreach (string line in cell.Lines)
+        {
+            scene.Text(
+                new TextItem(line, at + new PaperPoint(Pad, y), cell.TextHeight, TextAnchor.Start, Layers.TitleBlock, Bold: cell.Bold));
+            y += cell.TextHeight * TextMeasure.LinePitch;
+        }
+    }
+
+    private sealed record Row(IReadOnlyList<Cell> Cells)
+    {
+        public double Height => Cells.Max(c => c.Height);
+    }
+
+    /// <summary>A small name over a value.</summary>
+    private sealed record Cell(string Name, IReadOnlyList<string> Lines, double Width, double TextHeight, bool Bold)
+    {
+        public double Height => Pad + NameHeight + NameGap + (TextHeight * (1 + (Math.Max(0, Lines.Count - 1) * TextMeasure.LinePitch)))
+            + (TextHeight * TextMeasure.Descent) + 0.4;
+
+        public static Cell Of(string name, string value, double width, double height, bool bold = false) =>
+            new(name, TextWrap.Lines(SafeText.Clean(value, Longest), width - (2 * Pad), height, bold), width, height, bold);
     }
 }

@@ -18,6 +18,23 @@ public sealed record TitleBlockFields
 
     public int Sheets { get; init; } = 1;
 
+    /// <summary>Which page of the sheet this is, from 1.</summary>
+    public int Page { get; init; } = 1;
+
+    /// <summary>How many pages the sheet has.</summary>
+    public int Pages { get; init; } = 1;
+
+    /// <summary><c>6.2, 2 of 3; set of 9</c>.</summary>
+    public string SheetNumber => Pages == 1
+        ? FormattableString.Invariant($"{Sheet}; set of {Sheets}")
+        : FormattableString.Invariant($"{PageNumber}, {Page} of {Pages}; set of {Sheets}");
+
+    /// <summary><c>6</c>, and on continuation sheets <c>6.2</c>.</summary>
+    public string PageNumber => Page == 1 ? FormattableString.Invariant($"{Sheet}") : FormattableString.Invariant($"{Sheet}.{Page}");
+
+    /// <summary>Why nothing may be built from it yet; empty when nothing stands against it.</summary>
+    public string Stop { get; init; } = "";
+
     /// <summary>From the last revision; never the clock, so that two runs are the same.</summary>
     public string Date { get; init; } = "";
 

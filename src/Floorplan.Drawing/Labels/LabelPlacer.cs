@@ -9,7 +9,9 @@ namespace Floorplan.Drawing.Labels;
 /// </summary>
 public sealed class LabelPlacer(SceneBuilder scene)
 {
-    private const double Shrink = 0.85;
+    /// <summary>Letters get smaller by these steps only (ISO 3098), and 2 for tags.</summary>
+    private static readonly double[] Steps = [7, 5, 3.5, 2.5, 2];
+
     private const double LeaderPen = 0.18;
     private const double LeaderDot = 0.45;
 
@@ -62,10 +64,27 @@ public sealed class LabelPlacer(SceneBuilder scene)
     /// <summary>No text may stand here.</summary>
     public void KeepOut(PaperBox box) => keepOuts.Add(box);
 
+    /// <summary>Hands over the labels of what is in a window, to be placed within it.</summary>
+    internal void CopyTo(LabelPlacer other, PaperBox window)
+    {
+        foreach (var request in requests.Where(r => SceneCrop.Owns(window, r.LeadTo ?? r.Target.Centre)))
+        {
+            other.Add(request with { Target = Within(request.Target, window), Within = Within(request.Within ?? window, window) });
+        }
+
+        other.keepOuts.AddRange(keepOuts.Where(window.Overlaps));
+        other.notShown.AddRange(notShown);
+    }
+
+    private static PaperBox Within(PaperBox box, PaperBox window) => new(
+        Math.Clamp(box.Left, window.Left, window.Right), Math.Clamp(box.Top, window.Top, window.Bottom),
+        Math.Clamp(box.Right, window.Left, window.Right), Math.Clamp(box.Bottom, window.Top, window.Bottom));
+
     /// <summary>
     /// Draws all labels into the scene, within <paramref name="area"/>. Call once, when everything else of the views is drawn.
     /// </summary>
-    public IReadOnlyList<LabelResult> Place(PaperBox area)
+    /// <param name="keys">How many key numbers other pages of the sheet have given out.</param>
+    public IReadOnlyList<LabelResult> Place(PaperBox area, int keys = 0)
     {
         var obstacles = new DrawnObstacles(scene.Items, DrawingStandard.Iso.HeavyFrom, area);
         foreach (var box in keepOuts)
@@ -74,7 +93,6 @@ public sealed class LabelPlacer(SceneBuilder scene)
         }
 
         var results = new List<LabelResult>();
-        int keys = 0;
         foreach (var request in requests.OrderByDescending(r => r.Priority))
         {
             var result = Best(request, request.Lines, area, obstacles, request.MayLead);
@@ -157,7 +175,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
     }
 
     private static double Smaller(double height, double smallest) =>
-        height <= smallest + 1e-9 ? 0 : Math.Max(smallest, height * Shrink);
+        height <= smallest + 1e-9 ? 0 : Math.Max(smallest, Steps.FirstOrDefault(s => s < height - 1e-9));
 
     private Spot? WithLeader(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, DrawnObstacles obstacles)
     {

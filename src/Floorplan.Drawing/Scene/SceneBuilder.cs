@@ -63,6 +63,18 @@ public sealed class SceneBuilder(double denominator = 1)
     public void Hatch(PaperBox box, HatchStyle style, Pen pen, string layer, string? group = null)
         => Hatch([Corners(box)], style, pen, layer, group);
 
+    /// <summary>Adds everything so far, cut to a window, to another scene.</summary>
+    internal void CopyTo(SceneBuilder other, SceneCrop crop)
+    {
+        for (int band = 0; band < _bands.Length; band++)
+        {
+            other._bands[band].AddRange(_bands[band].SelectMany(crop.Cut));
+        }
+
+        other._hatches.AddRange(_hatches.Select(crop.Cut).OfType<HatchArea>());
+        other.Datum ??= Datum;
+    }
+
     private static PaperPoint[] Corners(PaperBox box) =>
         [new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)];
 }

@@ -9,6 +9,15 @@ namespace Floorplan.Drawing.Scene;
 public sealed record SheetScene(
     string Name, string Title, string Description, double WidthMm, double HeightMm, IReadOnlyList<SceneItem> Items, double Denominator = 1)
 {
+    /// <summary>The sheet's number in the set.</summary>
+    public int Sheet { get; init; } = 1;
+
+    /// <summary>Which page of the sheet, from 1; those after the first are continuation sheets.</summary>
+    public int Page { get; init; } = 1;
+
+    /// <summary>How many pages the sheet has.</summary>
+    public int Pages { get; init; } = 1;
+
     /// <summary>The worked-out values that its tables and labels print.</summary>
     public IReadOnlyList<Figure> Figures { get; init; } = [];
 

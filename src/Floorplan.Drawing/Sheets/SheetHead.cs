@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Floorplan.Checks.Findings;
 using Floorplan.Drawing.Frames;
+using Floorplan.Language.Text;
 using Floorplan.Model;
 
 namespace Floorplan.Drawing.Sheets;
@@ -15,6 +16,7 @@ internal static class SheetHead
     public static SheetContent For(SheetRequest request, Sheet sheet, int sheets)
     {
         var plan = request.Plan;
+        var wish = Wish(plan, sheet.Number);
         return new SheetContent
         {
             Name = string.Create(CultureInfo.InvariantCulture, $"{sheet.Number}-{sheet.Name}"),
@@ -26,8 +28,18 @@ internal static class SheetHead
             TrueNorth = plan.Shell.TrueNorth,
             DoorEnd = plan.Shell.DoorEnd,
             HitchEnd = plan.Shell.HitchEnd,
-            Wish = plan.SheetWishes.LastOrDefault(w => w.Sheet == sheet.Number) ?? plan.SheetWishes.LastOrDefault(w => w.Sheet == 0),
+            Wish = wish,
+            Place = wish?.Span ?? new SourceSpan(plan.Source, 0, 0),
         };
+    }
+
+    /// <summary>What the plan says of one sheet, and else of all.</summary>
+    private static SheetWish? Wish(Plan plan, int sheet)
+    {
+        var all = plan.SheetWishes.LastOrDefault(w => w.Sheet == 0);
+        return plan.SheetWishes.LastOrDefault(w => w.Sheet == sheet) is { } own
+            ? own with { Paper = own.Paper ?? all?.Paper, Scale = own.Scale ?? all?.Scale }
+            : all;
     }
 
     /// <summary><c>0 errors, 2 warnings, 1 note, 1 accepted</c>.</summary>
@@ -64,6 +76,9 @@ internal static class SheetHead
             SourceHash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(request.Plan.Source.Content)))[..HashLength],
             Tool = "Floorplan " + typeof(SheetHead).Assembly.GetName().Version!.ToString(3),
             Checks = Checks(request),
+            Stop = FindingCounts.Of(request.Findings).Errors is > 0 and var errors
+                ? $"NOT FOR CONSTRUCTION: {Count(errors, "error")} of the checks stand{(errors == 1 ? "s" : "")}"
+                : "",
         };
     }
 }

@@ -37,6 +37,8 @@ internal sealed class ElevationView : ISheetView
 
     public bool IsPlan => false;
 
+    public double Density => 0.55;
+
     public PaperSpace Measure(double denominator) => new(
         (face.Extent.Width / denominator) + Outside(Side.West, denominator) + Outside(Side.East, denominator),
         (face.Extent.Height / denominator) + Outside(Side.North, denominator) + Outside(Side.South, denominator));
@@ -131,7 +133,7 @@ internal sealed class ElevationView : ISheetView
                     LabelPosition.Right, LabelPosition.Left],
             Priority = LabelPriority.Item,
             CapHeight = standard.NoteHeight,
-            SmallestCapHeight = standard.SmallestHeight,
+            SmallestCapHeight = standard.TagHeight,
             Tag = TagShape.Circle,
             Group = group,
         });
@@ -153,7 +155,7 @@ internal sealed class ElevationView : ISheetView
             Positions = Views.LabelSides.AllRound,
             Priority = LabelPriority.Service,
             CapHeight = standard.NoteHeight,
-            SmallestCapHeight = standard.SmallestHeight,
+            SmallestCapHeight = standard.TagHeight,
             Tag = TagShape.Capsule,
             LeadTo = at,
             Group = group,

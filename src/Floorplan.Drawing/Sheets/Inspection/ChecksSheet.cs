@@ -36,13 +36,16 @@ public sealed class ChecksSheet : Sheet
                 new EndMarkLayer(plan),
                 new RoomNameLayer(request.Facts),
             ]);
+
+        // A plan without a mark on it would say no more than sheet 1.
+        bool shown = findings.Any(f => f.Finding.At is not null);
         return head with
         {
             Description =
                 $"Checks: {SheetHead.Count(results.Count, "rule")} applied under code {plan.Head.Code.Word()}, "
                     + $"{SheetHead.Checks(request)}.",
-            Views = [view],
-            Legend = [.. view.Legend],
+            Views = shown ? [view] : [],
+            Legend = shown ? [.. view.Legend] : [],
             Tables = [.. Accepted(findings), Rules(results)],
             Findings = [.. findings.Where(f => f.Finding.AcceptedBy is null).Select(f => f.Line)],
             Notes =

@@ -50,6 +50,8 @@ internal sealed class CutOutFaceView : ISheetView
 
     public bool IsPlan => false;
 
+    public double Density => 0.55;
+
     public PaperSpace Measure(double denominator) => new(
         (face.Extent.Width / denominator) + Outside(Side.West, denominator) + Outside(Side.East, denominator),
         (face.Extent.Height / denominator) + Outside(Side.North, denominator) + Outside(Side.South, denominator));

@@ -41,6 +41,8 @@ internal sealed class LevelHoleView : ISheetView
 
     public string Title => (surface == HoleSurface.Roof ? "Roof" : "Floor") + ", seen from above";
 
+    public double Density => 0.3;
+
     public PaperSpace Measure(double denominator) => new(
         (extent.Width / denominator) + Outside(Side.West, denominator) + Margin,
         (extent.Height / denominator) + Margin + Outside(Side.South, denominator));

@@ -7,7 +7,7 @@ using Floorplan.Drawing.Views.Stations;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 
-/// <summary>Sheet 8: lists of items, openings, finishes, weights and connections, beside a key plan with their numbers.</summary>
+/// <summary>Sheet 8: lists of items, openings, finishes, weights and connections; their numbers are those of sheet 1.</summary>
 public sealed class SchedulesSheet : Sheet
 {
     public override int Number => 8;
@@ -19,21 +19,16 @@ public sealed class SchedulesSheet : Sheet
     public override SheetContent Content(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
-        var view = new PlanView(
-            "Key plan",
-            plan,
-            [
-                new StationLayer(plan, StationLook.NumberOnly), new WallLayer(plan), new OpeningLayer(plan), new EndMarkLayer(plan),
-                new RoomNameLayer(request.Facts)]);
         return head with
         {
             Description =
                 $"Schedules: {SheetHead.Count(plan.Stations.Count, "item")}, {SheetHead.Count(plan.Openings.Count, "opening")}, "
                     + $"{SheetHead.Count(plan.Rooms.Count, "room")}.",
-            Views = [view],
+            Views = [],
             Tables = [.. Tables(request)],
             Notes =
             [
+                "Numbers and marks are those of sheet 1.",
                 "Connections: every use open or running at once, as written in the plan. What is used together, and the size of pipes "
                     + "and cables, is worked out by the plumber and the electrician.",
                 "Empty cells: the plan does not say.",

@@ -76,7 +76,7 @@ public sealed class FindingLayer(Plan plan, IReadOnlyList<MarkedFinding> finding
                 Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Finding,
                 CapHeight = Standard.NoteHeight,
-                SmallestCapHeight = Standard.SmallestHeight,
+                SmallestCapHeight = Standard.TagHeight,
                 Bold = true,
                 Tag = few ? FindingLook.Of(tag[0].Finding).Balloon : TagShape.Box,
                 LeadTo = at,

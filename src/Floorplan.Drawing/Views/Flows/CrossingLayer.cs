@@ -30,7 +30,7 @@ public sealed class CrossingLayer(Plan plan, IReadOnlyList<StreamCrossing> cross
                 Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Crossing,
                 CapHeight = Standard.NoteHeight,
-                SmallestCapHeight = Standard.SmallestHeight,
+                SmallestCapHeight = Standard.TagHeight,
                 LeadTo = at,
                 Layer = Layers.Marks,
                 Group = group,

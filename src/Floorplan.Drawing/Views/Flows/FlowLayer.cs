@@ -131,7 +131,7 @@ public sealed class FlowLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanLaye
             Positions = LabelSides.AllRound,
             Priority = LabelPriority.Stream,
             CapHeight = canvas.Standard.NoteHeight,
-            SmallestCapHeight = canvas.Standard.SmallestHeight,
+            SmallestCapHeight = canvas.Standard.TagHeight,
             Bold = true,
             LeadTo = middle,
             Layer = Layers.Flow,

@@ -65,7 +65,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             Positions = corner is null ? [] : [LabelPosition.Inside],
             Priority = LabelPriority.RoomName,
             CapHeight = letter,
-            SmallestCapHeight = Standard.SmallestHeight,
+            SmallestCapHeight = Standard.TagHeight,
             Bold = true,
             LeadTo = middle,
             NotOver = shell,
@@ -77,7 +77,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
     /// <summary>A place for the class letter beside the name, smaller where floor is short.</summary>
     private (PaperBox? Place, double Height) Tag(EmptyFloor floor, PaperBox? name, PaperPoint middle)
     {
-        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight, Standard.SmallestHeight])
+        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight])
         {
             double tag = height * TagShare;
             if (floor.Find(tag, tag * TagHeight, name is { } by ? new(by.Left - (tag / 2), by.Centre.Y) : middle) is { } place)
@@ -116,7 +116,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
         string name = SafeText.Clean(room.Label, Longest);
         string area = facts.RoomSizes[room.Id].Area.Text;
         double widest = Math.Max(SmallestWidth, bounds.Width - (2 * Clearance));
-        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight, Standard.SmallestHeight])
+        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight])
         {
             double word = name.Split(' ').Max(w => TextMeasure.Width(w, height, true)) + Clearance;
             IReadOnlyList<string>[] ways =
@@ -136,7 +136,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             }
         }
 
-        foreach (double height in (double[])[Standard.NoteHeight, Standard.SmallestHeight])
+        foreach (double height in (double[])[Standard.NoteHeight])
         {
             foreach (double share in (double[])[1, 0.75, 0.5])
             {

@@ -93,7 +93,7 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
                 : [.. inside, .. LabelSides.AllRound],
             Priority = LabelPriority.Item,
             CapHeight = Standard.NoteHeight,
-            SmallestCapHeight = Standard.SmallestHeight,
+            SmallestCapHeight = Standard.TagHeight,
             Tag = TagShape.Circle,
             LeadTo = box.Centre,
             Group = group,

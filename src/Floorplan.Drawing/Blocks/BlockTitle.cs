@@ -1,0 +1,33 @@
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Lettering;
+using Floorplan.Drawing.Scene;
+
+namespace Floorplan.Drawing.Blocks;
+
+/// <summary>The title over a block, with a line under it. A long one takes more lines.</summary>
+internal static class BlockTitle
+{
+    private const double LineGap = 1.3;
+    private const double Under = 1.7;
+
+    public static BlockRow Of(string title, double width, DrawingStandard standard)
+    {
+        double height = TextMeasure.Width(title, standard.SubtitleHeight, true) <= width ? standard.SubtitleHeight : standard.NoteHeight;
+        var lines = TextWrap.Lines(SafeText.Clean(title), width, height, true);
+        double block = height * (1 + ((lines.Count - 1) * TextMeasure.LinePitch));
+        return new BlockRow(block + LineGap + Under, (scene, at) =>
+        {
+            for (int i = 0; i < lines.Count; i++)
+            {
+                double y = height * (1 + (i * TextMeasure.LinePitch));
+                scene.Text(
+                    new TextItem(lines[i], at + new PaperPoint(0, y), height, TextAnchor.Start, Layers.Legend, Bold: true));
+            }
+
+            double under = block + LineGap;
+            scene.Line(
+                at + new PaperPoint(0, under), at + new PaperPoint(width, under), new Pen(standard.Narrow), Layers.Legend, null,
+                Band.Annotation);
+        });
+    }
+}

@@ -1,0 +1,116 @@
+using Floorplan.Drawing.Blocks;
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Frames;
+
+namespace Floorplan.Drawing.Pages;
+
+/// <summary>Finds the arrangement of a sheet with the fewest pages and the least blank paper, by trying all of a small number.</summary>
+internal sealed class Arranger(SheetContent content, PageSpace space)
+{
+    /// <summary>Columns that tables can be read in, mm; own choice.</summary>
+    private const double Narrowest = 84;
+    private const double Widest = 190;
+
+    /// <summary>ISO 3098, the step above notes: for sheets with room to spare.</summary>
+    private const double LargeText = 3.5;
+    private const double LargeTitle = 5;
+
+    /// <summary>A step to a smaller picture is as bad as this share of a page; own choice.</summary>
+    private const double ForLarger = 0.25;
+
+    private readonly DrawingStandard standard = DrawingStandard.For(content.Units);
+    private readonly Dictionary<(double Width, double Height), IReadOnlyList<TextBlock>> measured = [];
+    private KeyTable first = new("", [], []);
+    private KeyTable last = new("", [], []);
+
+    /// <summary>Null where the views do not fit at any of these scales.</summary>
+    /// <param name="denominators">From large to small pictures.</param>
+    public (Arrangement Arrangement, double Cost)? Best(IEnumerable<double> denominators)
+    {
+        (Arrangement Arrangement, double Cost)? best = null;
+        double lead = 0;
+        foreach (double denominator in denominators)
+        {
+            foreach (bool centred in (bool[])[false, true])
+            {
+                if (ViewRows.Pack(content.Views, denominator, space, content.Units, centred) is { } views)
+                {
+                    Try(denominator, views, ref best, lead);
+                }
+            }
+
+            lead += ForLarger;
+        }
+
+        return best;
+    }
+
+    /// <summary>The best text round views that are placed already, with what came up while they were drawn.</summary>
+    /// <param name="keys">What marks in the views mean; it comes first.</param>
+    /// <param name="notShown">What found no room in the views; it comes last.</param>
+    public Arrangement WithText(Arrangement arrangement, KeyTable keys, KeyTable notShown)
+    {
+        if (keys.Rows.Count + notShown.Rows.Count == 0)
+        {
+            return arrangement;
+        }
+
+        (first, last) = (keys, notShown);
+        measured.Clear();
+        (Arrangement Arrangement, double Cost)? best = null;
+        Try(arrangement.Denominator, arrangement.Views, ref best);
+        return best!.Value.Arrangement;
+    }
+
+    public IReadOnlyList<TextBlock> Blocks(Arrangement arrangement) => Blocks(arrangement.ColumnWidth, arrangement.Text);
+
+    private void Try(
+        double denominator, IReadOnlyList<IReadOnlyList<PlacedView>> views, ref (Arrangement Arrangement, double Cost)? best,
+        double lead = 0)
+    {
+        var large = standard with { NoteHeight = LargeText, SubtitleHeight = LargeTitle };
+        foreach (var text in (DrawingStandard[])[standard, large])
+        {
+            foreach (int columns in Counts(text.NoteHeight / standard.NoteHeight))
+            {
+                foreach (bool whole in (bool[])[true, false])
+                {
+                    var arrangement = new Arrangement(space, denominator, views, columns, text, whole);
+                    var flow = arrangement.Flow(Blocks(arrangement));
+                    double cost = flow.Complete ? arrangement.Cost(flow) + lead : double.PositiveInfinity;
+                    if (Environment.GetEnvironmentVariable("DBG") is not null)
+                        Console.Error.WriteLine(
+                            $"DBG {content.Name} 1:{denominator} views {views.Count} text {text.NoteHeight} k {columns} "
+                            + $"whole {whole} pages {flow.Pages} cost {cost:0.00} {arrangement.Blanks(flow)}");
+                    if (best is null || cost < best.Value.Cost - 1e-9)
+                    {
+                        best = (arrangement, cost);
+                    }
+                }
+            }
+        }
+    }
+
+    private IEnumerable<int> Counts(double larger)
+    {
+        var counts = Enumerable.Range(1, 12)
+            .Where(c => space.ColumnWidth(c) >= Narrowest * larger && space.ColumnWidth(c) <= Widest * larger).ToList();
+        return counts.Count > 0 ? counts : [Math.Max(1, (int)(space.Width / Narrowest))];
+    }
+
+    private IReadOnlyList<TextBlock> Blocks(double width, DrawingStandard text)
+    {
+        if (!measured.TryGetValue((width, text.NoteHeight), out var blocks))
+        {
+            measured[(width, text.NoteHeight)] = blocks = 
+            [
+                .. Table(first, width, text), .. TextBlocks.Of(content, width, text), .. Table(last, width, text),
+            ];
+        }
+
+        return blocks;
+    }
+
+    private static IEnumerable<TextBlock> Table(KeyTable table, double width, DrawingStandard text)
+        => table.Rows.Count > 0 ? [TableBlock.Of(table, width, text)] : [];
+}

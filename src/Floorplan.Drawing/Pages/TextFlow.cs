@@ -1,0 +1,122 @@
+using Floorplan.Drawing.Blocks;
+using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Scene;
+
+namespace Floorplan.Drawing.Pages;
+
+/// <summary>A row of text and where it stands.</summary>
+/// <param name="Page">From 0.</param>
+internal sealed record PlacedRow(int Page, PaperPoint At, double Width, BlockRow Row);
+
+/// <param name="Pages">How many pages have text or come before text.</param>
+/// <param name="Complete">False when more pages than allowed would be needed.</param>
+internal sealed record FlowedText(IReadOnlyList<PlacedRow> Rows, int Pages, bool Complete);
+
+/// <summary>
+/// Fills columns with blocks, page after page. A block breaks between rows only, and goes on under its title and head again. Nothing is
+/// ever drawn outside a column.
+/// </summary>
+internal sealed class TextFlow
+{
+    private const double BlockGap = 4;
+
+    private readonly Func<int, IReadOnlyList<PaperBox>> columnsOf;
+    private readonly int mostPages;
+    private readonly DrawingStandard standard;
+    private readonly List<PlacedRow> rows = [];
+    private IReadOnlyList<PaperBox> columns;
+    private int page;
+    private int column;
+    private double down;
+
+    private TextFlow(Func<int, IReadOnlyList<PaperBox>> columnsOf, int mostPages, DrawingStandard standard)
+    {
+        (this.columnsOf, this.mostPages, this.standard) = (columnsOf, mostPages, standard);
+        columns = columnsOf(0);
+    }
+
+    /// <param name="columnsOf">The columns of each page, from 0; pages after those with views are all alike.</param>
+    /// <param name="whole">Keeps blocks whole where a later column holds them whole.</param>
+    public static FlowedText Of(
+        IEnumerable<TextBlock> blocks, Func<int, IReadOnlyList<PaperBox>> columnsOf, bool whole, int mostPages, DrawingStandard standard)
+    {
+        var flow = new TextFlow(columnsOf, mostPages, standard);
+        bool complete = blocks.All(b => flow.Fill(b, whole));
+        return new FlowedText(flow.rows, flow.rows.Count == 0 ? 0 : flow.rows[^1].Page + 1, complete);
+    }
+
+    private double Room => column < columns.Count ? columns[column].Height - down : 0;
+
+    private bool Fill(TextBlock block, bool whole)
+    {
+        var title = BlockTitle.Of(block.Title, ColumnWidth, standard);
+        double head = title.Height + (block.Head?.Height ?? 0);
+        double height = head + block.Rows.Sum(r => r.Height);
+        double first = head + block.Rows.Take(2).Sum(r => r.Height);
+        if (down > 0 && Room < (whole && height <= TallestColumn() ? height : first) && !Next())
+        {
+            return false;
+        }
+
+        bool titled = false;
+        for (int i = 0; i < block.Rows.Count; i++)
+        {
+            var row = block.Rows[i];
+            while (Room < row.Height + (titled ? 0 : head))
+            {
+                // A row that no whole column holds would go on for ever.
+                if (down == 0 && page >= mostPages || !Next())
+                {
+                    return false;
+                }
+
+                titled = false;
+            }
+
+            if (!titled)
+            {
+                Put(i == 0 ? title : BlockTitle.Of($"{block.Title} (continued)", ColumnWidth, standard));
+                if (block.Head is { } heads)
+                {
+                    Put(heads);
+                }
+
+                titled = true;
+            }
+
+            Put(row);
+        }
+
+        down += BlockGap;
+        return true;
+    }
+
+    private double ColumnWidth => columns.Count > 0 ? columns[0].Width : columnsOf(mostPages)[0].Width;
+
+    private double TallestColumn() => columns.Skip(column + 1).Concat(columnsOf(page + 1)).Max(c => c.Height);
+
+    private void Put(BlockRow row)
+    {
+        var box = columns[column];
+        rows.Add(new PlacedRow(page, new PaperPoint(box.Left, box.Top + down), box.Width, row));
+        down += row.Height;
+    }
+
+    private bool Next()
+    {
+        down = 0;
+        column++;
+        while (column >= columns.Count)
+        {
+            if (++page >= mostPages)
+            {
+                return false;
+            }
+
+            columns = columnsOf(page);
+            column = 0;
+        }
+
+        return true;
+    }
+}
