@@ -78,10 +78,6 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
                     var arrangement = new Arrangement(space, denominator, views, columns, text, whole);
                     var flow = arrangement.Flow(Blocks(arrangement));
                     double cost = flow.Complete ? arrangement.Cost(flow) + lead : double.PositiveInfinity;
-                    if (Environment.GetEnvironmentVariable("DBG") is not null)
-                        Console.Error.WriteLine(
-                            $"DBG {content.Name} 1:{denominator} views {views.Count} text {text.NoteHeight} k {columns} "
-                            + $"whole {whole} pages {flow.Pages} cost {cost:0.00} {arrangement.Blanks(flow)}");
                     if (best is null || cost < best.Value.Cost - 1e-9)
                     {
                         best = (arrangement, cost);
