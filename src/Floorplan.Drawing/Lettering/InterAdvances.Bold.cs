@@ -5,7 +5,7 @@ internal static partial class InterAdvances
     /// <summary>
     /// Advance widths of the bold weight in font units, range after range as in <see cref="Ranges"/>; 0 = not in the font.
     /// </summary>
-    private static ReadOnlySpan<ushort> Bold =>
+    public static ReadOnlySpan<ushort> Bold =>
     [
         // U+0020 to U+007E
         653, 914, 1105, 1829, 1844, 2420, 1898, 588, 1152, 1152, 1590, 1914, 853, 1320, 838, 1098, 1938, 1378, 1774, 1857,

@@ -5,7 +5,7 @@ internal static partial class InterAdvances
     /// <summary>
     /// Advance widths of the regular weight in font units, range after range as in <see cref="Ranges"/>; 0 = not in the font.
     /// </summary>
-    private static ReadOnlySpan<ushort> Regular =>
+    public static ReadOnlySpan<ushort> Regular =>
     [
         // U+0020 to U+007E
         792, 784, 1136, 1776, 1796, 2288, 1800, 624, 1020, 1020, 1408, 1856, 788, 1296, 776, 1004, 1760, 1308, 1704, 1792,

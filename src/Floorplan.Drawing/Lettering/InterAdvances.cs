@@ -26,20 +26,27 @@ internal static partial class InterAdvances
     ];
 
     /// <summary>Advance of one character in font units.</summary>
-    public static int Of(int character, bool bold)
+    public static int Of(int character, bool bold) => At(bold ? Bold : Regular, Index(character)) is > 0 and var advance
+        ? advance
+        : OtherAdvance;
+
+    /// <summary>Where a character stands in the tables; -1 when it is in none.</summary>
+    public static int Index(int character)
     {
         var start = 0;
         foreach (var (first, last) in Ranges)
         {
             if (character >= first && character <= last)
             {
-                int advance = (bold ? Bold : Regular)[start + character - first];
-                return advance == 0 ? OtherAdvance : advance;
+                return start + character - first;
             }
 
             start += last - first + 1;
         }
 
-        return OtherAdvance;
+        return -1;
     }
+
+    /// <summary>0 when the font lacks the character.</summary>
+    public static int At(ReadOnlySpan<ushort> table, int index) => index < 0 ? 0 : table[index];
 }

@@ -52,11 +52,12 @@ public static class SafeText
         }
 
         double room = width - TextMeasure.Width(Ellipsis, capHeight, bold);
+        var used = new RunningWidth(capHeight, bold);
         var kept = new StringBuilder();
         foreach (var rune in text.EnumerateRunes())
         {
-            room -= TextMeasure.Width(rune, capHeight, bold);
-            if (room < 0)
+            used.Add(rune);
+            if (used.Width > room)
             {
                 break;
             }

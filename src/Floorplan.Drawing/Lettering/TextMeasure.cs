@@ -1,4 +1,3 @@
-using System.Text;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Lettering;
@@ -8,11 +7,6 @@ public static class TextMeasure
 {
     /// <summary>Capital height over font size of Inter, about 0.727.</summary>
     public const double CapHeightRatio = InterAdvances.CapHeight / (double)InterAdvances.UnitsPerEm;
-
-    /// <summary>
-    /// A viewer without Inter draws another sans serif; the widest usual one (DejaVu Sans) is under 10 % wider. Own measurement.
-    /// </summary>
-    public const double Slack = 1.10;
 
     /// <summary>Below the baseline, in cap heights: tails of g, p, q and commas (0.29 in Inter).</summary>
     public const double Descent = 0.3;
@@ -26,21 +20,23 @@ public static class TextMeasure
     /// <summary>The font size that gives capitals of this height.</summary>
     public static double FontSize(double capHeight) => capHeight / CapHeightRatio;
 
-    /// <summary>Width of one line, with slack.</summary>
+    /// <summary>
+    /// Width of one line in the widest of the typefaces that people have: Inter, which sheets ask for, Arial or its like, or DejaVu Sans.
+    /// </summary>
     public static double Width(string text, double capHeight, bool bold = false)
     {
-        long units = 0;
+        var width = new RunningWidth(capHeight, bold);
         foreach (var rune in text.EnumerateRunes())
         {
-            units += InterAdvances.Of(rune.Value, bold);
+            width.Add(rune);
         }
 
-        return units * capHeight / InterAdvances.CapHeight * Slack;
+        return width.Width;
     }
 
-    /// <summary>Width of one character, with slack.</summary>
-    public static double Width(Rune rune, double capHeight, bool bold = false)
-        => InterAdvances.Of(rune.Value, bold) * capHeight / InterAdvances.CapHeight * Slack;
+    /// <summary>Width of one line in Inter alone.</summary>
+    public static double WidthInInter(string text, double capHeight, bool bold = false)
+        => text.EnumerateRunes().Sum(rune => (long)InterAdvances.Of(rune.Value, bold)) * capHeight / InterAdvances.CapHeight;
 
     /// <summary>Height of a block of lines from the top of its capitals to the foot of its tails.</summary>
     public static double BlockHeight(int lines, double capHeight)

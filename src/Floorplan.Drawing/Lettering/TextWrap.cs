@@ -77,17 +77,17 @@ public static class TextWrap
         var at = 0;
         var lastBreak = 0;
         var lastResort = 0;
-        double used = 0;
+        var used = new RunningWidth(capHeight, bold);
         foreach (var rune in text.EnumerateRunes())
         {
-            used += TextMeasure.Width(rune, capHeight, bold);
+            used.Add(rune);
             if (rune.Value == ' ')
             {
                 lastResort = at;
                 lastBreak = IsBeforeUnit(text, at) ? lastBreak : at;
             }
 
-            if (used > width && rune.Value != ' ')
+            if (used.Width > width && rune.Value != ' ')
             {
                 // A first character wider than the column still has to go somewhere.
                 return lastBreak > 0 ? lastBreak : lastResort > 0 ? lastResort : Math.Max(at, rune.Utf16SequenceLength);

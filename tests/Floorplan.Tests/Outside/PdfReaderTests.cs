@@ -79,7 +79,7 @@ public partial class PdfReaderTests
 
         Assert.Equal(100 * PointsPerMm, Number(word.Groups[1].Value), 0.05);
         double width = (Number(word.Groups[2].Value) - Number(word.Groups[1].Value)) / PointsPerMm;
-        Assert.Equal(TextMeasure.Width(item.Text, item.CapHeight) / TextMeasure.Slack, width, 0.1);
+        Assert.Equal(TextMeasure.WidthInInter(item.Text, item.CapHeight), width, 0.1);
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);

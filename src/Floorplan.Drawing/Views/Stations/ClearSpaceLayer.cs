@@ -38,7 +38,7 @@ public sealed class ClearSpaceLayer(Plan plan) : PlanLayer(plan)
                     canvas.Labels.Add(new LabelRequest
                     {
                         Id = group,
-                        Lines = TextWrap.Lines(purpose, box.Width - 2, Standard.SmallestHeight, false, 2),
+                        Lines = Lines(purpose, box.Width - 2),
                         Target = box,
                         Positions =
                             [
@@ -58,4 +58,10 @@ public sealed class ClearSpaceLayer(Plan plan) : PlanLayer(plan)
             }
         }
     }
+
+    /// <summary>No word is broken: where one is too long the text finds no room here, and is listed.</summary>
+    private IReadOnlyList<string> Lines(string purpose, double width)
+        => purpose.Split(' ').All(word => TextMeasure.Width(word, Standard.SmallestHeight) <= width)
+            ? TextWrap.Lines(purpose, width, Standard.SmallestHeight)
+            : [purpose];
 }
