@@ -16,7 +16,7 @@ public interface ISheetView
     /// <summary>
     /// The share of its paper that has something on it, about, from 0 to 1: a wall has less on it than a floor. Own estimate.
     /// </summary>
-    double Density => 0.75;
+    double Density => 0.68;
 
     /// <summary>The paper that it needs at 1:<paramref name="denominator"/>, with its dimension rows, without its title.</summary>
     PaperSpace Measure(double denominator);

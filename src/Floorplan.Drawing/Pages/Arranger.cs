@@ -18,6 +18,9 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     /// <summary>A step to a smaller picture is as bad as this share of a page; own choice.</summary>
     private const double ForLarger = 0.25;
 
+    /// <summary>Paper between rows, mm: more of it where the last page would stay half blank; own choice.</summary>
+    private static readonly double[] Airs = [0, 0.8, 1.8, 3];
+
     private readonly DrawingStandard standard = DrawingStandard.For(content.Units);
     private readonly Dictionary<(double Width, double Height), IReadOnlyList<TextBlock>> measured = [];
     private KeyTable first = new("", [], []);
@@ -75,12 +78,15 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
             {
                 foreach (bool whole in (bool[])[true, false])
                 {
-                    var arrangement = new Arrangement(space, denominator, views, columns, text, whole);
-                    var flow = arrangement.Flow(Blocks(arrangement));
-                    double cost = flow.Complete ? arrangement.Cost(flow) + lead : double.PositiveInfinity;
-                    if (best is null || cost < best.Value.Cost - 1e-9)
+                    foreach (double air in Airs)
                     {
-                        best = (arrangement, cost);
+                        var arrangement = new Arrangement(space, denominator, views, columns, text, whole, air);
+                        var flow = arrangement.Flow(Blocks(arrangement));
+                        double cost = flow.Complete ? arrangement.Cost(flow) + lead : double.PositiveInfinity;
+                        if (best is null || cost < best.Value.Cost - 1e-9)
+                        {
+                            best = (arrangement, cost);
+                        }
                     }
                 }
             }

@@ -21,6 +21,7 @@ internal sealed class TextFlow
     private const double BlockGap = 4;
 
     private readonly Func<int, IReadOnlyList<PaperBox>> columnsOf;
+    private readonly double air;
     private readonly int mostPages;
     private readonly DrawingStandard standard;
     private readonly List<PlacedRow> rows = [];
@@ -29,18 +30,20 @@ internal sealed class TextFlow
     private int column;
     private double down;
 
-    private TextFlow(Func<int, IReadOnlyList<PaperBox>> columnsOf, int mostPages, DrawingStandard standard)
+    private TextFlow(Func<int, IReadOnlyList<PaperBox>> columnsOf, double air, int mostPages, DrawingStandard standard)
     {
-        (this.columnsOf, this.mostPages, this.standard) = (columnsOf, mostPages, standard);
+        (this.columnsOf, this.air, this.mostPages, this.standard) = (columnsOf, air, mostPages, standard);
         columns = columnsOf(0);
     }
 
     /// <param name="columnsOf">The columns of each page, from 0; pages after those with views are all alike.</param>
+    /// <param name="air">Paper between two rows, mm.</param>
     /// <param name="whole">Keeps blocks whole where a later column holds them whole.</param>
     public static FlowedText Of(
-        IEnumerable<TextBlock> blocks, Func<int, IReadOnlyList<PaperBox>> columnsOf, bool whole, int mostPages, DrawingStandard standard)
+        IEnumerable<TextBlock> blocks, Func<int, IReadOnlyList<PaperBox>> columnsOf, bool whole, double air, int mostPages,
+        DrawingStandard standard)
     {
-        var flow = new TextFlow(columnsOf, mostPages, standard);
+        var flow = new TextFlow(columnsOf, air, mostPages, standard);
         bool complete = blocks.All(b => flow.Fill(b, whole));
         return new FlowedText(flow.rows, flow.rows.Count == 0 ? 0 : flow.rows[^1].Page + 1, complete);
     }
@@ -51,8 +54,8 @@ internal sealed class TextFlow
     {
         var title = BlockTitle.Of(block.Title, ColumnWidth, standard);
         double head = title.Height + (block.Head?.Height ?? 0);
-        double height = head + block.Rows.Sum(r => r.Height);
-        double first = head + block.Rows.Take(2).Sum(r => r.Height);
+        double height = head + block.Rows.Sum(r => r.Height + air);
+        double first = head + block.Rows.Take(2).Sum(r => r.Height + air);
         if (down > 0 && Room < (whole && height <= TallestColumn() ? height : first) && !Next())
         {
             return false;
@@ -99,7 +102,7 @@ internal sealed class TextFlow
     {
         var box = columns[column];
         rows.Add(new PlacedRow(page, new PaperPoint(box.Left, box.Top + down), box.Width, row));
-        down += row.Height;
+        down += row.Height + air;
     }
 
     private bool Next()
