@@ -21,6 +21,7 @@ internal static class DrawCommand
         var sheets = SheetNumbers.Build();
         var formats = DrawFormats.Build();
         var dpi = Dpi.Build();
+        var print = PrintPaper.Build();
         var since =
             new Option<string?>("--since")
             {
@@ -33,7 +34,7 @@ internal static class DrawCommand
         };
         var command =
             new Command("draw", "Check a plan and draw its sheets, with schedules and an index page.") {
-                files, output, sheets, formats, dpi, since, follow };
+                files, output, sheets, formats, dpi, print, since, follow };
         command.Validators.Add(r => FileArguments.RefuseTwice(r, r.GetValue(since), r.GetValue(files)?.FirstOrDefault()));
         command.SetAction(parsed =>
         {
@@ -49,7 +50,10 @@ internal static class DrawCommand
                 new DrawRound(
                     host, names, parsed.GetValue(output)!, parsed.GetValue(formats)!, parsed.GetValue(dpi), numbers.Length > 0
                         ? numbers
-                        : null, old);
+                        : null, old)
+                {
+                    Print = parsed.GetValue(print),
+                };
             return parsed.GetValue(follow) ? Following.Run(host, round, names) : round.Draw();
         });
         return command;

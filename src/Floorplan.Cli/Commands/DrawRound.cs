@@ -3,6 +3,7 @@ using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Drawings;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Cli.Output.Reports;
+using Floorplan.Drawing.Frames;
 
 namespace Floorplan.Cli.Commands;
 
@@ -19,6 +20,9 @@ internal sealed class DrawRound(
 {
     private readonly Dictionary<string, KeptPlan> kept = [];
     private readonly WrittenFiles written = new();
+
+    /// <summary>The paper of a small printer that the set is cut for as well; null for none.</summary>
+    public PaperSize? Print { get; init; }
 
     /// <summary>Full paths of all that was read the last time.</summary>
     public IReadOnlyList<string> FilesRead { get; private set; } = [];
@@ -47,7 +51,7 @@ internal sealed class DrawRound(
             return ExitCode.CouldNotRun;
         }
 
-        var writer = new DrawingWriter(host, folder, formats, dpi, numbers, since);
+        var writer = new DrawingWriter(host, folder, formats, dpi, numbers, since) { Print = Print };
         int exit = all.Max(p => Draw(p.Plan, p.Kept, writer));
         exit = Math.Max(exit, writer.WriteIndex());
         if (all.Exists(p => p.Plan.Examination?.Plan is not null))

@@ -121,6 +121,8 @@ public static class SheetComposer
             Sheet = content.TitleBlock.Sheet,
             Page = page,
             Pages = pages,
+            Paper = arrangement.Space.Paper.Name,
+            Inside = arrangement.Space.Inside,
         };
     }
 

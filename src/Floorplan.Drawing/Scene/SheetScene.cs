@@ -18,6 +18,15 @@ public sealed record SheetScene(
     /// <summary>How many pages the sheet has.</summary>
     public int Pages { get; init; } = 1;
 
+    /// <summary><c>6</c>, and on continuation sheets <c>6.2</c>.</summary>
+    public string Number => Page == 1 ? FormattableString.Invariant($"{Sheet}") : FormattableString.Invariant($"{Sheet}.{Page}");
+
+    /// <summary>The name of its paper; empty when it is a picture.</summary>
+    public string Paper { get; init; } = "";
+
+    /// <summary>The drawing space inside its frame; nothing when it has none.</summary>
+    public PaperBox Inside { get; init; } = PaperBox.Nothing;
+
     /// <summary>The worked-out values that its tables and labels print.</summary>
     public IReadOnlyList<Figure> Figures { get; init; } = [];
 

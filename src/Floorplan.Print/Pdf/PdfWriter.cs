@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Scene;
 using Floorplan.Print.Painting;
+using Floorplan.Print.Pieces;
 using SkiaSharp;
 
 namespace Floorplan.Print.Pdf;
@@ -16,23 +17,47 @@ public static class PdfWriter
     private const string Tool = "Floorplan";
 
     public static byte[] Write(IReadOnlyList<SheetScene> sheets, PdfInfo info)
+        => Write([.. sheets.Select(s => (s, (Action<SKCanvas>)(canvas => ScenePainter.Paint(s, canvas))))], info);
+
+    /// <summary>The same for pages that show pieces of sheets.</summary>
+    public static byte[] Write(IReadOnlyList<PiecePage> pages, PdfInfo info)
+        => Write([.. pages.Select(p => (p.Around, (Action<SKCanvas>)(canvas => Paint(p, canvas))))], info);
+
+    private static void Paint(PiecePage page, SKCanvas canvas)
+    {
+        if (page.Sheet is { } sheet)
+        {
+            canvas.Save();
+            canvas.Translate((float)(page.At.X - page.Window.Left), (float)(page.At.Y - page.Window.Top));
+            canvas.ClipRect(
+                new SKRect((float)page.Window.Left, (float)page.Window.Top, (float)page.Window.Right, (float)page.Window.Bottom));
+            ScenePainter.Paint(sheet, canvas);
+            canvas.Restore();
+        }
+
+        ScenePainter.Paint(page.Around, canvas);
+    }
+
+    /// <param name="pages">Of each the size and title, and what paints it in millimetres.</param>
+    private static byte[] Write(IReadOnlyList<(SheetScene Page, Action<SKCanvas> Paint)> pages, PdfInfo info)
     {
         using var held = new MemoryStream();
         using (var stream = new SKManagedWStream(held))
         using (var document = SKDocument.CreatePdf(stream, Metadata(info)))
         {
-            foreach (var sheet in sheets)
+            foreach (var (page, paint) in pages)
             {
-                using var canvas = document.BeginPage((float)(sheet.WidthMm * PointsPerMm), (float)(sheet.HeightMm * PointsPerMm));
+                using var canvas = document.BeginPage((float)(page.WidthMm * PointsPerMm), (float)(page.HeightMm * PointsPerMm));
                 canvas.Scale((float)PointsPerMm);
-                ScenePainter.Paint(sheet, canvas);
+                paint(canvas);
                 document.EndPage();
             }
 
             document.Close();
         }
 
-        return PdfFinish.Add(held.ToArray(), [.. sheets.Select(s => (s.Title, s.WidthMm * PointsPerMm, s.HeightMm * PointsPerMm))]);
+        return PdfFinish.Add(
+            held.ToArray(), [.. pages.Select(p => (p.Page.Title, p.Page.WidthMm * PointsPerMm, p.Page.HeightMm * PointsPerMm))]);
     }
 
     private static SKDocumentPdfMetadata Metadata(PdfInfo info) => new()

@@ -2,6 +2,7 @@ using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Drawings.Pages;
 using Floorplan.Cli.Output.Printing;
+using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Sheets.Keeping;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Print.Fonts;
@@ -16,11 +17,14 @@ internal sealed class DrawingWriter(
 {
     private readonly List<DrawnPlan> _drawn = [];
 
+    /// <summary>The paper of a small printer that the set is cut for as well; null for none.</summary>
+    public PaperSize? Print { get; init; }
+
     /// <summary>Makes every file of a plan before the first is written. Returns the exit code.</summary>
     /// <param name="kept">The sheets as they were drawn before; null lays every sheet out.</param>
     public int Write(Checked input, KeptSheets? kept = null)
     {
-        var plan = new DrawnPlan(input, formats, dpi, numbers, since, kept);
+        var plan = new DrawnPlan(input, formats, dpi, numbers, since, kept) { Print = Print };
         if (plan.TooFine() is { } problem)
         {
             return Refusal.Tell(host, problem);

@@ -14,6 +14,7 @@ using Floorplan.Drawing.Views.Findings;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
 using Floorplan.Print.Pdf;
+using Floorplan.Print.Pieces;
 using Floorplan.Print.Png;
 
 namespace Floorplan.Cli.Output.Drawings;
@@ -54,6 +55,12 @@ internal sealed class DrawnPlan
 
     public string Name { get; }
 
+    /// <summary>The paper of a small printer that the set is cut for as well; null for none.</summary>
+    public PaperSize? Print { get; init; }
+
+    /// <summary>The set in pieces; null when none is asked for.</summary>
+    public string? PrintFile => Print is null ? null : $"{Name}-print-{Print.ShortName}.pdf";
+
     public Checked Input { get; }
 
     /// <summary>All sheets are drawn, and not some only.</summary>
@@ -68,6 +75,7 @@ internal sealed class DrawnPlan
     public IEnumerable<string> FileNames =>
     [
         .. Sheets.SelectMany(s => _formats.Select(f => FileOf(s, f))).Distinct(),
+        .. PrintFile is { } pieces ? [pieces] : Array.Empty<string>(),
         .. CutOuts.Select(c => c.File),
         .. Schedules.Select(FileOf),
     ];
@@ -129,6 +137,11 @@ internal sealed class DrawnPlan
         if (Has(DrawFormat.Pdf) && Sheets.Count > 0)
         {
             yield return () => new DrawnFile($"{Name}.pdf", PdfWriter.Write(Sheets, Info(Examination.Plan!)));
+        }
+
+        if (PrintFile is { } pieces && Sheets.Count > 0)
+        {
+            yield return () => new DrawnFile(pieces, PdfWriter.Write(PiecePrint.Of(Sheets, Print!), Info(Examination.Plan!)));
         }
 
         foreach (var (file, text) in CutOuts)
