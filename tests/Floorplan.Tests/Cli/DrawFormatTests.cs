@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using Floorplan.Drawing.Sheets;
+using Floorplan.Tests.Drawing.Support;
 using Xunit;
 
 namespace Floorplan.Tests.Cli;
@@ -21,7 +22,9 @@ public class DrawFormatTests
         var run = CliRun.In(folder.Path, "", "draw", "unit.unit", "--format", "svg,pdf,png,dxf", "--dpi", "50");
 
         Assert.Equal(0, run.Exit);
-        string[] sheets = [.. SheetSet.All.Select(s => $"out/unit-{s.Number}-{s.Name}")];
+        var pages = DrawnPlans.Draw(Plans.Good);
+        Assert.Equal(SheetSet.All.Select(s => s.Number), pages.Select(p => p.Sheet).Distinct());
+        string[] sheets = [.. pages.Select(p => $"out/unit-{p.Name}")];
         string[] expected =
             [
                 "out/drawn-files.txt", "out/index.html", "out/unit.pdf", .. Schedules,

@@ -92,7 +92,7 @@ public class DimensionRoundTripTests
     public void No_dimension_measures_what_the_plan_does_not_have(string template)
     {
         var (plan, printed) = Read(template, 1);
-        double scale = DrawnPlans.Template(template)[0].Denominator;
+        double scale = DrawnPlans.Template(template).PageWith("wall:shell").Denominator;
         foreach (bool upright in new[] { false, true })
         {
             double[] places = [.. Places(plan, upright).Distinct().Order()];
@@ -173,8 +173,8 @@ public class DimensionRoundTripTests
     public void The_coordinate_table_has_every_cut_out_at_its_place(string template)
     {
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
-        using var pdf = PdfDocument.Open(PdfWriter.Write([DrawnPlans.Template(template)[5]], new PdfInfo("t", "", "", null)));
-        var lines = PrintedTable.LinesOf(pdf.GetPage(1));
+        using var pdf = PdfDocument.Open(PdfWriter.Write(DrawnPlans.Template(template).OfSheet(6), new PdfInfo("t", "", "", null)));
+        var lines = pdf.GetPages().SelectMany(PrintedTable.LinesOf).ToList();
         foreach (var cut in CutOuts.Of(plan))
         {
             double[] wanted = [.. new[] { cut.Along, cut.Bottom, cut.Width, cut.Height }.Select(l => l.Millimetres)];
@@ -202,9 +202,9 @@ public class DimensionRoundTripTests
     private static (Plan Plan, IReadOnlyList<PrintedDimension> Printed) Read(string template, int number)
     {
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
-        var sheet = DrawnPlans.Template(template)[number - 1];
-        using var pdf = PdfDocument.Open(PdfWriter.Write([sheet], new PdfInfo("t", "", "", null)));
-        return (plan, PrintedDimension.On(pdf.GetPage(1), sheet));
+        var pages = DrawnPlans.Template(template).OfSheet(number);
+        using var pdf = PdfDocument.Open(PdfWriter.Write(pages, new PdfInfo("t", "", "", null)));
+        return (plan, [.. pages.SelectMany((p, i) => PrintedDimension.On(pdf.GetPage(i + 1), p))]);
     }
 
     /// <summary>The finest that a tape or the sheet shows: 0.1 mm or 1/16 in.</summary>

@@ -21,7 +21,7 @@ public partial class DimensionTests
     [MemberData(nameof(Templates))]
     public void The_figures_of_every_full_chain_add_up_to_the_overall_figure_as_printed(string template)
     {
-        var sheet = DrawnPlans.Template(template).First();
+        var sheet = DrawnPlans.Template(template).PageWith("dimension:inside");
         var rows = sheet.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Dimensions && t.Group is not null)
             .GroupBy(t => t.Group!)
             .ToDictionary(g => g.Key, g => g.Sum(t => Sixteenths(t.Text)));

@@ -24,7 +24,7 @@ public sealed class CircuitTests
     [Fact]
     public void Each_circuit_has_a_row_in_the_order_of_the_numbers()
     {
-        string[] texts = [.. DrawnPlans.Draw(Plan, [5]).Single().Items.OfType<TextItem>().Select(t => t.Text)];
+        string[] texts = [.. DrawnPlans.Draw(Plan, [5]).Texts().Select(t => t.Text)];
 
         int two = Array.IndexOf(texts, "x1, x2");
         Assert.Equal(["2", "x1, x2", "16 A 230 V"], texts[(two - 1)..(two + 2)]);
@@ -37,6 +37,6 @@ public sealed class CircuitTests
     public void A_plan_that_names_no_circuits_has_no_list_of_them() => Assert.DoesNotContain(
         DrawnPlans.Draw(
             Plan.Replace(", circuit 10", "", StringComparison.Ordinal).Replace(", circuit 2", "", StringComparison.Ordinal), [5])
-            .Single().Items.OfType<TextItem>(),
+            .Texts(),
         t => t.Text.StartsWith("Circuits, as", StringComparison.Ordinal));
 }

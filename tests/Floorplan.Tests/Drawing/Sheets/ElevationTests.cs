@@ -26,29 +26,28 @@ public class ElevationTests
     [Fact]
     public void West_is_at_the_left_of_a_north_wall_and_at_the_right_of_a_south_wall_seen_from_inside()
     {
-        var sheet = DrawnPlans.Draw(Plan, [7]).Single();
-        var walls = sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "wall").Select(p => PaperBox.Of(p.Points)).ToList();
-        Assert.Equal(4, walls.Count);
+        var pages = DrawnPlans.Draw(Plan, [7]);
+        Assert.Equal(4, pages.Sum(p => Walls(p).Count));
 
-        var bench = Box(sheet, "station:bench");
-        Assert.True(bench.Centre.X < Holding(walls, bench).Centre.X);
-        var door = Box(sheet, "opening:d1");
-        Assert.True(door.Centre.X > Holding(walls, door).Centre.X);
+        var bench = pages.PageWith("station:bench");
+        Assert.True(Box(bench, "station:bench").Centre.X < Holding(bench, "station:bench").Centre.X);
+        var door = pages.PageWith("opening:d1");
+        Assert.True(Box(door, "opening:d1").Centre.X > Holding(door, "opening:d1").Centre.X);
     }
 
     [Fact]
     public void Heights_are_printed_and_what_stands_free_is_left_out()
     {
-        var sheet = DrawnPlans.Draw(Plan, [7]).Single();
-        string[] openings = Row(sheet, "dimension:openings");
+        var pages = DrawnPlans.Draw(Plan, [7]);
+        string[] openings = Row(pages, "dimension:openings");
         Assert.Contains("2050", openings);
         Assert.Contains("1200", openings);
         Assert.Contains("1900", openings);
-        string[] things = Row(sheet, "dimension:things");
+        string[] things = Row(pages, "dimension:things");
         Assert.Contains("900", things);
         Assert.Contains("1150", things);
         Assert.DoesNotContain("850", things);
-        Assert.DoesNotContain(sheet.Items, i => i.Group == "station:island");
+        Assert.DoesNotContain(pages.Items<SceneItem>(), i => i.Group == "station:island");
     }
 
     [Theory]
@@ -58,14 +57,14 @@ public class ElevationTests
     public void Every_bench_against_an_outside_wall_is_on_the_elevation_of_that_wall(string template)
     {
         var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
-        var sheet = SheetSet.Draw(request, [7]).Single();
+        var pages = SheetSet.Draw(request, [7]);
         var inside = request.Plan.Shell.Finished.EnvelopeInternal;
         var against = request.Plan.Stations.Where(s => Compass.All.Any(side => side.RunsEastWest()
             ? Math.Abs(s.Bounds.Of(side).Millimetres - (side == Floorplan.Language.Syntax.Side.North ? inside.MaxY : inside.MinY)) < 1
             : Math.Abs(s.Bounds.Of(side).Millimetres - (side == Floorplan.Language.Syntax.Side.East ? inside.MaxX : inside.MinX)) < 1))
                 .ToList();
         Assert.NotEmpty(against);
-        Assert.All(against, s => Assert.Contains(sheet.Items, i => i.Group == "station:" + s.Id));
+        Assert.All(against, s => Assert.Contains(pages.Items<SceneItem>(), i => i.Group == "station:" + s.Id));
     }
 
     /// <summary>Before, a panel without a height and one on a partition were on no elevation, and nothing said so.</summary>
@@ -75,8 +74,8 @@ public class ElevationTests
         string text = Plan + "\nroom lobby \"Lobby\" staff\n  area 1500 x 1500\n  in work\n  place corner south-east\npartitions\n"
             + "  thickness 60\npanel p1 in work, east wall, 2500 from south, 63 A 230 V\n"
             + "switch sw1 in lobby, west wall, 500 from south, height 1100\n";
-        var sheet = DrawnPlans.Draw(text, [7]).Single();
-        string words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(t => t.Text));
+        var pages = DrawnPlans.Draw(text, [7]);
+        string words = string.Join(' ', pages.Texts().Select(t => t.Text));
         Assert.Contains("does not say how high: p1.", words);
         Assert.Contains("On a partition, so in none of these views: sw1;", words);
         Assert.DoesNotContain("w1.", words);
@@ -86,7 +85,7 @@ public class ElevationTests
     [Fact]
     public void The_legend_shows_a_point_as_it_is_drawn()
     {
-        var sheet = DrawnPlans.Draw(Plan, [7]).Single();
+        var sheet = DrawnPlans.Draw(Plan, [7])[0];
         Assert.Contains("point of water, power or air", Legend(sheet));
         var drawn = Ring(sheet, i => i.Group == "service:w1");
         Assert.Equal(2, drawn.Cross.Length);
@@ -98,11 +97,11 @@ public class ElevationTests
     {
         string[] all = ["item that hangs", "item, see the key", "partition, cut", "point of water, power or air"];
         string bare = "plan \"x\"\nshell shed 6000 x 4000 x 2600\nroom a \"A\" dry from west to east\n";
-        Assert.Equal([], Legend(DrawnPlans.Draw(bare, [7]).Single()).Intersect(all));
+        Assert.Equal([], Legend(DrawnPlans.Draw(bare, [7])[0]).Intersect(all));
         string shelf = bare + "station s \"Shelf\" in a, 900 x 300 x 300, at 0, 0, hung, underside 1500\n";
-        Assert.Equal(["item that hangs"], Legend(DrawnPlans.Draw(shelf, [7]).Single()).Intersect(all));
+        Assert.Equal(["item that hangs"], Legend(DrawnPlans.Draw(shelf, [7])[0]).Intersect(all));
         string parted = bare.Replace("to east", "to 3000", StringComparison.Ordinal) + "room b \"B\" dry from 3000 to east\n";
-        Assert.Equal(["partition, cut"], Legend(DrawnPlans.Draw(parted, [7]).Single()).Intersect(all));
+        Assert.Equal(["partition, cut"], Legend(DrawnPlans.Draw(parted, [7])[0]).Intersect(all));
     }
 
     private static IEnumerable<string> Legend(SheetScene sheet)
@@ -120,11 +119,15 @@ public class ElevationTests
                 Off(l.From.X, ring.Centre.X), Off(l.From.Y, ring.Centre.Y), Off(l.To.X, ring.Centre.X), Off(l.To.Y, ring.Centre.Y)))]);
     }
 
-    private static string[] Row(SheetScene sheet, string group)
-        => [.. sheet.Items.OfType<TextItem>().Where(t => t.Group == group).Select(t => t.Text)];
+    private static string[] Row(IEnumerable<SheetScene> pages, string group)
+        => [.. pages.Texts().Where(t => t.Group == group).Select(t => t.Text)];
 
     private static PaperBox Box(SheetScene sheet, string group)
         => PaperBox.Of(sheet.Items.OfType<PolylineItem>().First(p => p.Group == group).Points);
 
-    private static PaperBox Holding(IEnumerable<PaperBox> walls, PaperBox thing) => walls.First(w => w.Grown(0.01).Holds(thing));
+    private static List<PaperBox> Walls(SheetScene page)
+        => [.. page.Items.OfType<PolylineItem>().Where(p => p.Group == "wall").Select(p => PaperBox.Of(p.Points))];
+
+    private static PaperBox Holding(SheetScene page, string group)
+        => Walls(page).First(w => w.Grown(0.01).Holds(Box(page, group)));
 }

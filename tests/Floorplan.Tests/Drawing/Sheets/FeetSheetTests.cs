@@ -23,7 +23,7 @@ public sealed class FeetSheetTests
     {
         var sheets = DrawnPlans.Draw(InFeet.Of(DrawnPlans.Text(template)));
         Assert.Equal("", string.Join('\n', sheets.SelectMany(s => s.Items.OfType<TextItem>().SelectMany(t => MetricFigures.In(t.Text)
-            .Where(f => !(s.Name.StartsWith('9') && Quoted.Contains(f)) && !IsCountOfBars(t.Text, f))
+            .Where(f => !(s.Sheet == 9 && Quoted.Contains(f)) && !IsCountOfBars(t.Text, f))
                 .Select(f => $"{s.Name}: {f} in {t.Text}")))));
     }
 

@@ -21,11 +21,12 @@ public class OpeningsAndFramesTests
         var request = Request(template);
         var cuts = CutOuts.Of(request.Plan);
         Assert.NotEmpty(cuts);
-        var sheet = SheetSet.Draw(request, [6]).Single();
-        double denominator = Denominator(sheet);
+        var pages = SheetSet.Draw(request, [6]);
         var units = request.Plan.Units;
         foreach (var cut in cuts)
         {
+            var sheet = pages.PageWith("cut:" + cut.Opening.Id);
+            double denominator = Denominator(sheet);
             var hole =
                 PaperBox.Of(sheet.Items.OfType<PolylineItem>()
                     .First(p => p.Group == "cut:" + cut.Opening.Id && p.Layer == "S-OPNG").Points);
@@ -35,8 +36,8 @@ public class OpeningsAndFramesTests
             AssertInRow(sheet, "dimension:datum:along", Printed(cut.Along, units));
             AssertInRow(sheet, "dimension:datum:along", Printed(cut.Right, units));
             AssertInRow(sheet, "dimension:datum:up", Printed(cut.Top, units));
-            AssertInTables(sheet, Printed(cut.Along, units));
-            AssertInTables(sheet, $"{Printed(cut.Width, units)}×{Printed(cut.Height, units)}");
+            AssertInTables(pages, Printed(cut.Along, units));
+            AssertInTables(pages, $"{Printed(cut.Width, units)}×{Printed(cut.Height, units)}");
         }
     }
 
@@ -51,7 +52,7 @@ public class OpeningsAndFramesTests
             request.Stock.SelectMany(s => s.Bars).SelectMany(b => b.Pieces).Select(p => (p.For, p.Part, p.Length)).Order());
         Assert.All(request.Stock, s => Assert.True(s.IsFewest));
 
-        var texts = SheetSet.Draw(request, [6]).Single().Items.OfType<TextItem>().Select(t => t.Text).ToList();
+        var texts = SheetSet.Draw(request, [6]).Texts().Select(t => t.Text).ToList();
         Assert.All(list.Rows, r => Assert.Contains(Printed(r.Piece.Length, request.Plan.Units), texts));
     }
 
@@ -62,7 +63,7 @@ public class OpeningsAndFramesTests
     [Fact]
     public void What_is_sawn_adds_up_as_printed()
     {
-        var texts = SheetSet.Draw(Request("poultry-40ft"), [6]).Single().Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule)
+        var texts = SheetSet.Draw(Request("poultry-40ft"), [6]).Texts().Where(t => t.Layer == Layers.Schedule)
             .Select(t => t.Text.Replace('\u00A0', ' ')).ToList();
         Assert.Equal(["9", "51'-9 3/4\""], texts.SkipWhile(t => t != "all").Skip(1).Take(2));
         Assert.Equal(["2 × d1 post, d1 head", "2'-6 3/8\""], texts.SkipWhile(t => t != "2 × d1 post, d1 head").Take(2));
@@ -79,7 +80,7 @@ public class OpeningsAndFramesTests
             shell container 20 ft standard
             room work "Work" dry from west to east
             door d1 work to outside, north wall, 500 from west, 900 x 2050, swings out
-            """, [6]).Single();
+            """, [6]).PageWith("cut:d1");
         var hole = Middle(sheet, "cut:d1");
         var wall = Middle(sheet, "wall");
         Assert.True(hole > wall, $"{hole} is left of {wall}");
@@ -91,10 +92,15 @@ public class OpeningsAndFramesTests
     [Fact]
     public void Rows_of_one_wall_stay_clear_of_the_next()
     {
-        var sheet = SheetSet.Draw(Request("vegetable-l-shed"), [6]).Single();
+        var pages = SheetSet.Draw(Request("vegetable-l-shed"), [6]);
+        Assert.Contains(pages.Items<LineItem>(), l => l.Group == "dimension:datum:along");
+        Assert.All(pages, AssertRowsAreClear);
+    }
+
+    private static void AssertRowsAreClear(SheetScene sheet)
+    {
         var walls = sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "wall").Select(p => PaperBox.Of(p.Points)).ToList();
         var rows = sheet.Items.OfType<LineItem>().Where(l => l.Group == "dimension:datum:along").ToList();
-        Assert.NotEmpty(rows);
         Assert.All(rows, r => Assert.DoesNotContain(walls, w => w.Grown(-1).IsCutBy(r.From, r.To) && r.From.Y == r.To.Y));
         var along = rows.Where(r => r.From.Y == r.To.Y).ToList();
         Assert.All(
@@ -107,9 +113,8 @@ public class OpeningsAndFramesTests
     [Fact]
     public void A_plan_without_holes_still_gives_a_sheet()
     {
-        var sheet = DrawnPlans.Draw("plan \"Box\"\nshell container 20 ft standard\nroom work \"Work\" dry from west to east\n", [6])
-            .Single();
-        Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Text.Contains("No holes in", StringComparison.Ordinal));
+        var pages = DrawnPlans.Draw("plan \"Box\"\nshell container 20 ft standard\nroom work \"Work\" dry from west to east\n", [6]);
+        Assert.Contains(pages.Texts(), t => t.Text.Contains("No holes in", StringComparison.Ordinal));
     }
 
     private static double Middle(SheetScene sheet, string group)
@@ -131,7 +136,7 @@ public class OpeningsAndFramesTests
     private static void AssertInRow(SheetScene sheet, string group, string figure) =>
         Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group == group && t.Text.Replace(' ', '\u00A0') == figure);
 
-    private static void AssertInTables(SheetScene sheet, string figure) =>
-        Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group?.StartsWith("dimension", StringComparison.Ordinal) != true
+    private static void AssertInTables(IEnumerable<SheetScene> pages, string figure) =>
+        Assert.Contains(pages.Texts(), t => t.Group?.StartsWith("dimension", StringComparison.Ordinal) != true
             && t.Text == figure);
 }

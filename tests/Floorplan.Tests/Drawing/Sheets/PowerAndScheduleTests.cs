@@ -55,7 +55,7 @@ public class PowerAndScheduleTests
             light closet 215 lux
             """;
         Assert.DoesNotContain("Not shown at its place", Texts(5));
-        string[] texts = [.. DrawnPlans.Draw(Plan + full, [5]).Single().Items.OfType<TextItem>().Select(t => t.Text)];
+        string[] texts = [.. DrawnPlans.Draw(Plan + full, [5]).Texts().Select(t => t.Text)];
         int list = Array.IndexOf(texts, "Not shown at its place");
         Assert.True(list >= 0, string.Join(" | ", texts));
         Assert.Contains("215 lux", texts[list..]);
@@ -65,8 +65,8 @@ public class PowerAndScheduleTests
     [Fact]
     public void The_working_space_of_the_panel_is_drawn_as_deep_as_the_rule_measures_it()
     {
-        var sheet = DrawnPlans.Draw(Plan, [5]).Single();
-        var space = PaperBox.Of(sheet.Items.OfType<PolylineItem>().Single(p => p.Group == "panel-space:p1").Points);
+        var pages = DrawnPlans.Draw(Plan, [5]);
+        var space = PaperBox.Of(pages.Items<PolylineItem>().Single(p => p.Group == "panel-space:p1").Points);
 
         // 3 ft deep and 30 in wide (NEC 110.26(A)(1) and (2)), at whatever scale: their ratio stays.
         Assert.Equal(914.4 / 762, space.Height / space.Width, 6);
@@ -84,5 +84,5 @@ public class PowerAndScheduleTests
         Assert.Contains("panel", texts);
     }
 
-    private static string[] Texts(int sheet) => [.. DrawnPlans.Draw(Plan, [sheet]).Single().Items.OfType<TextItem>().Select(t => t.Text)];
+    private static string[] Texts(int sheet) => [.. DrawnPlans.Draw(Plan, [sheet]).Texts().Select(t => t.Text)];
 }

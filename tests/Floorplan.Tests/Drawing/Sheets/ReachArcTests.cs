@@ -11,7 +11,7 @@ public sealed class ReachArcTests
     [Fact]
     public void A_reach_that_the_plan_sets_is_the_only_arc()
     {
-        var sheet = DrawnPlans.Draw("""
+        var pages = DrawnPlans.Draw("""
             plan "Arcs"
               units metric
             shell container 20 ft high-cube
@@ -22,11 +22,11 @@ public sealed class ReachArcTests
               place  against north wall, 2500 from west
               worker south
             limit out-of-reach 700 mm "tall crew"
-            """, [3]).Single();
+            """, [3]);
 
-        Assert.Single(sheet.Items.OfType<ArcItem>(), a => a.Group == "reach:bench:1");
-        Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Text == "reach set in this plan, 700 mm");
-        Assert.DoesNotContain(sheet.Items.OfType<TextItem>(), t => t.Text.StartsWith("reach of a", StringComparison.Ordinal));
+        Assert.Single(pages.Items<ArcItem>(), a => a.Group == "reach:bench:1");
+        Assert.Contains(pages.Texts(), t => t.Text == "reach set in this plan, 700 mm");
+        Assert.DoesNotContain(pages.Texts(), t => t.Text.StartsWith("reach of a", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -36,7 +36,7 @@ public sealed class ReachArcTests
     [InlineData("people 10 to 90 %", 691, 868)]
     public void Arcs_and_their_key_follow_the_people_of_the_plan(string people, double small, double tall)
     {
-        var sheet = DrawnPlans.Draw($"""
+        var pages = DrawnPlans.Draw($"""
             plan "Arcs"
               units metric
               {people}
@@ -47,10 +47,10 @@ public sealed class ReachArcTests
               size   1800 x 600 x 900
               place  against north wall, 2500 from west
               worker south
-            """, [3]).Single();
+            """, [3]);
 
-        var radii = sheet.Items.OfType<ArcItem>().Where(a => a.Group == "reach:bench:1").Select(a => a.Radius).ToList();
-        var key = sheet.Items.OfType<TextItem>().Where(t => t.Text.StartsWith("reach of a", StringComparison.Ordinal)).Select(t => t.Text);
+        var radii = pages.Items<ArcItem>().Where(a => a.Group == "reach:bench:1").Select(a => a.Radius).ToList();
+        var key = pages.Texts().Where(t => t.Text.StartsWith("reach of a", StringComparison.Ordinal)).Select(t => t.Text);
 
         Assert.Equal(2, radii.Count);
         Assert.Equal(tall / small, radii[1] / radii[0], 1e-6);

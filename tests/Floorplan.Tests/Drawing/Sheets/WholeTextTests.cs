@@ -22,7 +22,7 @@ public class WholeTextTests
     public void The_figure_and_source_of_every_rule_stand_whole_on_sheet_9(string template)
     {
         var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
-        string words = Solid(string.Concat(DrawnPlans.Template(template)[8].Items.OfType<TextItem>().Select(t => t.Text)));
+        string words = Solid(string.Concat(DrawnPlans.Template(template).OfSheet(9).Texts().Select(t => t.Text)));
         Assert.All(
             RuleResult.Of(request.Plan, request.Findings), r => Assert.Contains(Solid(r.Limit?.Text ?? r.Rule.Sources[0].Text), words));
     }
@@ -33,9 +33,10 @@ public class WholeTextTests
     {
         const int longest = 12;
         var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
-        foreach (var (sheet, scene) in SheetSet.All.Zip(DrawnPlans.Template(template)))
+        foreach (var sheet in SheetSet.All)
         {
-            var drawn = scene.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).SelectMany(t => Words(t.Text)).ToHashSet();
+            var drawn = DrawnPlans.Template(template).OfSheet(sheet.Number).Texts().Where(t => t.Layer == Layers.Schedule)
+                .SelectMany(t => Words(t.Text)).ToHashSet();
             var said = sheet.Content(request, SheetHead.For(request, sheet, SheetSet.All.Count)).Tables.Where(t => t.Rows.Count > 0)
                 .SelectMany(t => t.Rows.Select(r => r.Select(c => c.Text)).Append(t.Columns)).SelectMany(r => r).SelectMany(Words)
                     .Where(w => w.Length <= longest);

@@ -22,6 +22,9 @@ internal static class DrawnPlans
 
     public static IReadOnlyList<SheetScene> Template(string name) => Drawn.GetOrAdd(name, n => Draw(Text(n)));
 
+    /// <summary>The set of any plan of <see cref="AllPlans"/>.</summary>
+    public static IReadOnlyList<SheetScene> Set(string plan) => Drawn.GetOrAdd(plan, p => Draw(AllPlans.Text(p)));
+
     public static string Text(string name) => File.ReadAllText(Repository.At("templates", name + ".unit"));
 
     public static IReadOnlyList<SheetScene> Draw(string text, IReadOnlyCollection<int>? numbers = null)
@@ -39,4 +42,18 @@ internal static class DrawnPlans
                 CutList.Of(CutOuts.Of(plan), plan.Units), StockPlan.UsualBar(plan.Units), StockPlan.UsualKerf(plan.Units)),
         };
     }
+
+    /// <summary>All pages of one sheet of a set.</summary>
+    public static IReadOnlyList<SheetScene> OfSheet(this IEnumerable<SheetScene> set, int sheet) => [.. set.Where(p => p.Sheet == sheet)];
+
+    /// <summary>What is drawn on these pages, page after page.</summary>
+    public static IEnumerable<T> Items<T>(this IEnumerable<SheetScene> pages)
+        where T : SceneItem
+        => pages.SelectMany(p => p.Items).OfType<T>();
+
+    public static IEnumerable<TextItem> Texts(this IEnumerable<SheetScene> pages) => pages.Items<TextItem>();
+
+    /// <summary>The page whose view shows this group: places are only compared on one page.</summary>
+    public static SheetScene PageWith(this IEnumerable<SheetScene> pages, string group)
+        => pages.First(p => p.Items.Any(i => i.Group == group));
 }

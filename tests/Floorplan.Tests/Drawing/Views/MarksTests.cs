@@ -22,7 +22,7 @@ public class MarksTests
     [InlineData(6)]
     public void Long_names_are_marked_whole(int sheet)
     {
-        var items = DrawnPlans.Draw(Plan, [sheet]).Single().Items.OfType<TextItem>();
+        var items = DrawnPlans.Draw(Plan, [sheet]).Texts();
         foreach (string id in new[] { "door-to-the-yard-left", "door-to-the-yard-right" })
         {
             Assert.Equal(

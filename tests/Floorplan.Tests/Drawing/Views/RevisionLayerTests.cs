@@ -30,13 +30,13 @@ public class RevisionLayerTests
     public void Every_changed_thing_is_clouded_on_the_plans(int sheet)
     {
         var request = Request();
-        var scene = SheetSet.Draw(request, [sheet]).Single();
+        var pages = SheetSet.Draw(request, [sheet]);
         for (int i = 0; i < request.Changes.Count; i++)
         {
             if ((request.Changes[i].Is ?? request.Changes[i].Was) is not null && request.Changes[i].Thing != "room")
             {
-                Assert.True(scene.Items.OfType<ArcItem>().Count(a => a.Group == $"change:{i + 1}") >= 4, request.Changes[i].Text);
-                Assert.Contains(scene.Items.OfType<TextItem>(), t => t.Group == $"change:{i + 1}" && t.Text == $"#{i + 1}");
+                Assert.True(pages.Items<ArcItem>().Count(a => a.Group == $"change:{i + 1}") >= 4, request.Changes[i].Text);
+                Assert.Contains(pages.Texts(), t => t.Group == $"change:{i + 1}" && t.Text == $"#{i + 1}");
             }
         }
     }
@@ -45,7 +45,7 @@ public class RevisionLayerTests
     public void Sheet_1_lists_them_all()
     {
         var request = Request();
-        string all = string.Join(' ', SheetSet.Draw(request, [1]).Single().Items.OfType<TextItem>().Select(t => t.Text));
+        string all = string.Join(' ', SheetSet.Draw(request, [1]).Texts().Select(t => t.Text));
         Assert.Contains("Changes since revision A", all);
         Assert.Contains("fd2 is gone", all);
         Assert.Contains("moved 6\" west", all);

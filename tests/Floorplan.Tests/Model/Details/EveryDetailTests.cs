@@ -117,8 +117,8 @@ public partial class EveryDetailTests
     {
         var request = DrawnPlans.Request(Plan(statement, now));
         var changes = PlanComparison.Of(Plan(statement, was), request.Plan).Changes;
-        var sheet = SheetSet.Draw(request with { Changes = changes, Since = "revision A" }, [1]).Single();
-        string drawn = Close(string.Concat(sheet.Items.OfType<TextItem>().Select(t => t.Text)));
+        var pages = SheetSet.Draw(request with { Changes = changes, Since = "revision A" }, [1]);
+        string drawn = Close(string.Concat(pages.Texts().Select(t => t.Text)));
         Assert.NotEmpty(changes);
         Assert.All(changes, c => Assert.Contains(Close(c.Text), drawn));
     }

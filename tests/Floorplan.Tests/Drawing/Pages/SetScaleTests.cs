@@ -1,0 +1,43 @@
+using Floorplan.Drawing.Scene;
+using Floorplan.Language.Quantities;
+using Floorplan.Tests.Drawing.Support;
+using Xunit;
+
+namespace Floorplan.Tests.Drawing.Pages;
+
+/// <summary>Plans are at a scale of the ruler, large enough to read, and the same on all sheets of a set.</summary>
+public sealed class SetScaleTests
+{
+    /// <summary>ISO 5455, with 1:25; and 3", 1 1/2", 1", 3/4", 1/2", 3/8", 1/4", 3/16" and 1/8" to the foot.</summary>
+    private static readonly double[] Metric = [5, 10, 20, 25, 50, 100];
+    private static readonly double[] Feet = [4, 8, 12, 16, 24, 32, 48, 64, 96];
+
+    /// <summary>A 40 ft container is 12.19 m long (ISO 668).</summary>
+    private const double Longest = 12_200;
+
+    public static TheoryData<string> Plans => [.. AllPlans.All];
+
+    [Theory, MemberData(nameof(Plans))]
+    public void Plan_views_of_a_set_have_one_scale_and_it_is_large_enough(string name)
+    {
+        var plan = DrawnPlans.Request(AllPlans.Text(name)).Plan;
+        var views = DrawnPlans.Set(name).Where(p => p.Sheet <= 5 && p.Items.Any(i => i.Group == "wall:shell")).ToList();
+        Assert.Equal([1, 2, 3, 4, 5], views.Select(v => v.Sheet).Distinct());
+        double scale = Assert.Single(views.Select(v => v.Denominator).Distinct());
+        bool metric = plan.Units == UnitSystem.Metric;
+        Assert.Contains(scale, metric ? Metric : Feet);
+        var outside = plan.Shell.Outside.EnvelopeInternal;
+        if (Math.Max(outside.Width, outside.Height) <= Longest)
+        {
+            Assert.InRange(scale, 1, metric ? 50 : 48);
+        }
+    }
+
+    /// <summary>Walls, holes and elevations too are at scales of the ruler.</summary>
+    [Theory, MemberData(nameof(Plans))]
+    public void Every_page_has_a_scale_of_the_list(string name)
+    {
+        bool metric = DrawnPlans.Request(AllPlans.Text(name)).Plan.Units == UnitSystem.Metric;
+        Assert.All(DrawnPlans.Set(name), p => Assert.Contains(p.Denominator, metric ? Metric : Feet));
+    }
+}
