@@ -22,8 +22,8 @@ internal static class RowLayout
     private const double ClearOfStroke = 1.3;
     private const double ClearOfEnd = 0.6;
 
-    /// <summary>Higher than this is unreadable; the text is then left out of the row, and tables give the place.</summary>
-    private const int MostLevels = 7;
+    /// <summary>Higher than this is unreadable; the text is then left out of the row, and tables give the place. Own choice.</summary>
+    private const int MostLevels = 12;
 
     public static double LevelHeight(DrawingStandard standard) => standard.NoteHeight * TextMeasure.LinePitch;
 

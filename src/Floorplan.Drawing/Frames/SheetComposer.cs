@@ -104,7 +104,7 @@ public static class SheetComposer
     {
         var standard = DrawingStandard.For(content.Units);
         var fields = content.TitleBlock with { Page = page, Pages = pages };
-        SheetFrame.Draw(scene, arrangement.Space.Paper, arrangement.Space.Inside, standard);
+        SheetFrame.Draw(scene, arrangement.Space.Paper, arrangement.Space.Inside, arrangement.Space.Title, standard);
         bool drawn = page <= arrangement.Views.Count;
         TitleBlock.Draw(
             scene, arrangement.Space.Title, fields, drawn ? ScaleSeries.Text(arrangement.Denominator, content.Units) : "none",

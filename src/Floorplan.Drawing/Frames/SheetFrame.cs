@@ -26,7 +26,8 @@ internal static class SheetFrame
         ? new PaperBox(FilingMargin, Margin, paper.Width - Margin, paper.Height - Margin)
         : new PaperBox(UsMargin, UsMargin, paper.Width - UsMargin, paper.Height - UsMargin);
 
-    public static void Draw(SceneBuilder scene, PaperSize paper, PaperBox inside, DrawingStandard standard)
+    /// <param name="title">The title block, which a centring mark does not cut.</param>
+    public static void Draw(SceneBuilder scene, PaperSize paper, PaperBox inside, PaperBox title, DrawingStandard standard)
     {
         scene.Rectangle(inside, new Pen(standard.FrameLine), Layers.TitleBlock, Group, Scene.Band.Annotation);
         var outer = inside.Grown(Band);
@@ -38,9 +39,9 @@ internal static class SheetFrame
         foreach (var (from, to) in new[]
         {
             (new PaperPoint(x, inside.Top - Band), new PaperPoint(x, inside.Top + Band)),
-                (new PaperPoint(x, inside.Bottom + Band), new PaperPoint(x, inside.Bottom - Band)),
+                (new PaperPoint(x, inside.Bottom + Band), new PaperPoint(x, inside.Bottom - (x > title.Left ? 0 : Band))),
             (new PaperPoint(inside.Left - Band, y), new PaperPoint(inside.Left + Band, y)),
-                (new PaperPoint(inside.Right + Band, y), new PaperPoint(inside.Right - Band, y)),
+                (new PaperPoint(inside.Right + Band, y), new PaperPoint(inside.Right - (y > title.Top ? 0 : Band), y)),
         })
         {
             scene.Line(from, to, new Pen(standard.FrameLine), Layers.TitleBlock, Group, Scene.Band.Annotation);

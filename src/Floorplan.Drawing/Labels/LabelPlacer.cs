@@ -95,7 +95,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
         var results = new List<LabelResult>();
         foreach (var request in requests.OrderByDescending(r => r.Priority))
         {
-            var result = Best(request, request.Lines, area, obstacles, request.MayLead);
+            var result = Best(request, request.Lines, area, obstacles, request.MayLead) ?? Shorter(request, area, obstacles);
             if (result is null && !request.Optional)
             {
                 string number = FormattableString.Invariant($"k{keys + 1}");
@@ -117,6 +117,11 @@ public sealed class LabelPlacer(SceneBuilder scene)
 
         return results;
     }
+
+    private LabelResult? Shorter(LabelRequest request, PaperBox area, DrawnObstacles obstacles)
+        => request.Short is { } text
+            ? Best(request with { SmallestCapHeight = DrawingStandard.Iso.TagHeight }, [text], area, obstacles, request.MayLead)
+            : null;
 
     /// <summary>At its target when it is clear there; else where it reads best, at the target or led away.</summary>
     private LabelResult? Best(LabelRequest request, IReadOnlyList<string> lines, PaperBox area, DrawnObstacles obstacles, bool mayLead)

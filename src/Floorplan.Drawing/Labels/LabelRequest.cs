@@ -13,6 +13,12 @@ public sealed record LabelRequest
     /// <summary>One or more lines, already cleaned; the placer shortens none of them.</summary>
     public required IReadOnlyList<string> Lines { get; init; }
 
+    /// <summary>
+    /// What it says at the size of tags where there is no room for all of <see cref="Lines"/>, because a table says the rest; null where
+    /// there is no shorter text.
+    /// </summary>
+    public string? Short { get; init; }
+
     /// <summary>What is labelled: a box, or a point as an empty box.</summary>
     public required PaperBox Target { get; init; }
 

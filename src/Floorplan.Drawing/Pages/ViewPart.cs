@@ -12,6 +12,9 @@ internal sealed class ViewPart(ISheetView view, int index, int parts) : ISheetVi
     /// <summary>Paper beside a part for its match line.</summary>
     private const double Beside = 5;
 
+    /// <summary>From a match line to its words, mm.</summary>
+    private const double WordsAway = 1.2;
+
     private static readonly double[] MatchDash = [8, 2, 2, 2];
 
     public string Title => FormattableString.Invariant($"{view.Title}, part {index + 1} of {parts}");
@@ -44,18 +47,19 @@ internal sealed class ViewPart(ISheetView view, int index, int parts) : ISheetVi
         labels.CopyTo(canvas.Labels, window);
         if (index > 0)
         {
-            MatchLine(canvas, window.Left, index, index);
+            MatchLine(canvas, window.Left, window.Left - WordsAway, index, index);
         }
 
         if (index + 1 < parts)
         {
-            MatchLine(canvas, window.Right, index + 1, index + 2);
+            MatchLine(canvas, window.Right, window.Right + WordsAway + canvas.Standard.NoteHeight, index + 1, index + 2);
         }
     }
 
+    /// <param name="words">The foot of its words, outside the part.</param>
     /// <param name="number">Of the line, the same on both parts that meet there.</param>
     /// <param name="other">The part that goes on there, from 1.</param>
-    private static void MatchLine(ViewCanvas canvas, double x, int number, int other)
+    private static void MatchLine(ViewCanvas canvas, double x, double words, int number, int other)
     {
         var standard = canvas.Standard;
         canvas.Scene.Line(
@@ -63,7 +67,7 @@ internal sealed class ViewPart(ISheetView view, int index, int parts) : ISheetVi
             Band.Annotation);
         canvas.Scene.Text(
             new TextItem(
-                FormattableString.Invariant($"match line {number}, goes on in part {other}"), new(x - 1, canvas.Box.Bottom - 2),
+                FormattableString.Invariant($"match line {number}, goes on in part {other}"), new(words, canvas.Box.Bottom - 2),
                 standard.NoteHeight, TextAnchor.Start, Layers.Marks, "match line", 90));
     }
 }

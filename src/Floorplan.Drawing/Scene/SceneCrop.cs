@@ -8,6 +8,9 @@ internal sealed class SceneCrop(PaperBox window)
     /// <summary>Arcs that the window cuts become chords of at most so many degrees.</summary>
     private const double ArcStep = 5;
 
+    /// <summary>Between a text and the line along the window's edge, mm.</summary>
+    private const double Clear = 0.6;
+
     public IEnumerable<SceneItem> Cut(SceneItem item) => item switch
     {
         LineItem line => window.Cut(line.From, line.To) is var (enter, leave)
@@ -37,7 +40,7 @@ internal sealed class SceneCrop(PaperBox window)
             return [];
         }
 
-        double move = Math.Max(0, window.Left - box.Left) - Math.Max(0, box.Right - window.Right);
+        double move = Math.Max(0, window.Left + Clear - box.Left) - Math.Max(0, box.Right + Clear - window.Right);
         return [move == 0 ? text : text with { At = text.At + new PaperPoint(move, 0) }];
     }
 

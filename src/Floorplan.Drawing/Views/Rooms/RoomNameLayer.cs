@@ -77,7 +77,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
     /// <summary>A place for the class letter beside the name, smaller where floor is short.</summary>
     private (PaperBox? Place, double Height) Tag(EmptyFloor floor, PaperBox? name, PaperPoint middle)
     {
-        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight])
+        foreach (double height in (double[])[Standard.SubtitleHeight, Standard.NoteHeight, Standard.TagHeight])
         {
             double tag = height * TagShare;
             if (floor.Find(tag, tag * TagHeight, name is { } by ? new(by.Left - (tag / 2), by.Centre.Y) : middle) is { } place)

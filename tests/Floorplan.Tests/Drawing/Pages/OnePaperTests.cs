@@ -15,8 +15,8 @@ public sealed class OnePaperTests
     /// <summary>For marks in a tag, and for the names of the title block's fields.</summary>
     private const double SmallestTag = 2;
 
-    /// <summary>As <c>hz1</c> or <c>DN 100</c>; what is longer is not a tag.</summary>
-    private const int LongestTag = 8;
+    /// <summary>As <c>hz1</c>, <c>circuit 3</c> or <c>WW 3 15/16"</c>; what is longer is not a tag.</summary>
+    private const int LongestTag = 10;
 
     public static TheoryData<string> Plans => [.. AllPlans.All];
 

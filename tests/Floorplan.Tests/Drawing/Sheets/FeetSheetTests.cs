@@ -22,9 +22,11 @@ public sealed class FeetSheetTests
     public void Every_sheet(string template)
     {
         var sheets = DrawnPlans.Draw(InFeet.Of(DrawnPlans.Text(template)));
-        Assert.Equal("", string.Join('\n', sheets.SelectMany(s => s.Items.OfType<TextItem>().SelectMany(t => MetricFigures.In(t.Text)
-            .Where(f => !(s.Sheet == 9 && Quoted.Contains(f)) && !IsCountOfBars(t.Text, f))
-                .Select(f => $"{s.Name}: {f} in {t.Text}")))));
+        Assert.Equal("", string.Join('\n', sheets.SelectMany(s => Lines(s).SelectMany(t => MetricFigures.In(t.Line)
+            .Where(f => MetricFigures.In(t.WithNext).Contains(f)
+                && !(s.Sheet == 9 && Quoted.Contains(f))
+                && !IsCountOfBars(t.Line, f))
+            .Select(f => $"{s.Name}: {f} in {t.Line}")))));
     }
 
     [Theory]
@@ -35,6 +37,13 @@ public sealed class FeetSheetTests
         Assert.Empty(schedules.SelectMany(s => s.Columns.Where(c => c.Split(' ')[^1] is "mm" or "kg" or "m2" or "m²" or "L" or "L/min")
             .Concat(s.Rows.SelectMany(r => r.Select(c => c?.ToString() ?? "")).Where(c => MetricFigures.In(c).Count > 0))
                 .Select(c => $"{s.Name}: {c}")));
+    }
+
+    /// <summary>The same in feet may stand at the beginning of the next line of a text.</summary>
+    private static IEnumerable<(string Line, string WithNext)> Lines(SheetScene sheet)
+    {
+        string[] lines = [.. sheet.Items.OfType<TextItem>().Select(t => t.Text)];
+        return lines.Select((line, i) => (line, $"{line} {lines.ElementAtOrDefault(i + 1)}"));
     }
 
     /// <summary>Steel is bought in bars; the unit of pressure has the same word.</summary>
