@@ -27,7 +27,10 @@ internal static class TableBlock
         var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongRows.Longest)).ToArray()).ToList();
         string[] heads = [.. table.Columns];
         var columns = Share(heads, [.. rows.Where(r => r.Length > 1)], width, s);
-        return new TextBlock(table.Title, [.. Rows(rows, columns, width, s)], Row(heads, columns, s, bold: true).Single());
+        return new TextBlock(table.Title, [.. Rows(rows, columns, width, s)], Row(heads, columns, s, bold: true).Single())
+        {
+            IsTight = columns.IsTight,
+        };
     }
 
     /// <summary>A row of one cell heads the rows below it, and is never left alone at the foot of a column.</summary>
@@ -87,7 +90,9 @@ internal static class TableBlock
                         .Max()))];
         if (figures.Sum() > room)
         {
-            return new TableColumns(figures.Sum() <= tight ? figures : ColumnShares.Capped(words, tight), TightGap);
+            return figures.Sum() <= tight
+                ? new TableColumns(figures, TightGap)
+                : new TableColumns(ColumnShares.Capped(words, tight), TightGap, IsTight: true);
         }
 
         double left = room - figures.Sum();
@@ -138,5 +143,6 @@ internal static class TableBlock
     }
 
     /// <param name="Gap">Between two columns.</param>
-    private sealed record TableColumns(double[] Widths, double Gap);
+    /// <param name="IsTight">Not even the words find room.</param>
+    private sealed record TableColumns(double[] Widths, double Gap, bool IsTight = false);
 }

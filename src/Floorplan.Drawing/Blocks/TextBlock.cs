@@ -6,7 +6,11 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Blocks;
 
 /// <summary>A titled part of the text space, in rows that stay whole; between rows it may go on in the next column.</summary>
-internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null);
+internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, BlockRow? Head = null)
+{
+    /// <summary>A table whose words or figures are broken, because the column is too narrow for it.</summary>
+    public bool IsTight { get; init; }
+}
 
 /// <param name="Height">Paper mm.</param>
 /// <param name="Draw">Draws with the top left corner given.</param>

@@ -75,7 +75,7 @@ internal static class TitleBlock
             new(
             [
                 Cell.Of("Units", units, 30, note), Cell.Of("Paper", paper, 22, note), Cell.Of("Checks", f.Checks, 52, note),
-                Cell.Of("Source file, content hash", f.SourceHash.Length == 0 ? f.SourceName : $"{f.SourceName}  {f.SourceHash}", 49, note),
+                Cell.Of("Source file, content hash", f.SourceName, 49, note, after: f.SourceHash),
                 Cell.Of("Made with", f.Tool, 27, note),
             ]),
         };
@@ -112,7 +112,13 @@ internal static class TitleBlock
         public double Height => Pad + NameHeight + NameGap + (TextHeight * (1 + (Math.Max(0, Lines.Count - 1) * TextMeasure.LinePitch)))
             + (TextHeight * TextMeasure.Descent) + 0.4;
 
-        public static Cell Of(string name, string value, double width, double height, bool bold = false) =>
-            new(name, TextWrap.Lines(SafeText.Clean(value, Longest), width - (2 * Pad), height, bold), width, height, bold);
+        /// <param name="after">On a line of its own, so that another hash moves nothing else.</param>
+        public static Cell Of(string name, string value, double width, double height, bool bold = false, string after = "") => new(
+            name,
+            [
+                .. TextWrap.Lines(SafeText.Clean(value, Longest), width - (2 * Pad), height, bold),
+                .. after.Length > 0 ? [after] : Array.Empty<string>(),
+            ],
+            width, height, bold);
     }
 }

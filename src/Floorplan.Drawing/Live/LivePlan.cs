@@ -56,16 +56,16 @@ public sealed class LivePlan(string path, IPlanFiles files)
     }
 
     /// <summary>
-    /// One sheet of the text as it is, or why it is not drawn; neither when the text has errors or there is no such sheet.
+    /// The pages of one sheet of the text as it is, or why it is not drawn; neither when the text has errors or there is no such sheet.
     /// </summary>
-    public (SheetScene? Sheet, NotDrawn? Reason) Sheet(int number)
+    public (IReadOnlyList<SheetScene> Pages, NotDrawn? Reason) Sheet(int number)
     {
         if (Facts is null)
         {
-            return (null, null);
+            return ([], null);
         }
 
         var set = SheetSet.Make(new SheetRequest(Facts, Findings), [number], sheets);
-        return (set.Sheets.FirstOrDefault(), set.NotDrawn.FirstOrDefault());
+        return (set.Sheets, set.NotDrawn.FirstOrDefault());
     }
 }

@@ -18,6 +18,9 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     /// <summary>A step to a smaller picture is as bad as this share of a page; own choice.</summary>
     private const double ForLarger = 0.25;
 
+    /// <summary>A table with broken words is as bad as so many pages; own choice.</summary>
+    private const double TooTight = 3;
+
     /// <summary>Paper between rows, mm: more of it where the last page would stay half blank; own choice.</summary>
     private static readonly double[] Airs = [0, 0.8, 1.8, 3];
 
@@ -76,13 +79,15 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         {
             foreach (int columns in Counts(text.NoteHeight / standard.NoteHeight))
             {
+                var blocks = Blocks(space.ColumnWidth(columns), text);
+                double tight = TooTight * blocks.Count(b => b.IsTight);
                 foreach (bool whole in (bool[])[true, false])
                 {
                     foreach (double air in Airs)
                     {
                         var arrangement = new Arrangement(space, denominator, views, columns, text, whole, air);
-                        var flow = arrangement.Flow(Blocks(arrangement));
-                        double cost = flow.Complete ? arrangement.Cost(flow) + lead : double.PositiveInfinity;
+                        var flow = arrangement.Flow(blocks);
+                        double cost = flow.Complete ? arrangement.Cost(flow) + lead + tight : double.PositiveInfinity;
                         if (best is null || cost < best.Value.Cost - 1e-9)
                         {
                             best = (arrangement, cost);

@@ -5,35 +5,44 @@ using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Pages;
 
-/// <summary>One part of a long view, from match line to match line.</summary>
-/// <param name="index">From 0, left to right.</param>
-internal sealed class ViewPart(ISheetView view, int index, int parts) : ISheetView
+/// <summary>One part of a large view, from match line to match line.</summary>
+/// <param name="index">From 0, row by row, left to right.</param>
+internal sealed class ViewPart(ISheetView view, int index, int across, int down) : ISheetView
 {
-    /// <summary>Paper beside a part for its match line.</summary>
-    private const double Beside = 5;
+    /// <summary>Paper on each side of a part for its match lines and their words, mm.</summary>
+    public const double Beside = 5;
 
     /// <summary>From a match line to its words, mm.</summary>
     private const double WordsAway = 1.2;
 
     private static readonly double[] MatchDash = [8, 2, 2, 2];
 
-    public string Title => FormattableString.Invariant($"{view.Title}, part {index + 1} of {parts}");
+    public string Title => FormattableString.Invariant($"{view.Title}, part {index + 1} of {across * down}");
 
     public bool IsPlan => view.IsPlan;
 
     public double Density => view.Density;
 
+    private int Column => index % across;
+
+    private int Row => index / across;
+
+    private double BesideX => across > 1 ? Beside : 0;
+
+    private double BesideY => down > 1 ? Beside : 0;
+
     public PaperSpace Measure(double denominator)
     {
         var whole = view.Measure(denominator);
-        return new PaperSpace((whole.Width / parts) + (2 * Beside), whole.Height);
+        return new PaperSpace((whole.Width / across) + (2 * BesideX), (whole.Height / down) + (2 * BesideY));
     }
 
     public void Draw(ViewCanvas canvas)
     {
         var whole = view.Measure(canvas.Denominator);
-        double width = whole.Width / parts;
-        var window = PaperBox.At(new(canvas.Box.Left + Beside, canvas.Box.Top), width, whole.Height);
+        double width = whole.Width / across;
+        double height = whole.Height / down;
+        var window = PaperBox.At(new(canvas.Box.Left + BesideX, canvas.Box.Top + BesideY), width, height);
         var scene = new SceneBuilder(canvas.Denominator);
         var labels = new LabelPlacer(scene);
         view.Draw(
@@ -41,33 +50,57 @@ internal sealed class ViewPart(ISheetView view, int index, int parts) : ISheetVi
             {
                 Scene = scene,
                 Labels = labels,
-                Box = PaperBox.At(new(window.Left - (index * width), window.Top), whole.Width, whole.Height),
+                Box = PaperBox.At(new(window.Left - (Column * width), window.Top - (Row * height)), whole.Width, whole.Height),
             });
         scene.CopyTo(canvas.Scene, new SceneCrop(window));
         labels.CopyTo(canvas.Labels, window);
-        if (index > 0)
+        MatchLines(canvas, window);
+    }
+
+    private void MatchLines(ViewCanvas canvas, PaperBox window)
+    {
+        double letters = canvas.Standard.NoteHeight;
+        if (Column > 0)
         {
-            MatchLine(canvas, window.Left, window.Left - WordsAway, index, index);
+            Upright(canvas, window, window.Left, window.Left - WordsAway, index);
         }
 
-        if (index + 1 < parts)
+        if (Column + 1 < across)
         {
-            MatchLine(canvas, window.Right, window.Right + WordsAway + canvas.Standard.NoteHeight, index + 1, index + 2);
+            Upright(canvas, window, window.Right, window.Right + WordsAway + letters, index + 2);
+        }
+
+        if (Row > 0)
+        {
+            Lying(canvas, window, window.Top, window.Top - WordsAway, index + 1 - across);
+        }
+
+        if (Row + 1 < down)
+        {
+            Lying(canvas, window, window.Bottom, window.Bottom + WordsAway + letters, index + 1 + across);
         }
     }
 
     /// <param name="words">The foot of its words, outside the part.</param>
-    /// <param name="number">Of the line, the same on both parts that meet there.</param>
     /// <param name="other">The part that goes on there, from 1.</param>
-    private static void MatchLine(ViewCanvas canvas, double x, double words, int number, int other)
+    private static void Upright(ViewCanvas canvas, PaperBox window, double x, double words, int other)
     {
-        var standard = canvas.Standard;
-        canvas.Scene.Line(
-            new(x, canvas.Box.Top), new(x, canvas.Box.Bottom), new Pen(standard.Text, Dash: MatchDash), Layers.Marks, "match line",
-            Band.Annotation);
-        canvas.Scene.Text(
-            new TextItem(
-                FormattableString.Invariant($"match line {number}, goes on in part {other}"), new(words, canvas.Box.Bottom - 2),
-                standard.NoteHeight, TextAnchor.Start, Layers.Marks, "match line", 90));
+        Line(canvas, new(x, window.Top), new(x, window.Bottom));
+        Words(canvas, new(words, window.Bottom - 2), 90, other);
     }
+
+    /// <inheritdoc cref="Upright"/>
+    private static void Lying(ViewCanvas canvas, PaperBox window, double y, double words, int other)
+    {
+        Line(canvas, new(window.Left, y), new(window.Right, y));
+        Words(canvas, new(window.Left + 2, words), 0, other);
+    }
+
+    private static void Line(ViewCanvas canvas, PaperPoint from, PaperPoint to) => canvas.Scene.Line(
+        from, to, new Pen(canvas.Standard.Text, Dash: MatchDash), Layers.Marks, "match line", Band.Annotation);
+
+    private static void Words(ViewCanvas canvas, PaperPoint at, double degrees, int other) => canvas.Scene.Text(
+        new TextItem(
+            FormattableString.Invariant($"match line, goes on in part {other}"), at, canvas.Standard.NoteHeight, TextAnchor.Start,
+            Layers.Marks, "match line", degrees));
 }

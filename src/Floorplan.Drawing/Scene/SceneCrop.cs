@@ -40,8 +40,9 @@ internal sealed class SceneCrop(PaperBox window)
             return [];
         }
 
-        double move = Math.Max(0, window.Left + Clear - box.Left) - Math.Max(0, box.Right + Clear - window.Right);
-        return [move == 0 ? text : text with { At = text.At + new PaperPoint(move, 0) }];
+        double x = Math.Max(0, window.Left + Clear - box.Left) - Math.Max(0, box.Right + Clear - window.Right);
+        double y = Math.Max(0, window.Top + Clear - box.Top) - Math.Max(0, box.Bottom + Clear - window.Bottom);
+        return [x == 0 && y == 0 ? text : text with { At = text.At + new PaperPoint(x, y) }];
     }
 
     /// <summary>The pieces of an open path that are in the window.</summary>

@@ -6,7 +6,6 @@ using Floorplan.Drawing.Views.Findings;
 using Floorplan.Drawing.Views.Flows;
 using Floorplan.Drawing.Views.Openings;
 using Floorplan.Drawing.Views.Stations;
-using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Sheets;
 
@@ -22,34 +21,53 @@ internal static class SetScale
     /// <summary>1:100 and 1/8 in to the foot: smaller pictures are of no use where parts of larger ones will do.</summary>
     private const double Useful = 100;
 
-    /// <param name="first">The content of sheet 1.</param>
-    public static double Of(SheetRequest request, SheetContent first)
+    /// <param name="head">Of sheet 1.</param>
+    /// <returns>
+    /// The scale, and the request: without the rows of stations round sheet 1 where the plan would be too small with them.
+    /// </returns>
+    public static (double Scale, SheetRequest Request) Of(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
-        var space = SheetComposer.Space(first);
-        var findings = MarkedFinding.NumberAll(request.Findings);
-        var widest =
-            new PlanView(
-                "Plan", plan,
-                [
-                    new StationLayer(plan, StationLook.Full), new OpeningLayer(plan),
-                    new FlowLayer(plan, FlowLeg.Number(request.Space.LegRoutes, plan.Units)), new FindingLayer(plan, findings),
-                ],
-                set => OuterDimensions.Add(plan, set));
+        var space = SheetComposer.Space(head);
         double usual = ScaleSeries.SmallestWanted(plan.Units);
-        return All(s => s <= usual && Fits(widest, s, space, plan.Units) && Share(widest.Measure(s), space) <= MostOfPage)
-            ?? All(s => s <= usual && Fits(widest, s, space, plan.Units))
+        foreach (bool shortRows in (bool[])[false, true])
+        {
+            var widest = View(request, shortRows, all: true);
+            var unit = View(request, shortRows, all: false);
+            double? scale = First(s => s <= usual && Fits(widest, s) && Share(widest.Measure(s), space) <= MostOfPage)
+                ?? First(s => s <= usual && Fits(widest, s))
 
-            // Ways far outside are shown in parts; the unit itself is seen whole as long as its scale is of use.
-            ?? All(s => s <= usual && Fits(first.Views[0], s, space, plan.Units))
-            ?? All(s => s <= Useful && Fits(first.Views[0], s, space, plan.Units))
-            ?? ScaleSeries.For(plan.Units).Last(s => s <= Useful);
+                // Ways far outside are shown in parts; the unit itself is seen whole as long as its scale is of use.
+                ?? First(s => s <= usual && Fits(unit, s))
+                ?? (shortRows ? First(s => s <= Useful && Fits(unit, s)) : null);
+            if (scale is { } found)
+            {
+                return (found, request with { ShortRows = shortRows });
+            }
+        }
 
-        double? All(Func<double, bool> holds) => ScaleSeries.For(plan.Units).Cast<double?>().FirstOrDefault(s => holds(s!.Value));
+        return (ScaleSeries.For(plan.Units).Last(s => s <= Useful), request with { ShortRows = true });
+
+        double? First(Func<double, bool> holds) => ScaleSeries.For(plan.Units).Cast<double?>().FirstOrDefault(s => holds(s!.Value));
+
+        bool Fits(PlanView view, double scale) => view.Measure(scale).Width <= space.Width
+            && ViewRows.Pack([view], scale, space, plan.Units, centred: false) is not null;
+    }
+
+    /// <summary>What takes most paper of any plan view, or the unit alone.</summary>
+    private static PlanView View(SheetRequest request, bool shortRows, bool all)
+    {
+        var plan = request.Plan;
+        PlanLayer[] outside = all
+            ? [
+                new FlowLayer(plan, FlowLeg.Number(request.Space.LegRoutes, plan.Units)),
+                new FindingLayer(plan, MarkedFinding.NumberAll(request.Findings)),
+            ]
+            : [];
+        return new PlanView(
+            "Plan", plan, [new StationLayer(plan, StationLook.Full), new OpeningLayer(plan), .. outside],
+            set => OuterDimensions.Add(plan, set, shortRows));
     }
 
     private static double Share(PaperSpace size, PageSpace space) => size.Width * size.Height / (space.Width * space.Height);
-
-    private static bool Fits(ISheetView view, double scale, PageSpace space, UnitSystem units)
-        => view.Measure(scale).Width <= space.Width && ViewRows.Pack([view], scale, space, units, centred: false) is not null;
 }

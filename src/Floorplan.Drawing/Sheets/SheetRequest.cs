@@ -17,6 +17,11 @@ public sealed record SheetRequest(PlanFacts Facts, IReadOnlyList<Finding> Findin
 
     public FloorSpace Space => Facts.Space;
 
+    /// <summary>
+    /// The rows round sheet 1 leave out stations, whose places stand in its key: with them the plan would be smaller than is of use.
+    /// </summary>
+    public bool ShortRows { get; init; }
+
     /// <summary>How the frames are cut from stock bars, one a section; empty leaves it off the sheets.</summary>
     public IReadOnlyList<StockPlan> Stock { get; init; } = [];
 

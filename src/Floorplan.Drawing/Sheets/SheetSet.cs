@@ -1,9 +1,11 @@
+using System.Collections.Concurrent;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets.Elevations;
 using Floorplan.Drawing.Sheets.FlowAndHygiene;
 using Floorplan.Drawing.Sheets.GeneralArrangement;
 using Floorplan.Drawing.Sheets.Inspection;
+using Floorplan.Drawing.Sheets.Keeping;
 using Floorplan.Drawing.Sheets.OpeningsAndFrames;
 using Floorplan.Drawing.Sheets.PowerLightAir;
 using Floorplan.Drawing.Sheets.Schedules;
@@ -22,26 +24,33 @@ public static class SheetSet
 
     /// <summary>Draws sheets in order of number. A plan with findings is drawn with them marked.</summary>
     /// <param name="numbers">Which sheets; null draws all. Numbers without a sheet are passed over.</param>
-    public static DrawnSet Make(SheetRequest request, IReadOnlyCollection<int>? numbers = null)
+    /// <param name="kept">The sheets as they were drawn before an edit; null lays every sheet out.</param>
+    public static DrawnSet Make(SheetRequest request, IReadOnlyCollection<int>? numbers = null, KeptSheets? kept = null)
     {
         List<Sheet> chosen = [.. All.Where(s => numbers is null || numbers.Contains(s.Number))];
-        var first = All[0].Content(request, SheetHead.For(request, All[0], All.Count));
-        double scale = SetScale.Of(request, first);
+        (double scale, request) = SetScale.Of(request, Head(request, All[0]));
 
         // The floor's space is for one thread, so contents are gathered one after another; the drawing of each needs no other.
         List<SheetContent> contents =
-            [.. chosen.Select(s => s == All[0] ? first : s.Content(request, SheetHead.For(request, s, All.Count)))];
-        var made = contents.AsParallel().AsOrdered().Where(c => c != first)
-            .Select(c => SheetComposer.Compose(c with { PlanScale = scale })).ToList();
-        if (chosen.Contains(All[0]))
+            [.. chosen.Select(s => s.Content(request, Head(request, s)) with { PlanScale = scale })];
+
+        // Some take five times as long as others, so a processor that is free takes the next one.
+        var next = Partitioner.Create(contents.Where(c => c.TitleBlock.Sheet > 1).ToList(), EnumerablePartitionerOptions.NoBuffering);
+        var made = next.AsParallel().AsOrdered().Select(Compose).ToList();
+        if (contents.Find(c => c.TitleBlock.Sheet == 1) is { } first)
         {
             // Sheet 1 lists the pages of the others.
             var list = SheetList.Of(All, [.. made.SelectMany(m => m.Pages)]);
-            made.Insert(0, SheetComposer.Compose(first with { PlanScale = scale, Tables = [.. first.Tables, list] }));
+            made.Insert(0, Compose(first with { Tables = [.. first.Tables, list] }));
         }
 
         return new DrawnSet([.. made.SelectMany(m => m.Pages)], [.. made.Select(m => m.Reason).OfType<NotDrawn>()]);
+
+        (IReadOnlyList<SheetScene> Pages, NotDrawn? Reason) Compose(SheetContent content)
+            => kept is null ? SheetComposer.Compose(content) : kept.Compose(content);
     }
+
+    private static SheetContent Head(SheetRequest request, Sheet sheet) => SheetHead.For(request, sheet, All.Count);
 
     /// <summary>The sheets alone, for those who do not tell people what is missing.</summary>
     public static IReadOnlyList<SheetScene> Draw(SheetRequest request, IReadOnlyCollection<int>? numbers = null) =>

@@ -41,14 +41,14 @@ public sealed class GeneralArrangementSheet : Sheet
                 new InnerDimensionLayer(plan),
                 new RoomNameLayer(request.Facts),
             ],
-            set => OuterDimensions.Add(plan, set));
+            set => OuterDimensions.Add(plan, set, request.ShortRows));
         return head with
         {
             Description = Describe(plan, SheetHead.Checks(request)),
             Views = [view],
             Legend = [.. view.Legend],
             Tables = [.. RevisionLayer.Table(request), StationKeyTable.Of(plan), OpeningKeyTable.Of(plan)],
-            Notes = [.. Notes(plan), .. plan.Head.Notes],
+            Notes = [.. Notes(plan, request.ShortRows), .. plan.Head.Notes],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = Cautions.Building(plan.Shell.Kind),
         };
@@ -69,7 +69,7 @@ public sealed class GeneralArrangementSheet : Sheet
             + $"{SheetHead.Count(plan.Stations.Count, "item")}, "
         + $"{SheetHead.Count(plan.Openings.Count, "opening")}, with setting-out dimensions. Checks: {checks}.";
 
-    private static IEnumerable<string> Notes(Plan plan)
+    private static IEnumerable<string> Notes(Plan plan, bool shortRows)
     {
         yield return plan.Units == UnitSystem.Metric
             ? "Dimensions in millimetres, to finished faces and clear openings. Measure on site before cutting."
@@ -79,6 +79,11 @@ public sealed class GeneralArrangementSheet : Sheet
         if (plan.Stations.Count > 0)
         {
             yield return "From west, south: to the item's south-west corner, from the west and south faces of its room.";
+        }
+
+        if (shortRows)
+        {
+            yield return "No rows of dimensions for items round this plan: they would make it too small. The key gives their places.";
         }
 
         if (OpeningKeyTable.Marks(plan) is { } marks)

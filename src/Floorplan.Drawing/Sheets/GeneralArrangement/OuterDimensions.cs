@@ -18,12 +18,16 @@ internal static class OuterDimensions
     /// <summary>A corner further in than this is one of an L, not of the wall's own thickness.</summary>
     private static readonly Length DeepCorner = Length.FromMillimetres(500);
 
-    public static void Add(Plan plan, DimensionSet set)
+    /// <param name="isShort">Without the rows of stations.</param>
+    public static void Add(Plan plan, DimensionSet set, bool isShort = false)
     {
         foreach (var side in (Side[])[Side.North, Side.South, Side.West, Side.East])
         {
             AddOpenings(plan, set, side);
-            AddStations(plan, set, side);
+            if (!isShort)
+            {
+                AddStations(plan, set, side);
+            }
         }
 
         AddRooms(plan, set, Side.South, Side.North);

@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 
@@ -10,32 +9,32 @@ internal sealed class KeptSheet
     private readonly SheetContent content;
     private readonly List<RecordedView> views;
     private readonly List<RecordedLegend> legend;
-    private readonly SheetScene? scene;
+    private readonly IReadOnlyList<SheetScene> pages;
 
-    private KeptSheet(SheetContent content, List<RecordedView> views, List<RecordedLegend> legend, SheetScene? scene)
+    private KeptSheet(SheetContent content, List<RecordedView> views, List<RecordedLegend> legend, IReadOnlyList<SheetScene> pages)
     {
         this.content = content;
         this.views = views;
         this.legend = legend;
-        this.scene = scene;
+        this.pages = pages;
     }
 
-    public static (SheetScene? Sheet, NotDrawn? Reason, KeptSheet Kept) Draw(SheetContent content)
+    public static (IReadOnlyList<SheetScene> Pages, NotDrawn? Reason, KeptSheet Kept) Draw(SheetContent content)
     {
         List<RecordedView> views = [.. content.Views.Select(v => new RecordedView(v))];
         List<RecordedLegend> legend = [.. content.Legend.Select(l => new RecordedLegend(l))];
-        var (sheet, reason) = SheetComposer.Compose(content with { Views = [.. views], Legend = [.. legend.Select(l => l.Entry)] });
-        return (sheet, reason, new KeptSheet(content, views, legend, sheet));
+        var (pages, reason) = SheetComposer.Compose(content with { Views = [.. views], Legend = [.. legend.Select(l => l.Entry)] });
+        return (pages, reason, new KeptSheet(content, views, legend, pages));
     }
 
     /// <summary>
     /// The sheet of a new content when it is the old one but for the hash of the text in its title block; null when it must be drawn.
     /// </summary>
-    public SheetScene? For(SheetContent now)
+    public IReadOnlyList<SheetScene>? For(SheetContent now)
     {
         var figures = new FigurePairs();
-        return scene is not null && SameWords(now, figures) && SamePictures(now, figures) && WithSource(now) is { } sheet
-            ? sheet with { Figures = [.. sheet.Figures.Select(figures.Of)] }
+        return pages.Count > 0 && SameWords(now, figures) && SamePictures(now, figures) && WithSource(now) is { } moved
+            ? [.. moved.Select(p => p with { Figures = [.. p.Figures.Select(figures.Of)] })]
             : null;
     }
 
@@ -68,35 +67,28 @@ internal sealed class KeptSheet
         Cautions = [],
         Tables = [],
         Wish = content.Wish is { } wish ? wish with { Span = default } : null,
+        Place = default,
     };
 
-    /// <summary>The title block stands outside of the views, so nothing else looks at how wide its text is.</summary>
-    private SheetScene? WithSource(SheetContent now)
+    /// <summary>The hash has a line of its own in the title block, so nothing else looks at how wide it is.</summary>
+    private IReadOnlyList<SheetScene>? WithSource(SheetContent now)
     {
-        var standard = DrawingStandard.For(now.Units);
-        var (text, height) = TitleBlock.SourceText(content.TitleBlock, standard);
-        var (newText, newHeight) = TitleBlock.SourceText(now.TitleBlock, standard);
-        var items = scene!.Items.ToArray();
-        int at = -1;
-        for (int i = 0; i < items.Length; i++)
-        {
-            if (items[i] is TextItem { Layer: Layers.TitleBlock } item && item.Text == text && item.CapHeight == height)
-            {
-                if (at >= 0)
-                {
-                    return null;
-                }
+        string was = content.TitleBlock.SourceHash;
+        var moved = pages.Select(p => WithHash(p, was, now.TitleBlock.SourceHash)).ToList();
+        return moved.Contains(null) ? null : [.. moved.OfType<SheetScene>()];
+    }
 
-                at = i;
-            }
-        }
-
-        if (at < 0)
+    private static SheetScene? WithHash(SheetScene page, string was, string hash)
+    {
+        var items = page.Items.ToArray();
+        bool IsHash(SceneItem item) => item is TextItem { Layer: Layers.TitleBlock } text && text.Text == was;
+        if (was.Length == 0 || hash.Length != was.Length || items.Count(IsHash) != 1)
         {
             return null;
         }
 
-        items[at] = (TextItem)items[at] with { Text = newText, CapHeight = newHeight };
-        return scene with { Items = items };
+        int at = Array.FindIndex(items, IsHash);
+        items[at] = (TextItem)items[at] with { Text = hash };
+        return page with { Items = items };
     }
 }

@@ -17,17 +17,17 @@ public sealed class KeptSheets
     /// <summary>How many sheets were laid out.</summary>
     public int Drawn => drawn;
 
-    internal (SheetScene? Sheet, NotDrawn? Reason) Compose(SheetContent content)
+    internal (IReadOnlyList<SheetScene> Pages, NotDrawn? Reason) Compose(SheetContent content)
     {
-        if (sheets.TryGetValue(content.Name, out var before) && before.For(content) is { } sheet)
+        if (sheets.TryGetValue(content.Name, out var before) && before.For(content) is { } pages)
         {
             Interlocked.Increment(ref kept);
-            return (sheet, null);
+            return (pages, null);
         }
 
         Interlocked.Increment(ref drawn);
-        var (scene, reason, made) = KeptSheet.Draw(content);
+        var (laid, reason, made) = KeptSheet.Draw(content);
         sheets[content.Name] = made;
-        return (scene, reason);
+        return (laid, reason);
     }
 }

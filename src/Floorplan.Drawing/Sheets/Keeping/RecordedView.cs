@@ -15,6 +15,8 @@ internal sealed class RecordedView(ISheetView view) : ISheetView
 
     public bool IsPlan => view.IsPlan;
 
+    public double Density => view.Density;
+
     public PaperSpace Measure(double denominator)
     {
         if (!measured.TryGetValue(denominator, out var space))
@@ -35,7 +37,8 @@ internal sealed class RecordedView(ISheetView view) : ISheetView
     /// <summary>Whether another view gives the same answers to all that this one was asked.</summary>
     public bool AnswersAs(ISheetView other, FigurePairs figures)
     {
-        if (other.Title != Title || other.IsPlan != IsPlan || measured.Any(m => other.Measure(m.Key) != m.Value))
+        if ((other.Title, other.IsPlan, other.Density) != (Title, IsPlan, Density)
+            || measured.Any(m => other.Measure(m.Key) != m.Value))
         {
             return false;
         }

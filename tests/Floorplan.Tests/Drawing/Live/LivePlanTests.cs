@@ -61,7 +61,7 @@ public class LivePlanTests
         string text = DrawnPlans.Text(template);
         var live = new LivePlan(Path, new NoFiles());
         live.Edit(text);
-        int sheets = SheetSet.All.Count(s => live.Sheet(s.Number).Sheet is not null);
+        int sheets = SheetSet.All.Count(s => live.Sheet(s.Number).Pages.Count > 0);
         Assert.Equal((0, sheets), (live.Sheets.Kept, live.Sheets.Drawn));
 
         text = "# A note on top moves every place in the text.\n\n" + text;
@@ -104,7 +104,8 @@ public class LivePlanTests
         live.Edit(text + "\nstat");
         Assert.Null(live.Plan);
         Assert.Empty(live.Findings);
-        Assert.Equal((null, null), live.Sheet(1));
+        Assert.Empty(live.Sheet(1).Pages);
+        Assert.Null(live.Sheet(1).Reason);
         live.Edit(text + "\n");
         Assert.True(live.Facts!.Space.IsKept);
         HoldAgainstFresh(live, text + "\n", 1, "the mended text");
@@ -122,14 +123,13 @@ public class LivePlanTests
         }
 
         var drawn = SheetSet.Make(new SheetRequest(facts, findings), [number]);
-        var (scene, reason) = live.Sheet(number);
-        Same(Words(drawn.Sheets.FirstOrDefault()), Words(scene), $"sheet {number}, {what}", text);
+        var (pages, reason) = live.Sheet(number);
+        Same(Words(drawn.Sheets), Words(pages), $"sheet {number}, {what}", text);
         Assert.Equal(drawn.NotDrawn.FirstOrDefault()?.Message, reason?.Message);
     }
 
-    private static string Words(SheetScene? scene) => scene is null
-        ? ""
-        : $"{SvgWriter.Write(scene)}\n{scene.Name} {scene.Title} {scene.Denominator}\n{string.Join('\n', scene.Figures)}";
+    private static string Words(IReadOnlyList<SheetScene> pages) => string.Join(
+        '\n', pages.Select(p => $"{SvgWriter.Write(p)}\n{p.Name} {p.Title} {p.Denominator}\n{string.Join('\n', p.Figures)}"));
 
     /// <summary>Tells the first line that differs, and the text that it came of.</summary>
     private static void Same(string fresh, string live, string what, string text)
