@@ -30,13 +30,13 @@ public class CutOutPlaceTests
         Assert.Equal(415, cut.Along.Millimetres, 3);
         Assert.Equal(465, cut.ClearAlong.Millimetres, 3);
 
-        var sheet = SheetSet.Draw(request, [6]).Single();
-        var row = sheet.Items.OfType<TextItem>().Where(t => t.Group == "dimension:datum:along").Select(t => t.Text).ToList();
+        var pages = SheetSet.Draw(request, [6]);
+        var row = pages.Texts().Where(t => t.Group == "dimension:datum:along").Select(t => t.Text).ToList();
         Assert.Contains("415", row);
         Assert.Contains("1415", row);
         Assert.Contains("7000", row);
         Assert.DoesNotContain("5415", row);
-        Assert.Contains("580", sheet.Items.OfType<TextItem>().Where(t => t.Group == "dimension:finished:along").Select(t => t.Text));
+        Assert.Contains("580", pages.Texts().Where(t => t.Group == "dimension:finished:along").Select(t => t.Text));
         string[] table = [.. TableRow(request, "d2")];
         Assert.Contains("580", table);
         Assert.Contains("300 from W", table);
@@ -46,10 +46,10 @@ public class CutOutPlaceTests
     public void View_table_and_room_agree(string template)
     {
         var request = DrawnPlans.Request(DrawnPlans.Text(template));
-        var (units, sheet) = (request.Plan.Units, SheetSet.Draw(request, [6]).Single());
+        var (units, pages) = (request.Plan.Units, SheetSet.Draw(request, [6]));
         string[] inRow =
         [
-            .. sheet.Items.OfType<TextItem>().Where(t => t.Group == "dimension:finished:along").Select(t => Plain(t.Text)),
+            .. pages.Texts().Where(t => t.Group == "dimension:finished:along").Select(t => Plain(t.Text)),
         ];
         foreach (var cut in CutOuts.Of(request.Plan))
         {

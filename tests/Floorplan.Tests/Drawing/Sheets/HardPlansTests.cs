@@ -62,13 +62,13 @@ public class HardPlansTests
     [Fact]
     public void A_very_long_list_goes_on_over_pages_and_nothing_is_lost()
     {
-        var text = new StringBuilder("plan \"Long list\"\nshell shed 40000 x 20000 x 2600\nroom a \"Hall\" dirty from west to east\n");
+        var text = new StringBuilder("plan \"Long list\"\nshell shed 40000 x 14000 x 2600\nroom a \"Hall\" dirty from west to east\n");
         for (int i = 0; i < 900; i++)
         {
             text.Append(
                 CultureInfo.InvariantCulture,
                 $"station s{i} \"Bench number {i}\" in a\n  size 500 x 400 x 900\n  place at {500 + (i % 45 * 850)}, "
-                    + $"{500 + (i / 45 * 900)}\n");
+                    + $"{500 + (i / 45 * 650)}\n");
         }
 
         var pages = SheetSet.Draw(DrawnPlans.Request(text.ToString()), [1]);

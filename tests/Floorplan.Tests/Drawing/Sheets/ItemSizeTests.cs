@@ -33,9 +33,10 @@ public class ItemSizeTests
     public void A_turned_item_has_the_same_width_and_depth_everywhere(int degrees)
     {
         string plan = PlanTurned(degrees);
-        foreach (var sheet in DrawnPlans.Draw(plan, [1, 8]))
+        var set = DrawnPlans.Draw(plan, [1, 8]);
+        foreach (int sheet in new[] { 1, 8 })
         {
-            string[] texts = [.. sheet.Items.OfType<TextItem>().Select(t => t.Text.Replace(" ", "", StringComparison.Ordinal))];
+            string[] texts = [.. set.OfSheet(sheet).Texts().Select(t => t.Text.Replace(" ", "", StringComparison.Ordinal))];
             Assert.Contains("1650×640×910", texts);
             Assert.Contains("450×1150×1800", texts);
             Assert.Contains(texts, t => t.Contains("wide×deep×high", StringComparison.OrdinalIgnoreCase));
@@ -56,7 +57,7 @@ public class ItemSizeTests
     {
         string plan = PlanTurned(90).Replace("1650 x 640", "2100 x 1150", StringComparison.Ordinal);
         var labels =
-            DrawnPlans.Draw(plan, [1]).Single().Items.OfType<TextItem>().Where(t => t.Group == "station:bench").Select(t => t.Text);
+            DrawnPlans.Draw(plan, [1]).Texts().Where(t => t.Group == "station:bench").Select(t => t.Text);
         Assert.Contains("2100×1150", labels);
     }
 
