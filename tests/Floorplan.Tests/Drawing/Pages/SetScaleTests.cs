@@ -21,8 +21,8 @@ public sealed class SetScaleTests
     public void Plan_views_of_a_set_have_one_scale_and_it_is_large_enough(string name)
     {
         var plan = DrawnPlans.Request(AllPlans.Text(name)).Plan;
-        var views = DrawnPlans.Set(name).Where(p => p.Sheet <= 5 && p.Items.Any(i => i.Group == "wall:shell")).ToList();
-        Assert.Equal([1, 2, 3, 4, 5], views.Select(v => v.Sheet).Distinct());
+        var views = DrawnPlans.Set(name).Where(p => p.Items.Any(i => i.Group == "wall:shell")).ToList();
+        Assert.Superset(new HashSet<int> { 1, 2, 3, 4, 5 }, views.Select(v => v.Sheet).ToHashSet());
         double scale = Assert.Single(views.Select(v => v.Denominator).Distinct());
         bool metric = plan.Units == UnitSystem.Metric;
         Assert.Contains(scale, metric ? Metric : Feet);
