@@ -16,8 +16,8 @@ internal sealed record PageSpace(PaperSize Paper, PaperBox Inside, PaperBox Titl
     /// <summary>A column lower than this is not worth its title; own choice.</summary>
     private const double LowestColumn = 16;
 
-    /// <summary>A view's own margin is mostly blank, so it may reach so far into the gap before a column, mm; own choice.</summary>
-    private const double Reach = 5;
+    /// <summary>A view keeps blank paper at its own edge, so a column may begin this near to it, mm; own choice.</summary>
+    private const double BesideView = 3;
 
     public double Width => Inside.Width - (2 * Pad);
 
@@ -41,7 +41,7 @@ internal sealed record PageSpace(PaperSize Paper, PaperBox Inside, PaperBox Titl
         for (int i = 0; i < count; i++)
         {
             double left = Inside.Left + Pad + (i * (width + Gap));
-            double top = taken.Where(v => v.Left - Reach < left + width && left < v.Right - Reach).Select(v => v.Bottom)
+            double top = taken.Where(v => v.Left - BesideView < left + width && left < v.Right + BesideView).Select(v => v.Bottom)
                 .DefaultIfEmpty(Inside.Top).Max();
             bool overTitle = left + width + Pad > Title.Left;
             var column = new PaperBox(left, top + Pad, left + width, (overTitle ? Title.Top : Inside.Bottom) - Pad);

@@ -14,13 +14,24 @@ internal static class ViewParts
     public static IEnumerable<ISheetView> Of(ISheetView view, double denominator, PageSpace space)
     {
         var size = view.Measure(denominator);
+        if (Fits(size, space))
+        {
+            return [view];
+        }
+
         double height = space.Height - space.Title.Height - ViewStrip.Height;
         int across = size.Width <= space.Width ? 1 : Count(size.Width, space.Width - (2 * ViewPart.Beside));
-        int down = size.Height + ViewStrip.Height <= space.Height ? 1 : Count(size.Height, height - (2 * ViewPart.Beside));
+        int down = size.Height <= height ? 1 : Count(size.Height, height - (2 * ViewPart.Beside));
         return across * down is 1 or > Most
             ? [view]
             : Enumerable.Range(0, across * down).Select(i => (ISheetView)new ViewPart(view, i, across, down));
     }
+
+    /// <summary>Whole on a page, beside the title block or over it; the strip under a view finds room beside that block.</summary>
+    public static bool Fits(PaperSpace size, PageSpace space) => size.Width <= space.Width
+        && size.Height + (size.Width + PageSpace.Pad <= space.Title.Left - space.Inside.Left ? ViewStrip.Height : 0) <= space.Height
+        && (size.Width + PageSpace.Pad <= space.Title.Left - space.Inside.Left - PageSpace.Pad
+            || size.Height + PageSpace.Pad <= space.Title.Top - space.Inside.Top);
 
     private static int Count(double length, double most) => most <= 0 ? Most + 1 : (int)Math.Min(Most + 1, Math.Ceiling(length / most));
 }

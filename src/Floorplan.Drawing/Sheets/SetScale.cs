@@ -18,44 +18,57 @@ internal static class SetScale
     /// <summary>A picture that takes more of the page leaves no room for what explains it; own choice.</summary>
     private const double MostOfPage = 0.7;
 
+    /// <summary>A 40 ft box (ISO 668), and a little more.</summary>
+    private const double UsualLength = 12_200;
+
+    private const OuterRows Least = OuterRows.WithoutItemsAndOpenings;
+
     /// <summary>1:100 and 1/8 in to the foot: smaller pictures are of no use where parts of larger ones will do.</summary>
     private const double Useful = 100;
 
     /// <param name="head">Of sheet 1.</param>
     /// <returns>
-    /// The scale, and the request: without the rows of stations round sheet 1 where the plan would be too small with them.
+    /// The scale, and the request: without some rows round sheet 1 where the plan would be too small with them.
     /// </returns>
     public static (double Scale, SheetRequest Request) Of(SheetRequest request, SheetContent head)
     {
         var plan = request.Plan;
         var space = SheetComposer.Space(head);
         double usual = ScaleSeries.SmallestWanted(plan.Units);
-        foreach (bool shortRows in (bool[])[false, true])
+        foreach (var rows in Enum.GetValues<OuterRows>())
         {
-            var widest = View(request, shortRows, all: true);
-            var unit = View(request, shortRows, all: false);
+            var widest = View(request, rows, all: true);
+            var unit = View(request, rows, all: false);
             double? scale = First(s => s <= usual && Fits(widest, s) && Share(widest.Measure(s), space) <= MostOfPage)
                 ?? First(s => s <= usual && Fits(widest, s))
 
-                // Ways far outside are shown in parts; the unit itself is seen whole as long as its scale is of use.
-                ?? First(s => s <= usual && Fits(unit, s))
-                ?? (shortRows ? First(s => s <= Useful && Fits(unit, s)) : null);
+                // Ways far outside are shown in parts; the unit itself is seen whole.
+                ?? First(s => s <= usual && Fits(unit, s));
             if (scale is { } found)
             {
-                return (found, request with { ShortRows = shortRows });
+                return (found, request with { Rows = rows });
             }
         }
 
-        return (ScaleSeries.For(plan.Units).Last(s => s <= Useful), request with { ShortRows = true });
+        // A unit of usual size is rather seen in parts than too small to read; a longer one small and whole, if its scale is of use.
+        var all = request with { Rows = OuterRows.All };
+        if (Math.Max(plan.Shell.Outside.EnvelopeInternal.Width, plan.Shell.Outside.EnvelopeInternal.Height) <= UsualLength)
+        {
+            return (usual, all);
+        }
+
+        var least = View(request, Least, all: false);
+        return First(s => s <= Useful && Fits(View(request, OuterRows.All, all: false), s)) is { } whole ? (whole, all)
+            : First(s => s <= Useful && Fits(least, s)) is { } small ? (small, request with { Rows = Least })
+            : (ScaleSeries.For(plan.Units).Last(s => s <= Useful), request with { Rows = Least });
 
         double? First(Func<double, bool> holds) => ScaleSeries.For(plan.Units).Cast<double?>().FirstOrDefault(s => holds(s!.Value));
 
-        bool Fits(PlanView view, double scale) => view.Measure(scale).Width <= space.Width
-            && ViewRows.Pack([view], scale, space, plan.Units, centred: false) is not null;
+        bool Fits(PlanView view, double scale) => ViewParts.Fits(view.Measure(scale), space);
     }
 
     /// <summary>What takes most paper of any plan view, or the unit alone.</summary>
-    private static PlanView View(SheetRequest request, bool shortRows, bool all)
+    private static PlanView View(SheetRequest request, OuterRows rows, bool all)
     {
         var plan = request.Plan;
         PlanLayer[] outside = all
@@ -66,7 +79,7 @@ internal static class SetScale
             : [];
         return new PlanView(
             "Plan", plan, [new StationLayer(plan, StationLook.Full), new OpeningLayer(plan), .. outside],
-            set => OuterDimensions.Add(plan, set, shortRows));
+            set => OuterDimensions.Add(plan, set, rows));
     }
 
     private static double Share(PaperSpace size, PageSpace space) => size.Width * size.Height / (space.Width * space.Height);

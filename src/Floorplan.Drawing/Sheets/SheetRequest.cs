@@ -17,10 +17,8 @@ public sealed record SheetRequest(PlanFacts Facts, IReadOnlyList<Finding> Findin
 
     public FloorSpace Space => Facts.Space;
 
-    /// <summary>
-    /// The rows round sheet 1 leave out stations, whose places stand in its key: with them the plan would be smaller than is of use.
-    /// </summary>
-    public bool ShortRows { get; init; }
+    /// <summary>Which rows stand round sheet 1: with all of them some plans would be smaller than is of use.</summary>
+    public OuterRows Rows { get; init; }
 
     /// <summary>How the frames are cut from stock bars, one a section; empty leaves it off the sheets.</summary>
     public IReadOnlyList<StockPlan> Stock { get; init; } = [];

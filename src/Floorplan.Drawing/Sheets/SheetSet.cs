@@ -27,17 +27,12 @@ public static class SheetSet
     /// <param name="kept">The sheets as they were drawn before an edit; null lays every sheet out.</param>
     public static DrawnSet Make(SheetRequest request, IReadOnlyCollection<int>? numbers = null, KeptSheets? kept = null)
     {
-        List<Sheet> chosen = [.. All.Where(s => numbers is null || numbers.Contains(s.Number))];
-        (double scale, request) = SetScale.Of(request, Head(request, All[0]));
-
-        // The floor's space is for one thread, so contents are gathered one after another; the drawing of each needs no other.
-        List<SheetContent> contents =
-            [.. chosen.Select(s => s.Content(request, Head(request, s)) with { PlanScale = scale })];
+        var contents = Contents(request, numbers);
 
         // Some take five times as long as others, so a processor that is free takes the next one.
         var next = Partitioner.Create(contents.Where(c => c.TitleBlock.Sheet > 1).ToList(), EnumerablePartitionerOptions.NoBuffering);
         var made = next.AsParallel().AsOrdered().Select(Compose).ToList();
-        if (contents.Find(c => c.TitleBlock.Sheet == 1) is { } first)
+        if (contents.FirstOrDefault(c => c.TitleBlock.Sheet == 1) is { } first)
         {
             // Sheet 1 lists the pages of the others.
             var list = SheetList.Of(All, [.. made.SelectMany(m => m.Pages)]);
@@ -48,6 +43,19 @@ public static class SheetSet
 
         (IReadOnlyList<SheetScene> Pages, NotDrawn? Reason) Compose(SheetContent content)
             => kept is null ? SheetComposer.Compose(content) : kept.Compose(content);
+    }
+
+    /// <summary>What each sheet shows, before it is laid out, but for the list of pages on sheet 1.</summary>
+    internal static IReadOnlyList<SheetContent> Contents(SheetRequest request, IReadOnlyCollection<int>? numbers = null)
+    {
+        (double scale, request) = SetScale.Of(request, Head(request, All[0]));
+
+        // The floor's space is for one thread, so contents are gathered one after another; the drawing of each needs no other.
+        return
+        [
+            .. All.Where(s => numbers is null || numbers.Contains(s.Number))
+                .Select(s => s.Content(request, Head(request, s)) with { PlanScale = scale }),
+        ];
     }
 
     private static SheetContent Head(SheetRequest request, Sheet sheet) => SheetHead.For(request, sheet, All.Count);

@@ -41,14 +41,14 @@ public sealed class GeneralArrangementSheet : Sheet
                 new InnerDimensionLayer(plan),
                 new RoomNameLayer(request.Facts),
             ],
-            set => OuterDimensions.Add(plan, set, request.ShortRows));
+            set => OuterDimensions.Add(plan, set, request.Rows));
         return head with
         {
             Description = Describe(plan, SheetHead.Checks(request)),
             Views = [view],
             Legend = [.. view.Legend],
             Tables = [.. RevisionLayer.Table(request), StationKeyTable.Of(plan), OpeningKeyTable.Of(plan)],
-            Notes = [.. Notes(plan, request.ShortRows), .. plan.Head.Notes],
+            Notes = [.. Notes(plan, request.Rows), .. plan.Head.Notes],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = Cautions.Building(plan.Shell.Kind),
         };
@@ -69,7 +69,7 @@ public sealed class GeneralArrangementSheet : Sheet
             + $"{SheetHead.Count(plan.Stations.Count, "item")}, "
         + $"{SheetHead.Count(plan.Openings.Count, "opening")}, with setting-out dimensions. Checks: {checks}.";
 
-    private static IEnumerable<string> Notes(Plan plan, bool shortRows)
+    private static IEnumerable<string> Notes(Plan plan, OuterRows rows)
     {
         yield return plan.Units == UnitSystem.Metric
             ? "Dimensions in millimetres, to finished faces and clear openings. Measure on site before cutting."
@@ -81,9 +81,10 @@ public sealed class GeneralArrangementSheet : Sheet
             yield return "From west, south: to the item's south-west corner, from the west and south faces of its room.";
         }
 
-        if (shortRows)
+        if (rows != OuterRows.All)
         {
-            yield return "No rows of dimensions for items round this plan: they would make it too small. The key gives their places.";
+            string left = rows == OuterRows.WithoutItems ? "items" : "items and openings";
+            yield return $"No rows of dimensions for {left} round this plan: they would make it too small. The keys give their places.";
         }
 
         if (OpeningKeyTable.Marks(plan) is { } marks)

@@ -18,13 +18,16 @@ internal static class OuterDimensions
     /// <summary>A corner further in than this is one of an L, not of the wall's own thickness.</summary>
     private static readonly Length DeepCorner = Length.FromMillimetres(500);
 
-    /// <param name="isShort">Without the rows of stations.</param>
-    public static void Add(Plan plan, DimensionSet set, bool isShort = false)
+    public static void Add(Plan plan, DimensionSet set, OuterRows rows)
     {
         foreach (var side in (Side[])[Side.North, Side.South, Side.West, Side.East])
         {
-            AddOpenings(plan, set, side);
-            if (!isShort)
+            if (rows != OuterRows.WithoutItemsAndOpenings)
+            {
+                AddOpenings(plan, set, side);
+            }
+
+            if (rows == OuterRows.All)
             {
                 AddStations(plan, set, side);
             }

@@ -20,9 +20,8 @@ public sealed class NothingLostTests
         var request = DrawnPlans.Request(AllPlans.Text(plan));
         var pages = SheetSet.Draw(request);
         var lost = new List<string>();
-        foreach (var sheet in SheetSet.All)
+        foreach (var (sheet, content) in SheetSet.All.Zip(SheetSet.Contents(request)))
         {
-            var content = sheet.Content(request, SheetHead.For(request, sheet, SheetSet.All.Count));
             var printed = PrintedText.Of(pages.OfSheet(sheet.Number));
             lost.AddRange(Said(content).Where(s => !printed.Next(s.Cells))
                 .Select(s => $"sheet {sheet.Number}, {s.Of}: {string.Join(" | ", s.Cells)}"));

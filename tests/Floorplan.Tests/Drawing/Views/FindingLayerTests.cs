@@ -51,7 +51,7 @@ public class FindingLayerTests
     private static SheetScene Draw(params Severity[] severities) => Draw([.. severities.Select(Made)]);
 
     private static SheetScene Draw(IReadOnlyList<Finding> findings)
-        => SheetSet.Draw(Hall with { Findings = findings }, [9]).Single();
+        => SheetSet.Draw(Hall with { Findings = findings }, [9])[0];
 
     private static Finding Made(Severity severity, int number) => Some with
     {
