@@ -29,9 +29,12 @@ public static class SheetComposer
     internal static PageSpace Space(SheetContent content)
     {
         var paper = content.Wish?.Paper is { } name && PaperSize.Find(name) is { } wished ? wished : PaperSize.Usual(content.Units);
+
+        // All pages of a sheet have one title block: as high as that of the page with the longest number.
         double title = TitleBlock.Height(
-            content.TitleBlock, ScaleSeries.Text(ScaleSeries.SmallestWanted(content.Units), content.Units), paper.Name,
-            Units(content), DrawingStandard.For(content.Units));
+            content.TitleBlock with { Page = Arrangement.MostPages, Pages = Arrangement.MostPages },
+            ScaleSeries.Text(ScaleSeries.SmallestWanted(content.Units), content.Units), paper.Name, Units(content),
+            DrawingStandard.For(content.Units));
         return PageSpace.Of(paper, content.Units, title);
     }
 

@@ -59,8 +59,8 @@ internal static class TitleBlock
         {
             new(
             [
-                Cell.Of("Title", f.Title, 104, standard.SubtitleHeight, bold: true),
-                Cell.Of("Sheet no.", f.SheetNumber, 46, note, bold: true), Cell.Of("Caution", "Do not scale", 30, note),
+                Cell.Of("Title", f.Title, 96, standard.SubtitleHeight, bold: true),
+                Cell.Of("Sheet no.", f.SheetNumber, 58, note, bold: true), Cell.Of("Caution", "Do not scale", 26, note),
             ]),
             new(
             [

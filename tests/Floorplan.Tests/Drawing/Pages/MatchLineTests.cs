@@ -1,3 +1,4 @@
+using System.Globalization;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 using Floorplan.Tests.Drawing.Support;
@@ -9,6 +10,9 @@ namespace Floorplan.Tests.Drawing.Pages;
 public sealed class MatchLineTests
 {
     private const double Near = 0.01;
+
+    /// <summary>The title of a part may begin so far right of its first match line: after the north arrow, mm.</summary>
+    private const double TitleIndent = 20;
 
     /// <summary>Benches everywhere along the hall, so that some stand across any match line.</summary>
     private static readonly string Plan = """
@@ -47,19 +51,21 @@ public sealed class MatchLineTests
     public void Every_match_line_is_on_two_parts(int sheet)
     {
         var lines = Lines(Set.Value.OfSheet(sheet));
-        Assert.All(lines.GroupBy(l => l.Number), pair => Assert.Equal([pair.Key, pair.Key + 1], pair.Select(l => l.GoesOn).Order()));
-        Assert.Equal(Enumerable.Range(1, lines.Count / 2), lines.Select(l => l.Number).Distinct().Order());
+        Assert.All(lines, l => Assert.Equal(1, Math.Abs(l.Part - l.GoesOn)));
+        Assert.All(lines, l => Assert.Single(lines, o => (o.Part, o.GoesOn) == (l.GoesOn, l.Part)));
+        Assert.Equal(Enumerable.Range(1, (lines.Count / 2) + 1), lines.Select(l => l.Part).Distinct().Order());
     }
 
     /// <summary>What one part draws up to a match line, the other draws on from there, at the same height and with the same pen.</summary>
     [Theory, MemberData(nameof(Plans))]
     public void What_crosses_a_match_line_meets_on_both_parts(int sheet)
     {
-        foreach (var pair in Lines(Set.Value.OfSheet(sheet)).GroupBy(l => l.Number))
+        var lines = Lines(Set.Value.OfSheet(sheet));
+        foreach (var line in lines.Where(l => l.GoesOn > l.Part))
         {
-            var ends = pair.Select(l => Ends(l).Distinct().Order().ToList()).ToList();
-            Assert.Contains(ends[0], e => e.StartsWith("wall:shell", StringComparison.Ordinal));
-            Assert.Equal(ends[0], ends[1]);
+            var ends = Ends(line).Distinct().Order().ToList();
+            Assert.Contains(ends, e => e.StartsWith("wall:shell", StringComparison.Ordinal));
+            Assert.Equal(ends, Ends(lines.Single(l => (l.Part, l.GoesOn) == (line.GoesOn, line.Part))).Distinct().Order());
         }
     }
 
@@ -87,19 +93,24 @@ public sealed class MatchLineTests
         var found = new List<MatchLine>();
         foreach (var page in pages)
         {
+            var texts = page.Items.OfType<TextItem>().ToList();
             foreach (var line in page.Items.OfType<LineItem>().Where(l => l.Group == "match line"))
             {
-                // Its words stand along it.
-                var words = page.Items.OfType<TextItem>().Where(t => t.Group == "match line" && t.Degrees == 90)
-                    .Where(t => t.At.Y > line.From.Y && t.At.Y <= line.To.Y).MinBy(t => Math.Abs(t.At.X - line.From.X))!;
-                string[] said = words.Text.Split(' ', ',');
-                found.Add(new MatchLine(page, line, int.Parse(said[2]), int.Parse(said[^1])));
+                // Its words stand along it, and the title of its part stands under it.
+                var words = texts.Where(t => t.Group == "match line" && t.At.Y > line.From.Y && t.At.Y <= line.To.Y)
+                    .MinBy(t => Math.Abs(t.At.X - line.From.X))!;
+                var title = texts.Where(t => t.Bold && t.Text.Contains(", part ", StringComparison.Ordinal) && t.At.Y > line.To.Y
+                    && t.At.X < line.From.X + TitleIndent).MinBy(t => t.At.Y - line.To.Y + line.From.X - t.At.X)!;
+                found.Add(new MatchLine(page, line, Number(title.Text, ", part "), Number(words.Text, "in part ")));
             }
         }
 
         return found;
+
+        static int Number(string text, string after) => int.Parse(text.Split(after)[1].Split(' ')[0], CultureInfo.InvariantCulture);
     }
 
-    /// <param name="GoesOn">The part that the words name.</param>
-    private sealed record MatchLine(SheetScene Page, LineItem Line, int Number, int GoesOn);
+    /// <param name="Part">Whose edge it is.</param>
+    /// <param name="GoesOn">The part that its words name.</param>
+    private sealed record MatchLine(SheetScene Page, LineItem Line, int Part, int GoesOn);
 }
