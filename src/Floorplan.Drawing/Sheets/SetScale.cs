@@ -18,9 +18,6 @@ internal static class SetScale
     /// <summary>A picture that takes more of the page leaves no room for what explains it; own choice.</summary>
     private const double MostOfPage = 0.7;
 
-    /// <summary>A 40 ft box (ISO 668), and a little more.</summary>
-    private const double UsualLength = 12_200;
-
     private const OuterRows Least = OuterRows.WithoutItemsAndOpenings;
 
     /// <summary>1:100 and 1/8 in to the foot: smaller pictures are of no use where parts of larger ones will do.</summary>
@@ -50,13 +47,8 @@ internal static class SetScale
             }
         }
 
-        // A unit of usual size is rather seen in parts than too small to read; a longer one small and whole, if its scale is of use.
+        // Seen whole and small rather than large and in parts, as long as its scale is of use.
         var all = request with { Rows = OuterRows.All };
-        if (Math.Max(plan.Shell.Outside.EnvelopeInternal.Width, plan.Shell.Outside.EnvelopeInternal.Height) <= UsualLength)
-        {
-            return (usual, all);
-        }
-
         var least = View(request, Least, all: false);
         return First(s => s <= Useful && Fits(View(request, OuterRows.All, all: false), s)) is { } whole ? (whole, all)
             : First(s => s <= Useful && Fits(least, s)) is { } small ? (small, request with { Rows = Least })

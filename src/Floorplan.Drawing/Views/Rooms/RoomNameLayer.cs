@@ -56,6 +56,9 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             NotOver = shell,
             Group = group,
         });
+
+        // Not under the name: a line that leads to it would cut the name.
+        var free = (place is { } taken ? floor.Less(taken) : floor).Find(1, 1, middle)?.Centre ?? middle;
         canvas.Labels.Add(new LabelRequest
         {
             Id = group + ":class",
@@ -67,8 +70,9 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             CapHeight = letter,
             SmallestCapHeight = Standard.TagHeight,
             Bold = true,
-            LeadTo = middle,
-            NotOver = shell,
+            LeadTo = free,
+
+            // Where its own floor is full, a leader says which room it is of.
             Tag = TagShape.Hexagon,
             Group = group,
         });
