@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Floorplan.Checks.Findings;
+using Floorplan.Cli.Commands.Options;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Json;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Floorplan.Cli.Commands.Options;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Files;

@@ -6,7 +6,6 @@ using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Pages;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 
 namespace Floorplan.Drawing.Frames;
 

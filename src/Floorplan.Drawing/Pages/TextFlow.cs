@@ -96,7 +96,8 @@ internal sealed class TextFlow
 
     private double ColumnWidth => columns.Count > 0 ? columns[0].Width : columnsOf(mostPages)[0].Width;
 
-    private double TallestColumn() => columns.Skip(column + 1).Concat(columnsOf(page + 1)).Max(c => c.Height);
+    /// <summary>Of this page and of pages without views, which come at last.</summary>
+    private double TallestColumn() => columns.Skip(column + 1).Concat(columnsOf(mostPages)).Max(c => c.Height);
 
     private void Put(BlockRow row)
     {

@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using Floorplan.Drawing.Sheets;
-using Floorplan.Tests.Drawing.Support;
 using Xunit;
 
 namespace Floorplan.Tests.Cli;

@@ -1,5 +1,4 @@
 using Floorplan.Cli.Gallery;
-using Floorplan.Drawing.Sheets;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;

@@ -1,9 +1,5 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Sheets.GeneralArrangement;
-using Floorplan.Drawing.Views;
-using Floorplan.Drawing.Views.Openings;
-using Floorplan.Drawing.Views.Rooms;
-using Floorplan.Drawing.Views.Stations;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 

@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;

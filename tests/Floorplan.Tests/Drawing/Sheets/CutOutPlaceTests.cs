@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Drawing.Sheets.OpeningsAndFrames;
 using Floorplan.Language.Quantities;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Floorplan.Drawing.Conventions;
-using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;

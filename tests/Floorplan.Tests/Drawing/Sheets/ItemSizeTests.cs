@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Schedules;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Drawing.Support;

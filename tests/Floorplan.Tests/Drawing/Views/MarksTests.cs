@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Scene;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
 

@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Floorplan.Cli.Output.Json;
 using Floorplan.Cli.Output.Reports;
-using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
 using Floorplan.Language.Details;
 using Floorplan.Language.Syntax;

@@ -4,7 +4,7 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Words;
 
-namespace Floorplan.Cli.Commands;
+namespace Floorplan.Cli.Commands.Options;
 
 /// <summary>The <c>--print letter</c> option.</summary>
 internal static class PrintPaper

@@ -3,7 +3,7 @@ using System.CommandLine.Parsing;
 using Floorplan.Cli.Input;
 using Floorplan.Language.Diagnostics;
 
-namespace Floorplan.Cli.Commands;
+namespace Floorplan.Cli.Commands.Options;
 
 /// <summary>The list of plans that most commands take.</summary>
 internal static class FileArguments

@@ -3,7 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using Floorplan.Print.Png;
 
-namespace Floorplan.Cli.Commands;
+namespace Floorplan.Cli.Commands.Options;
 
 /// <summary>The <c>--dpi 150</c> option.</summary>
 internal static class Dpi

@@ -3,7 +3,7 @@ using System.CommandLine.Parsing;
 using Floorplan.Cli.Output.Drawings;
 using Floorplan.Language.Diagnostics;
 
-namespace Floorplan.Cli.Commands;
+namespace Floorplan.Cli.Commands.Options;
 
 /// <summary>The <c>--format svg,pdf</c> option.</summary>
 internal static class DrawFormats

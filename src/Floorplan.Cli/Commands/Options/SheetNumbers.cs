@@ -3,7 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using Floorplan.Drawing.Sheets;
 
-namespace Floorplan.Cli.Commands;
+namespace Floorplan.Cli.Commands.Options;
 
 /// <summary>The <c>--sheets 1,2</c> option.</summary>
 internal static class SheetNumbers
