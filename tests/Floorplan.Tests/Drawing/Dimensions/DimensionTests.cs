@@ -21,15 +21,15 @@ public partial class DimensionTests
     [MemberData(nameof(Templates))]
     public void The_figures_of_every_full_chain_add_up_to_the_overall_figure_as_printed(string template)
     {
-        var sheet = DrawnPlans.Template(template).PageWith("dimension:inside");
-        var rows = sheet.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Dimensions && t.Group is not null)
+        var sheet = DrawnPlans.Template(template).OfSheet(1);
+        var rows = sheet.Texts().Where(t => t.Layer == Layers.Dimensions && t.Group is not null)
             .GroupBy(t => t.Group!)
             .ToDictionary(g => g.Key, g => g.Sum(t => Sixteenths(t.Text)));
         Assert.True(rows.TryGetValue("dimension:inside", out double inside) && inside > 0);
 
         var chains = rows.Where(r => ChainName().IsMatch(r.Key)).ToList();
         Assert.NotEmpty(chains);
-        var overall = sheet.Items.OfType<TextItem>().Where(t => t.Group == "dimension:inside").Select(t => Sixteenths(t.Text)).ToList();
+        var overall = sheet.Texts().Where(t => t.Group == "dimension:inside").Select(t => Sixteenths(t.Text)).ToList();
         Assert.All(chains, chain => Assert.Contains(overall, size => Math.Abs(size - chain.Value) < 0.001));
     }
 

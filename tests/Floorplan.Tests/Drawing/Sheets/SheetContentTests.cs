@@ -96,7 +96,7 @@ public class SheetContentTests
             Assert.Equal([1, 2, 3, 4, 5], plans.Select(p => p.Sheet).Distinct());
             foreach (var sheet in plans)
             {
-                double denominator = TransformOf(sheet, request).Denominator;
+                double denominator = Measured(sheet, request);
                 Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Text.EndsWith($"1:{denominator:0}", StringComparison.Ordinal)
                     || t.Text.EndsWith($"(1:{denominator:0})", StringComparison.Ordinal));
             }
@@ -115,7 +115,7 @@ public class SheetContentTests
             double unit = last.EndsWith(" m", StringComparison.Ordinal) ? 1000 : 304.8;
             double says = double.Parse(last.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture) * unit;
 
-            Assert.Equal(says / TransformOf(sheet, request).Denominator, bar.Width, 6);
+            Assert.Equal(says / Measured(sheet, request), bar.Width, 6);
         }
     }
 
@@ -143,6 +143,21 @@ public class SheetContentTests
     private static PaperBox Outline(SheetScene sheet) =>
         PaperBox.Of(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "station:bench" && p.Closed)
             .MaxBy(p => PaperBox.Of(p.Points).Width)!.Points);
+
+    /// <summary>From a station that is whole on the page: a part of a long plan has only a part of the shell.</summary>
+    private static double Measured(SheetScene sheet, SheetRequest request)
+    {
+        var scales =
+            from station in request.Plan.Stations
+            from outline in sheet.Items.OfType<PolylineItem>()
+            where outline.Closed && outline.Group == "station:" + station.Id
+            let box = PaperBox.Of(outline.Points)
+            let along = station.Bounds.Width.Millimetres / box.Width
+            let across = station.Bounds.Depth.Millimetres / box.Height
+            where Math.Abs(along - across) < 1e-6
+            select Math.Round(along, 6);
+        return scales.First();
+    }
 
     /// <summary>From two outlines that are on the plan and on the sheet: the outside of the shell.</summary>
     private static PlanTransform TransformOf(SheetScene sheet, SheetRequest request)

@@ -28,7 +28,7 @@ public class FindingLayerTests
         var sheet = Draw(Severity.Error, Severity.Warning, Severity.Note);
         Assert.Equal(3, new[] { 1, 2, 3 }.Select(n => Look(sheet, n)).Distinct().Count());
         Assert.Equal(3, new[] { 1, 2, 3 }.Select(n => Corners(sheet, n)).Distinct().Count());
-        Assert.All(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "finding:1"), p => Assert.Equal("#000000", p.Pen.Colour));
+        Assert.All(sheet.Items<PolylineItem>().Where(p => p.Group == "finding:1"), p => Assert.Equal("#000000", p.Pen.Colour));
     }
 
     [Fact]
@@ -48,10 +48,10 @@ public class FindingLayerTests
         Assert.Empty(Legend(Draw()));
     }
 
-    private static SheetScene Draw(params Severity[] severities) => Draw([.. severities.Select(Made)]);
+    private static IReadOnlyList<SheetScene> Draw(params Severity[] severities) => Draw([.. severities.Select(Made)]);
 
-    private static SheetScene Draw(IReadOnlyList<Finding> findings)
-        => SheetSet.Draw(Hall with { Findings = findings }, [9])[0];
+    private static IReadOnlyList<SheetScene> Draw(IReadOnlyList<Finding> findings)
+        => SheetSet.Draw(Hall with { Findings = findings }, [9]);
 
     private static Finding Made(Severity severity, int number) => Some with
     {
@@ -62,13 +62,13 @@ public class FindingLayerTests
 
     private static Acceptance AnAcceptance() => new("clear-space", [], "Tried with the crew", "owner", default);
 
-    private static int Corners(SheetScene sheet, int number)
-        => sheet.Items.OfType<PolylineItem>().First(p => p.Group == $"finding:{number}" && p.Closed).Points.Count;
+    private static int Corners(IReadOnlyList<SheetScene> sheet, int number)
+        => sheet.Items<PolylineItem>().First(p => p.Group == $"finding:{number}" && p.Closed).Points.Count;
 
     /// <summary>Kinds and sizes of the shapes that are drawn for it, wherever it stands; leaders are no shapes.</summary>
-    private static string Look(SheetScene sheet, int number) => string.Join(
+    private static string Look(IReadOnlyList<SheetScene> sheet, int number) => string.Join(
         "; ",
-        sheet.Items.Where(i => i.Group == $"finding:{number}" && i is ArcItem or AreaItem or PolylineItem).Select(i => i switch
+        sheet.Items<SceneItem>().Where(i => i.Group == $"finding:{number}" && i is ArcItem or AreaItem or PolylineItem).Select(i => i switch
         {
             ArcItem arc => FormattableString.Invariant($"ring {arc.Radius:0.00}"),
             PolylineItem line => FormattableString.Invariant($"line of {line.Points.Count}"),
@@ -76,9 +76,9 @@ public class FindingLayerTests
             _ => "",
         }));
 
-    private static string[] Legend(SheetScene sheet) =>
+    private static string[] Legend(IReadOnlyList<SheetScene> sheet) =>
     [
-        .. sheet.Items.OfType<TextItem>().Where(t => t.Layer == "A-ANNO-LEGN" && t.Text.StartsWith("finding: ", StringComparison.Ordinal))
+        .. sheet.Texts().Where(t => t.Layer == "A-ANNO-LEGN" && t.Text.StartsWith("finding: ", StringComparison.Ordinal))
             .Select(t => t.Text),
     ];
 }
