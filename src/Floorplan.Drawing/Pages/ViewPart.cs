@@ -15,6 +15,9 @@ internal sealed class ViewPart(ISheetView view, int index, int across, int down)
     /// <summary>From a match line to its words, mm.</summary>
     private const double WordsAway = 1.2;
 
+    /// <summary>The same where the tails of letters point to the line.</summary>
+    private const double TailsAway = 1.5;
+
     private static readonly double[] MatchDash = [8, 2, 2, 2];
 
     public string Title => FormattableString.Invariant($"{view.Title}, part {index + 1} of {across * down}");
@@ -62,7 +65,7 @@ internal sealed class ViewPart(ISheetView view, int index, int across, int down)
         double letters = canvas.Standard.NoteHeight;
         if (Column > 0)
         {
-            Upright(canvas, window, window.Left, window.Left - WordsAway, index);
+            Upright(canvas, window, window.Left, window.Left - TailsAway, index);
         }
 
         if (Column + 1 < across)
@@ -72,7 +75,7 @@ internal sealed class ViewPart(ISheetView view, int index, int across, int down)
 
         if (Row > 0)
         {
-            Lying(canvas, window, window.Top, window.Top - WordsAway, index + 1 - across);
+            Lying(canvas, window, window.Top, window.Top - TailsAway, index + 1 - across);
         }
 
         if (Row + 1 < down)
