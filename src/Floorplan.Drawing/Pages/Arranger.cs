@@ -109,7 +109,7 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     {
         if (!measured.TryGetValue((width, text.NoteHeight), out var blocks))
         {
-            measured[(width, text.NoteHeight)] = blocks = 
+            measured[(width, text.NoteHeight)] = blocks =
             [
                 .. Table(first, width, text), .. TextBlocks.Of(content, width, text), .. Table(last, width, text),
             ];

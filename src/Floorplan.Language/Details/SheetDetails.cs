@@ -14,7 +14,8 @@ public static class SheetDetails
 
     private static readonly string[] Showable = ["dimensions", "findings", "flows", "openings", "services", "stations"];
 
-    public static Detail<TextSyntax> Paper { get; } = new("paper", "its paper size", ["paper A2", "paper A1", "paper tabloid"], PaperOf);
+    public static Detail<TextSyntax> Paper { get; } =
+        new("paper", "its paper size", ["paper A2", "paper A4 portrait", "paper tabloid"], PaperOf);
 
     public static Detail<NumberSyntax> Scale { get; } = new("scale", "its scale", ["scale 1:25", "scale 1:50"], ScaleOf);
 
