@@ -15,16 +15,16 @@ public static class Steps
     /// <summary>What the common part of two shapes costs. Measured.</summary>
     internal const int Overlay = 1000;
 
-    /// <summary>What a stretch of a way costs that is looked at for gaps. Measured.</summary>
+    /// <summary>What a stretch of a way costs that is looked at for gaps. Own estimate.</summary>
     internal const int Stretch = 200;
 
-    /// <summary>What one leg of a flow costs besides its search. Measured.</summary>
+    /// <summary>What one leg of a flow costs besides its search. Own estimate.</summary>
     internal const int Leg = 300;
 
     /// <summary>What a letter costs to read. Measured.</summary>
     private const int Letter = 15;
 
-    /// <summary>What an overlay costs besides for each point of its two shapes. Measured.</summary>
+    /// <summary>What an overlay costs besides for each point of its two shapes. Own estimate.</summary>
     private const int OverlayPoint = 50;
 
     [ThreadStatic]

@@ -56,7 +56,7 @@ public sealed class MatchLineTests
         Assert.Equal(Enumerable.Range(1, (lines.Count / 2) + 1), lines.Select(l => l.Part).Distinct().Order());
     }
 
-    /// <summary>What one part draws up to a match line, the other draws on from there, at the same height and with the same pen.</summary>
+    /// <summary>What one part draws up to a match line, the other draws on from there at the same height.</summary>
     [Theory, MemberData(nameof(Plans))]
     public void What_crosses_a_match_line_meets_on_both_parts(int sheet)
     {
