@@ -1,5 +1,6 @@
 using System.Text;
 using Floorplan.Checks.Findings;
+using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Drawings;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Cli.Output.Reports;
@@ -22,8 +23,8 @@ internal static class MistakePage
 
         var before = GalleryMaker.Examine(bad, "before");
         var after = GalleryMaker.Examine(good, "after");
-        files.Add(folder + "before.svg", SheetFiles.Draw(before, [mistake.Sheet])[0].Svg);
-        files.Add(folder + "after.svg", SheetFiles.Draw(after, [mistake.Sheet])[0].Svg);
+        var was = AddPages(files, folder, "before", before, mistake.Sheet);
+        var mended = AddPages(files, folder, "after", after, mistake.Sheet);
 
         Finding[] found =
             [.. before.Findings.Where(f => f.Rule == mistake.Rule && !after.Findings.Any(a => a.Rule == f.Rule && a.Message == f.Message))];
@@ -32,10 +33,23 @@ internal static class MistakePage
             throw new InvalidOperationException($"mistake {mistake.Name}: {mistake.Rule} finds nothing");
         }
 
-        files.Add(folder + "README.md", Page(mistake, found));
+        files.Add(folder + "README.md", Page(mistake, found, was, mended));
     }
 
-    private static string Page(Mistake mistake, IReadOnlyList<Finding> found)
+    /// <summary>All pages of a sheet; the words for its marks may stand on the second.</summary>
+    private static IReadOnlyList<string> AddPages(GalleryFiles files, string folder, string name, Examination examination, int sheet)
+    {
+        var names = new List<string>();
+        foreach (var (index, page) in SheetFiles.Draw(examination, [sheet]).Index())
+        {
+            names.Add(index == 0 ? $"{name}.svg" : FormattableString.Invariant($"{name}-{index + 1}.svg"));
+            files.Add(folder + names[^1], page.Svg);
+        }
+
+        return names;
+    }
+
+    private static string Page(Mistake mistake, IReadOnlyList<Finding> found, IReadOnlyList<string> before, IReadOnlyList<string> after)
     {
         var text = new StringBuilder();
         text.Append("# ").Append(mistake.Title).Append("\n\n").Append(mistake.Story).Append("\n\n");
@@ -50,9 +64,17 @@ internal static class MistakePage
             AppendLines(text, "+ ", good);
         }
 
-        text.Append("```\n\n| before | after |\n|---|---|\n| ![before](before.svg) | ![after](after.svg) |\n");
+        text.Append("```\n\n| before | after |\n|---|---|\n");
+        for (int i = 0; i < Math.Max(before.Count, after.Count); i++)
+        {
+            text.Append("| ").Append(Picture("before", before, i)).Append(" | ").Append(Picture("after", after, i)).Append(" |\n");
+        }
+
         return text.ToString();
     }
+
+    private static string Picture(string words, IReadOnlyList<string> files, int page)
+        => page < files.Count ? $"![{words}]({files[page]})" : "";
 
     private static string Findings(IReadOnlyList<Finding> found)
     {

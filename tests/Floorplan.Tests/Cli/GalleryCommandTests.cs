@@ -27,7 +27,9 @@ public class GalleryCommandTests
         Assert.All(ClassicMistakes.All, m => Assert.Contains($"mistakes/{m.Name}/before.svg", one.Files));
 
         Assert.All(
-            ClassicMistakes.All, m => Assert.Contains(">Findings</text>", File.ReadAllText(one.At($"mistakes/{m.Name}/before.svg"))));
+            ClassicMistakes.All, m => Assert.Contains(
+                one.Files.Where(f => f.StartsWith($"mistakes/{m.Name}/before", StringComparison.Ordinal)),
+                f => File.ReadAllText(one.At(f)).Contains(">Findings</text>", StringComparison.Ordinal)));
 
         var committed = Directory.EnumerateFiles(Repository.At("gallery"), "*", SearchOption.AllDirectories)
             .Select(f => Path.GetRelativePath(Repository.At("gallery"), f).Replace('\\', '/'))
