@@ -105,7 +105,10 @@ public class FollowTests
         return string.Join('\n', lines);
     }
 
-    /// <summary>As Ctrl+C does; where there are no such signals it is ended hard.</summary>
+    /// <summary>
+    /// As the system asks a program to end, which it takes as it takes Ctrl+C; that one is ignored by all that a shell starts in the
+    /// background. Where there are no such signals it is ended hard.
+    /// </summary>
     private static async Task<int> End(Process program)
     {
         if (OperatingSystem.IsWindows())
@@ -114,7 +117,7 @@ public class FollowTests
             return 0;
         }
 
-        using var kill = Process.Start("kill", ["-INT", program.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        using var kill = Process.Start("kill", ["-TERM", program.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
         await program.WaitForExitAsync().WaitAsync(patience);
         return program.ExitCode;
     }
