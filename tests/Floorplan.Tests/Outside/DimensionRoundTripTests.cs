@@ -121,14 +121,13 @@ public class DimensionRoundTripTests
             .Select(w => (Key: w, Cuts: cuts[w].ToList(), Pipes: pipes[w].ToList())).ToList();
         double underside = shell.DatumHeight.Millimetres;
         double top = shell.Top.Millimetres - underside;
-        double Start(ShellWall wall) => (wall.RunsEastWest ? shell.Datum.X : shell.Datum.Y).Millimetres;
         double From(ShellWall wall) => wall.FinishedIn(shell).From.Millimetres;
 
         AssertSame(
             walls.SelectMany(
                 w => Running(
                     [
-                        w.Key.To.Millimetres - Start(w.Key), .. w.Cuts.SelectMany(c => new[] { c.Along.Millimetres, c.Right.Millimetres }),
+                        w.Key.Run.Millimetres, .. w.Cuts.SelectMany(c => new[] { c.Along.Millimetres, c.Right.Millimetres }),
                         .. w.Pipes.Select(h => h.X.Millimetres)])), Row("datum:along"), plan, "datum:along");
         AssertSame(
             walls.SelectMany(
