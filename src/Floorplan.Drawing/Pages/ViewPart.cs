@@ -7,7 +7,9 @@ namespace Floorplan.Drawing.Pages;
 
 /// <summary>One part of a large view, from match line to match line.</summary>
 /// <param name="index">From 0, row by row, left to right.</param>
-internal sealed class ViewPart(ISheetView view, int index, int across, int down) : ISheetView
+/// <param name="columns">The ends of the view and where it is cut, left to right, in paper mm.</param>
+/// <param name="rows">The same, top to bottom.</param>
+internal sealed class ViewPart(ISheetView view, int index, double[] columns, double[] rows) : ISheetView
 {
     /// <summary>Paper on each side of a part for its match lines and their words, mm.</summary>
     public const double Beside = 5;
@@ -20,32 +22,33 @@ internal sealed class ViewPart(ISheetView view, int index, int across, int down)
 
     private static readonly double[] MatchDash = [8, 2, 2, 2];
 
-    public string Title => FormattableString.Invariant($"{view.Title}, part {index + 1} of {across * down}");
+    public string Title => FormattableString.Invariant($"{view.Title}, part {index + 1} of {Across * Down}");
 
     public bool IsPlan => view.IsPlan;
 
     public double Density => view.Density;
 
-    private int Column => index % across;
+    private int Across => columns.Length - 1;
 
-    private int Row => index / across;
+    private int Down => rows.Length - 1;
 
-    private double BesideX => across > 1 ? Beside : 0;
+    private int Column => index % Across;
 
-    private double BesideY => down > 1 ? Beside : 0;
+    private int Row => index / Across;
 
-    public PaperSpace Measure(double denominator)
-    {
-        var whole = view.Measure(denominator);
-        return new PaperSpace((whole.Width / across) + (2 * BesideX), (whole.Height / down) + (2 * BesideY));
-    }
+    private double BesideX => Across > 1 ? Beside : 0;
+
+    private double BesideY => Down > 1 ? Beside : 0;
+
+    /// <summary>The part in the view's own paper.</summary>
+    private PaperBox Share => new(columns[Column], rows[Row], columns[Column + 1], rows[Row + 1]);
+
+    /// <summary>At the scale that the view was cut at.</summary>
+    public PaperSpace Measure(double denominator) => new(Share.Width + (2 * BesideX), Share.Height + (2 * BesideY));
 
     public void Draw(ViewCanvas canvas)
     {
-        var whole = view.Measure(canvas.Denominator);
-        double width = whole.Width / across;
-        double height = whole.Height / down;
-        var window = PaperBox.At(new(canvas.Box.Left + BesideX, canvas.Box.Top + BesideY), width, height);
+        var window = PaperBox.At(new(canvas.Box.Left + BesideX, canvas.Box.Top + BesideY), Share.Width, Share.Height);
         var scene = new SceneBuilder(canvas.Denominator);
         var labels = new LabelPlacer(scene);
         view.Draw(
@@ -53,7 +56,7 @@ internal sealed class ViewPart(ISheetView view, int index, int across, int down)
             {
                 Scene = scene,
                 Labels = labels,
-                Box = PaperBox.At(new(window.Left - (Column * width), window.Top - (Row * height)), whole.Width, whole.Height),
+                Box = PaperBox.At(new(window.Left - Share.Left, window.Top - Share.Top), columns[^1], rows[^1]),
             });
         scene.CopyTo(canvas.Scene, new SceneCrop(window));
         labels.CopyTo(canvas.Labels, window);
@@ -68,19 +71,19 @@ internal sealed class ViewPart(ISheetView view, int index, int across, int down)
             Upright(canvas, window, window.Left, window.Left - TailsAway, index);
         }
 
-        if (Column + 1 < across)
+        if (Column + 1 < Across)
         {
             Upright(canvas, window, window.Right, window.Right + WordsAway + letters, index + 2);
         }
 
         if (Row > 0)
         {
-            Lying(canvas, window, window.Top, window.Top - TailsAway, index + 1 - across);
+            Lying(canvas, window, window.Top, window.Top - TailsAway, index + 1 - Across);
         }
 
-        if (Row + 1 < down)
+        if (Row + 1 < Down)
         {
-            Lying(canvas, window, window.Bottom, window.Bottom + WordsAway + letters, index + 1 + across);
+            Lying(canvas, window, window.Bottom, window.Bottom + WordsAway + letters, index + 1 + Across);
         }
     }
 

@@ -1,8 +1,13 @@
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Lettering;
+using Floorplan.Drawing.Scene;
+using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Pages;
 
-/// <summary>A view that is too large for the paper, cut into parts of equal size.</summary>
+/// <summary>A view that is too large for the paper, cut into parts of about equal size.</summary>
 internal static class ViewParts
 {
     /// <summary>
@@ -11,7 +16,7 @@ internal static class ViewParts
     public const int Most = 8;
 
     /// <summary>The view itself where it fits the page, or where parts would not help.</summary>
-    public static IEnumerable<ISheetView> Of(ISheetView view, double denominator, PageSpace space)
+    public static IEnumerable<ISheetView> Of(ISheetView view, double denominator, PageSpace space, UnitSystem units)
     {
         var size = view.Measure(denominator);
         if (Fits(size, space))
@@ -20,11 +25,27 @@ internal static class ViewParts
         }
 
         double height = space.Height - space.Title.Height - ViewStrip.Height;
-        int across = size.Width <= space.Width ? 1 : Count(size.Width, space.Width - (2 * ViewPart.Beside));
-        int down = size.Height <= height ? 1 : Count(size.Height, height - (2 * ViewPart.Beside));
-        return across * down is 1 or > Most
-            ? [view]
-            : Enumerable.Range(0, across * down).Select(i => (ISheetView)new ViewPart(view, i, across, down));
+        const double besideCuts = 2 * (ViewPart.Beside + CutPlaces.Reach);
+        int across = size.Width <= space.Width ? 1 : Count(size.Width, space.Width - besideCuts);
+        int down = size.Height <= height ? 1 : Count(size.Height, height - besideCuts);
+        if (across * down is 1 or > Most)
+        {
+            return [view];
+        }
+
+        var texts = Texts(view, size, denominator, units);
+        double[] columns = CutPlaces.Of(size.Width, across, [.. texts.Select(t => (t.Left, t.Right))]);
+        double[] rows = CutPlaces.Of(size.Height, down, [.. texts.Select(t => (t.Top, t.Bottom))]);
+        return Enumerable.Range(0, across * down).Select(i => (ISheetView)new ViewPart(view, i, columns, rows));
+    }
+
+    /// <summary>Where the texts of a view stand that no label search places.</summary>
+    private static IReadOnlyList<PaperBox> Texts(ISheetView view, PaperSpace size, double denominator, UnitSystem units)
+    {
+        var scene = new SceneBuilder(denominator);
+        var box = PaperBox.At(new(0, 0), size.Width, size.Height);
+        view.Draw(new ViewCanvas(scene, new LabelPlacer(scene), box, denominator, DrawingStandard.For(units)));
+        return [.. scene.Items.OfType<TextItem>().Select(TextMeasure.Box)];
     }
 
     /// <summary>Whole on a page, beside the title block or over it; the strip under a view finds room beside that block.</summary>

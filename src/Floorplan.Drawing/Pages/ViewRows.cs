@@ -13,7 +13,7 @@ internal static class ViewRows
         IReadOnlyList<ISheetView> views, double denominator, PageSpace space, UnitSystem units, bool centred)
     {
         var left = new List<Placeable>(
-            views.SelectMany(v => ViewParts.Of(v, denominator, space)).Select(v => new Placeable(v, v.Measure(denominator))));
+            views.SelectMany(v => ViewParts.Of(v, denominator, space, units)).Select(v => new Placeable(v, v.Measure(denominator))));
         if (left.Count > 1)
         {
             // Wide views first, so that the space beside narrower ones is one.

@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.RegularExpressions;
 using Floorplan.Benchmarks;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Sheets;
@@ -13,7 +12,7 @@ using Xunit;
 namespace Floorplan.Tests.Drawing;
 
 /// <summary>All nine sheets of two hundred plans of 5 to 60 stations, some with labels of sixty letters, can be read.</summary>
-public partial class InventedPlansTests
+public class InventedPlansTests
 {
     private const int Parts = 20;
 
@@ -34,8 +33,7 @@ public partial class InventedPlansTests
             string text = InventedPlans.Make(number);
             var sheets = DrawnPlans.Draw(text);
             Assert.Equal(SheetSet.All.Select(s => s.Number), sheets.Select(s => s.Sheet).Distinct());
-            var found = sheets.SelectMany(s => SceneAudit.Faults(s).Where(f => !IsKnown(s, f)).Select(f => (s.Name, f)));
-            foreach (var (sheet, fault) in found.Concat(Lost(text, sheets)))
+            foreach (var (sheet, fault) in sheets.SelectMany(s => SceneAudit.Faults(s).Select(f => (s.Name, f))).Concat(Lost(text, sheets)))
             {
                 faults.Append(number).Append(' ').Append(sheet).Append(": ").Append(fault).Append('\n');
             }
@@ -43,16 +41,6 @@ public partial class InventedPlansTests
 
         Assert.True(faults.Length == 0, faults.ToString());
     }
-
-    /// <summary>
-    /// Not mended yet: a figure that a match line would cut is moved into its part, and may then lie over the next figure of its row or a
-    /// line.
-    /// </summary>
-    private static bool IsKnown(SheetScene page, string fault) => page.Items.Any(i => i.Group == "match line")
-        && FigureOverFigure().IsMatch(fault);
-
-    [GeneratedRegex("^\"[-0-9'/ \\\"]+\" at .* and \"[-0-9'/ \\\"]+\" at .* overlap$|^\"[-0-9'/ \\\"]+\" at .* is cut by ")]
-    private static partial Regex FigureOverFigure();
 
     /// <summary>Names that no sheet says in full. Lines of one text follow each other.</summary>
     private static IEnumerable<(string Sheet, string Fault)> Lost(string text, IReadOnlyList<SheetScene> sheets)
