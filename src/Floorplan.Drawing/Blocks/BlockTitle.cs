@@ -17,13 +17,7 @@ internal static class BlockTitle
         double block = height * (1 + ((lines.Count - 1) * TextMeasure.LinePitch));
         return new BlockRow(block + LineGap + Under, (scene, at) =>
         {
-            for (int i = 0; i < lines.Count; i++)
-            {
-                double y = height * (1 + (i * TextMeasure.LinePitch));
-                scene.Text(
-                    new TextItem(lines[i], at + new PaperPoint(0, y), height, TextAnchor.Start, Layers.Legend, Bold: true));
-            }
-
+            TextBlocks.Lines(scene, lines, at, standard with { NoteHeight = height }, Layers.Legend, bold: true);
             double under = block + LineGap;
             scene.Line(
                 at + new PaperPoint(0, under), at + new PaperPoint(width, under), new Pen(standard.Narrow), Layers.Legend, null,

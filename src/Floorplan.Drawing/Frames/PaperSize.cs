@@ -18,6 +18,9 @@ public sealed record PaperSize(string Name, double Width, double Height)
     /// <summary>A size by the name that a <c>sheet</c> statement gives; null when unknown.</summary>
     public static PaperSize? Find(string name) => Paper.Find(name) is { } paper ? new(paper.Name, paper.Width, paper.Height) : null;
 
+    /// <summary>In mm².</summary>
+    public double Area => Width * Height;
+
     /// <summary>For file names: <c>letter</c>, <c>a4</c>.</summary>
     public string ShortName => (Paper.Find(Name) is { OtherNames: [var other, ..] } ? other : Name)
         .Replace(" ", "", StringComparison.Ordinal).ToLowerInvariant();

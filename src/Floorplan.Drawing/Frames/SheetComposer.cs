@@ -27,20 +27,19 @@ public static class SheetComposer
 
     internal static PageSpace Space(SheetContent content)
     {
-        var paper = content.Wish?.Paper is { } name && PaperSize.Find(name) is { } wished ? wished : PaperSize.Usual(content.Units);
-
         // All pages of a sheet have one title block: as high as that of the page with the longest number.
         double title = TitleBlock.Height(
             content.TitleBlock with { Page = Arrangement.MostPages, Pages = Arrangement.MostPages },
-            ScaleSeries.Text(ScaleSeries.SmallestWanted(content.Units), content.Units), paper.Name, Units(content),
+            ScaleSeries.Text(ScaleSeries.SmallestWanted(content.Units), content.Units), content.Paper.Name, Units(content),
             DrawingStandard.For(content.Units));
-        return PageSpace.Of(paper, content.Units, title);
+        return PageSpace.Of(content.Paper, content.Units, title);
     }
 
     private static (Arranger Arranger, Arrangement Arrangement)? Arranged(SheetContent content)
     {
-        var arranger = new Arranger(content, Space(content));
-        foreach (double[] scales in ScaleChoice.Of(content, Space(content)))
+        var space = Space(content);
+        var arranger = new Arranger(content, space);
+        foreach (double[] scales in ScaleChoice.Of(content, space))
         {
             if (arranger.Best(scales) is { } best)
             {

@@ -48,6 +48,9 @@ public sealed record SheetContent
 
     public SheetWish? Wish { get; init; }
 
+    /// <summary>What it is drawn on: as the plan says, or else the usual paper.</summary>
+    public PaperSize Paper => Wish?.Paper is { } name && PaperSize.Find(name) is { } wished ? wished : PaperSize.Usual(Units);
+
     /// <summary>The denominator of all plan views of the set; null where the sheet finds its own.</summary>
     public double? PlanScale { get; init; }
 

@@ -11,7 +11,7 @@ internal static class SheetWishes
     public static NotDrawn Refuse(SheetContent content, Func<SheetWish, bool> holds)
     {
         var wish = content.Wish ?? new SheetWish(content.TitleBlock.Sheet, null, null, content.Place);
-        string paper = wish.Paper ?? PaperSize.Usual(content.Units).Name;
+        string paper = wish.Paper ?? content.Paper.Name;
         string scale = wish.Scale is { } wished ? ScaleSeries.Text(wished, content.Units) : "";
         string message = scale.Length > 0 ? $"it does not fit on {paper} at {scale}" : $"it does not fit on {paper}";
         var ways = Ways(content, wish).Where(holds).Take(2).Select(w => Text(w, content.Units)).ToList();
@@ -25,8 +25,7 @@ internal static class SheetWishes
     /// <summary>First what keeps the wished scale, then what keeps the wished paper, each from near to far.</summary>
     private static IEnumerable<SheetWish> Ways(SheetContent content, SheetWish wish)
     {
-        var paper = wish.Paper is { } name ? PaperSize.Find(name) : PaperSize.Usual(content.Units);
-        foreach (var larger in PaperSize.For(content.Units).Where(p => p.Width * p.Height > paper?.Width * paper?.Height))
+        foreach (var larger in PaperSize.For(content.Units).Where(p => p.Area > content.Paper.Area))
         {
             yield return wish with { Paper = larger.Name };
         }

@@ -30,7 +30,7 @@ public sealed record TitleBlockFields
         : FormattableString.Invariant($"{PageNumber}, {Page} of {Pages}; set of {Sheets}");
 
     /// <summary><c>6</c>, and on continuation sheets <c>6.2</c>.</summary>
-    public string PageNumber => Page == 1 ? FormattableString.Invariant($"{Sheet}") : FormattableString.Invariant($"{Sheet}.{Page}");
+    public string PageNumber => Scene.PageNumber.Of(Sheet, Page);
 
     /// <summary>Why nothing may be built from it yet; empty when nothing stands against it.</summary>
     public string Stop { get; init; } = "";

@@ -22,9 +22,5 @@ internal sealed class DrawnArc(ArcItem arc)
         }
     }
 
-    private PaperPoint At(int i, int count)
-    {
-        var (sin, cos) = Math.SinCos((arc.StartDegrees + ((arc.EndDegrees - arc.StartDegrees) * i / count)) * Math.PI / 180);
-        return new PaperPoint(arc.Centre.X + (arc.Radius * cos), arc.Centre.Y - (arc.Radius * sin));
-    }
+    private PaperPoint At(int i, int count) => arc.At(arc.StartDegrees + ((arc.EndDegrees - arc.StartDegrees) * i / count));
 }

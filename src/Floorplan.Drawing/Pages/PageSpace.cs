@@ -30,6 +30,9 @@ internal sealed record PageSpace(PaperSize Paper, PaperBox Inside, PaperBox Titl
             paper, inside, new PaperBox(inside.Right - TitleBlock.Width, inside.Bottom - titleHeight, inside.Right, inside.Bottom));
     }
 
+    /// <summary>How far down a thing may reach that ends at <paramref name="right"/>: to the foot of the page or the title block.</summary>
+    public double Lowest(double right) => right + Pad <= Title.Left ? Inside.Bottom : Title.Top;
+
     public double ColumnWidth(int count) => (Width - ((count - 1) * Gap)) / count;
 
     /// <summary>Columns of equal width, under the views that stand over them and above the title block, left to right.</summary>

@@ -51,8 +51,7 @@ internal static class ViewParts
     /// <summary>Whole on a page, beside the title block or over it; the strip under a view finds room beside that block.</summary>
     public static bool Fits(PaperSpace size, PageSpace space) => size.Width <= space.Width
         && size.Height + (size.Width + PageSpace.Pad <= space.Title.Left - space.Inside.Left ? ViewStrip.Height : 0) <= space.Height
-        && (size.Width + PageSpace.Pad <= space.Title.Left - space.Inside.Left - PageSpace.Pad
-            || size.Height + PageSpace.Pad <= space.Title.Top - space.Inside.Top);
+        && space.Inside.Top + PageSpace.Pad + size.Height <= space.Lowest(space.Inside.Left + PageSpace.Pad + size.Width);
 
     private static int Count(double length, double most) => most <= 0 ? Most + 1 : (int)Math.Min(Most + 1, Math.Ceiling(length / most));
 }

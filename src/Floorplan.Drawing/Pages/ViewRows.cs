@@ -86,10 +86,8 @@ internal static class ViewRows
         double before = Left(row, space, centred) + Width(row) - row[^1].Width;
         double bottom = top + row.Max(r => r.Size.Height);
         return Width(row) <= space.Width
-            && bottom <= Lowest(before + row[^1].Size.Width)
-            && bottom + ViewStrip.Height <= Lowest(before + row[^1].Strip);
-
-        double Lowest(double right) => right + PageSpace.Pad <= space.Title.Left ? space.Inside.Bottom : space.Title.Top;
+            && bottom <= space.Lowest(before + row[^1].Size.Width)
+            && bottom + ViewStrip.Height <= space.Lowest(before + row[^1].Strip);
     }
 
     /// <param name="Strip">The width of the strip under it.</param>

@@ -121,11 +121,7 @@ internal sealed class SceneCrop(PaperBox window)
         double turn = arc.EndDegrees - arc.StartDegrees;
         turn = turn <= 0 ? turn + 360 : turn;
         int steps = Math.Max(1, (int)Math.Ceiling(turn / ArcStep));
-        return [.. Enumerable.Range(0, steps + 1).Select(i =>
-        {
-            var (sin, cos) = Math.SinCos((arc.StartDegrees + (turn * i / steps)) * Math.PI / 180);
-            return arc.Centre + new PaperPoint(arc.Radius * cos, -arc.Radius * sin);
-        })];
+        return [.. Enumerable.Range(0, steps + 1).Select(i => arc.At(arc.StartDegrees + (turn * i / steps)))];
     }
 
     private static PaperPoint Along(PaperPoint from, PaperPoint to, double share) => share switch

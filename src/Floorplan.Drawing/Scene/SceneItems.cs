@@ -24,7 +24,16 @@ public sealed record PolylineItem(
 /// <summary>Counter-clockwise as seen on paper from start to end, in degrees from the positive x axis; 0 to 360 is a circle.</summary>
 public sealed record ArcItem(
     PaperPoint Centre, double Radius, double StartDegrees, double EndDegrees, Pen Pen, string Layer, string? Group = null)
-    : SceneItem(Layer, Group);
+    : SceneItem(Layer, Group)
+{
+    /// <summary>The place on its circle at an angle.</summary>
+    public PaperPoint At(double degrees)
+    {
+        // On paper y points down.
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
+        return new PaperPoint(Centre.X + (Radius * cos), Centre.Y - (Radius * sin));
+    }
+}
 
 /// <summary>Filled rings (even-odd), without outline.</summary>
 public sealed record AreaItem(

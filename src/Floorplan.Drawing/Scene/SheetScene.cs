@@ -19,7 +19,7 @@ public sealed record SheetScene(
     public int Pages { get; init; } = 1;
 
     /// <summary><c>6</c>, and on continuation sheets <c>6.2</c>.</summary>
-    public string Number => Page == 1 ? FormattableString.Invariant($"{Sheet}") : FormattableString.Invariant($"{Sheet}.{Page}");
+    public string Number => PageNumber.Of(Sheet, Page);
 
     /// <summary>The name of its paper; empty when it is a picture.</summary>
     public string Paper { get; init; } = "";

@@ -32,15 +32,21 @@ internal static class SetScale
         var plan = request.Plan;
         var space = SheetComposer.Space(head);
         double usual = ScaleSeries.SmallestWanted(plan.Units);
+        PlanLayer[] unitLayers = [new StationLayer(plan, StationLook.Full), new OpeningLayer(plan)];
+        PlanLayer[] allLayers =
+        [
+            .. unitLayers, new FlowLayer(plan, FlowLeg.Number(request.Space.LegRoutes, plan.Units)),
+            new FindingLayer(plan, MarkedFinding.NumberAll(request.Findings)),
+        ];
+        var units = Enum.GetValues<OuterRows>().ToDictionary(rows => rows, rows => View(rows, unitLayers));
         foreach (var rows in Enum.GetValues<OuterRows>())
         {
-            var widest = View(request, rows, all: true);
-            var unit = View(request, rows, all: false);
+            var widest = View(rows, allLayers);
             double? scale = First(s => s <= usual && Fits(widest, s) && Share(widest.Measure(s), space) <= MostOfPage)
                 ?? First(s => s <= usual && Fits(widest, s))
 
                 // Ways far outside are shown in parts; the unit itself is seen whole.
-                ?? First(s => s <= usual && Fits(unit, s));
+                ?? First(s => s <= usual && Fits(units[rows], s));
             if (scale is { } found)
             {
                 return (found, request with { Rows = rows });
@@ -49,29 +55,16 @@ internal static class SetScale
 
         // Seen whole and small rather than large and in parts, as long as its scale is of use.
         var all = request with { Rows = OuterRows.All };
-        var least = View(request, Least, all: false);
-        return First(s => s <= Useful && Fits(View(request, OuterRows.All, all: false), s)) is { } whole ? (whole, all)
-            : First(s => s <= Useful && Fits(least, s)) is { } small ? (small, request with { Rows = Least })
+        return First(s => s <= Useful && Fits(units[OuterRows.All], s)) is { } whole ? (whole, all)
+            : First(s => s <= Useful && Fits(units[Least], s)) is { } small ? (small, request with { Rows = Least })
             : (ScaleSeries.For(plan.Units).Last(s => s <= Useful), request with { Rows = Least });
 
         double? First(Func<double, bool> holds) => ScaleSeries.For(plan.Units).Cast<double?>().FirstOrDefault(s => holds(s!.Value));
 
         bool Fits(PlanView view, double scale) => ViewParts.Fits(view.Measure(scale), space);
-    }
 
-    /// <summary>What takes most paper of any plan view, or the unit alone.</summary>
-    private static PlanView View(SheetRequest request, OuterRows rows, bool all)
-    {
-        var plan = request.Plan;
-        PlanLayer[] outside = all
-            ? [
-                new FlowLayer(plan, FlowLeg.Number(request.Space.LegRoutes, plan.Units)),
-                new FindingLayer(plan, MarkedFinding.NumberAll(request.Findings)),
-            ]
-            : [];
-        return new PlanView(
-            "Plan", plan, [new StationLayer(plan, StationLook.Full), new OpeningLayer(plan), .. outside],
-            set => OuterDimensions.Add(plan, set, rows));
+        PlanView View(OuterRows rows, IReadOnlyList<PlanLayer> layers)
+            => new("Plan", plan, layers, set => OuterDimensions.Add(plan, set, rows));
     }
 
     private static double Share(PaperSpace size, PageSpace space) => size.Width * size.Height / (space.Width * space.Height);

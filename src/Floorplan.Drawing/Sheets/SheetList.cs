@@ -18,8 +18,12 @@ internal static class SheetList
         ]);
 
     private static string Pages(Sheet sheet, IReadOnlyList<SheetScene> drawn)
-        => drawn.LastOrDefault(d => d.Sheet == sheet.Number) is not { } last ? "not drawn with this page"
-            : last.Pages == 1 ? FormattableString.Invariant($"{sheet.Number}")
-            : last.Pages == 2 ? FormattableString.Invariant($"{sheet.Number}, {sheet.Number}.2")
-            : FormattableString.Invariant($"{sheet.Number}, {sheet.Number}.2 to {sheet.Number}.{last.Pages}");
+    {
+        return drawn.LastOrDefault(d => d.Sheet == sheet.Number) is not { } last ? "not drawn with this page"
+            : last.Pages == 1 ? Page(1)
+            : last.Pages == 2 ? $"{Page(1)}, {Page(2)}"
+            : $"{Page(1)}, {Page(2)} to {Page(last.Pages)}";
+
+        string Page(int page) => PageNumber.Of(sheet.Number, page);
+    }
 }

@@ -123,20 +123,14 @@ public static class SvgWriter
         {
             // On paper y points down, so a counter-clockwise arc runs against the sweep flag.
             bool large = arc.EndDegrees - arc.StartDegrees > 180;
-            Point(svg.Append("<path d=\"M"), OnArc(arc, arc.StartDegrees));
+            Point(svg.Append("<path d=\"M"), arc.At(arc.StartDegrees));
             Point(svg.Append('A'), new(arc.Radius, arc.Radius)).Append(" 0 ").Append(large ? '1' : '0').Append(" 0 ");
-            Point(svg, OnArc(arc, arc.EndDegrees));
+            Point(svg, arc.At(arc.EndDegrees));
             svg.Append('"');
         }
 
         Stroke(svg, arc.Pen);
         svg.Append("/>\n");
-    }
-
-    private static PaperPoint OnArc(ArcItem arc, double degrees)
-    {
-        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
-        return new PaperPoint(arc.Centre.X + (arc.Radius * cos), arc.Centre.Y - (arc.Radius * sin));
     }
 
     private static void Text(StringBuilder svg, TextItem text)

@@ -9,6 +9,7 @@ internal sealed class PieceMarks(SceneBuilder scene, PieceGrid grid, PaperBox pl
     private const double Height = 2.5;
     private const double Tick = 4;
     private const double MatchRadius = 3;
+
     private static readonly Pen Thin = new(0.18);
     private static readonly Pen Grey = new(0.25, "#606060");
 
@@ -33,12 +34,12 @@ internal sealed class PieceMarks(SceneBuilder scene, PieceGrid grid, PaperBox pl
     {
         foreach (double x in (double[])[place.Left, place.Right])
         {
-            double out1 = x == place.Left ? -Tick : Tick;
+            double away = x == place.Left ? -Tick : Tick;
             foreach (double y in (double[])[place.Top, place.Bottom])
             {
-                double out2 = y == place.Top ? -Tick : Tick;
-                scene.Line(new(x + (out1 / 4), y), new(x + out1, y), Thin, Layers.Marks);
-                scene.Line(new(x, y + (out2 / 4)), new(x, y + out2), Thin, Layers.Marks);
+                double up = y == place.Top ? -Tick : Tick;
+                scene.Line(new(x + (away / 4), y), new(x + away, y), Thin, Layers.Marks);
+                scene.Line(new(x, y + (up / 4)), new(x, y + up), Thin, Layers.Marks);
             }
         }
     }
