@@ -30,7 +30,8 @@ internal static class TextBlocks
     private const double SignHeight = 2.5;
 
     /// <summary>What is needed to read the view comes first, then what must be known before work, then lists.</summary>
-    public static IEnumerable<TextBlock> Of(SheetContent content, double width, DrawingStandard s)
+    public static IEnumerable<TextBlock> Of(
+        SheetContent content, IReadOnlyList<MeasuredTable> tables, double width, DrawingStandard s)
     {
         if (content.Legend.Count > 0)
         {
@@ -47,9 +48,9 @@ internal static class TextBlocks
             yield return new TextBlock("Caution", [.. content.Cautions.SelectMany(c => Caution(c, width, s))]);
         }
 
-        foreach (var table in content.Tables.Where(t => t.Rows.Count > 0))
+        foreach (var table in tables)
         {
-            yield return TableBlock.Of(table, width, s);
+            yield return table.At(width);
         }
 
         if (content.Notes.Count > 0)
@@ -57,16 +58,11 @@ internal static class TextBlocks
             yield return new TextBlock(
                 "Notes", [.. content.Notes.SelectMany((n, i) => Numbered(FormattableString.Invariant($"{i + 1}"), n, width, s))]);
         }
-
-        var revisions =
-            new KeyTable(
-                "Revisions", ["Rev", "Date", "What changed"],
-                [.. content.Revisions.Select(r => (IReadOnlyList<Cell>)[r.Mark, r.Date, r.Text])]);
-        if (revisions.Rows.Count > 0)
-        {
-            yield return TableBlock.Of(revisions, width, s);
-        }
     }
+
+    public static KeyTable Revisions(SheetContent content) => new(
+        "Revisions", ["Rev", "Date", "What changed"],
+        [.. content.Revisions.Select(r => (IReadOnlyList<Cell>)[r.Mark, r.Date, r.Text])]);
 
     private static IEnumerable<BlockRow> Finding(FindingLine finding, double width, DrawingStandard s)
     {

@@ -57,7 +57,7 @@ public static class SheetComposer
         var pages = new List<SceneBuilder>();
         var placed = new List<LabelResult>();
         var notShown = new List<(string Of, string Words)>();
-        foreach (var views in arrangement.Views)
+        foreach (var views in arrangement.Views.Pages)
         {
             var scene = new SceneBuilder(arrangement.Denominator);
             var labels = new LabelPlacer(scene);
@@ -106,7 +106,7 @@ public static class SheetComposer
         var standard = DrawingStandard.For(content.Units);
         var fields = content.TitleBlock with { Page = page, Pages = pages };
         SheetFrame.Draw(scene, arrangement.Space.Paper, arrangement.Space.Inside, arrangement.Space.Title, standard);
-        bool drawn = page <= arrangement.Views.Count;
+        bool drawn = page <= arrangement.Views.Pages.Count;
         TitleBlock.Draw(
             scene, arrangement.Space.Title, fields, drawn ? ScaleSeries.Text(arrangement.Denominator, content.Units) : "none",
             arrangement.Space.Paper.Name, Units(content), standard);

@@ -1,17 +1,15 @@
+using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Pages;
 
 /// <summary>How the views and the text of one sheet stand on its pages.</summary>
-/// <param name="Views">Of each page that has views.</param>
 /// <param name="Columns">Columns of text across a page.</param>
 /// <param name="Text">The standard with the height of this sheet's tables and notes.</param>
 /// <param name="Whole">Blocks of text stay whole where they can.</param>
 /// <param name="Air">Paper between two rows of text, mm.</param>
-internal sealed record Arrangement(
-    PageSpace Space, double Denominator, IReadOnlyList<IReadOnlyList<PlacedView>> Views, int Columns, DrawingStandard Text, bool Whole,
-    double Air)
+internal sealed record Arrangement(ViewPages Views, int Columns, DrawingStandard Text, bool Whole, double Air)
 {
     /// <summary>A sheet with more pages is of use to nobody; then a larger paper is asked for. Own choice.</summary>
     public const int MostPages = 200;
@@ -20,37 +18,32 @@ internal sealed record Arrangement(
     private const double MostBlank = 0.33;
     private const double TooBlank = 6;
 
+    public PageSpace Space => Views.Space;
+
+    public double Denominator => Views.Denominator;
+
     public double ColumnWidth => Space.ColumnWidth(Columns);
 
-    public FlowedText Flow(IEnumerable<Blocks.TextBlock> blocks)
-    {
-        var rest = Space.Columns(Columns, []);
-        var pages = Views.Select(p => Space.Columns(Columns, p.Select(v => v.Whole))).ToList();
-        return TextFlow.Of(blocks, page => page < pages.Count ? pages[page] : rest, Whole, Air, MostPages, Text);
-    }
+    public FlowedText Flow(IEnumerable<ColumnBlock> blocks) => TextFlow.Of(blocks, Views.Columns(Columns), Whole, Air, MostPages);
 
     /// <summary>How good it is: few pages, and none with much blank paper. Less is better.</summary>
     public double Cost(FlowedText text)
-        => Inks(text).Sum(i => 1 + i.Blank + (TooBlank * Math.Max(0, i.Blank - MostBlank)));
-
-    private List<InkEstimate> Inks(FlowedText text)
     {
-        int pages = Math.Max(1, Math.Max(Views.Count, text.Pages));
-        var ink = Enumerable.Range(0, pages).Select(_ => new InkEstimate(Space)).ToList();
-        for (int i = 0; i < Views.Count; i++)
+        int pages = Math.Max(1, Math.Max(Views.Pages.Count, text.Pages));
+        double cost = 0;
+        int row = 0;
+        for (int page = 0; page < pages; page++)
         {
-            foreach (var view in Views[i])
+            var ink = Views.Ink(page);
+            for (; row < text.Rows.Count && text.Rows[row].Page == page; row++)
             {
-                ink[i].AddView(view.Box, view.View.Density);
-                ink[i].Add(view.Strip);
+                var placed = text.Rows[row];
+                ink.Add(PaperBox.At(placed.At, Math.Min(placed.Width, placed.Row.Used), placed.Row.Height + Air));
             }
+
+            cost += 1 + ink.Blank + (TooBlank * Math.Max(0, ink.Blank - MostBlank));
         }
 
-        foreach (var row in text.Rows)
-        {
-            ink[row.Page].Add(PaperBox.At(row.At, Math.Min(row.Width, row.Row.Used), row.Row.Height + Air));
-        }
-
-        return ink;
+        return cost;
     }
 }

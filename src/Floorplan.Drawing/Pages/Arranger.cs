@@ -25,7 +25,7 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     private static readonly double[] Airs = [0, 0.8, 1.8, 3];
 
     private readonly DrawingStandard standard = DrawingStandard.For(content.Units);
-    private readonly Dictionary<(double Width, double Height), IReadOnlyList<TextBlock>> measured = [];
+    private readonly BlockMeasures measures = new(content);
     private KeyTable first = new("", [], []);
     private KeyTable last = new("", [], []);
 
@@ -41,7 +41,7 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
             {
                 if (ViewRows.Pack(content.Views, denominator, space, content.Units, centred) is { } views)
                 {
-                    Try(denominator, views, ref best, lead);
+                    Try(new ViewPages(space, denominator, views), ref best, lead);
                 }
             }
 
@@ -62,17 +62,14 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         }
 
         (first, last) = (keys, notShown);
-        measured.Clear();
         (Arrangement Arrangement, double Cost)? best = null;
-        Try(arrangement.Denominator, arrangement.Views, ref best);
+        Try(arrangement.Views, ref best);
         return best!.Value.Arrangement;
     }
 
-    public IReadOnlyList<TextBlock> Blocks(Arrangement arrangement) => Blocks(arrangement.ColumnWidth, arrangement.Text);
+    public IReadOnlyList<ColumnBlock> Blocks(Arrangement arrangement) => Blocks(arrangement.ColumnWidth, arrangement.Text);
 
-    private void Try(
-        double denominator, IReadOnlyList<IReadOnlyList<PlacedView>> views, ref (Arrangement Arrangement, double Cost)? best,
-        double lead = 0)
+    private void Try(ViewPages views, ref (Arrangement Arrangement, double Cost)? best, double lead = 0)
     {
         var large = standard with { NoteHeight = LargeText, SubtitleHeight = LargeTitle };
         foreach (var text in (DrawingStandard[])[standard, large])
@@ -85,7 +82,7 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
                 {
                     foreach (double air in Airs)
                     {
-                        var arrangement = new Arrangement(space, denominator, views, columns, text, whole, air);
+                        var arrangement = new Arrangement(views, columns, text, whole, air);
                         var flow = arrangement.Flow(blocks);
                         double cost = flow.Complete ? arrangement.Cost(flow) + lead + tight : double.PositiveInfinity;
                         if (best is null || cost < best.Value.Cost - 1e-9)
@@ -105,19 +102,9 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         return counts.Count > 0 ? counts : [Math.Max(1, (int)(space.Width / Narrowest))];
     }
 
-    private IReadOnlyList<TextBlock> Blocks(double width, DrawingStandard text)
-    {
-        if (!measured.TryGetValue((width, text.NoteHeight), out var blocks))
-        {
-            measured[(width, text.NoteHeight)] = blocks =
-            [
-                .. Table(first, width, text), .. TextBlocks.Of(content, width, text), .. Table(last, width, text),
-            ];
-        }
+    private IReadOnlyList<ColumnBlock> Blocks(double width, DrawingStandard text) =>
+        [.. Key(first, width, text), .. measures.Of(width, text), .. Key(last, width, text)];
 
-        return blocks;
-    }
-
-    private static IEnumerable<TextBlock> Table(KeyTable table, double width, DrawingStandard text)
-        => table.Rows.Count > 0 ? [TableBlock.Of(table, width, text)] : [];
+    private static IEnumerable<ColumnBlock> Key(KeyTable table, double width, DrawingStandard text)
+        => table.Rows.Count > 0 ? [new(new MeasuredTable(table, text).At(width), width, text)] : [];
 }

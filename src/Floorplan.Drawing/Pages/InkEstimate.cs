@@ -10,31 +10,56 @@ internal sealed class InkEstimate
     /// <summary>A view keeps paper round it for labels, most of which stays blank; mm, own estimate.</summary>
     private const double ViewMargin = 8;
 
-    private readonly PageSpace space;
-    private readonly double[,] inked;
+    private readonly PaperBox inside;
+    private readonly int across;
+    private readonly int down;
 
-    public InkEstimate(PageSpace space)
+    /// <summary>Row by row, from 0 to 1.</summary>
+    private readonly double[] cells;
+    private double ink;
+
+    public InkEstimate(PageSpace space, IEnumerable<PlacedView> views)
     {
-        this.space = space;
-        inked = new double[(int)Math.Ceiling(space.Inside.Width / Cell), (int)Math.Ceiling(space.Inside.Height / Cell)];
+        inside = space.Inside;
+        across = (int)Math.Ceiling(inside.Width / Cell);
+        down = (int)Math.Ceiling(inside.Height / Cell);
+        cells = new double[across * down];
         Add(space.Title);
+        foreach (var view in views)
+        {
+            Add(view.Box.Grown(-ViewMargin), view.View.Density);
+            Add(view.Strip);
+        }
+    }
+
+    private InkEstimate(InkEstimate other)
+    {
+        (inside, across, down, ink) = (other.inside, other.across, other.down, other.ink);
+        cells = [.. other.cells];
     }
 
     /// <summary>From 0 to 1.</summary>
-    public double Blank => 1 - (inked.Cast<double>().Sum() / inked.Length);
+    public double Blank => 1 - (ink / cells.Length);
 
-    public void AddView(PaperBox box, double density) => Add(box.Grown(-ViewMargin), density);
+    public InkEstimate Copy() => new(this);
 
     public void Add(PaperBox box, double density = 1)
     {
-        for (int x = At(box.Left, space.Inside.Left, 0); x <= At(box.Right, space.Inside.Left, 0); x++)
+        int right = At(box.Right - inside.Left, across);
+        int bottom = At(box.Bottom - inside.Top, down);
+        for (int y = At(box.Top - inside.Top, down); y <= bottom; y++)
         {
-            for (int y = At(box.Top, space.Inside.Top, 1); y <= At(box.Bottom, space.Inside.Top, 1); y++)
+            for (int x = At(box.Left - inside.Left, across); x <= right; x++)
             {
-                inked[x, y] = Math.Max(inked[x, y], density);
+                ref double cell = ref cells[(y * across) + x];
+                if (density > cell)
+                {
+                    ink += density - cell;
+                    cell = density;
+                }
             }
         }
     }
 
-    private int At(double place, double from, int axis) => Math.Clamp((int)((place - from) / Cell), 0, inked.GetLength(axis) - 1);
+    private static int At(double from, int count) => Math.Clamp((int)(from / Cell), 0, count - 1);
 }

@@ -1,5 +1,4 @@
 using Floorplan.Drawing.Blocks;
-using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Pages;
@@ -23,16 +22,15 @@ internal sealed class TextFlow
     private readonly Func<int, IReadOnlyList<PaperBox>> columnsOf;
     private readonly double air;
     private readonly int mostPages;
-    private readonly DrawingStandard standard;
     private readonly List<PlacedRow> rows = [];
     private IReadOnlyList<PaperBox> columns;
     private int page;
     private int column;
     private double down;
 
-    private TextFlow(Func<int, IReadOnlyList<PaperBox>> columnsOf, double air, int mostPages, DrawingStandard standard)
+    private TextFlow(Func<int, IReadOnlyList<PaperBox>> columnsOf, double air, int mostPages)
     {
-        (this.columnsOf, this.air, this.mostPages, this.standard) = (columnsOf, air, mostPages, standard);
+        (this.columnsOf, this.air, this.mostPages) = (columnsOf, air, mostPages);
         columns = columnsOf(0);
     }
 
@@ -40,21 +38,19 @@ internal sealed class TextFlow
     /// <param name="air">Paper between two rows, mm.</param>
     /// <param name="whole">Keeps blocks whole where a later column holds them whole.</param>
     public static FlowedText Of(
-        IEnumerable<TextBlock> blocks, Func<int, IReadOnlyList<PaperBox>> columnsOf, bool whole, double air, int mostPages,
-        DrawingStandard standard)
+        IEnumerable<ColumnBlock> blocks, Func<int, IReadOnlyList<PaperBox>> columnsOf, bool whole, double air, int mostPages)
     {
-        var flow = new TextFlow(columnsOf, air, mostPages, standard);
+        var flow = new TextFlow(columnsOf, air, mostPages);
         bool complete = blocks.All(b => flow.Fill(b, whole));
         return new FlowedText(flow.rows, flow.rows.Count == 0 ? 0 : flow.rows[^1].Page + 1, complete);
     }
 
     private double Room => column < columns.Count ? columns[column].Height - down : 0;
 
-    private bool Fill(TextBlock block, bool whole)
+    private bool Fill(ColumnBlock block, bool whole)
     {
-        var title = BlockTitle.Of(block.Title, ColumnWidth, standard);
-        double head = title.Height + (block.Head?.Height ?? 0);
-        double height = head + block.Rows.Sum(r => r.Height + air);
+        double head = block.HeadHeight;
+        double height = head + block.RowHeight + (block.Rows.Count * air);
         double first = head + block.Rows.Take(2).Sum(r => r.Height + air);
         if (down > 0 && Room < (whole && height <= TallestColumn() ? height : first) && !Next())
         {
@@ -78,7 +74,7 @@ internal sealed class TextFlow
 
             if (!titled)
             {
-                Put(i == 0 ? title : BlockTitle.Of($"{block.Title} (continued)", ColumnWidth, standard));
+                Put(i == 0 ? block.Title : block.Again);
                 if (block.Head is { } heads)
                 {
                     Put(heads);
@@ -93,8 +89,6 @@ internal sealed class TextFlow
         down += BlockGap;
         return true;
     }
-
-    private double ColumnWidth => columns.Count > 0 ? columns[0].Width : columnsOf(mostPages)[0].Width;
 
     /// <summary>Of this page and of pages without views, which come at last.</summary>
     private double TallestColumn() => columns.Skip(column + 1).Concat(columnsOf(mostPages)).Max(c => c.Height);

@@ -5,8 +5,11 @@ using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Blocks;
 
-/// <summary>A table as a block: cells wrap between words, in columns no narrower than their longest word.</summary>
-internal static class TableBlock
+/// <summary>
+/// A table with the lengths of its texts at one height of letters, so that it can be set in columns of many widths: cells wrap between
+/// words, in columns no narrower than their longest word.
+/// </summary>
+internal sealed class MeasuredTable
 {
     private const double Gap = 3;
 
@@ -22,25 +25,53 @@ internal static class TableBlock
     /// <summary>Keeps a word whole that is exactly as wide as its column.</summary>
     private const double WordSlack = 0.1;
 
-    public static TextBlock Of(KeyTable table, double width, DrawingStandard s)
+    private readonly DrawingStandard standard;
+    private readonly string title;
+    private readonly string[] heads;
+    private readonly List<string[]> rows;
+
+    /// <summary>Of every text, row by row; rows of one cell are not counted.</summary>
+    private readonly double[][] cells;
+
+    /// <summary>Of the longest text, word, and figure with its unit of each column.</summary>
+    private readonly double[] longest;
+    private readonly Lazy<(double[] Words, double[] Figures)> parts;
+
+    public MeasuredTable(KeyTable table, DrawingStandard standard)
     {
-        var rows = table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongRows.Longest)).ToArray()).ToList();
-        string[] heads = [.. table.Columns];
-        var columns = Share(heads, [.. rows.Where(r => r.Length > 1)], width, s);
-        return new TextBlock(table.Title, [.. Rows(rows, columns, width, s)], Row(heads, columns, s, bold: true).Single())
+        this.standard = standard;
+        title = table.Title;
+        heads = [.. table.Columns];
+        rows = [.. table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongRows.Longest)).ToArray())];
+        string[][] full = [.. rows.Where(r => r.Length > 1)];
+        cells = [.. full.Select(r => r.Select(c => Width(c)).ToArray())];
+        longest = [.. heads.Select((h, i) => Math.Max(Width(h, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max()) + WordSlack)];
+        parts = new(() => (
+            [
+                .. heads.Select((h, i) => Widest(h.Split(' ').Select(w => Width(w, true)), full.SelectMany(r => TextWrap.Pieces(r[i])))),
+            ],
+            [.. heads.Select((_, i) => Widest([0], full.SelectMany(r => Figures(r[i]))))]));
+
+        double Widest(IEnumerable<double> known, IEnumerable<string> texts) => known.Concat(texts.Select(t => Width(t))).Max() + WordSlack;
+    }
+
+    public TextBlock At(double width)
+    {
+        var columns = Share(width);
+        return new TextBlock(title, [.. Rows(columns, width)], Row(heads, columns, bold: true).Single())
         {
             IsTight = columns.IsTight,
         };
     }
 
     /// <summary>A row of one cell heads the rows below it, and is never left alone at the foot of a column.</summary>
-    private static IEnumerable<BlockRow> Rows(List<string[]> rows, TableColumns columns, double width, DrawingStandard s)
+    private IEnumerable<BlockRow> Rows(TableColumns columns, double width)
     {
         for (int i = 0; i < rows.Count; i++)
         {
             if (rows[i].Length > 1 || i + 1 == rows.Count || rows[i + 1].Length == 1)
             {
-                foreach (var row in Row(rows[i], Columns(rows[i]), s, bold: rows[i].Length == 1))
+                foreach (var row in Row(rows[i], Columns(rows[i]), bold: rows[i].Length == 1))
                 {
                     yield return row;
                 }
@@ -48,8 +79,8 @@ internal static class TableBlock
                 continue;
             }
 
-            var head = Row(rows[i], Columns(rows[i]), s, bold: true).First();
-            foreach (var (index, below) in Row(rows[++i], columns, s, bold: false).Index())
+            var head = Row(rows[i], Columns(rows[i]), bold: true).First();
+            foreach (var (index, below) in Row(rows[++i], columns, bold: false).Index())
             {
                 yield return index > 0 ? below : new BlockRow(head.Height + below.Height, (scene, at) =>
                 {
@@ -67,27 +98,17 @@ internal static class TableBlock
     /// still wrap, those first that need least. Where a column of long texts would then be much longer than need be, it is shared out
     /// to make the table short instead. Where not even the words find room, only the columns with the longest ones give way.
     /// </summary>
-    private static TableColumns Share(string[] heads, List<string[]> rows, double width, DrawingStandard s)
+    private TableColumns Share(double width)
     {
         double room = width - (Gap * (heads.Length - 1));
         double tight = width - (TightGap * (heads.Length - 1));
-        double[][] cells = [.. rows.Select(r => r.Select(c => TextMeasure.Width(c, s.NoteHeight)).ToArray())];
-        double[] longest =
-            [.. heads.Select((h, i) => Math.Max(TextMeasure.Width(h, s.NoteHeight, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max())
-                + WordSlack)];
         if (longest.Sum() <= room)
         {
             return new TableColumns(longest, Gap);
         }
 
-        double[] words =
-            [.. heads.Select(
-                (h, i) => Math.Min(room * WidestWord, Widest(h.Split(' '), s, rows.SelectMany(r => TextWrap.Pieces(r[i]))) + WordSlack))];
-        double[] figures =
-            [.. words.Select(
-                (w, i) => Math.Max(
-                    w, rows.SelectMany(r => Figures(r[i])).Select(f => TextMeasure.Width(f, s.NoteHeight) + WordSlack).DefaultIfEmpty(0)
-                        .Max()))];
+        double[] words = [.. parts.Value.Words.Select(w => Math.Min((room * WidestWord) + WordSlack, w))];
+        double[] figures = [.. words.Zip(parts.Value.Figures, Math.Max)];
         if (figures.Sum() > room)
         {
             return figures.Sum() <= tight
@@ -118,21 +139,20 @@ internal static class TableBlock
                 .Select(p => p.First + " " + p.Second);
     }
 
-    private static double Widest(IEnumerable<string> heads, DrawingStandard s, IEnumerable<string> cells) =>
-        heads.Select(h => TextMeasure.Width(h, s.NoteHeight, true)).Concat(cells.Select(c => TextMeasure.Width(c, s.NoteHeight))).Max();
+    private double Width(string text, bool bold = false) => TextMeasure.Width(text, standard.NoteHeight, bold);
 
-    private static IEnumerable<BlockRow> Row(string[] cells, TableColumns columns, DrawingStandard s, bool bold)
+    private IEnumerable<BlockRow> Row(string[] texts, TableColumns columns, bool bold)
     {
-        var lines = cells.Select((c, i) => TextWrap.Lines(c, columns.Widths[i], s.NoteHeight, bold)).ToArray();
+        var lines = texts.Select((t, i) => TextWrap.Lines(t, columns.Widths[i], standard.NoteHeight, bold)).ToArray();
         return LongRows.Pieces(lines.Max(l => l.Count)).Select(piece =>
         {
             var parts = lines.Select(l => LongRows.Of(l, piece)).ToArray();
-            return new BlockRow(TextBlocks.Height(parts.Max(l => l.Count), s), (scene, at) =>
+            return new BlockRow(TextBlocks.Height(parts.Max(l => l.Count), standard), (scene, at) =>
             {
                 double x = at.X;
                 for (int i = 0; i < parts.Length; i++)
                 {
-                    TextBlocks.Lines(scene, parts[i], new(x, at.Y), s, Layers.Schedule, bold);
+                    TextBlocks.Lines(scene, parts[i], new(x, at.Y), standard, Layers.Schedule, bold);
                     x += columns.Widths[i] + columns.Gap;
                 }
             })

@@ -1,0 +1,27 @@
+using Floorplan.Drawing.Conventions;
+
+namespace Floorplan.Drawing.Blocks;
+
+/// <summary>A block as it stands in columns of one width: under its title, and under that again in each further column.</summary>
+internal sealed class ColumnBlock(TextBlock block, double width, DrawingStandard standard)
+{
+    private BlockRow? again;
+
+    public BlockRow Title { get; } = BlockTitle.Of(block.Title, width, standard);
+
+    /// <summary>The title where the block goes on.</summary>
+    public BlockRow Again => again ??= BlockTitle.Of($"{block.Title} (continued)", width, standard);
+
+    /// <summary>The head of a table, under each title.</summary>
+    public BlockRow? Head => block.Head;
+
+    public IReadOnlyList<BlockRow> Rows => block.Rows;
+
+    /// <inheritdoc cref="TextBlock.IsTight"/>
+    public bool IsTight => block.IsTight;
+
+    public double HeadHeight => Title.Height + (Head?.Height ?? 0);
+
+    /// <summary>Of all rows, in paper mm, without title, head and air.</summary>
+    public double RowHeight { get; } = block.Rows.Sum(r => r.Height);
+}
