@@ -37,11 +37,12 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         double lead = 0;
         foreach (double denominator in denominators)
         {
+            ISheetView[] views = [.. content.Views.SelectMany(v => ViewParts.Of(v, denominator, space, content.Units))];
             foreach (bool centred in (bool[])[false, true])
             {
-                if (ViewRows.Pack(content.Views, denominator, space, content.Units, centred) is { } views)
+                if (ViewRows.Pack(views, denominator, space, content.Units, centred) is { } pages)
                 {
-                    Try(new ViewPages(space, denominator, views), ref best, lead);
+                    Try(new ViewPages(space, denominator, pages), ref best, lead);
                 }
             }
 

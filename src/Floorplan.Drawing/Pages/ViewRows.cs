@@ -7,13 +7,13 @@ namespace Floorplan.Drawing.Pages;
 /// <summary>Puts the views of a sheet in rows, top down, and on as many pages as they take.</summary>
 internal static class ViewRows
 {
-    /// <summary>The views of each page, or null where one does not fit a page even in parts.</summary>
+    /// <summary>The views of each page, or null where one does not fit a page.</summary>
+    /// <param name="views">Those too large for the page in parts.</param>
     /// <param name="centred">Rows in the middle of the page; else at its left.</param>
     public static IReadOnlyList<IReadOnlyList<PlacedView>>? Pack(
         IReadOnlyList<ISheetView> views, double denominator, PageSpace space, UnitSystem units, bool centred)
     {
-        var left = new List<Placeable>(
-            views.SelectMany(v => ViewParts.Of(v, denominator, space, units)).Select(v => new Placeable(v, v.Measure(denominator))));
+        var left = new List<Placeable>(views.Select(v => new Placeable(v, v.Measure(denominator))));
         if (left.Count > 1)
         {
             // Wide views first, so that the space beside narrower ones is one.
