@@ -65,15 +65,25 @@ public sealed class LabelPlacer(SceneBuilder scene)
     public void KeepOut(PaperBox box) => keepOuts.Add(box);
 
     /// <summary>Hands over the labels of what is in a window, to be placed within it.</summary>
-    internal void CopyTo(LabelPlacer other, PaperBox window)
+    /// <param name="by">From here to the other paper.</param>
+    internal void CopyTo(LabelPlacer other, PaperBox window, PaperPoint by)
     {
         foreach (var request in requests.Where(r => SceneCrop.Owns(window, r.LeadTo ?? r.Target.Centre)))
         {
-            other.Add(request with { Target = Within(request.Target, window), Within = Within(request.Within ?? window, window) });
+            other.Add(
+                request with
+                {
+                    Target = Moved(Within(request.Target, window)),
+                    Within = Moved(Within(request.Within ?? window, window)),
+                    LeadTo = request.LeadTo + by,
+                    NotOver = request.NotOver is { } floor ? Moved(floor) : null,
+                });
         }
 
-        other.keepOuts.AddRange(keepOuts.Where(window.Overlaps));
+        other.keepOuts.AddRange(keepOuts.Where(window.Overlaps).Select(Moved));
         other.notShown.AddRange(notShown);
+
+        PaperBox Moved(PaperBox box) => box.Moved(by.X, by.Y);
     }
 
     private static PaperBox Within(PaperBox box, PaperBox window) => new(

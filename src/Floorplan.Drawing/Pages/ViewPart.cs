@@ -1,6 +1,5 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Pages;
@@ -9,7 +8,7 @@ namespace Floorplan.Drawing.Pages;
 /// <param name="index">From 0, row by row, left to right.</param>
 /// <param name="columns">The ends of the view and where it is cut, left to right, in paper mm.</param>
 /// <param name="rows">The same, top to bottom.</param>
-internal sealed class ViewPart(ISheetView view, int index, double[] columns, double[] rows) : ISheetView
+internal sealed class ViewPart(WholeView whole, int index, double[] columns, double[] rows) : ISheetView
 {
     /// <summary>Paper on each side of a part for its match lines and their words, mm.</summary>
     public const double Beside = 5;
@@ -22,11 +21,11 @@ internal sealed class ViewPart(ISheetView view, int index, double[] columns, dou
 
     private static readonly double[] MatchDash = [8, 2, 2, 2];
 
-    public string Title => FormattableString.Invariant($"{view.Title}, part {index + 1} of {Across * Down}");
+    public string Title => FormattableString.Invariant($"{whole.View.Title}, part {index + 1} of {Across * Down}");
 
-    public bool IsPlan => view.IsPlan;
+    public bool IsPlan => whole.View.IsPlan;
 
-    public double Density => view.Density;
+    public double Density => whole.View.Density;
 
     private int Across => columns.Length - 1;
 
@@ -49,17 +48,7 @@ internal sealed class ViewPart(ISheetView view, int index, double[] columns, dou
     public void Draw(ViewCanvas canvas)
     {
         var window = PaperBox.At(new(canvas.Box.Left + BesideX, canvas.Box.Top + BesideY), Share.Width, Share.Height);
-        var scene = new SceneBuilder(canvas.Denominator);
-        var labels = new LabelPlacer(scene);
-        view.Draw(
-            canvas with
-            {
-                Scene = scene,
-                Labels = labels,
-                Box = PaperBox.At(new(window.Left - Share.Left, window.Top - Share.Top), columns[^1], rows[^1]),
-            });
-        scene.CopyTo(canvas.Scene, new SceneCrop(window));
-        labels.CopyTo(canvas.Labels, window);
+        whole.CopyTo(canvas, Share, new(window.Left, window.Top));
         MatchLines(canvas, window);
     }
 

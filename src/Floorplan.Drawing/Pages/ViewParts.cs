@@ -1,7 +1,4 @@
-using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Labels;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 
@@ -33,19 +30,11 @@ internal static class ViewParts
             return [view];
         }
 
-        var texts = Texts(view, size, denominator, units);
+        var whole = new WholeView(view, size, denominator, units);
+        var texts = whole.Texts;
         double[] columns = CutPlaces.Of(size.Width, across, [.. texts.Select(t => (t.Left, t.Right))]);
         double[] rows = CutPlaces.Of(size.Height, down, [.. texts.Select(t => (t.Top, t.Bottom))]);
-        return Enumerable.Range(0, across * down).Select(i => (ISheetView)new ViewPart(view, i, columns, rows));
-    }
-
-    /// <summary>Where the texts of a view stand that no label search places.</summary>
-    private static IReadOnlyList<PaperBox> Texts(ISheetView view, PaperSpace size, double denominator, UnitSystem units)
-    {
-        var scene = new SceneBuilder(denominator);
-        var box = PaperBox.At(new(0, 0), size.Width, size.Height);
-        view.Draw(new ViewCanvas(scene, new LabelPlacer(scene), box, denominator, DrawingStandard.For(units)));
-        return [.. scene.Items.OfType<TextItem>().Select(TextMeasure.Box)];
+        return Enumerable.Range(0, across * down).Select(i => (ISheetView)new ViewPart(whole, i, columns, rows));
     }
 
     /// <summary>Whole on a page, beside the title block or over it; the strip under a view finds room beside that block.</summary>

@@ -63,16 +63,16 @@ public sealed class SceneBuilder(double denominator = 1)
     public void Hatch(PaperBox box, HatchStyle style, Pen pen, string layer, string? group = null)
         => Hatch([Corners(box)], style, pen, layer, group);
 
-    /// <summary>Adds everything so far, cut to a window, to another scene.</summary>
-    internal void CopyTo(SceneBuilder other, SceneCrop crop)
+    /// <summary>Adds everything so far, cut to a window and then moved, to another scene.</summary>
+    internal void CopyTo(SceneBuilder other, SceneCrop crop, PaperPoint by)
     {
         for (int band = 0; band < _bands.Length; band++)
         {
-            other._bands[band].AddRange(_bands[band].SelectMany(crop.Cut));
+            other._bands[band].AddRange(_bands[band].SelectMany(crop.Cut).Select(i => i.Moved(by)));
         }
 
-        other._hatches.AddRange(_hatches.Select(crop.Cut).OfType<HatchArea>());
-        other.Datum ??= Datum;
+        other._hatches.AddRange(_hatches.Select(crop.Cut).OfType<HatchArea>().Select(h => h.Moved(by)));
+        other.Datum ??= Datum + by;
     }
 
     private static PaperPoint[] Corners(PaperBox box) =>
