@@ -1,4 +1,3 @@
-using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 
