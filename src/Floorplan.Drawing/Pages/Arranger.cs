@@ -40,9 +40,12 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
             ISheetView[] views = [.. content.Views.SelectMany(v => ViewParts.Of(v, denominator, space, content.Units))];
             foreach (bool centred in (bool[])[false, true])
             {
-                if (ViewRows.Pack(views, denominator, space, content.Units, centred) is { } pages)
+                // With fewer rows of views on a page, text stands beside the last of them and not on a page of its own.
+                int rows = int.MaxValue;
+                while (rows > 0 && ViewRows.Pack(views, denominator, space, content.Units, centred, rows) is { } pages)
                 {
-                    Try(new ViewPages(space, denominator, pages), ref best, lead);
+                    Try(new ViewPages(space, denominator, pages.Views), ref best, lead);
+                    rows = pages.MostRows - 1;
                 }
             }
 

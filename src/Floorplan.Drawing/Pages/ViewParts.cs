@@ -1,4 +1,4 @@
-using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Pages;

@@ -10,8 +10,10 @@ internal static class ViewRows
     /// <summary>The views of each page, or null where one does not fit a page.</summary>
     /// <param name="views">Those too large for the page in parts.</param>
     /// <param name="centred">Rows in the middle of the page; else at its left.</param>
-    public static IReadOnlyList<IReadOnlyList<PlacedView>>? Pack(
-        IReadOnlyList<ISheetView> views, double denominator, PageSpace space, UnitSystem units, bool centred)
+    /// <param name="mostRows">No page gets more rows of views.</param>
+    /// <returns>The views, and how many rows of them the fullest page has.</returns>
+    public static (IReadOnlyList<IReadOnlyList<PlacedView>> Views, int MostRows)? Pack(
+        IReadOnlyList<ISheetView> views, double denominator, PageSpace space, UnitSystem units, bool centred, int mostRows)
     {
         var left = new List<Placeable>(views.Select(v => new Placeable(v, v.Measure(denominator))));
         if (left.Count > 1)
@@ -21,15 +23,18 @@ internal static class ViewRows
         }
 
         var pages = new List<IReadOnlyList<PlacedView>>();
+        int fullest = 0;
         while (left.Count > 0)
         {
             var page = new List<PlacedView>();
             double top = space.Inside.Top + PageSpace.Pad;
-            while (Row(left, page.Count == 0) is { Count: > 0 } row && Fits(row, top, space, centred))
+            int rows = 0;
+            while (rows < mostRows && Row(left, page.Count == 0) is { Count: > 0 } row && Fits(row, top, space, centred))
             {
                 Place(row, top, page);
                 left.RemoveAll(p => row.Exists(r => ReferenceEquals(r.View, p.View)));
                 top += row.Max(r => r.Size.Height) + ViewStrip.Height;
+                rows++;
             }
 
             if (page.Count == 0)
@@ -37,10 +42,11 @@ internal static class ViewRows
                 return null;
             }
 
+            fullest = Math.Max(fullest, rows);
             pages.Add(page);
         }
 
-        return pages;
+        return (pages, fullest);
 
         // The first view and what fits beside it, in the order of width.
         List<Placeable> Row(List<Placeable> from, bool firstOfPage)

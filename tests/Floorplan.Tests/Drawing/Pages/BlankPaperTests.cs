@@ -15,8 +15,8 @@ namespace Floorplan.Tests.Drawing.Pages;
 /// </summary>
 public sealed class BlankPaperTests(ITestOutputHelper output)
 {
-    /// <summary>The goal is 0.40 for every page; this is what holds today.</summary>
-    private const double Most = 0.65;
+    /// <summary>The goal is 0.40 for every page; this is what holds today: a room with one bench in it is mostly floor.</summary>
+    private const double Most = 0.55;
 
     /// <summary>The goal.</summary>
     private const double MostMedian = 0.30;
