@@ -7,10 +7,6 @@ namespace Floorplan.Tests.Drawing.Pages;
 /// <summary>Plans are at a scale of the ruler, large enough to read, and the same on all sheets of a set.</summary>
 public sealed class SetScaleTests
 {
-    /// <summary>ISO 5455, with 1:25; and 3", 1 1/2", 1", 3/4", 1/2", 3/8", 1/4", 3/16" and 1/8" to the foot.</summary>
-    private static readonly double[] Metric = [5, 10, 20, 25, 50, 100];
-    private static readonly double[] Feet = [4, 8, 12, 16, 24, 32, 48, 64, 96];
-
     /// <summary>A 40 ft container is 12.19 m long (ISO 668).</summary>
     private const double Longest = 12_200;
 
@@ -27,7 +23,7 @@ public sealed class SetScaleTests
         Assert.Superset(new HashSet<int> { 1, 2, 3, 4, 5 }, views.Select(v => v.Sheet).ToHashSet());
         double scale = Assert.Single(views.Select(v => v.Denominator).Distinct());
         bool metric = plan.Units == UnitSystem.Metric;
-        Assert.Contains(scale, metric ? Metric : Feet);
+        Assert.Contains(scale, RulerScales.Of(plan.Units));
         var outside = plan.Shell.Outside.EnvelopeInternal;
 
         // A unit that is also deep is seen whole at the next scale rather than in parts.
@@ -41,7 +37,7 @@ public sealed class SetScaleTests
     [Theory, MemberData(nameof(Plans))]
     public void Every_page_has_a_scale_of_the_list(string name)
     {
-        bool metric = DrawnPlans.Request(AllPlans.Text(name)).Plan.Units == UnitSystem.Metric;
-        Assert.All(DrawnPlans.Set(name), p => Assert.Contains(p.Denominator, metric ? Metric : Feet));
+        var scales = RulerScales.Of(DrawnPlans.Request(AllPlans.Text(name)).Plan.Units);
+        Assert.All(DrawnPlans.Set(name), p => Assert.Contains(p.Denominator, scales));
     }
 }

@@ -1,6 +1,7 @@
 using Floorplan.Benchmarks;
 using Floorplan.Checks.Framework;
 using Floorplan.Cli.Gallery;
+using Floorplan.Drawing.Frames;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
 
@@ -12,6 +13,12 @@ internal static class AllPlans
     /// <summary>Every plan takes a second or so; the quick suite takes every so many.</summary>
     private const int GalleryStep = 24;
     private const int InventedStep = 67;
+
+    private const string On = " on ";
+
+    /// <summary>The papers that offices print, and one of a plotter.</summary>
+    private static readonly string[] Papers = ["A4", "letter", "A3", "11 x 17 in", "A1"];
+    private static readonly int OthersOfUnits = Papers.Length - 1;
 
     /// <summary>As they are shipped, and the metric ones in feet too.</summary>
     public static IEnumerable<string> Templates => DrawnPlans.Templates.SelectMany(t => new[] { t, t + " in feet" }).Where(Differs);
@@ -28,8 +35,20 @@ internal static class AllPlans
 
     public static IEnumerable<string> All => [.. Templates, .. Gallery, .. Invented];
 
+    /// <summary>
+    /// The same on paper that is not the usual one of their units: the templates on all of it, every other plan on one, by turns. A name is
+    /// such as <c>fish-20ft in feet on A4</c>.
+    /// </summary>
+    public static IEnumerable<string> OnOtherPaper
+        => [.. Templates.SelectMany(t => OtherPapers(t)), .. Gallery.Concat(Invented).Select((p, i) => OtherPapers(p)[i % OthersOfUnits])];
+
     public static string Text(string name)
     {
+        if (name.LastIndexOf(On, StringComparison.Ordinal) is > 0 and var on && Papers.Contains(name[(on + On.Length)..]))
+        {
+            return $"{Text(name[..on])}\nsheet all\n  paper {name[(on + On.Length)..]}\n";
+        }
+
         const string feet = " in feet";
         if (name.EndsWith(feet, StringComparison.Ordinal))
         {
@@ -46,6 +65,10 @@ internal static class AllPlans
             _ => DrawnPlans.Text(name),
         };
     }
+
+    /// <summary>The usual paper of the plan's units is left out.</summary>
+    private static string[] OtherPapers(string plan)
+        => [.. Papers.Where(p => p != PaperSize.Usual(CheckedPlan.Plan(Text(plan)).Units).Name).Select(p => plan + On + p)];
 
     private static string Spoilt(Mistake mistake) => mistake.Spoil(DrawnPlans.Text(mistake.Template));
 

@@ -1,0 +1,68 @@
+using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets;
+using Floorplan.Tests.Drawing.Support;
+using Xunit;
+
+namespace Floorplan.Tests.Drawing.Pages;
+
+/// <summary>A set on A4, letter, A1, or the usual paper of the other units, holds what it holds on its usual paper.</summary>
+public sealed class OtherPaperTests
+{
+    public static TheoryData<string> Plans => [.. AllPlans.OnOtherPaper];
+
+    [Theory, MemberData(nameof(Plans))]
+    public void The_whole_set_is_drawn_and_read_on_it(string name)
+    {
+        var request = DrawnPlans.Request(AllPlans.Text(name));
+        var made = SheetSet.Make(request);
+        Assert.Empty(made.NotDrawn.Select(n => n.Message));
+        string[] faults =
+        [
+            .. WrongPaper(made.Sheets, name), .. WrongNumbers(made.Sheets), .. WrongScales(request, made.Sheets),
+            .. made.Sheets.SelectMany(SmallText.On), .. made.Sheets.SelectMany(p => SceneAudit.Faults(p).Select(f => $"{p.Name}: {f}")),
+            .. LostWords.Of(request, made.Sheets),
+        ];
+        Assert.True(faults.Length == 0, string.Join('\n', faults));
+    }
+
+    private static IEnumerable<string> WrongPaper(IReadOnlyList<SheetScene> pages, string name)
+    {
+        var paper = PaperSize.Find(name[(name.LastIndexOf(" on ", StringComparison.Ordinal) + 4)..])!;
+        return pages.Where(p => (p.WidthMm, p.HeightMm) != (paper.Width, paper.Height))
+            .Select(p => $"{p.Name} is {p.WidthMm} x {p.HeightMm} mm");
+    }
+
+    /// <summary>Sheets from 1 to 9, the pages of each from 1 to its last, and each page says so in its title block.</summary>
+    private static IEnumerable<string> WrongNumbers(IReadOnlyList<SheetScene> pages)
+    {
+        if (!pages.Select(p => p.Sheet).Distinct().SequenceEqual(SheetSet.All.Select(s => s.Number)))
+        {
+            yield return "the sheets are " + string.Join(", ", pages.Select(p => p.Sheet).Distinct());
+        }
+
+        foreach (var sheet in pages.GroupBy(p => p.Sheet))
+        {
+            int count = sheet.Count();
+            foreach (var (i, page) in sheet.Index())
+            {
+                string number = i == 0 ? $"{sheet.Key}" : $"{sheet.Key}.{i + 1}";
+                string said = count == 1 ? number : $"{number}, {i + 1} of {count}";
+                if ((page.Page, page.Pages) != (i + 1, count)
+                    || !page.Items.OfType<TextItem>().Any(t => t.Text == $"{said}; set of {SheetSet.All.Count}"))
+                {
+                    yield return $"{page.Name} is page {i + 1} of {count} and does not say so";
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<string> WrongScales(SheetRequest request, IReadOnlyList<SheetScene> pages)
+    {
+        var scales = RulerScales.Of(request.Plan.Units);
+        var plans = pages.Where(p => p.Items.Any(i => i.Group == "wall:shell")).ToList();
+        return pages.Where(p => !scales.Contains(p.Denominator)).Select(p => $"{p.Name} is at 1:{p.Denominator}")
+            .Concat(plans.Where(p => p.Denominator != plans[0].Denominator)
+                .Select(p => $"the plan on {p.Name} is at 1:{p.Denominator}, and on {plans[0].Name} at 1:{plans[0].Denominator}"));
+    }
+}
