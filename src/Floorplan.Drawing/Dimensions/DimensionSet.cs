@@ -13,6 +13,10 @@ namespace Floorplan.Drawing.Dimensions;
 /// <param name="extent">The outline that rows stand off from, in plan mm.</param>
 public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStandard standard)
 {
+    /// <summary>How far upright rows move at a time to keep clear of a level row, paper mm, and how often; own choice.</summary>
+    private const double Step = 1;
+    private const int MostSteps = 60;
+
     private readonly List<DimensionRow> rows = [];
 
     /// <summary>A sheet measures its views at many scales, and draws them at one of these.</summary>
@@ -27,11 +31,24 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
         }
     }
 
-    /// <summary>Paper taken outside the extent on a side, in mm, at a scale.</summary>
+    /// <summary>
+    /// Paper taken outside the extent on a side, in mm, at a scale: by its rows, and by texts of other rows that reach past a corner.
+    /// </summary>
     public double Depth(Side side, double denominator)
     {
         var laid = Lay(side, denominator);
-        return laid.Count == 0 ? 0 : laid.Max(r => r.Outer);
+        var flat = Flat(denominator);
+        var box = flat.ToPaper(extent);
+        var around = Enum.GetValues<Side>().Where(s => s != side).SelectMany(s => Boxes(s, Lay(s, denominator), flat))
+            .Aggregate(box, (all, text) => all.With(text));
+        double past = side switch
+        {
+            Side.North => box.Top - around.Top,
+            Side.South => around.Bottom - box.Bottom,
+            Side.East => around.Right - box.Right,
+            _ => box.Left - around.Left,
+        };
+        return laid.Select(r => r.Outer).Append(past).Max();
     }
 
     /// <summary>Draws all rows; the text is fixed in the scene, so labels keep clear of it.</summary>
@@ -47,12 +64,41 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
         ? known
         : laidRows[(side, denominator)] = LayNow(side, denominator);
 
+    /// <summary>Upright rows stand off further where their texts would meet those of a level row at a corner.</summary>
     private List<LaidRow> LayNow(Side side, double denominator)
+    {
+        var laid = LayFrom(standard.FirstRow, side, denominator);
+        if (side is Side.North or Side.South || laid.Count == 0)
+        {
+            return laid;
+        }
+
+        var flat = Flat(denominator);
+        PaperBox[] level =
+        [
+            .. new[] { Side.North, Side.South }.SelectMany(s => Boxes(s, Lay(s, denominator), flat))
+                .Select(b => b.Grown(standard.SmallestGap)),
+        ];
+        for (int steps = 1; steps <= MostSteps && Boxes(side, laid, flat).Any(t => level.Any(b => b.Overlaps(t))); steps++)
+        {
+            laid = LayFrom(standard.FirstRow + (steps * Step), side, denominator);
+        }
+
+        return laid;
+    }
+
+    private static PlanTransform Flat(double denominator) => new(denominator, new PaperPoint(0, 0));
+
+    private IEnumerable<PaperBox> Boxes(Side side, IEnumerable<LaidRow> laid, PlanTransform transform)
+        => new RowPlaces(transform, extent, side, standard).Boxes(laid);
+
+    /// <param name="first">Of the first row from the extent, paper mm.</param>
+    private List<LaidRow> LayFrom(double first, Side side, double denominator)
     {
         var ordered = rows.Where(r => r.Side == side).OrderBy(r => r.Form == DimensionForm.Overall).ToList();
         var laid = new List<LaidRow>();
         bool textOutward = side is Side.North or Side.West;
-        double at = standard.FirstRow;
+        double at = first;
         foreach (var row in ordered)
         {
             var texts = RowLayout.Texts(row, denominator, units, standard);

@@ -15,9 +15,7 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
     private readonly List<PaperBox> texts = [];
     private readonly bool upright = side is Side.East or Side.West;
     private readonly Pen narrow = new(standard.Narrow);
-
-    /// <summary>Text stands on the side that it is read from: above a level line, left of an upright one.</summary>
-    private readonly double textSign = side is Side.North or Side.West ? 1 : -1;
+    private readonly RowPlaces places = new(transform, extent, side, standard);
 
     /// <summary>Texts first, so that extension lines of outer rows can leave gaps for the texts of inner ones.</summary>
     public void Draw(IReadOnlyList<LaidRow> rows)
@@ -115,17 +113,13 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
 
     private void Text(LaidRow row, RowText text)
     {
-        bool running = row.Row.Form == DimensionForm.Running;
-        double middle = running ? text.To : (text.From + text.To) / 2;
-        double above = standard.DimensionTextGap + (text.Level * RowLayout.LevelHeight(standard));
-        var at = At(middle, row.Line + (textSign * above)) + (upright ? new PaperPoint(0, -text.Shift) : new PaperPoint(text.Shift, 0));
         if (text.Level > 0)
         {
-            var end = At(middle, row.Line + (textSign * (above - (standard.DimensionTextGap / 2))));
-            scene.Line(At(middle, row.Line), end, new Pen(standard.Fine), Layers.Dimensions, row.Row.Group, Band.Annotation);
+            var (foot, end) = places.Leader(row, text);
+            scene.Line(foot, end, new Pen(standard.Fine), Layers.Dimensions, row.Row.Group, Band.Annotation);
         }
 
-        var item = new TextItem(text.Text, at, standard.NoteHeight, TextAnchor.Middle, Layers.Dimensions, row.Row.Group, upright ? 90 : 0);
+        var item = places.Text(row, text);
         scene.Text(item);
         texts.Add(TextMeasure.Box(item).Grown(TextClearance));
     }
@@ -148,12 +142,5 @@ internal sealed class RowPen(SceneBuilder scene, PlanTransform transform, Envelo
         return standard.ExtensionGap - transform.Size(inward);
     }
 
-    /// <summary>A place along the row, and paper mm outwards from the edge of the view.</summary>
-    private PaperPoint At(double along, double outward) => side switch
-    {
-        Side.North => transform.ToPaper(along, extent.MaxY) - new PaperPoint(0, outward),
-        Side.South => transform.ToPaper(along, extent.MinY) + new PaperPoint(0, outward),
-        Side.East => transform.ToPaper(extent.MaxX, along) + new PaperPoint(outward, 0),
-        _ => transform.ToPaper(extent.MinX, along) - new PaperPoint(outward, 0),
-    };
+    private PaperPoint At(double along, double outward) => places.At(along, outward);
 }

@@ -14,7 +14,7 @@ public class SheetTextTests
     public static TheoryData<string, int> Sheets()
     {
         var data = new TheoryData<string, int>();
-        foreach (string template in DrawnPlans.Templates)
+        foreach (string template in AllPlans.Templates)
         {
             foreach (int sheet in SheetSet.All.Select(s => s.Number))
             {
@@ -28,7 +28,7 @@ public class SheetTextTests
     [Theory, MemberData(nameof(Sheets))]
     public void No_text_of_a_template_overlaps_another_or_is_cut_by_a_heavy_line_or_leaves_the_frame(string template, int sheet)
     {
-        var pages = DrawnPlans.Template(template).OfSheet(sheet);
+        var pages = DrawnPlans.Set(template).OfSheet(sheet);
         Assert.NotEmpty(pages);
         var faults = pages.SelectMany(p => SceneAudit.Faults(p).Select(f => $"{p.Name}: {f}")).ToList();
         Assert.True(faults.Count == 0, string.Join("\n", faults));

@@ -44,14 +44,14 @@ internal sealed class LevelHoleView : ISheetView
     public double Density => 0.3;
 
     public PaperSpace Measure(double denominator) => new(
-        (extent.Width / denominator) + Outside(Side.West, denominator) + Margin,
-        (extent.Height / denominator) + Margin + Outside(Side.South, denominator));
+        (extent.Width / denominator) + Outside(Side.West, denominator) + Outside(Side.East, denominator),
+        (extent.Height / denominator) + Outside(Side.North, denominator) + Outside(Side.South, denominator));
 
     public void Draw(ViewCanvas canvas)
     {
         var transform = new PlanTransform(canvas.Denominator, new PaperPoint(
             canvas.Box.Left + Outside(Side.West, canvas.Denominator) - (extent.MinX / canvas.Denominator),
-            canvas.Box.Top + Margin + (extent.MaxY / canvas.Denominator)));
+            canvas.Box.Top + Outside(Side.North, canvas.Denominator) + (extent.MaxY / canvas.Denominator)));
         dimensions.Draw(canvas.Scene, transform);
         FaceSteel.DrawRim(canvas.Scene, transform, plan.Shell, holes, standard);
         foreach (var ring in transform.Rings(plan.Shell.Outside))

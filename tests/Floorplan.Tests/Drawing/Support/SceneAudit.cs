@@ -18,8 +18,12 @@ internal static class SceneAudit
     private static readonly GeometryFactory Factory = new();
 
     public static IReadOnlyList<string> Faults(SheetScene sheet)
+        => Faults(sheet, [.. sheet.Items.OfType<TextItem>().Select(t => ToPolygon(TextMeasure.Box(t)))]);
+
+    /// <param name="boxes">What each text of the sheet takes, in their order.</param>
+    public static IReadOnlyList<string> Faults(SheetScene sheet, IReadOnlyList<Geometry> boxes)
     {
-        var texts = sheet.Items.OfType<TextItem>().Select(t => (Text: t, Box: ToPolygon(TextMeasure.Box(t).Grown(-Unseen)))).ToList();
+        var texts = sheet.Items.OfType<TextItem>().Zip(boxes, (t, b) => (Text: t, Whole: b, Box: b.Buffer(-Unseen))).ToList();
         var faults = new List<string>();
         var index = new STRtree<int>();
         for (var i = 0; i < texts.Count; i++)
@@ -52,18 +56,18 @@ internal static class SceneAudit
             }
         }
 
-        return [.. faults, .. OutsideFrame(sheet)];
+        return [.. faults, .. OutsideFrame(sheet, [.. texts.Select(t => (t.Text, t.Whole))])];
     }
 
-    private static IEnumerable<string> OutsideFrame(SheetScene sheet)
+    private static IEnumerable<string> OutsideFrame(SheetScene sheet, IReadOnlyList<(TextItem Text, Geometry Box)> texts)
     {
         // A picture for a page has no frame but its own edge.
         var frame = sheet.Items.OfType<PolylineItem>().Where(p => p.Closed && p.Layer == Layers.TitleBlock)
             .Select(p => (p.Pen.Width, Box: PaperBox.Of(p.Points)))
             .OrderByDescending(p => p.Width).ThenByDescending(p => p.Box.Width).Select(p => p.Box)
                 .FirstOrDefault(new PaperBox(0, 0, sheet.WidthMm, sheet.HeightMm));
-        return sheet.Items.OfType<TextItem>().Where(t => t.Group != "frame" && !frame.Holds(TextMeasure.Box(t)))
-            .Select(t => $"{Say(t)} leaves the frame");
+        return texts.Where(t => t.Text.Group != "frame" && !frame.Holds(ToBox(t.Box)))
+            .Select(t => $"{Say(t.Text)} leaves the frame");
     }
 
     // Heavy lines as thin polygons along their middle; a text may come near a heavy line but not over it.
@@ -108,6 +112,12 @@ internal static class SceneAudit
         (Convert.ToInt32(colour[1..3], 16) + Convert.ToInt32(colour[3..5], 16) + Convert.ToInt32(colour[5..7], 16)) / 3.0 < 255 * 0.7;
 
     private static Polygon ToPolygon(PaperBox box) => (Polygon)Factory.ToGeometry(new Envelope(box.Left, box.Right, box.Top, box.Bottom));
+
+    private static PaperBox ToBox(Geometry shape)
+    {
+        var around = shape.EnvelopeInternal;
+        return new PaperBox(around.MinX, around.MinY, around.MaxX, around.MaxY);
+    }
 
     private static Coordinate C(PaperPoint p) => new(p.X, p.Y);
 
