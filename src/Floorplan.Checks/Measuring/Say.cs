@@ -15,7 +15,7 @@ internal static class Say
 
     /// <summary>A size to move by, rounded up as it is printed, so that moving by it is enough.</summary>
     public static string SizeUp(double millimetres, UnitSystem units) =>
-        QuantityText.Length(LengthRounding.RoundUp(Length.FromMillimetres(millimetres), units), units);
+        QuantityText.Length(Tape.NoShorter(Length.FromMillimetres(millimetres), units), units);
 
     /// <summary>Where on the plan, from the origin: <c>4200 mm from the west and 600 mm from the south</c>.</summary>
     public static string Place(Coordinate at, UnitSystem units)

@@ -11,12 +11,14 @@ public sealed record DimensionRow(
 
 public enum DimensionForm
 {
-    /// <summary>Each stretch from stop to stop.</summary>
+    /// <summary>
+    /// Each stretch from stop to stop. Places are rounded from the view's zero, so that chains add up as printed and agree with each other.
+    /// </summary>
     Chain,
 
-    /// <summary>First to last only.</summary>
+    /// <summary>First to last only, rounded as one length. One that begins at the view's zero agrees with the chains.</summary>
     Overall,
 
-    /// <summary>Distances from the first stop, which carries the origin circle.</summary>
+    /// <summary>Distances from the first stop, which carries the origin circle, each rounded by itself.</summary>
     Running,
 }

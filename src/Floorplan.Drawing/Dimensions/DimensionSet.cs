@@ -11,7 +11,8 @@ namespace Floorplan.Drawing.Dimensions;
 /// would repeat another row of their side are left out.
 /// </summary>
 /// <param name="extent">The outline that rows stand off from, in plan mm.</param>
-public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStandard standard)
+/// <param name="tape">How finely figures are printed.</param>
+public sealed class DimensionSet(Envelope extent, Tape tape, DrawingStandard standard)
 {
     /// <summary>How far upright rows move at a time to keep clear of a level row, paper mm, and how often; own choice.</summary>
     private const double Step = 1;
@@ -101,7 +102,7 @@ public sealed class DimensionSet(Envelope extent, UnitSystem units, DrawingStand
         double at = first;
         foreach (var row in ordered)
         {
-            var texts = RowLayout.Texts(row, denominator, units, standard);
+            var texts = RowLayout.Texts(row, denominator, tape, standard);
             double above = RowLayout.Above(texts, standard);
             double line = textOutward || laid.Count == 0 && above <= RowLayout.BaseAbove(standard)
                 ? at

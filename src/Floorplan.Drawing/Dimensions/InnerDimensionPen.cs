@@ -13,7 +13,7 @@ namespace Floorplan.Drawing.Dimensions;
 /// </summary>
 /// <param name="area">The paper of the view.</param>
 internal sealed class InnerDimensionPen(
-    SceneBuilder scene, PlanTransform transform, PaperBox area, UnitSystem units, DrawingStandard standard)
+    SceneBuilder scene, PlanTransform transform, PaperBox area, Tape tape, DrawingStandard standard)
 {
     /// <summary>Kept free between the text and the strokes at its ends, paper mm.</summary>
     private const double Margin = 1.3;
@@ -38,8 +38,8 @@ internal sealed class InnerDimensionPen(
     public bool Draw(PlanPoint from, PlanPoint to, (int X, int Y) aside, string group)
     {
         bool upright = from.X == to.X;
-        var length = Length.Abs(upright ? Places(from.Y, to.Y) : Places(from.X, to.X));
-        string text = QuantityText.Dimension(length, units);
+        var length = Length.Abs(upright ? tape.Between(from.Y, to.Y) : tape.Between(from.X, to.X));
+        string text = tape.Dimension(length);
         if (transform.Size(length) < TextMeasure.Width(text, standard.NoteHeight) + (2 * Margin))
         {
             return false;
@@ -96,6 +96,4 @@ internal sealed class InnerDimensionPen(
         var at = middle - (upright ? new PaperPoint(standard.DimensionTextGap, 0) : new PaperPoint(0, standard.DimensionTextGap));
         return new TextItem(text, at, standard.NoteHeight, TextAnchor.Middle, Layers.Dimensions, group, upright ? 90 : 0);
     }
-
-    private Length Places(Length from, Length to) => LengthRounding.Round(to, units) - LengthRounding.Round(from, units);
 }

@@ -32,7 +32,7 @@ internal static class RowLayout
     public static double Above(IReadOnlyList<RowText> texts, DrawingStandard standard) =>
         BaseAbove(standard) + (texts.Select(t => t.Level).DefaultIfEmpty(0).Max() * LevelHeight(standard));
 
-    public static IReadOnlyList<RowText> Texts(DimensionRow row, double denominator, UnitSystem units, DrawingStandard standard)
+    public static IReadOnlyList<RowText> Texts(DimensionRow row, double denominator, Tape tape, DrawingStandard standard)
     {
         Length[] stops = [.. row.Stops.Select(s => s.Along).Distinct().Order()];
         var stretches = row.Form switch
@@ -43,11 +43,13 @@ internal static class RowLayout
             _ => stops.Zip(stops.Skip(1)).ToArray(),
         };
         bool running = row.Form == DimensionForm.Running;
+        var printed = stretches.Select(s => (From: s.Item1, To: s.Item2, Length: Measured(s.Item1, s.Item2)))
+            .Where(s => s.Length > Length.Zero);
         var onLine = new List<RowText>();
         var raised = new List<Raised>();
-        foreach (var (from, to) in stretches)
+        foreach (var (from, to, length) in running ? printed.DistinctBy(s => s.Length) : printed)
         {
-            string text = Text(from, to);
+            string text = tape.Dimension(length);
             double width = TextMeasure.Width(text, standard.NoteHeight);
             double a = from.Millimetres / denominator;
             double b = to.Millimetres / denominator;
@@ -63,8 +65,8 @@ internal static class RowLayout
 
         return [.. onLine, .. Raise(raised)];
 
-        string Text(Length from, Length to)
-            => QuantityText.Dimension(Length.Abs(LengthRounding.Round(to, units) - LengthRounding.Round(from, units)), units);
+        Length Measured(Length from, Length to)
+            => row.Form == DimensionForm.Chain ? tape.Between(from, to) : tape.Round(Length.Abs(to - from));
     }
 
     /// <summary>

@@ -49,7 +49,7 @@ internal static class OpeningSchedule
             Schedule.Number(opening.Height, plan),
             Schedule.Number(opening.Sill, plan),
             from is { } face ? $"{face.Face.Word()} face of {face.Room.Label}" : "",
-            Schedule.Number(from?.Along, plan),
+            Schedule.Number(from?.Along.Distance, plan),
             Schedule.Number(datum.X, plan),
             Schedule.Number(datum.Y, plan),
             opening.InShell,

@@ -19,6 +19,7 @@ public sealed record Schedule(string Name, string Title, IReadOnlyList<string> C
     public static IReadOnlyList<Schedule> All(PlanFacts facts)
     {
         var plan = facts.Plan;
+        var steel = Tape.ForSteel(plan.Units);
         return
         [
             StationSchedule.Of(facts),
@@ -27,8 +28,8 @@ public sealed record Schedule(string Name, string Title, IReadOnlyList<string> C
             TableSchedule.Of("finishes", ScheduleTables.Finishes(facts)),
             TableSchedule.Of("connections", ScheduleTables.Connections(facts)),
             TableSchedule.Of("weights", ScheduleTables.Weights(facts) ?? new KeyTable("Weights", ["What", "Empty", "Full"], [])),
-            TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, facts.CutOuts, plan.Units)),
-            TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, facts.Holes, plan.Units)),
+            TableSchedule.Of("cut-outs", CutOutTables.Steel(plan.Shell, facts.CutOuts, steel)),
+            TableSchedule.Of("holes", CutOutTables.Services(plan.Shell, facts.Holes, steel)),
             TableSchedule.Of("frames", CutListTable.Of(facts.CutList, plan.Units)),
         ];
     }

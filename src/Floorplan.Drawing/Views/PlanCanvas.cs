@@ -17,7 +17,7 @@ public sealed record PlanCanvas(Plan Plan, ViewCanvas View, PlanTransform Transf
 
     public DrawingStandard Standard => View.Standard;
 
-    public UnitSystem Units => Plan.Units;
+    public Tape Tape => Tape.For(Plan.Units);
 
     public SymbolBrush Brush(string layer, string? group, Band band = Band.Object) => new(Scene, Standard, layer, group, band);
 }

@@ -2,6 +2,7 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Dimensions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model;
 using NetTopologySuite.Geometries;
@@ -35,7 +36,7 @@ public sealed class PlanView : ISheetView
             extent.ExpandToInclude(layer.Extent);
         }
 
-        dimensions = new DimensionSet(extent, plan.Units, DrawingStandard.For(plan.Units));
+        dimensions = new DimensionSet(extent, Tape.For(plan.Units), DrawingStandard.For(plan.Units));
         dimension?.Invoke(dimensions);
     }
 

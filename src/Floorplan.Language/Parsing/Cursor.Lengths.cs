@@ -186,7 +186,7 @@ internal sealed partial class Cursor
         }
 
         string meant =
-            QuantityText.Dimension(new Length((long)Math.Min(feet + (inches * NmPerInch), Bounds.LongestLength)), UnitSystem.Feet);
+            QuantityText.Bare(new Length((long)Math.Min(feet + (inches * NmPerInch), Bounds.LongestLength)), UnitSystem.Feet);
         Error(
             "inches-over-foot", $"after feet there are fewer than 12 inches, and here are {Shown(span.Value)}", span,
             $"if that is what you measured write `{meant}`; otherwise mend one of the two figures");

@@ -3,8 +3,8 @@ using System.Globalization;
 namespace Floorplan.Language.Quantities;
 
 /// <summary>
-/// Prints a length as a drawing does: whole millimetres in metric plans (one decimal where needed), feet and inches
-/// to 1/16 in in feet plans, both always shown (10'-0"), inches only below one foot.
+/// Prints a length: millimetres in metric plans, with one decimal where needed; feet and inches to 1/16 in in feet plans, both always
+/// shown (10'-0"), inches only below one foot. Sheets print what <see cref="Tape"/> has rounded.
 /// </summary>
 internal static class LengthText
 {

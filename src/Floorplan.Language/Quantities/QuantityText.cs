@@ -107,11 +107,14 @@ public static class QuantityText
     /// <summary>A size in a sentence, which may go into a plan as it is: <c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
     public static string Length(Length length, UnitSystem units) => LengthText.Sentence(length, units);
 
-    /// <summary>A dimension on a drawing: <c>2600</c> or <c>8'-6 1/2"</c>.</summary>
-    public static string Dimension(Length length, UnitSystem units) => LengthText.Dimension(length, units);
+    /// <summary>The same without its unit: <c>2600</c> or <c>8'-6 1/2"</c>. Sheets print dimensions with <see cref="Tape"/>.</summary>
+    public static string Bare(Length length, UnitSystem units) => LengthText.Dimension(length, units);
 
-    /// <summary>A dimension in a table; a number never parts from its fraction at the end of a line.</summary>
-    public static string Cell(Length length, UnitSystem units) => LengthText.Dimension(length, units).Replace(' ', '\u00A0');
+    /// <summary>
+    /// A size that a thing is bought by, such as a pipe of <c>33.7</c> or <c>5/16"</c>: as the plan says it, for the next size of a tape
+    /// is another pipe.
+    /// </summary>
+    public static string Bought(Length length, UnitSystem units) => LengthText.Dimension(length, units).Replace(' ', '\u00A0');
 
     /// <summary>Several sides of one thing: <c>50 × 50 × 3 mm</c> or <c>2" × 2" × 1/8"</c>.</summary>
     public static string Sizes(UnitSystem units, params ReadOnlySpan<Length> sides)
@@ -139,12 +142,10 @@ public static class QuantityText
         ? LengthText.Distance(millimetres, units)
         : LengthText.Sentence(Quantities.Length.FromMillimetres(millimetres), units);
 
-    /// <summary>A level of the floor: <c>±0</c>, <c>-24</c>, <c>-15/16"</c>; whole millimetres or sixteenths.</summary>
+    /// <summary>A level of the floor: <c>±0</c>, <c>-24</c>, <c>-7/8"</c>; as a tape shows it.</summary>
     public static string Level(Length level, UnitSystem units)
     {
-        var rounded = units == UnitSystem.Metric
-            ? Quantities.Length.FromMillimetres(Math.Round(level.Millimetres))
-            : LengthRounding.Round(level, units);
+        var rounded = Tape.For(units).Round(level);
         return rounded == Quantities.Length.Zero
             ? "±0"
             : (rounded > Quantities.Length.Zero ? "+" : "") + LengthText.Dimension(rounded, units);

@@ -125,6 +125,6 @@ public sealed record RoomDrainage(
 
     private static string Place(Coordinate at, UnitSystem units) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{QuantityText.Dimension(Length.FromMillimetres(Math.Round(at.X)), units)}, "
-            + $"{QuantityText.Dimension(Length.FromMillimetres(Math.Round(at.Y)), units)}");
+        $"{QuantityText.Bare(Length.FromMillimetres(Math.Round(at.X)), units)}, "
+            + $"{QuantityText.Bare(Length.FromMillimetres(Math.Round(at.Y)), units)}");
 }

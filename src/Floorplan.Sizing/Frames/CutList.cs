@@ -12,7 +12,7 @@ public sealed record CutList(IReadOnlyList<CutListRow> Rows, IReadOnlyList<Secti
     public static CutList Of(IReadOnlyList<CutOut> cuts, UnitSystem units)
     {
         var rows = cuts.Where(c => c.Frame is not null)
-            .SelectMany(c => c.Frame!.Pieces.Select(p => p with { Length = LengthRounding.Round(p.Length, units) })
+            .SelectMany(c => c.Frame!.Pieces.Select(p => p with { Length = Tape.ForSteel(units).Round(p.Length) })
                 .GroupBy(p => p).Select(g => new CutListRow(c.Opening.Id, g.Key, g.Count())))
             .ToList();
         var totals = rows.GroupBy(r => r.Piece.Section)

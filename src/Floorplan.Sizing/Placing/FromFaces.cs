@@ -1,4 +1,3 @@
-using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
@@ -11,13 +10,13 @@ namespace Floorplan.Sizing.Placing;
 public static class FromFaces
 {
     /// <summary>From the faces of its room to the west and the south side of a thing.</summary>
-    public static (Length West, Length South) Of(Station station) =>
-        (station.Bounds.West - station.Room.Bounds.West, station.Bounds.South - station.Room.Bounds.South);
+    public static (SetOut West, SetOut South) Of(Station station) =>
+        (new(station.Room.Bounds.West, station.Bounds.West), new(station.Room.Bounds.South, station.Bounds.South));
 
     /// <summary>From the end of its wall to the near edge of an opening; null for one that belongs to no room.</summary>
-    public static (Room Room, Side Face, Length Along)? Of(Opening opening) => RoomOf(opening) is not { } room ? null
-        : opening.Wall.RunsEastWest() ? (room, Side.West, opening.Start.X - room.Bounds.West)
-        : (room, Side.South, opening.Start.Y - room.Bounds.South);
+    public static (Room Room, Side Face, SetOut Along)? Of(Opening opening) => RoomOf(opening) is not { } room ? null
+        : opening.Wall.RunsEastWest() ? (room, Side.West, new(room.Bounds.West, opening.Start.X))
+        : (room, Side.South, new(room.Bounds.South, opening.Start.Y));
 
     /// <summary>The room whose faces an opening is set out from.</summary>
     public static Room? RoomOf(Opening opening) => opening.RoomA ?? opening.RoomB;

@@ -48,7 +48,7 @@ public sealed class Served
             [
                 FigureInput.Said(station.Id, "its outline", station.Span),
                 FigureInput.Said(
-                    point.Id, $"{QuantityText.Dimension(point.At.X, units)}, {QuantityText.Dimension(point.At.Y, units)}", point.Span),
+                    point.Id, $"{QuantityText.Bare(point.At.X, units)}, {QuantityText.Bare(point.At.Y, units)}", point.Span),
             ],
             Formula = "shortest straight line on plan from the outline to the point",
             Substituted = $"from {station.Id} to {point.Id}, {Choice.Reason()}",

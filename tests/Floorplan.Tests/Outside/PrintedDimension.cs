@@ -24,7 +24,7 @@ internal sealed partial record PrintedDimension(string Text, double Mm, string R
             .Select(t => Read(page, sheet, TextMeasure.Box(t), t.Degrees != 0, t.Group!))];
 
     /// <summary>
-    /// Millimetres are bare numbers; feet carry ', inches ", and a fraction stands behind a space (references/drawing.md A3).
+    /// Millimetres are bare whole numbers; feet carry ', inches ", and a fraction stands behind a space (references/drawing.md A3).
     /// </summary>
     public static double Parse(string text)
     {
@@ -66,7 +66,7 @@ internal sealed partial record PrintedDimension(string Text, double Mm, string R
             text, Parse(text), row, upright, centre, Math.Abs(upright ? last.Y - first.Y : last.X - first.X) / PointsPerMm);
     }
 
-    [GeneratedRegex(@"^\d+(\.\d)?$")]
+    [GeneratedRegex(@"^\d+$")]
     private static partial Regex Metric();
 
     [GeneratedRegex("""^(?:(\d+)'-)?(?:(\d{1,2})(?: (\d+)/(\d+))?|(\d+)/(\d+))"$""")]

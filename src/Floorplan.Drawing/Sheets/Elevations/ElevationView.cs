@@ -29,7 +29,7 @@ internal sealed class ElevationView : ISheetView
     {
         this.face = face;
         standard = DrawingStandard.For(units);
-        dimensions = new DimensionSet(face.Extent, units, standard);
+        dimensions = new DimensionSet(face.Extent, Tape.For(units), standard);
         AddHeights();
     }
 

@@ -35,6 +35,7 @@ public sealed class ElevationsSheet : Sheet
             Notes =
             [
                 "Heights from the finished floor: left of a view openings and ceiling, right of it items and points.",
+                TapeWords.Note(Tape.For(plan.Units)),
                 "Shown is what stands along a wall; what stands free in the room is on sheets 1 and 3."
                     + (faces.Any(f => f.Partitions.Any()) ? " Partitions are seen from their end." : ""),
                 .. NotDrawn(plan, faces),
@@ -88,15 +89,16 @@ public sealed class ElevationsSheet : Sheet
 
     private static IEnumerable<KeyTable> Tables(Plan plan, IReadOnlyList<InsideFace> faces)
     {
+        var tape = Tape.For(plan.Units);
         List<IReadOnlyList<Cell>> rows =
         [
             .. faces.Where(f => f.Stations.Any()).SelectMany(f => f.Stations.OrderBy(s => s.Item).Select(s => (IReadOnlyList<Cell>)
             [
                 FormattableString.Invariant($"{s.Item}"),
                 s.Caption,
-                QuantityText.Cell(s.Bottom, plan.Units),
-                QuantityText.Cell(s.Top, plan.Units),
-                s.Workers.Count == 0 ? "" : QuantityText.Cell(s.WorkHeight, plan.Units),
+                tape.Cell(s.Bottom),
+                tape.Cell(s.Top),
+                s.Workers.Count == 0 ? "" : tape.Cell(s.WorkHeight),
             ]).Prepend([f.Title])),
         ];
         if (rows.Count > 0)

@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
 using Floorplan.Drawing.Views.Findings;
@@ -71,11 +72,13 @@ public sealed class GeneralArrangementSheet : Sheet
 
     private static IEnumerable<string> Notes(Plan plan, OuterRows rows)
     {
+        var tape = Tape.For(plan.Units);
         yield return plan.Units == UnitSystem.Metric
             ? "Dimensions in millimetres, to finished faces and clear openings. Measure on site before cutting."
             : "Dimensions in feet and inches, to finished faces and clear openings. Measure on site before cutting.";
-        yield return $"Shell: {plan.Shell.Name}. Inside height {QuantityText.Length(plan.Shell.CeilingHeight, plan.Units)} finished. "
-            + $"The plan is cut {QuantityText.Length(PlanCut.Height, plan.Units)} above the floor; what is above is dashed.";
+        yield return TapeWords.NoteOfChains(tape);
+        yield return $"Shell: {plan.Shell.Name}. Inside height {tape.Sentence(plan.Shell.CeilingHeight)} finished. "
+            + $"The plan is cut {tape.Sentence(PlanCut.Height)} above the floor; what is above is dashed.";
         if (plan.Stations.Count > 0)
         {
             yield return "From west, south: to the item's south-west corner, from the west and south faces of its room.";

@@ -23,7 +23,7 @@ public sealed class InnerDimensionLayer(Plan plan) : PlanLayer(plan)
 
     public override void Draw(PlanCanvas canvas)
     {
-        var pen = new InnerDimensionPen(canvas.Scene, canvas.Transform, canvas.View.Box, canvas.Units, canvas.Standard);
+        var pen = new InnerDimensionPen(canvas.Scene, canvas.Transform, canvas.View.Box, canvas.Tape, canvas.Standard);
         int drawn = 0;
         foreach (var wish in Wanted(Plan, canvas).Where(d => d.From != d.To))
         {

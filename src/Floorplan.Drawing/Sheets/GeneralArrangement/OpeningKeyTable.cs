@@ -16,20 +16,20 @@ internal static class OpeningKeyTable
         "Openings, clear sizes",
         ["Mark", "What", "Wide × high", "Sill", "Wall, place"],
         [.. plan.Openings.GroupBy(o => FromFaces.RoomOf(o)?.Id)
-            .SelectMany(room => room.Select(o => Row(o, plan.Units)).Prepend([FromFaces.RoomOf(room.First())?.Label ?? ""]))]);
+            .SelectMany(room => room.Select(o => Row(o, Tape.For(plan.Units))).Prepend([FromFaces.RoomOf(room.First())?.Label ?? ""]))]);
 
     /// <summary>What the letters in column What mean, for the notes of a sheet with this table; null when none stands there.</summary>
     public static string? Marks(Plan plan) => plan.Openings.Any(o => o.ClosesItself || o.OpensFromInside)
         ? "SC: self-closing. RI: release inside, opens without key or tool."
         : null;
 
-    private static IReadOnlyList<Cell> Row(Opening opening, UnitSystem units) =>
+    private static IReadOnlyList<Cell> Row(Opening opening, Tape tape) =>
     [
         OpeningLayer.Mark(opening),
         What(opening),
-        $"{QuantityText.Cell(opening.Width, units)}×{QuantityText.Cell(opening.Height, units)}",
-        QuantityText.Cell(opening.Sill, units),
-        SetOut(opening, units),
+        $"{tape.Cell(opening.Width)}×{tape.Cell(opening.Height)}",
+        tape.Cell(opening.Sill),
+        SetOutFrom(opening, tape),
     ];
 
     private static string What(Opening opening)
@@ -52,11 +52,11 @@ internal static class OpeningKeyTable
         return kind + letters;
     }
 
-    private static string SetOut(Opening opening, UnitSystem units)
-        => PlaceInRoom(opening, units) is { Length: > 0 } place ? $"{opening.Wall.Letter()}, {place}" : "";
+    private static string SetOutFrom(Opening opening, Tape tape)
+        => PlaceInRoom(opening, tape) is { Length: > 0 } place ? $"{opening.Wall.Letter()}, {place}" : "";
 
     /// <summary><c>300 from W</c>, the finished west face of its room; empty for an opening that belongs to no room.</summary>
-    public static string PlaceInRoom(Opening opening, UnitSystem units) => FromFaces.Of(opening) is { } from
-        ? $"{QuantityText.Cell(from.Along, units)} from {from.Face.Letter()}"
+    public static string PlaceInRoom(Opening opening, Tape tape) => FromFaces.Of(opening) is { } from
+        ? $"{tape.Cell(tape.Between(from.Along.Face, from.Along.Edge))} from {from.Face.Letter()}"
         : "";
 }

@@ -22,6 +22,12 @@ internal static class StationKeyTable
         FormattableString.Invariant($"{station.Item}"),
         station.Caption,
         ItemSize.Whole(station, units) + (station.Hung ? " hung" : ""),
-        $"{QuantityText.Cell(FromFaces.Of(station).West, units)}, {QuantityText.Cell(FromFaces.Of(station).South, units)}",
+        $"{Place(FromFaces.Of(station).West, units)}, {Place(FromFaces.Of(station).South, units)}",
     ];
+
+    private static string Place(SetOut place, UnitSystem units)
+    {
+        var tape = Tape.For(units);
+        return tape.Cell(tape.Between(place.Face, place.Edge));
+    }
 }

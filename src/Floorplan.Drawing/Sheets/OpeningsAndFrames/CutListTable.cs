@@ -15,7 +15,7 @@ internal static class CutListTable
         [.. list.Totals.SelectMany(total => list.Rows.Where(r => r.Piece.Section == total.Section).Select(r => Row(r, units))
             .Prepend([total.Section.Name(units)])
             .Append([
-                "", "all", Number(total.Pieces), QuantityText.Cell(total.Length, units), "",
+                "", "all", Number(total.Pieces), Tape.ForSteel(units).Cell(total.Length), "",
                 new Cell(QuantityText.Number(total.Kilograms.Value, Measure.Mass, units), [total.Kilograms])]))]);
 
     private static IReadOnlyList<Cell> Row(CutListRow row, UnitSystem units) =>
@@ -23,7 +23,7 @@ internal static class CutListTable
         row.Opening,
         row.Piece.Part,
         Number(row.Count),
-        QuantityText.Cell(row.Piece.Length, units),
+        Tape.ForSteel(units).Cell(row.Piece.Length),
         $"{Degrees(row.Piece.Top)}/{Degrees(row.Piece.Foot)}",
         QuantityText.Number(row.Piece.Kilograms * row.Count, Measure.Mass, units),
     ];

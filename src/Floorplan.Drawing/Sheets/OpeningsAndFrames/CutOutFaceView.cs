@@ -42,7 +42,7 @@ internal sealed class CutOutFaceView : ISheetView
         this.holes = holes;
         this.units = units;
         standard = DrawingStandard.For(units);
-        dimensions = new DimensionSet(face.Extent, units, standard);
+        dimensions = new DimensionSet(face.Extent, Tape.ForSteel(units), standard);
         CutOutDimensions.Add(face, cuts, holes, dimensions);
     }
 

@@ -34,7 +34,7 @@ internal sealed class LevelHoleView : ISheetView
         this.holes = holes;
         extent = plan.Shell.Outside.EnvelopeInternal.Copy();
         standard = DrawingStandard.For(plan.Units);
-        dimensions = new DimensionSet(extent, plan.Units, standard);
+        dimensions = new DimensionSet(extent, Tape.ForSteel(plan.Units), standard);
         Add(Side.South, plan.Shell.Datum.X, extent.MaxX, h => new DimensionStop(h.X + plan.Shell.Datum.X, h.Y + plan.Shell.Datum.Y));
         Add(Side.West, plan.Shell.Datum.Y, extent.MaxY, h => new DimensionStop(h.Y + plan.Shell.Datum.Y, h.X + plan.Shell.Datum.X));
     }

@@ -3,6 +3,7 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Faces;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views.Findings;
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Frames;
@@ -55,7 +56,11 @@ public sealed class OpeningsAndFramesSheet : Sheet
                 .. FaceSteel.Legend(plan.Shell.Kind, DrawingStandard.For(plan.Units)), .. hits.Legend(DrawingStandard.For(plan.Units)),
             ],
             Tables = [.. Tables(request, cuts, holes)],
-            Notes = [.. hits.Notes, .. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units), .. Left(walls, cuts, holes, plan.Shell)],
+            Notes =
+            [
+                .. hits.Notes, TapeWords.Note(Tape.ForSteel(plan.Units)), .. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units),
+                .. Left(walls, cuts, holes, plan.Shell),
+            ],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = Cautions.Building(plan.Shell.Kind),
         };
@@ -64,15 +69,16 @@ public sealed class OpeningsAndFramesSheet : Sheet
     private static IEnumerable<KeyTable> Tables(SheetRequest request, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes)
     {
         var units = request.Plan.Units;
+        var tape = Tape.ForSteel(units);
         if (cuts.Count > 0)
         {
-            yield return CutOutTables.Steel(request.Plan.Shell, cuts, units);
-            yield return CutOutTables.Clear(request.Plan.Shell, cuts, units);
+            yield return CutOutTables.Steel(request.Plan.Shell, cuts, tape);
+            yield return CutOutTables.Clear(request.Plan.Shell, cuts, tape);
         }
 
         if (holes.Count > 0)
         {
-            yield return CutOutTables.Services(request.Plan.Shell, holes, units);
+            yield return CutOutTables.Services(request.Plan.Shell, holes, tape);
         }
 
         if (request.Facts.CutList is { Rows.Count: > 0 } list)

@@ -10,7 +10,7 @@ namespace Floorplan.Drawing.Sheets.OpeningsAndFrames;
 internal static class StockTable
 {
     public static KeyTable Of(StockPlan stock, UnitSystem units) => new(
-        $"Bars of {QuantityText.Cell(stock.Bar, units)}, saw cut {QuantityText.Cell(stock.Kerf, units)}",
+        $"Bars of {Tape.ForSteel(units).Cell(stock.Bar)}, saw cut {QuantityText.Bought(stock.Kerf, units)}",
         ["Bar", "Pieces", "Left"],
         [
             [$"{stock.Section.Name(units)}: {SheetHead.Count(stock.Bars.Count, "bar")}, "
@@ -21,7 +21,7 @@ internal static class StockTable
                 string.Join(
                     ", ", bar.Pieces.GroupBy(p => p)
                         .Select(g => $"{(g.Count() > 1 ? FormattableString.Invariant($"{g.Count()} × ") : "")}{g.Key.For} {g.Key.Part}")),
-                QuantityText.Cell(bar.Left, units),
+                Tape.ForSteel(units).Cell(bar.Left),
             ]),
             .. stock.TooLong.Select(p => (IReadOnlyList<Cell>)["-", $"{p.For} {p.Part} is longer than a bar", ""]),
         ]);

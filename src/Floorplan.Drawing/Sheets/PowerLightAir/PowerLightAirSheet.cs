@@ -7,6 +7,7 @@ using Floorplan.Drawing.Views.Findings;
 using Floorplan.Drawing.Views.Openings;
 using Floorplan.Drawing.Views.Rooms;
 using Floorplan.Drawing.Views.Stations;
+using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
@@ -59,6 +60,7 @@ public sealed class PowerLightAirSheet : Sheet
             Notes =
             [
                 DatumWords.Note(plan.Shell.Kind),
+                TapeWords.Note(Tape.For(plan.Units)),
                 "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what the "
                     + "machines draw, not what a circuit is sized for.",
                 "Light is the level at the height of the work.",

@@ -22,9 +22,9 @@ internal static class PowerTables
         [
             ServiceLayer.Mark(p),
             ServiceSymbols.NameOf(p),
-            QuantityText.Cell((p.At - plan.Shell.Datum).X, plan.Units),
-            QuantityText.Cell((p.At - plan.Shell.Datum).Y, plan.Units),
-            p.Height is { } height ? QuantityText.Cell(height, plan.Units) : "",
+            Tape.For(plan.Units).Cell((p.At - plan.Shell.Datum).X),
+            Tape.For(plan.Units).Cell((p.At - plan.Shell.Datum).Y),
+            p.Height is { } height ? Tape.For(plan.Units).Cell(height) : "",
             (p as CircuitPoint)?.Circuit ?? "",
             string.Join(' ', ((p as RatedPoint)?.Ratings.Select(r => QuantityText.Of(r, plan.Units)) ?? []).Concat(p.Terms)),
         ])]);

@@ -44,7 +44,7 @@ internal static class ScheduleTables
             [
                 r.Label,
                 facts.RoomSizes[r.Id].Area,
-                QuantityText.Cell(r.CeilingHeight, plan.Units),
+                Tape.For(plan.Units).Cell(r.CeilingHeight),
                 r.KeepCelsius is { } keep ? QuantityText.Of(keep, Measure.Temperature, plan.Units) : "",
                 .. named.Select(s => r.Finishes.GetValueOrDefault(s, "")),
             ])]);

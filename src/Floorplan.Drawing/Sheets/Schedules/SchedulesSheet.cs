@@ -1,5 +1,7 @@
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Sheets.GeneralArrangement;
+using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Sheets.Schedules;
 
@@ -25,6 +27,7 @@ public sealed class SchedulesSheet : Sheet
             Notes =
             [
                 "Numbers and marks are those of sheet 1.",
+                TapeWords.Note(Tape.For(plan.Units)),
                 "Connections: every use open or running at once, as written in the plan. What is used together, and the size of pipes "
                     + "and cables, is worked out by the plumber and the electrician.",
                 "Empty cells: the plan does not say.",

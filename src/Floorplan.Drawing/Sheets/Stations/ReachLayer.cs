@@ -28,7 +28,7 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
 
     public override IEnumerable<LegendEntry> Legend => Plan.Stations.Any(s => s.Workers.Count > 0)
         ? reaches.Select((reach, i) => new LegendEntry(
-            $"{reach.Who}, {QuantityText.Length(Length.FromMillimetres(Math.Round(reach.Radius)), Plan.Units)}",
+            $"{reach.Who}, {Tape.For(Plan.Units).Sentence(Length.FromMillimetres(reach.Radius))}",
             (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), PenOf(i), Layers.Legend)))
         : [];
 

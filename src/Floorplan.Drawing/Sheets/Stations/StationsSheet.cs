@@ -1,10 +1,12 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Views;
 using Floorplan.Drawing.Views.Findings;
 using Floorplan.Drawing.Views.Openings;
 using Floorplan.Drawing.Views.Rooms;
 using Floorplan.Drawing.Views.Stations;
+using Floorplan.Language.Quantities;
 
 namespace Floorplan.Drawing.Sheets.Stations;
 
@@ -51,6 +53,7 @@ public sealed class StationsSheet : Sheet
             [
                 ReachLayer.NoteOf(plan),
                 "Heights from the finished floor.",
+                TapeWords.Note(Tape.For(plan.Units)),
             ],
             Cautions = [Cautions.LocalCode],
         };

@@ -14,15 +14,15 @@ internal static class WorkTable
         "Heights and standing places",
         ["No", "Item", "Work at", "Top", "Stand", "Keep clear"],
         [.. plan.Stations.GroupBy(s => s.Room.Id)
-            .SelectMany(room => room.Select(s => Row(s, plan.Units)).Prepend([room.First().Room.Label]))]);
+            .SelectMany(room => room.Select(s => Row(s, Tape.For(plan.Units))).Prepend([room.First().Room.Label]))]);
 
-    private static IReadOnlyList<Cell> Row(Station station, UnitSystem units) =>
+    private static IReadOnlyList<Cell> Row(Station station, Tape tape) =>
     [
         FormattableString.Invariant($"{station.Item}"),
         station.Caption,
-        station.Workers.Count == 0 ? "" : QuantityText.Cell(station.WorkHeight, units),
-        QuantityText.Cell(station.Top, units),
+        station.Workers.Count == 0 ? "" : tape.Cell(station.WorkHeight),
+        tape.Cell(station.Top),
         string.Join(", ", station.Workers.GroupBy(w => w.Stands).Select(g => FormattableString.Invariant($"{g.Count()} {g.Key.Word()}"))),
-        string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {QuantityText.Cell(c.Depth, units)} {c.Purpose}".TrimEnd())),
+        string.Join(", ", station.Clears.Select(c => $"{c.Side.Word()} {tape.Cell(c.Depth)} {c.Purpose}".TrimEnd())),
     ];
 }

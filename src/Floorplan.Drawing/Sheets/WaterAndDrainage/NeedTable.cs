@@ -26,7 +26,7 @@ internal static class NeedTable
                 .. wet.Select(
                     s => Row(FormattableString.Invariant($"{s.Item}"), s.Caption, s.Id, gaps
                         ? s.AirGap is { } air
-                        ? QuantityText.Cell(air, facts.Plan.Units)
+                        ? Tape.For(facts.Plan.Units).Cell(air)
                         : ""
                         : null, facts)),
                 .. points.Select(p => Row(ServiceLayer.Mark(p), ServiceSymbols.NameOf(p), p.Id, gaps ? "" : null, facts)),

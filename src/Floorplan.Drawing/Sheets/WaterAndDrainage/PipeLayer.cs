@@ -104,7 +104,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
     /// What it carries, and its size where the plan says it: <c>CW 20</c>. That is the size at the point; branches are the plumber's.
     /// </summary>
     private string Letters(PipeLook look, ServicePoint point)
-        => point is ISizedPoint { Size: { } size } ? $"{look.Letters} {QuantityText.Cell(size, Plan.Units)}" : look.Letters;
+        => point is ISizedPoint { Size: { } size } ? $"{look.Letters} {QuantityText.Bought(size, Plan.Units)}" : look.Letters;
 
     private static void Letter(PlanCanvas canvas, PipeLook look, string letters, PaperPoint from, PaperPoint to, string id, string group)
     {

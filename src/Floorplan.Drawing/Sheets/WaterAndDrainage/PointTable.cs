@@ -20,21 +20,22 @@ internal static class PointTable
     private static IReadOnlyList<Cell> Row(Plan plan, ServicePoint point)
     {
         var at = point.At - plan.Shell.Datum;
+        var tape = Tape.For(plan.Units);
         return
         [
             ServiceLayer.Mark(point),
             string.Join(", ", ((point as IGuardedPoint)?.GuardWords ?? []).Prepend(ServiceSymbols.NameOf(point))),
-            QuantityText.Cell(at.X, plan.Units),
-            QuantityText.Cell(at.Y, plan.Units),
-            Height(plan, point),
+            tape.Cell(at.X),
+            tape.Cell(at.Y),
+            Height(tape, point),
             Size(plan, point),
         ];
     }
 
-    private static string Height(Plan plan, ServicePoint point) => point switch
+    private static string Height(Tape tape, ServicePoint point) => point switch
     {
-        { Height: { } height } => QuantityText.Cell(height, plan.Units),
-        Drain { OutletBelow: { } below } => "outlet " + QuantityText.Cell(-below, plan.Units),
+        { Height: { } height } => tape.Cell(height),
+        Drain { OutletBelow: { } below } => "outlet " + tape.Cell(-tape.Round(below)),
         Drain => "floor",
         _ => "",
     };
@@ -43,7 +44,8 @@ internal static class PointTable
     {
         Hose { Length: { } length } hose
             => QuantityText.Distance(length.Millimetres, plan.Units) + (hose.OnId is null ? "" : " on " + hose.OnId),
-        ISizedPoint { Size: { } size } => QuantityText.Cell(size, plan.Units),
+        Hole { Size: { } size } => Tape.ForSteel(plan.Units).Cell(size),
+        ISizedPoint { Size: { } size } => QuantityText.Bought(size, plan.Units),
         RatedPoint rated => string.Join(", ", rated.Ratings.Select(r => QuantityText.Of(r, plan.Units))),
         _ => "",
     };

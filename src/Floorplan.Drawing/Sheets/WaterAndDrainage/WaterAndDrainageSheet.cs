@@ -7,6 +7,7 @@ using Floorplan.Drawing.Views.Findings;
 using Floorplan.Drawing.Views.Openings;
 using Floorplan.Drawing.Views.Rooms;
 using Floorplan.Drawing.Views.Stations;
+using Floorplan.Language.Quantities;
 using Floorplan.Model.Services;
 using Floorplan.Sizing;
 
@@ -58,6 +59,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that "
                     + "touches two; where the room has none, from the nearest of the plan.",
                 DatumWords.Note(plan.Shell.Kind),
+                TapeWords.Note(Tape.For(plan.Units)),
             ],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Water(plan.Units), Cautions.LocalCode],

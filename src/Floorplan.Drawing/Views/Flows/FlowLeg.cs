@@ -43,7 +43,7 @@ public sealed record FlowLeg(string Mark, string Note, LegRoute Route)
             CarriageKind.Pump => "pump",
             _ => "on foot",
         };
-        return carriage.Width is { } width ? how + " " + QuantityText.Dimension(width, units) : how;
+        return carriage.Width is { } width ? how + " " + Tape.For(units).Dimension(width) : how;
     }
 
     /// <summary>The flow's label, else the name of its stream, with a capital: <c>Offal</c>, <c>Product</c>.</summary>

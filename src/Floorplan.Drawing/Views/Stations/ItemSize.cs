@@ -14,15 +14,16 @@ internal static class ItemSize
     /// </summary>
     public static string Whole(Station station, UnitSystem units)
     {
+        var tape = Tape.For(units);
         string by = units == UnitSystem.Metric ? "×" : " × ";
         string floor = station.Diameter is { } diameter
-            ? "Ø" + QuantityText.Cell(diameter, units)
-            : QuantityText.Cell(station.Width, units) + by + QuantityText.Cell(station.Depth, units);
-        return floor + by + QuantityText.Cell(station.Top - station.Bottom, units);
+            ? "Ø" + tape.Cell(diameter)
+            : tape.Cell(station.Width) + by + tape.Cell(station.Depth);
+        return floor + by + tape.Cell(station.Top - station.Bottom);
     }
 
     /// <summary><c>1400×600</c>, for a label on the plan.</summary>
     public static string OnFloor(Station station, UnitSystem units) => station.Diameter is { } diameter
-        ? "Ø" + QuantityText.Dimension(diameter, units)
-        : $"{QuantityText.Dimension(station.Width, units)}×{QuantityText.Dimension(station.Depth, units)}";
+        ? "Ø" + Tape.For(units).Dimension(diameter)
+        : $"{Tape.For(units).Dimension(station.Width)}×{Tape.For(units).Dimension(station.Depth)}";
 }

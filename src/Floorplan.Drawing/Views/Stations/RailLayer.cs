@@ -55,7 +55,7 @@ public sealed class RailLayer(Plan plan) : PlanLayer(plan)
             {
                 Id = group,
                 Lines = [.. TextWrap.Lines(SafeText.Clean(rail.Label, LongestName), NameWidth, Standard.NoteHeight), "rail "
-                    + QuantityText.Length(rail.Height, Plan.Units) + " over floor"],
+                    + Tape.For(Plan.Units).Sentence(rail.Height) + " over floor"],
                 Target = PaperBox.Around(middle, 1, 1),
                 Positions = LabelSides.AllRound,
                 Priority = LabelPriority.Level,

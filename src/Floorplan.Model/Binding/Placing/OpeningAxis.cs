@@ -64,7 +64,7 @@ internal sealed class OpeningAxis(Reports reports)
         }
     }
 
-    private string Distance(FromTerm term) => QuantityText.Dimension(term.Distance.Value, reports.Units);
+    private string Distance(FromTerm term) => QuantityText.Bare(term.Distance.Value, reports.Units);
 
     private static Axis? AxisOf(PlaceTerm term) => term switch
     {

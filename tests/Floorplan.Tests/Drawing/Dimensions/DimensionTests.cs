@@ -37,7 +37,7 @@ public partial class DimensionTests
     public void Rounded_feet_never_lose_a_sixteenth_along_a_chain()
     {
         // 1.03 in between 24 stops: rounded one by one each prints 1 1/16 and the sum is 9/16 in too long.
-        var set = new DimensionSet(new Envelope(0, 1000, 0, 500), UnitSystem.Feet, DrawingStandard.Us);
+        var set = new DimensionSet(new Envelope(0, 1000, 0, 500), Tape.ForSteel(UnitSystem.Feet), DrawingStandard.Us);
         DimensionStop[] stops =
             [.. Enumerable.Range(0, 25).Select(i => new DimensionStop(new Length((long)(i * 1.03 * Length.NanometresPerInch))))];
         set.Add(new DimensionRow(Side.South, DimensionForm.Chain, stops, "chain"));
@@ -60,7 +60,7 @@ public partial class DimensionTests
     public void Figures_of_tight_rows_keep_clear_of_each_other_and_of_their_strokes(Side side)
     {
         // Unequal short stretches, as thin partitions and narrow gaps give, in five rows.
-        var set = new DimensionSet(new Envelope(0, 6000, 0, 6000), UnitSystem.Metric, DrawingStandard.Iso);
+        var set = new DimensionSet(new Envelope(0, 6000, 0, 6000), Tape.For(UnitSystem.Metric), DrawingStandard.Iso);
         var random = new Random(7);
         for (int row = 0; row < 5; row++)
         {

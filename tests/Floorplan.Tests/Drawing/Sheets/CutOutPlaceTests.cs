@@ -45,7 +45,7 @@ public class CutOutPlaceTests
     public void View_table_and_room_agree(string template)
     {
         var request = DrawnPlans.Request(DrawnPlans.Text(template));
-        var (units, pages) = (request.Plan.Units, SheetSet.Draw(request, [6]));
+        var (tape, pages) = (Tape.ForSteel(request.Plan.Units), SheetSet.Draw(request, [6]));
         string[] inRow =
         [
             .. pages.Texts().Where(t => t.Group == "dimension:finished:along").Select(t => Plain(t.Text)),
@@ -55,16 +55,17 @@ public class CutOutPlaceTests
             string[] row = [.. TableRow(request, cut.Opening.Id).Select(Plain)];
             var finished = cut.Wall.FinishedIn(request.Plan.Shell);
             var start = cut.Wall.RunsEastWest ? cut.Opening.Start.X : cut.Opening.Start.Y;
-            string along = Plain(QuantityText.Cell(start - finished.From, units));
+            string along = Plain(tape.Cell(start - finished.From));
             Assert.Contains(along, row);
             Assert.Contains(along, inRow);
-            var room = FromFaces.Of(cut.Opening)!.Value;
-            Assert.Contains(row, c => c.StartsWith(Plain(QuantityText.Cell(room.Along, units)) + "from", StringComparison.Ordinal));
+            var room = FromFaces.Of(cut.Opening)!.Value.Along;
+            string inRoom = Plain(tape.Cell(tape.Between(room.Face, room.Edge)));
+            Assert.Contains(row, c => c.StartsWith(inRoom + "from", StringComparison.Ordinal));
         }
     }
 
     private static IEnumerable<string> TableRow(SheetRequest request, string id)
-        => CutOutTables.Clear(request.Plan.Shell, request.Facts.CutOuts, request.Plan.Units).Rows
+        => CutOutTables.Clear(request.Plan.Shell, request.Facts.CutOuts, Tape.ForSteel(request.Plan.Units)).Rows
             .Single(r => r.Count > 1 && r[0].Text.Split(' ')[0] == id).Select(c => c.Text);
 
     private static string Plain(string text) => Regex.Replace(text, "[ \u00A0]", "");

@@ -131,7 +131,7 @@ public class OpeningsAndFramesTests
         return double.Parse(scale.Split("1:")[1].TrimEnd(')'), System.Globalization.CultureInfo.InvariantCulture);
     }
 
-    private static string Printed(Length length, UnitSystem units) => QuantityText.Cell(length, units);
+    private static string Printed(Length length, UnitSystem units) => Tape.ForSteel(units).Cell(length);
 
     private static void AssertInRow(SheetScene sheet, string group, string figure) =>
         Assert.Contains(sheet.Items.OfType<TextItem>(), t => t.Group == group && t.Text.Replace(' ', '\u00A0') == figure);

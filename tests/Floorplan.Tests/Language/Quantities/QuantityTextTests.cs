@@ -151,7 +151,7 @@ public class QuantityTextTests
     [InlineData(-23.6, UnitSystem.Metric, "-24")]
     [InlineData(12, UnitSystem.Metric, "+12")]
     [InlineData(-0.5, UnitSystem.Feet, "±0")]
-    [InlineData(-23.8125, UnitSystem.Feet, "-15/16\"")]
+    [InlineData(-23.8125, UnitSystem.Feet, "-7/8\"")]
     public void Levels_of_the_floor_have_their_sign(double millimetres, UnitSystem units, string text) =>
         Assert.Equal(text, QuantityText.Level(Length.FromMillimetres(millimetres), units));
 
@@ -162,5 +162,5 @@ public class QuantityTextTests
     [InlineData(600.2, UnitSystem.Metric, "601 mm")]
     [InlineData(600.0000004, UnitSystem.Metric, "600 mm")]
     public void A_size_to_ask_for_is_never_too_small(double millimetres, UnitSystem units, string text) =>
-        Assert.Equal(text, QuantityText.Length(LengthRounding.RoundUp(Length.FromMillimetres(millimetres), units), units));
+        Assert.Equal(text, QuantityText.Length(Tape.NoShorter(Length.FromMillimetres(millimetres), units), units));
 }
