@@ -52,6 +52,20 @@ public partial class DimensionTests
         Assert.Equal(overall, chain);
     }
 
+    /// <summary>Places 0.3 mm apart are one place to a tape: no stretch of 0, and no figure twice.</summary>
+    [Theory]
+    [InlineData(DimensionForm.Chain, "1000", "500")]
+    [InlineData(DimensionForm.Running, "1000", "1500")]
+    public void Places_that_a_tape_does_not_tell_apart_have_one_figure(DimensionForm form, params string[] figures)
+    {
+        var set = new DimensionSet(new Envelope(0, 1500, 0, 500), Tape.For(UnitSystem.Metric), DrawingStandard.Iso);
+        set.Add(new DimensionRow(
+            Side.South, form, [.. new[] { 0, 0.3, 1000, 1000.3, 1500 }.Select(p => new DimensionStop(Length.FromMillimetres(p)))], "row"));
+        var scene = new SceneBuilder();
+        set.Draw(scene, new PlanTransform(10, new PaperPoint(50, 300)));
+        Assert.Equal(figures, scene.Items.OfType<TextItem>().Select(t => t.Text));
+    }
+
     [Theory]
     [InlineData(Side.North)]
     [InlineData(Side.South)]
