@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Schedules;
 using Floorplan.Tests.Checks.Support;
@@ -39,12 +40,17 @@ public sealed class FeetSheetTests
                 .Select(c => $"{s.Name}: {c}")));
     }
 
-    /// <summary>The same in feet may stand at the beginning of the next line of a text.</summary>
+    /// <summary>The same in feet may stand at the beginning of the next line of the same text, which is drawn right under it.</summary>
     private static IEnumerable<(string Line, string WithNext)> Lines(SheetScene sheet)
     {
-        string[] lines = [.. sheet.Items.OfType<TextItem>().Select(t => t.Text)];
-        return lines.Select((line, i) => (line, $"{line} {lines.ElementAtOrDefault(i + 1)}"));
+        TextItem[] texts = [.. sheet.Items.OfType<TextItem>()];
+        return texts.Select((t, i) =>
+            (t.Text, i + 1 < texts.Length && IsNextLine(t, texts[i + 1]) ? $"{t.Text} {texts[i + 1].Text}" : t.Text));
     }
+
+    private static bool IsNextLine(TextItem line, TextItem next)
+        => (line.Layer, line.Group, line.At.X) == (next.Layer, next.Group, next.At.X)
+        && Math.Abs(next.At.Y - line.At.Y - (line.CapHeight * TextMeasure.LinePitch)) < 1e-6;
 
     /// <summary>Steel is bought in bars; the unit of pressure has the same word.</summary>
     private static bool IsCountOfBars(string text, string figure)

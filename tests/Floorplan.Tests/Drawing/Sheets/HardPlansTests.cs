@@ -61,19 +61,19 @@ public class HardPlansTests
     [Fact]
     public void A_very_long_list_goes_on_over_pages_and_nothing_is_lost()
     {
-        var text = new StringBuilder("plan \"Long list\"\nshell shed 40000 x 14000 x 2600\nroom a \"Hall\" dirty from west to east\n");
+        var text = new StringBuilder("plan \"Long list\"\nshell shed 40000 x 20000 x 2600\nroom a \"Hall\" dirty from west to east\n");
         for (int i = 0; i < 900; i++)
         {
             text.Append(
                 CultureInfo.InvariantCulture,
                 $"station s{i} \"Bench number {i}\" in a\n  size 500 x 400 x 900\n  place at {500 + (i % 45 * 850)}, "
-                    + $"{500 + (i / 45 * 650)}\n");
+                    + $"{500 + (i / 45 * 900)}\n");
         }
 
         var pages = SheetSet.Draw(DrawnPlans.Request(text.ToString()), [1]);
         string words = PrintedText.Solid(string.Concat(pages.Texts().Where(t => t.Layer == Layers.Schedule).Select(t => t.Text)));
 
-        Assert.All(Enumerable.Range(1, 899), i => Assert.Contains($"{i}Benchnumber{i - 1}", words));
+        Assert.All(Enumerable.Range(1, 900), i => Assert.Contains($"{i}Benchnumber{i - 1}", words));
         Assert.Contains(pages.Texts(), t => t.Text == "Caution");
         Assert.All(pages, p => Assert.InRange(p.Denominator, 1, 100));
         Assert.All(pages, p => Assert.Empty(SceneAudit.Faults(p)));

@@ -144,19 +144,20 @@ public class SheetContentTests
         PaperBox.Of(sheet.Items.OfType<PolylineItem>().Where(p => p.Group == "station:bench" && p.Closed)
             .MaxBy(p => PaperBox.Of(p.Points).Width)!.Points);
 
-    /// <summary>From a station that is whole on the page: a part of a long plan has only a part of the shell.</summary>
+    /// <summary>From all stations that are whole on the page, and from the shell where the page has all of it.</summary>
     private static double Measured(SheetScene sheet, SheetRequest request)
     {
-        var scales =
+        var ofStations =
             from station in request.Plan.Stations
-            from outline in sheet.Items.OfType<PolylineItem>()
-            where outline.Closed && outline.Group == "station:" + station.Id
-            let box = PaperBox.Of(outline.Points)
+            let outlines = sheet.Items.OfType<PolylineItem>().Where(p => p.Closed && p.Group == "station:" + station.Id).ToList()
+            where outlines.Count > 0
+            let box = outlines.Select(p => PaperBox.Of(p.Points)).MaxBy(b => b.Width * b.Height)
             let along = station.Bounds.Width.Millimetres / box.Width
             let across = station.Bounds.Depth.Millimetres / box.Height
             where Math.Abs(along - across) < 1e-6
             select Math.Round(along, 6);
-        return scales.First();
+        bool whole = !sheet.Items.Any(i => i.Group == "match line");
+        return Assert.Single(ofStations.Concat(whole ? [TransformOf(sheet, request).Denominator] : []).Distinct());
     }
 
     /// <summary>From two outlines that are on the plan and on the sheet: the outside of the shell.</summary>
