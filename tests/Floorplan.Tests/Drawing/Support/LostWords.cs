@@ -19,6 +19,7 @@ internal static class LostWords
             var printed = PrintedText.Of(pages.OfSheet(sheet.Number));
             lost.AddRange(Said(content).Where(s => !printed.Next(s.Cells))
                 .Select(s => $"sheet {sheet.Number}, {s.Of}: {string.Join(" | ", s.Cells)}"));
+            lost.AddRange(LostLabels.Of(content, pages.OfSheet(sheet.Number), printed).Select(l => $"sheet {sheet.Number}, {l}"));
             if (sheet.Number == 1)
             {
                 // Its last table: what the set has, each with its pages.
@@ -33,6 +34,11 @@ internal static class LostWords
     /// <summary>In the order in which a sheet gives them.</summary>
     private static IEnumerable<(string Of, string[] Cells)> Said(SheetContent content)
     {
+        foreach (var entry in content.Legend)
+        {
+            yield return ("legend", [entry.Text]);
+        }
+
         foreach (var finding in content.Findings)
         {
             yield return ("findings", [$"{finding.Number}", $"{finding.Severity}: {finding.Text}"]);
