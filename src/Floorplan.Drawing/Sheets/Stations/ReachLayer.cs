@@ -26,9 +26,10 @@ internal sealed class ReachLayer(Plan plan) : PlanLayer(plan)
         : "Reach is measured from the edge of the bench in front of a standing place (ANSUR II thumb-tip reach); what is past the inner "
             + "arc a small person cannot work at.";
 
+    /// <summary>A reach is a limit and no dimension: it is printed as findings print it.</summary>
     public override IEnumerable<LegendEntry> Legend => Plan.Stations.Any(s => s.Workers.Count > 0)
         ? reaches.Select((reach, i) => new LegendEntry(
-            $"{reach.Who}, {Tape.For(Plan.Units).Sentence(Length.FromMillimetres(reach.Radius))}",
+            $"{reach.Who}, {QuantityText.Length(Length.FromMillimetres(Math.Round(reach.Radius)), Plan.Units)}",
             (scene, box) => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), PenOf(i), Layers.Legend)))
         : [];
 
