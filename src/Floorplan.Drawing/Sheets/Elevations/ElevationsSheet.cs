@@ -35,7 +35,7 @@ public sealed class ElevationsSheet : Sheet
             Notes =
             [
                 "Heights from the finished floor: left of a view openings and ceiling, right of it items and points.",
-                TapeWords.Note(Tape.For(plan.Units)),
+                TapeWords.NoteOfRows(Tape.For(plan.Units)),
                 "Shown is what stands along a wall; what stands free in the room is on sheets 1 and 3."
                     + (faces.Any(f => f.Partitions.Any()) ? " Partitions are seen from their end." : ""),
                 .. NotDrawn(plan, faces),

@@ -58,7 +58,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
             Tables = [.. Tables(request, cuts, holes)],
             Notes =
             [
-                .. hits.Notes, TapeWords.Note(Tape.ForSteel(plan.Units)), .. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units),
+                .. hits.Notes, TapeWords.NoteOfRows(Tape.ForSteel(plan.Units)), .. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units),
                 .. Left(walls, cuts, holes, plan.Shell),
             ],
             Findings = [.. findings.Select(f => f.Line)],

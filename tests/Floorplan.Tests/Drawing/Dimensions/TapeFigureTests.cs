@@ -103,11 +103,11 @@ public sealed partial class TapeFigureTests
 
     [Theory]
     [InlineData("empty-start", 1, "Dimensions are rounded to whole millimetres; chains add up as printed, so one figure may be 1 mm off.")]
-    [InlineData("empty-start", 6, "Dimensions are rounded to whole millimetres.")]
-    [InlineData("empty-start", 7, "Dimensions are rounded to whole millimetres.")]
+    [InlineData("empty-start", 6, "Dimensions are rounded to whole millimetres, each by itself, so a difference of two may be 1 mm off.")]
+    [InlineData("empty-start", 7, "Dimensions are rounded to whole millimetres, each by itself, so a difference of two may be 1 mm off.")]
     [InlineData("poultry-40ft", 1, "Dimensions are rounded to 1/8 in; chains add up as printed, so one figure may be 1/8 in off.")]
     [InlineData("poultry-40ft", 4, "Dimensions are rounded to 1/8 in.")]
-    [InlineData("poultry-40ft", 6, "Dimensions are rounded to 1/16 in.")]
+    [InlineData("poultry-40ft", 6, "Dimensions are rounded to 1/16 in, each by itself, so a difference of two may be 1/16 in off.")]
     [InlineData("poultry-40ft", 8, "Dimensions are rounded to 1/8 in.")]
     public void The_notes_say_the_rule(string template, int sheet, string rule)
         => Assert.Contains(rule, SheetSet.Contents(DrawnPlans.Request(DrawnPlans.Text(template)))[sheet - 1].Notes);
