@@ -57,6 +57,24 @@ public sealed partial class SheetWishesTests
         Assert.All(made.Sheets, p => Assert.Empty(SceneAudit.Faults(p)));
     }
 
+    /// <summary>A wish for the whole set: each sheet is drawn as wished, or refused with a sentence and a way out.</summary>
+    [Theory]
+    [InlineData("paper A4\n  scale 1:10"), InlineData("paper letter\n  scale 1:10"), InlineData("paper A4\n  scale 1:20")]
+    public void Each_sheet_of_a_set_is_drawn_as_wished_or_told(string wish)
+    {
+        foreach (string plan in new[] { Shed, DrawnPlans.Text("poultry-40ft"), DrawnPlans.Text("game-trailer") })
+        {
+            var made = SheetSet.Make(DrawnPlans.Request($"{plan}\nsheet all\n  {wish}\n"));
+            int[] drawn = [.. made.Sheets.Select(p => p.Sheet).Distinct()];
+            Assert.Equal(SheetSet.All.Select(s => s.Number), drawn.Concat(made.NotDrawn.Select(n => n.Sheet)).Order());
+            Assert.All(made.NotDrawn, n => Assert.Contains($"sheet {n.Sheet} (", n.Message));
+            Assert.All(made.NotDrawn, n => Assert.NotEmpty(n.WayOut));
+            double scale = double.Parse(wish.Split("1:")[1], System.Globalization.CultureInfo.InvariantCulture);
+            Assert.All(made.Sheets.Where(p => p.Items.Any(i => i.Group == "wall:shell")), p => Assert.Equal(scale, p.Denominator));
+            Assert.All(made.Sheets, p => Assert.Empty(SceneAudit.Faults(p)));
+        }
+    }
+
     private static string With(string plan, string wish) => $"{plan}\nsheet 2\n  {wish}\n";
 
     [GeneratedRegex("`([^`]+)`")]

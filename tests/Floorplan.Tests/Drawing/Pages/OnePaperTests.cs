@@ -24,4 +24,11 @@ public sealed class OnePaperTests
         var small = DrawnPlans.Set(plan).SelectMany(SmallText.On).ToList();
         Assert.True(small.Count == 0, string.Join('\n', small));
     }
+
+    [Theory, MemberData(nameof(Plans))]
+    public void Every_page_says_which_it_is(string plan)
+    {
+        var wrong = PageNumbers.Wrong(DrawnPlans.Set(plan)).ToList();
+        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
+    }
 }

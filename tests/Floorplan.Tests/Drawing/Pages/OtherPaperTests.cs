@@ -19,7 +19,7 @@ public sealed class OtherPaperTests
         Assert.Empty(made.NotDrawn.Select(n => n.Message));
         string[] faults =
         [
-            .. WrongPaper(made.Sheets, name), .. WrongNumbers(made.Sheets), .. WrongScales(request, made.Sheets),
+            .. WrongPaper(made.Sheets, name), .. PageNumbers.Wrong(made.Sheets), .. WrongScales(request, made.Sheets),
             .. made.Sheets.SelectMany(SmallText.On), .. made.Sheets.SelectMany(p => SceneAudit.Faults(p).Select(f => $"{p.Name}: {f}")),
             .. LostWords.Of(request, made.Sheets),
         ];
@@ -43,30 +43,6 @@ public sealed class OtherPaperTests
         var paper = PaperSize.Find(name[(name.LastIndexOf(" on ", StringComparison.Ordinal) + 4)..])!;
         return pages.Where(p => (p.WidthMm, p.HeightMm) != (paper.Width, paper.Height))
             .Select(p => $"{p.Name} is {p.WidthMm} x {p.HeightMm} mm");
-    }
-
-    /// <summary>Sheets from 1 to 9, the pages of each from 1 to its last, and each page says so in its title block.</summary>
-    private static IEnumerable<string> WrongNumbers(IReadOnlyList<SheetScene> pages)
-    {
-        if (!pages.Select(p => p.Sheet).Distinct().SequenceEqual(SheetSet.All.Select(s => s.Number)))
-        {
-            yield return "the sheets are " + string.Join(", ", pages.Select(p => p.Sheet).Distinct());
-        }
-
-        foreach (var sheet in pages.GroupBy(p => p.Sheet))
-        {
-            int count = sheet.Count();
-            foreach (var (i, page) in sheet.Index())
-            {
-                string number = i == 0 ? $"{sheet.Key}" : $"{sheet.Key}.{i + 1}";
-                string said = count == 1 ? number : $"{number}, {i + 1} of {count}";
-                if ((page.Page, page.Pages) != (i + 1, count)
-                    || !page.Items.OfType<TextItem>().Any(t => t.Text == $"{said}; set of {SheetSet.All.Count}"))
-                {
-                    yield return $"{page.Name} is page {i + 1} of {count} and does not say so";
-                }
-            }
-        }
     }
 
     private static IEnumerable<string> WrongScales(SheetRequest request, IReadOnlyList<SheetScene> pages)
