@@ -12,6 +12,8 @@ namespace Floorplan.Tests.Drawing.Support;
 /// </summary>
 internal static partial class LostLabels
 {
+    private const string Leg = "leg";
+
     public static IEnumerable<string> Of(SheetContent content, IReadOnlyList<SheetScene> pages, PrintedText printed)
     {
         var texts = pages.Texts().Where(t => t.Layer != Layers.Schedule).ToLookup(t => Thing(t.Group), t => t.Text);
@@ -50,13 +52,18 @@ internal static partial class LostLabels
             return true;
         }
 
+        // Ends of legs near each other share a label; which of them do depends on where the view stands on its page.
+        if (!label.Optional && Thing(label.Group) == Leg)
+        {
+            return label.Lines.All(printed.Says);
+        }
+
         return label.Optional
             ? label.ListedUnder is not { } under || printed.Says(under + words)
             : drawn.Where(t => KeyMark().IsMatch(t)).Append("-").Any(mark => printed.Says(mark + (label.KeyText ?? words)));
     }
 
-    /// <summary>Ends of legs near each other share a label; which of them names it depends on where the view stands on its page.</summary>
-    private static string Thing(string? group) => group?.StartsWith("leg:", StringComparison.Ordinal) == true ? "leg" : group ?? "";
+    private static string Thing(string? group) => group?.StartsWith("leg:", StringComparison.Ordinal) == true ? Leg : group ?? "";
 
     [GeneratedRegex("^k[0-9]+$")]
     private static partial Regex KeyMark();
