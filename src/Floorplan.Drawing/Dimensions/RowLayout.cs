@@ -91,7 +91,8 @@ internal static class RowLayout
         // Beginning at its own leader, a text is over the leaders of those to its right, which then all stay below it.
         var fromRight = Raise([.. Enumerable.Reverse(texts)], anyWay);
         var stairs = Raise([.. Enumerable.Reverse(texts)], [0.5]);
-        return new[] { fromLeft, fromRight, stairs }.MaxBy(t => t.Count)!;
+        var mirrored = Raise(texts, [-0.5]);
+        return new[] { fromLeft, fromRight, stairs, mirrored }.MaxBy(t => t.Count)!;
     }
 
     /// <param name="shifts">Tried in order, as shares of the text's width.</param>

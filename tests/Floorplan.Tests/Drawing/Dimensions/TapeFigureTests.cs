@@ -46,6 +46,10 @@ public sealed partial class TapeFigureTests
         }
     }
 
+    /// <summary>Thirty-one short stretches in one row: a figure that finds no room would be missing in the sum.</summary>
+    [Fact]
+    public void A_tight_chain_has_all_its_figures() => Every_printed_chain_adds_up_to_the_overall_figure("invented 69");
+
     [Theory, MemberData(nameof(Plans))]
     public void No_dimension_is_finer_than_a_tape(string plan)
     {
