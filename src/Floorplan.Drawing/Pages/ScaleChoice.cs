@@ -39,7 +39,7 @@ internal static class ScaleChoice
 
     /// <summary>Every view is seen whole and not in parts.</summary>
     private static bool Whole(SheetContent content, double scale, PageSpace space)
-        => content.Views.All(v => ViewParts.Fits(v.Measure(scale), space));
+        => content.Views.All(v => ViewParts.Fits(v, scale, space, content.Units));
 
     /// <summary>1:100, or 1/8 in to the foot: smaller pictures are of no use where parts of larger ones will do.</summary>
     private static double Smallest(IReadOnlyList<double> all) => all.Last(s => s <= 100);

@@ -15,7 +15,7 @@ internal static class ViewParts
     public static IEnumerable<ISheetView> Of(ISheetView view, double denominator, PageSpace space, UnitSystem units)
     {
         var size = view.Measure(denominator);
-        if (Fits(size, space))
+        if (Fits(view, denominator, space, units))
         {
             return [view];
         }
@@ -36,10 +36,15 @@ internal static class ViewParts
         return Enumerable.Range(0, across * down).Select(i => (ISheetView)new ViewPart(whole, i, columns, rows));
     }
 
-    /// <summary>Whole on a page, beside the title block or over it; the strip under a view finds room beside that block.</summary>
-    public static bool Fits(PaperSpace size, PageSpace space) => size.Width <= space.Width
-        && size.Height + (size.Width + PageSpace.Pad <= space.Title.Left - space.Inside.Left ? ViewStrip.Height : 0) <= space.Height
-        && space.Inside.Top + PageSpace.Pad + size.Height <= space.Lowest(space.Inside.Left + PageSpace.Pad + size.Width);
+    /// <summary>Whole on a page, with the strip under it, beside the title block or over it.</summary>
+    public static bool Fits(ISheetView view, double denominator, PageSpace space, UnitSystem units)
+    {
+        var size = view.Measure(denominator);
+        double left = space.Inside.Left + PageSpace.Pad;
+        double bottom = space.Inside.Top + PageSpace.Pad + size.Height;
+        return size.Width <= space.Width && bottom <= space.Lowest(left + size.Width)
+            && bottom + ViewStrip.Height <= space.Lowest(left + ViewStrip.Width(view, denominator, units, hasBar: true));
+    }
 
     private static int Count(double length, double most) => most <= 0 ? Most + 1 : (int)Math.Min(Most + 1, Math.Ceiling(length / most));
 }

@@ -61,7 +61,7 @@ internal static class SetScale
 
         double? First(Func<double, bool> holds) => ScaleSeries.For(plan.Units).Cast<double?>().FirstOrDefault(s => holds(s!.Value));
 
-        bool Fits(PlanView view, double scale) => ViewParts.Fits(view.Measure(scale), space);
+        bool Fits(PlanView view, double scale) => ViewParts.Fits(view, scale, space, plan.Units);
 
         PlanView View(OuterRows rows, IReadOnlyList<PlanLayer> layers)
             => new("Plan", plan, layers, set => OuterDimensions.Add(plan, set, rows));
