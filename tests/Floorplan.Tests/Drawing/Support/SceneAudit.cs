@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
@@ -16,6 +17,9 @@ internal static class SceneAudit
     private const double Unseen = 0.05;
 
     private static readonly GeometryFactory Factory = new();
+
+    /// <summary>A sheet is measured as several programs draw its texts, and its lines stay.</summary>
+    private static readonly ConditionalWeakTable<SheetScene, List<(SceneItem Item, Geometry Shape)>> HeavyOf = [];
 
     public static IReadOnlyList<string> Faults(SheetScene sheet)
         => Faults(sheet, [.. sheet.Items.OfType<TextItem>().Select(t => ToPolygon(TextMeasure.Box(t)))]);
@@ -40,13 +44,8 @@ internal static class SceneAudit
             }
         }
 
-        foreach (var item in sheet.Items)
+        foreach (var (item, shape) in HeavyOf.GetValue(sheet, s => [.. Shapes(s)]))
         {
-            if (Heavy(item) is not { } shape)
-            {
-                continue;
-            }
-
             foreach (int i in index.Query(shape.EnvelopeInternal).Order())
             {
                 if (!IsSign(texts[i].Text, item) && shape.Intersects(texts[i].Box))
@@ -68,6 +67,17 @@ internal static class SceneAudit
                 .FirstOrDefault(new PaperBox(0, 0, sheet.WidthMm, sheet.HeightMm));
         return texts.Where(t => t.Text.Group != "frame" && !frame.Holds(ToBox(t.Box)))
             .Select(t => $"{Say(t.Text)} leaves the frame");
+    }
+
+    private static IEnumerable<(SceneItem Item, Geometry Shape)> Shapes(SheetScene sheet)
+    {
+        foreach (var item in sheet.Items)
+        {
+            if (Heavy(item) is { } shape)
+            {
+                yield return (item, shape);
+            }
+        }
     }
 
     // Heavy lines as thin polygons along their middle; a text may come near a heavy line but not over it.
