@@ -28,15 +28,20 @@ public sealed class OtherPaperTests
     }
 
     /// <summary>
-    /// Faults of the product that are not mended. On A4 and letter little is left beside the title block, and the strip under a plan meets
-    /// it: some plans then go to the next smaller scale alone. And a match line may find no place without a figure of a crowded plan.
+    /// Faults of the product that are not mended. In feet, title and bar scale under a part of a plan may be wider than A4 or letter: the
+    /// sheet then goes to a smaller scale. And a match line may find no place without a figure of a crowded plan.
     /// </summary>
     private static bool IsKnown(string plan, string fault)
-        => ((plan.EndsWith(" A4", StringComparison.Ordinal) || plan.EndsWith(" letter", StringComparison.Ordinal))
+    {
+        bool invented = plan.StartsWith("invented", StringComparison.Ordinal);
+        bool small = plan.EndsWith(" A4", StringComparison.Ordinal) || plan.EndsWith(" letter", StringComparison.Ordinal);
+        return (small
+                && (invented || plan.StartsWith("vegetable-l-shed in feet", StringComparison.Ordinal))
                 && fault.Contains(" is at 1:", StringComparison.Ordinal))
-            || (plan.StartsWith("invented", StringComparison.Ordinal)
+            || (invented
                 && fault.Contains("-general-arrangement: ", StringComparison.Ordinal)
                 && (fault.Contains(" is cut by ", StringComparison.Ordinal) || fault.EndsWith(" overlap", StringComparison.Ordinal)));
+    }
 
     private static IEnumerable<string> WrongPaper(IReadOnlyList<SheetScene> pages, string name)
     {
