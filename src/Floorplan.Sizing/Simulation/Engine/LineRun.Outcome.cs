@@ -1,0 +1,44 @@
+using Floorplan.Sizing.Simulation.Line;
+
+namespace Floorplan.Sizing.Simulation.Engine;
+
+/// <content>What the run came to, and whether it adds up.</content>
+internal sealed partial class LineRun
+{
+    private LineOutcome Outcome()
+    {
+        Prove();
+        return new LineOutcome(
+            line, now, [.. outs.AsSpan(0, outCount)], insideTime, left - came,
+            [.. steps.Select(s => new StepOutcome(
+                s.Step.Name, s.Started, s.MostWaiting, s.MostHere, s.WaitingTime, s.GoingTime, s.HandsTime, s.BlockedTime))],
+            [.. moves.Select(m => new MoveOutcome(m.Trips, m.Items))],
+            [.. people.Select(p => new PersonOutcome(
+                p.Crew, p.Working, p.Carrying, p.Walking, p.Emptying, now - p.Working - p.Carrying - p.Walking - p.Emptying, p.Metres,
+                p.Trips))],
+            [.. bins.Select(b => new BinOutcome(b.Bin, b.Sum, b.Emptied, b.FullAt))]);
+    }
+
+    /// <summary>Items and people's time are neither made nor lost. If they were, it would be our fault, not that of the plan.</summary>
+    private void Prove()
+    {
+        if (inside != 0 || outCount != line.Supply.Items || supplied != line.Supply.Items)
+        {
+            throw new InvalidOperationException($"{line.Supply.Items} items came to the line, {outCount} left it, {inside} are in it");
+        }
+
+        // Little 1961: the items inside, summed over time, are the times of all items inside, summed over items.
+        if (insideTime != left - came)
+        {
+            throw new InvalidOperationException($"{insideTime} item-ticks inside are not {left - came}");
+        }
+
+        foreach (var person in people)
+        {
+            if (person.Working + person.Carrying + person.Walking + person.Emptying > now)
+            {
+                throw new InvalidOperationException("somebody worked for longer than the day");
+            }
+        }
+    }
+}

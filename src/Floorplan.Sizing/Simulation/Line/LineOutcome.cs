@@ -1,0 +1,49 @@
+namespace Floorplan.Sizing.Simulation.Line;
+
+/// <summary>What a day on a line came to. All times in <see cref="Ticks"/>.</summary>
+/// <param name="End">When the last thing happened.</param>
+/// <param name="Outs">When each item left the line, in order.</param>
+/// <param name="InsideTime">Items inside, summed over time.</param>
+/// <param name="ItemTime">From coming in to leaving, summed over items.</param>
+public sealed record LineOutcome(
+    ProductLine Line, long End, IReadOnlyList<long> Outs, double InsideTime, double ItemTime, IReadOnlyList<StepOutcome> Steps,
+    IReadOnlyList<MoveOutcome> Moves, IReadOnlyList<PersonOutcome> People, IReadOnlyList<BinOutcome> Bins)
+{
+    /// <summary>
+    /// Items an hour, without the first and the last tenth of the items: there the line fills and runs dry.
+    /// </summary>
+    public double SteadyRate
+    {
+        get
+        {
+            int from = Outs.Count / 10;
+            int to = Outs.Count - 1 - from;
+            return to > from && Outs[to] > Outs[from] ? (to - from) / Ticks.Hours(Outs[to] - Outs[from]) : WholeRate;
+        }
+    }
+
+    /// <summary>All items over the whole time.</summary>
+    public double WholeRate => End > 0 ? Outs.Count / Ticks.Hours(End) : 0;
+}
+
+/// <param name="Items">That were started here.</param>
+/// <param name="WaitingTime">Items waiting, summed over time.</param>
+/// <param name="GoingTime">Jobs worked on or staying, summed over time.</param>
+/// <param name="HandsTime">People at work here, with their way to it, summed over time.</param>
+/// <param name="BlockedTime">Jobs that were done and could not leave, summed over time.</param>
+public sealed record StepOutcome(
+    string Name, int Items, int MostWaiting, int MostHere, double WaitingTime, double GoingTime, double HandsTime, double BlockedTime);
+
+public sealed record MoveOutcome(int Trips, int Items);
+
+/// <param name="Crew">Index of the crew.</param>
+/// <param name="Carrying">With a load, and back with what carried it.</param>
+/// <param name="Walking">With empty hands.</param>
+/// <param name="Waiting">The rest of the day.</param>
+public sealed record PersonOutcome(
+    int Crew, long Working, long Carrying, long Walking, long Emptying, long Waiting, double Metres, int Trips);
+
+/// <param name="Kilograms">All that came into it.</param>
+/// <param name="Emptied">How often, during work.</param>
+/// <param name="FullAt">When it first could take no more; null when it never was full.</param>
+public sealed record BinOutcome(LineBin Bin, double Kilograms, int Emptied, long? FullAt);

@@ -1,0 +1,40 @@
+namespace Floorplan.Sizing.Simulation.Line;
+
+/// <summary>
+/// A station as the day sees it. Items come in, wait, get a place, are worked on by hands, stay, and keep their place until they are
+/// taken away.
+/// </summary>
+public sealed record LineStep
+{
+    /// <summary>As many as there are.</summary>
+    public const int Unlimited = int.MaxValue;
+
+    public required string Name { get; init; }
+
+    /// <summary>How many jobs at a time: hooks of a rail, places of a rack, machines.</summary>
+    public int Places { get; init; } = 1;
+
+    /// <summary>Items of one job.</summary>
+    public int Batch { get; init; } = 1;
+
+    /// <summary>So many items start a job; when no more come, what is there starts one.</summary>
+    public int Least { get; init; } = 1;
+
+    /// <summary>By hand, for each item of a job.</summary>
+    public TaskTime Work { get; init; }
+
+    /// <summary>After that, for the whole job, without hands: a cycle of a machine, a stay in a tank.</summary>
+    public TaskTime Stay { get; init; }
+
+    /// <summary>Room for items that wait before they get a place.</summary>
+    public int Waits { get; init; }
+
+    /// <summary>How many people can work at it at a time.</summary>
+    public int Hands { get; init; } = 1;
+
+    /// <summary>Which crew works at it; -1 where it runs by itself.</summary>
+    public int Crew { get; init; } = -1;
+
+    /// <summary>Waste of each item, kg, by bin; empty where there is none.</summary>
+    public IReadOnlyList<(int Bin, double Kilograms)> Waste { get; init; } = [];
+}
