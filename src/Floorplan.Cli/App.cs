@@ -76,6 +76,7 @@ public static class App
             CheckCommand.Build(host),
             DrawCommand.Build(host),
             CompareCommand.Build(host),
+            DayCommand.Build(host),
             ExplainCommand.Build(host),
             RulesCommand.Build(host),
             FormatCommand.Build(host),

@@ -1,0 +1,156 @@
+using System.Globalization;
+using Floorplan.Cli.Output.Printing;
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Sizing.Simulation.Gains;
+using Floorplan.Sizing.Simulation.Line;
+using Floorplan.Sizing.Simulation.Plans;
+
+namespace Floorplan.Cli.Output.Days;
+
+/// <summary>What <c>day</c> prints for people.</summary>
+internal static class DayText
+{
+    /// <summary>More changes than these are in the JSON only.</summary>
+    private const int MostGains = 8;
+
+    public static void Write(Page page, Plan plan, PlannedDay day, LineGains gains)
+    {
+        var planned = day.Planned;
+        page.Heading(plan.Head.Title);
+        if (day.FlatOut is not { } fast || day.Paced is not { } paced)
+        {
+            page.Line("The day was not judged:");
+            foreach (var need in planned.Needs)
+            {
+                page.Line($"  {need.Missing}: write {need.Write}");
+            }
+
+            return;
+        }
+
+        Answer(page, day, gains);
+        Gains(page, day, gains);
+        page.Heading("Stations, at the fastest");
+        var stations = new DayTable("", "items", "working", "done, not taken on", "most waiting");
+        foreach (var (step, i) in fast.Steps.Select((s, i) => (s, i)).Where(s => planned.Stations[s.i] is not null))
+        {
+            int places = fast.Line.Steps[i].Places;
+            bool hasPlaces = places != LineStep.Unlimited;
+            stations.Add(
+                step.Name, Whole(step.Items), hasPlaces ? Share(step.GoingTime / places, fast.End) : "-",
+                hasPlaces ? Share(step.BlockedTime / places, fast.End) : "-", Whole(step.MostWaiting));
+        }
+
+        stations.Print(page);
+        page.Heading("People, at the pace of the target");
+        var people = new DayTable("", "working", "carrying", "walking", "waiting", "on foot");
+        foreach (var (person, i) in paced.People.Select((p, i) => (p, i)))
+        {
+            int number = paced.People.Take(i + 1).Count(p => p.Crew == person.Crew);
+            people.Add(
+                FormattableString.Invariant($"{paced.Line.Crews[person.Crew].Name} {number}"),
+                Share(person.Working + person.Emptying, paced.End),
+                Share(person.Carrying, paced.End), Share(person.Walking, paced.End), Share(person.Waiting, paced.End),
+                QuantityText.Distance(1000 * person.Metres, plan.Units));
+        }
+
+        people.Print(page);
+        Stores(page, plan, day, paced);
+        page.Prose(Assumed(paced.Line));
+    }
+
+    private static void Answer(Page page, PlannedDay day, LineGains gains)
+    {
+        var planned = day.Planned;
+        double target = planned.TargetPerHour;
+        string unit = planned.Unit;
+        page.Line(FormattableString.Invariant(
+            $"asked: {Number(target)} {unit}/h for {QuantityText.Time(Ticks.Seconds(planned.Work))}, {planned.Items} in all"));
+        page.Line(
+            new Piece($"makes: {Number(day.Rate)} {unit}/h", day.KeepsUp ? Tone.Good : Tone.Error),
+            day.KeepsUp ? ", so it keeps up" : $", {Number(target - day.Rate)} short of the target");
+        var outs = day.Paced!.Outs;
+        page.Line($"at the pace of the target the first is done {After(outs[0])} after the start, the last {After(outs[^1])}");
+        if (gains.Single.Concat(gains.Pairs).FirstOrDefault() is { } best)
+        {
+            page.Line($"what holds it up first: {Limit(best)}");
+        }
+
+        page.Gap();
+    }
+
+    private static string Limit(LineGain best) => string.Join(" and ", best.Changes.Select(c => c.Of).Distinct());
+
+    private static void Gains(Page page, PlannedDay day, LineGains gains)
+    {
+        string unit = day.Planned.Unit;
+        var table = new DayTable("What one change would gain", unit + "/h", "more");
+        foreach (var gain in gains.Single.Concat(gains.Pairs).Take(MostGains))
+        {
+            table.Add(gain.Text, Number(gain.Rate), $"{Number(100 * ((gain.Rate / gains.Rate) - 1))} %");
+        }
+
+        table.Print(page);
+        if (gains.Single.Count + gains.Pairs.Count == 0)
+        {
+            page.Line("No change of one or two things makes the line faster.");
+            page.Gap();
+        }
+
+        if (gains.ToTarget.Count > 0)
+        {
+            page.Heading(gains.Reaches ? "What reaches the target" : "What comes nearest to the target");
+            foreach (var step in gains.ToTarget)
+            {
+                page.Line($"  {step.Text}: {Number(step.Rate)} {unit}/h");
+            }
+
+            page.Gap();
+        }
+    }
+
+    private static void Stores(Page page, Plan plan, PlannedDay day, LineOutcome paced)
+    {
+        var table = new DayTable("Stores and bins, at the pace of the target", "comes in", "holds", "full after");
+        foreach (var store in DayStore.Of(plan, day))
+        {
+            table.Add(
+                store.Id, Whole(store.Items), store.Holds is { } holds ? Number(holds) : "not said",
+                store.FullAt is { } at ? After(at) : "-");
+        }
+
+        foreach (var bin in paced.Bins)
+        {
+            table.Add(
+                bin.Bin.Name, Kilograms(bin.Kilograms, plan), Kilograms(bin.Bin.Kilograms, plan),
+                bin.FullAt is { } full ? After(full) : "-");
+        }
+
+        table.Print(page);
+    }
+
+    private static string Kilograms(double kilograms, Plan plan) => QuantityText.Of(kilograms, Measure.Mass, plan.Units);
+
+    private static string Assumed(ProductLine line)
+    {
+        string trolley = line.Moves.Any(m => m is { Load: > 1, Crew: >= 0 })
+            ? FormattableString.Invariant($" A trolley takes {DayAssumptions.TrolleyKilograms} kg ({DayAssumptions.Own.Text}).")
+            : "";
+        return FormattableString.Invariant($"Taken where the plan does not say: carrying {DayAssumptions.Loaded} m/s ")
+            + FormattableString.Invariant($"({DayAssumptions.LoadedSource.Text}); ")
+            + FormattableString.Invariant($"walking {DayAssumptions.Empty} m/s ({DayAssumptions.EmptySource.Text}); ")
+            + FormattableString.Invariant($"to pick up and put down {DayAssumptions.PickAndPut} s ({DayAssumptions.PickSource.Text}).")
+            + trolley
+            + " People share all work of their room, each does what is nearest, then what is farthest down the line (own assumption)."
+            + " Product leaves the stores after work (own assumption). Without breaks, washing and changes of product.";
+    }
+
+    private static string After(long ticks) => QuantityText.Time(Ticks.Seconds(ticks));
+
+    private static string Number(double value) => value.ToString(value < 10 ? "0.#" : "0", CultureInfo.InvariantCulture);
+
+    private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private static string Share(double part, double all) => all > 0 ? Number(100 * part / all) + " %" : "-";
+}

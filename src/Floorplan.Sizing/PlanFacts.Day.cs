@@ -1,0 +1,11 @@
+using Floorplan.Sizing.Simulation.Plans;
+
+namespace Floorplan.Sizing;
+
+/// <content>The day: what the line makes, and what holds it up.</content>
+public sealed partial class PlanFacts
+{
+    private PlannedDay? day;
+
+    public PlannedDay Day => Once(ref day, PlannedDay.Of);
+}

@@ -1,0 +1,27 @@
+using Floorplan.Sizing.Simulation.Engine;
+using Floorplan.Sizing.Simulation.Line;
+
+namespace Floorplan.Sizing.Simulation.Plans;
+
+/// <summary>The day of a plan: its line run at the pace of the target, and as fast as it can.</summary>
+/// <param name="Paced">Items come at the pace of the target; null where something is missing.</param>
+/// <param name="FlatOut">All items are there from the start; null where something is missing.</param>
+public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOutcome? FlatOut)
+{
+    internal static PlannedDay Of(PlanFacts facts)
+    {
+        var planned = PlannedLineMaker.Of(facts);
+        return planned.Line is not { } line
+            ? new PlannedDay(planned, null, null)
+            : new PlannedDay(planned, LineRun.Of(line), LineRun.Of(Fast(line)));
+    }
+
+    /// <summary>The same line with all its items there from the start.</summary>
+    internal static ProductLine Fast(ProductLine line) => line with { Supply = line.Supply with { Every = TaskTime.None } };
+
+    /// <summary>Items an hour that the line can make.</summary>
+    public double Rate => FlatOut?.SteadyRate ?? 0;
+
+    /// <summary>Whether the line makes what is asked: within half a percent, since runs are of whole items.</summary>
+    public bool KeepsUp => FlatOut is not null && Rate >= 0.995 * Planned.TargetPerHour;
+}

@@ -1,0 +1,319 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Flows;
+using Floorplan.Model.Rooms;
+using Floorplan.Model.Stations;
+using Floorplan.Sizing.Simulation.Line;
+using NetTopologySuite.Geometries;
+using Stream = Floorplan.Model.Flows.Stream;
+
+namespace Floorplan.Sizing.Simulation.Plans;
+
+/// <summary>
+/// Makes the line of a plan: its stations as steps, its ways as moves, its crew as people who share the work of their room.
+/// </summary>
+internal sealed class PlannedLineMaker
+{
+    private const string Outside = "outside";
+
+    /// <summary>More items in a day are not run one by one; own bound.</summary>
+    private const int MostItems = 200_000;
+
+    private readonly PlanFacts facts;
+    private readonly Plan plan;
+    private readonly List<DayNeed> needs = [];
+    private readonly List<LineWay> ways;
+    private readonly Dictionary<string, int> places = new(StringComparer.Ordinal);
+    private readonly List<Stop> stops = [];
+    private readonly List<LineCrew> crews = [];
+    private readonly Dictionary<string, int> crewOf = new(StringComparer.Ordinal);
+
+    private PlannedLineMaker(PlanFacts facts)
+    {
+        this.facts = facts;
+        plan = facts.Plan;
+        ways =
+        [
+            .. plan.Flows.Where(f => f.Stream == Stream.Product)
+                .SelectMany(f => LineWay.Of(facts.Space.LegRoutes.Where(l => ReferenceEquals(l.Flow, f) && l.Leg.Period == Period.During))),
+        ];
+    }
+
+    public static PlannedLine Of(PlanFacts facts) => new PlannedLineMaker(facts).Make();
+
+    private PlannedLine Make()
+    {
+        var (rate, hours, items) = Target();
+        foreach (var (name, count) in (plan.Day?.Crew ?? new Dictionary<string, int>()).OrderBy(c => c.Key, StringComparer.Ordinal))
+        {
+            crewOf[name] = crews.Count;
+            crews.Add(new LineCrew(name, count));
+        }
+
+        // Product leaves a store after work, so the way from it is none of the day.
+        var product = ways.Where(w => !(w.From is StationStop { Station.Role: StationRole.Store } && w.To is OutsideStop)).ToList();
+        if (product.Count == 0)
+        {
+            Need("plan", "no flow of product", "`flow product` with the stations in order, such as `outside -> d1 -> bench -> rack`");
+        }
+
+        PlaceOf(new OutsideStop(default), isStart: true);
+        foreach (var way in product)
+        {
+            PlaceOf(way.From, isStart: true);
+            PlaceOf(way.To, isStart: false);
+        }
+
+        bool[] goesOn = new bool[stops.Count];
+        product.ForEach(w => goesOn[Index(w.From, true)] = true);
+        if (product.Count > 0 && !product.Exists(w => w.From is OutsideStop))
+        {
+            Connect(product, goesOn);
+        }
+
+        var moves = product.Select(Move).ToList();
+        var steps = stops.Select((s, i) => Step(s, !goesOn[i], moves.Where(m => m.To == i))).ToList();
+        var (bins, waste) = Bins(steps);
+        if (IsRound(moves))
+        {
+            Need("plan", "the product goes round in a circle", "the flow so that no station comes twice");
+        }
+
+        var line = new ProductLine
+        {
+            Steps = [.. steps.Select((s, i) => s with { Waste = waste[i] })],
+            Moves = moves,
+            Crews = crews,
+            Bins = bins,
+            Supply = new LineSupply(items, TaskTime.OfSeconds(rate > 0 ? 3600 / rate : 0)),
+            Walks = Walks(),
+            WalkingSpeed = DayAssumptions.Empty,
+        };
+        return new PlannedLine(
+            needs.Count == 0 ? line : null, [.. stops.Select(s => (s as StationStop)?.Station)], [.. needs.DistinctBy(n => n.Missing)],
+            rate, hours, StepOfStation.Unit(plan));
+    }
+
+    /// <summary>Items an hour, how long, and how many.</summary>
+    private (double Rate, long Hours, int Items) Target()
+    {
+        var day = plan.Day;
+        double hours = day?.Hours is { Unit.Kind: QuantityKind.Time } said ? said.Base / 3600 : 0;
+        double? rate = day?.Target is not { } target ? null
+            : target.Unit.Kind == QuantityKind.Rate ? target.Base * 3600
+            : hours > 0 && PlannedLine.InItems(target, plan) is { } count ? count / hours
+            : null;
+        if (rate is not > 0 || hours <= 0)
+        {
+            Need("day", "no target for the day", $"`day` with `target 60 {StepOfStation.Unit(plan)}/h for 5 h`");
+            return (0, 0, 0);
+        }
+
+        double items = Math.Round(rate.Value * hours);
+        if (items is < 1 or > MostItems)
+        {
+            Need(
+                "day", FormattableString.Invariant($"a target of {items} items"),
+                FormattableString.Invariant($"a target of 1 to {MostItems} items a day"));
+            return (0, 0, 0);
+        }
+
+        return (rate.Value, Ticks.FromSeconds(hours * 3600), (int)items);
+    }
+
+    /// <summary>A line that begins at a station, where the day's items are from the start.</summary>
+    private void Connect(List<LineWay> product, bool[] goesOn)
+    {
+        var ends = product.Select(w => w.To.Name).ToHashSet(StringComparer.Ordinal);
+        foreach (var first in product.Where(w => !ends.Contains(w.From.Name)).DistinctBy(w => w.From.Name).ToList())
+        {
+            product.Add(new LineWay(new OutsideStop(default), first.From, [first.Legs[0] with { Route = null }]) { IsStart = true });
+        }
+
+        goesOn[0] = true;
+    }
+
+    /// <summary>Where product comes from and where it leaves to are two places.</summary>
+    private int PlaceOf(Stop stop, bool isStart)
+    {
+        string name = Name(stop, isStart);
+        if (!places.TryGetValue(name, out int place))
+        {
+            places[name] = place = stops.Count;
+            stops.Add(stop);
+        }
+
+        return place;
+    }
+
+    private static string Name(Stop stop, bool isStart) => stop is OutsideStop && !isStart ? "outside again" : stop.Name;
+
+    private int Index(Stop stop, bool isStart) => places[Name(stop, isStart)];
+
+    private LineStep Step(Stop stop, bool isLast, IEnumerable<LineMove> coming)
+    {
+        int load = coming.Select(m => m.Load).DefaultIfEmpty(0).Max();
+        return stop switch
+        {
+            StationStop { Station: var station } => StepOfStation.Of(
+                plan, station, station.WorkEach is null ? -1 : CrewOf(station.Id, station.Room, station.Id), isLast, needs) with
+            {
+                // What a load brings has room on the trolley or beside the work until it is taken.
+                Waits = load,
+            },
+            OutsideStop => new LineStep { Name = Outside, Places = LineStep.Unlimited },
+
+            // Set down on the sill, taken from there.
+            _ => new LineStep { Name = stop.Name, Places = Math.Max(1, load) },
+        };
+    }
+
+    private LineMove Move(LineWay way)
+    {
+        int from = Index(way.From, true);
+        int to = Index(way.To, false);
+        if (way.IsStart)
+        {
+            return new LineMove(from, to);
+        }
+
+        if (way.Legs.FirstOrDefault(l => l.Route is null) is { } blocked)
+        {
+            Need(
+                way.From.Name, blocked.Blocked ?? $"no way from {blocked.Leg.From.Name} to {blocked.Leg.To.Name}",
+                "what the finding on that way asks for");
+            return new LineMove(from, to);
+        }
+
+        double metres = way.Millimetres / 1000;
+        double each = PlannedLine.ItemKilograms(plan) ?? 0;
+        int items = way.Carriage.Kind switch
+        {
+            CarriageKind.Trolley => Items(DayAssumptions.TrolleyKilograms, each),
+            CarriageKind.Hand when way.Carriage.LoadKilograms is { } load => Items(load, each),
+            _ => 1,
+        };
+        bool byPerson = way.Carriage.Kind is CarriageKind.Hand or CarriageKind.Trolley or CarriageKind.Rail or CarriageKind.Walk;
+        double speed = way.Carriage.Kind switch
+        {
+            CarriageKind.Trolley => DayAssumptions.Trolley,
+            CarriageKind.Conveyor => DayAssumptions.Belt,
+            _ => DayAssumptions.Loaded,
+        };
+        double handling = byPerson ? DayAssumptions.PickAndPut * (way.Carriage.Kind == CarriageKind.Trolley ? items : 1) : 0;
+        return new LineMove(from, to)
+        {
+            Load = items,
+            There = Ticks.FromSeconds((metres / speed) + handling),
+            Back = items > 1 ? Ticks.FromSeconds(metres / DayAssumptions.Empty) : 0,
+            Crew = byPerson ? CrewOf((way.From as StationStop)?.Station.Id, way.Room, way.From.Name) : -1,
+            Metres = metres,
+        };
+    }
+
+    private static int Items(double kilograms, double each)
+        => each > 0 ? Math.Clamp((int)Math.Floor((kilograms / each) + 1e-9), 1, 10_000) : 1;
+
+    /// <summary>Who works at a station, or else in its room.</summary>
+    private int CrewOf(string? station, Room? room, string at)
+    {
+        if (station is not null && crewOf.TryGetValue(station, out int own) || room is not null && crewOf.TryGetValue(room.Id, out own))
+        {
+            return own;
+        }
+
+        string where = room?.Id ?? at;
+        Need(where, $"nobody works in {where}", $"`crew {where} 2` in the day");
+        return -1;
+    }
+
+    private (List<LineBin> Bins, List<(int, double)>[] Waste) Bins(List<LineStep> steps)
+    {
+        var bins = new List<LineBin>();
+        var indices = new Dictionary<string, int>(StringComparer.Ordinal);
+        var waste = steps.Select(_ => new List<(int, double)>()).ToArray();
+        for (int s = 0; s < steps.Count; s++)
+        {
+            foreach (var one in (stops[s] as StationStop)?.Station.Wastes ?? [])
+            {
+                if (one.BinId is { } id && one.Amount is { Unit.Kind: QuantityKind.Mass } amount
+                    && plan.Stations.FirstOrDefault(b => b.Id == id) is { Volume: { } volume } bin)
+                {
+                    if (!indices.TryGetValue(id, out int index))
+                    {
+                        indices[id] = index = bins.Count;
+                        bins.Add(Bin(bin, volume, s));
+                    }
+
+                    waste[s].Add((index, amount.Base));
+                }
+            }
+        }
+
+        return (bins, waste);
+    }
+
+    private LineBin Bin(Station bin, Quantity volume, int near)
+    {
+        var made = new LineBin(bin.Id, volume.Base * 1000 * DayAssumptions.WasteDensity);
+        var out1 = plan.Flows.Where(f => f.Stream == Stream.Waste)
+            .SelectMany(f => LineWay.Of(facts.Space.LegRoutes.Where(l => ReferenceEquals(l.Flow, f) && l.Leg.Period == Period.During)))
+            .FirstOrDefault(w => w.From.Name == bin.Id && w.Legs.All(l => l.Route is not null));
+        if (out1 is null || !crewOf.TryGetValue(bin.Room.Id, out int crew))
+        {
+            return made;
+        }
+
+        double metres = out1.Millimetres / 1000;
+        return made with
+        {
+            Crew = crew,
+            Trip = Ticks.FromSeconds((metres / DayAssumptions.Loaded) + (metres / DayAssumptions.Empty) + DayAssumptions.TipBin),
+            Near = near,
+            Metres = metres,
+        };
+    }
+
+    /// <summary>With empty hands people take the straight way from where they stand to where they stand next.</summary>
+    private long[] Walks()
+    {
+        Coordinate?[] at = [.. stops.Select(s => s is OutsideStop ? null : facts.Space.StandingAt(s) ?? Middle(s))];
+        long[] walks = new long[at.Length * at.Length];
+        for (int i = 0; i < at.Length; i++)
+        {
+            for (int j = 0; j < at.Length; j++)
+            {
+                double metres = at[i] is { } a && at[j] is { } b ? a.Distance(b) / 1000 : 0;
+                walks[(i * at.Length) + j] = Ticks.FromSeconds(metres / DayAssumptions.Empty);
+            }
+        }
+
+        return walks;
+    }
+
+    private static Coordinate? Middle(Stop stop) => (stop as StationStop)?.Station.Footprint.Centroid.Coordinate;
+
+    private bool IsRound(List<LineMove> moves)
+    {
+        int[] into = new int[stops.Count];
+        moves.ForEach(m => into[m.To]++);
+        var free = new Stack<int>(Enumerable.Range(0, stops.Count).Where(s => into[s] == 0));
+        int seen = 0;
+        while (free.TryPop(out int s))
+        {
+            seen++;
+            foreach (var move in moves.Where(m => m.From == s))
+            {
+                if (--into[move.To] == 0)
+                {
+                    free.Push(move.To);
+                }
+            }
+        }
+
+        return seen < stops.Count;
+    }
+
+    private void Need(string of, string missing, string write) => needs.Add(
+        new DayNeed(of, missing, write, plan.Stations.FirstOrDefault(s => s.Id == of)?.Span ?? plan.Day?.Span ?? plan.Head.Span));
+}

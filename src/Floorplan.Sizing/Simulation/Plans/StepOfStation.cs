@@ -1,0 +1,74 @@
+using Floorplan.Language.Quantities;
+using Floorplan.Model;
+using Floorplan.Model.Stations;
+using Floorplan.Sizing.Simulation.Line;
+
+namespace Floorplan.Sizing.Simulation.Plans;
+
+/// <summary>What one station does in the day, from its figures.</summary>
+internal static class StepOfStation
+{
+    /// <param name="crew">Who works there, or -1.</param>
+    /// <param name="isLast">Nothing goes on from it: it keeps what comes.</param>
+    /// <param name="needs">What is missing is added.</param>
+    public static LineStep Of(Plan plan, Station station, int crew, bool isLast, List<DayNeed> needs)
+    {
+        double? holds = PlannedLine.InItems(station.Holds, plan);
+        double? batch = PlannedLine.InItems(station.Batch, plan);
+        double work = Seconds(station.WorkEach);
+        double stay = Seconds(station.Cycle ?? station.Stays);
+        if (isLast)
+        {
+            return new LineStep
+            {
+                Name = station.Id,
+                Places = LineStep.Unlimited,
+                Work = TaskTime.OfSeconds(work),
+                Stay = TaskTime.OfSeconds(Seconds(station.Stays)),
+                Crew = work > 0 ? crew : -1,
+                Hands = Hands(station),
+            };
+        }
+
+        if (work == 0 && stay == 0)
+        {
+            Need(
+                needs, station, $"no time for {station.Id}",
+                $"`work 20 s each`, `cycle 40 s` or `stays 2 min` in {Word(station)} {station.Id}");
+        }
+
+        if (stay > 0 && batch is null && holds is null)
+        {
+            Need(
+                needs, station, $"not how many fit in {station.Id}, though they stay",
+                $"`holds 8 {Unit(plan)}` in {Word(station)} {station.Id}, or `batch 8 {Unit(plan)}` where all go in together");
+        }
+
+        int items = Whole(batch ?? 1);
+        int places = batch is not null ? Math.Max(1, Whole(holds ?? 0) / items) : stay > 0 ? Whole(holds ?? 1) : Hands(station);
+        return new LineStep
+        {
+            Name = station.Id,
+            Places = places,
+            Batch = items,
+            Least = items,
+            Work = TaskTime.OfSeconds(work),
+            Stay = TaskTime.OfSeconds(stay),
+            Hands = Hands(station),
+            Crew = work > 0 ? crew : -1,
+        };
+    }
+
+    public static string Unit(Plan plan) => plan.Head.Products.Count > 0 ? plan.Head.Products[0].Unit : "items";
+
+    private static void Need(List<DayNeed> needs, Station station, string missing, string write)
+        => needs.Add(new DayNeed(station.Id, missing, write, station.Span));
+
+    private static string Word(Station station) => station.Role.ToString().ToLowerInvariant();
+
+    private static int Hands(Station station) => Math.Max(1, station.Workers.Count);
+
+    private static int Whole(double items) => (int)Math.Clamp(Math.Floor(items + 1e-9), 1, 1_000_000);
+
+    private static double Seconds(Quantity? said) => said is { Unit.Kind: QuantityKind.Time } time ? time.Base : 0;
+}
