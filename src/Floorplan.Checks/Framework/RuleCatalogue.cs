@@ -6,6 +6,7 @@ using Floorplan.Checks.Rules.Hygiene;
 using Floorplan.Checks.Rules.PowerAndLight;
 using Floorplan.Checks.Rules.RoomAndPlace;
 using Floorplan.Checks.Rules.Shell;
+using Floorplan.Checks.Rules.TheDay;
 using Floorplan.Checks.Rules.WaterAndDrain;
 
 namespace Floorplan.Checks.Framework;
@@ -26,6 +27,7 @@ public static class RuleCatalogue
         .. PowerAndLightRules.All,
         .. GettingOutRules.All,
         .. ShellRules.All,
+        .. DayRules.All,
         .. FileRules.All,
     ];
 

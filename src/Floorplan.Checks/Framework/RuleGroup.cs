@@ -9,6 +9,7 @@ public enum RuleGroup
     PowerAndLight,
     GettingOut,
     Shell,
+    TheDay,
     File,
 }
 
@@ -21,6 +22,7 @@ public static class RuleGroups
         RuleGroup.WaterAndDrain => "Water and drain",
         RuleGroup.PowerAndLight => "Power and light",
         RuleGroup.GettingOut => "Getting out",
+        RuleGroup.TheDay => "The day",
         _ => group.ToString(),
     };
 }

@@ -40,7 +40,7 @@ internal static class DayCommand
         }
 
         var day = facts.Day;
-        var gains = LineGains.Of(day);
+        var gains = DayGains.Of(day);
         if (json)
         {
             DayJson.Write(host.Out, name, plan, day, gains);

@@ -14,7 +14,7 @@ internal static class DayText
     /// <summary>More changes than these are in the JSON only.</summary>
     private const int MostGains = 8;
 
-    public static void Write(Page page, Plan plan, PlannedDay day, LineGains gains)
+    public static void Write(Page page, Plan plan, PlannedDay day, DayGains gains)
     {
         var planned = day.Planned;
         page.Heading(plan.Head.Title);
@@ -60,7 +60,7 @@ internal static class DayText
         page.Prose(Assumed(paced.Line));
     }
 
-    private static void Answer(Page page, PlannedDay day, LineGains gains)
+    private static void Answer(Page page, PlannedDay day, DayGains gains)
     {
         var planned = day.Planned;
         double target = planned.TargetPerHour;
@@ -80,9 +80,9 @@ internal static class DayText
         page.Gap();
     }
 
-    private static string Limit(LineGain best) => string.Join(" and ", best.Changes.Select(c => c.Of).Distinct());
+    private static string Limit(DayGain best) => string.Join(" and ", best.Changes.Select(c => c.Of).Distinct());
 
-    private static void Gains(Page page, PlannedDay day, LineGains gains)
+    private static void Gains(Page page, PlannedDay day, DayGains gains)
     {
         string unit = day.Planned.Unit;
         var table = new DayTable("What one change would gain", unit + "/h", "more");

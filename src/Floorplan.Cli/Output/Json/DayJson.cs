@@ -11,7 +11,7 @@ internal static class DayJson
 {
     private const int Schema = 1;
 
-    public static void Write(TextWriter output, string file, Plan plan, PlannedDay day, LineGains gains)
+    public static void Write(TextWriter output, string file, Plan plan, PlannedDay day, DayGains gains)
         => JsonDocumentText.Write(output, json =>
     {
         json.WriteNumber("schema", Schema);
@@ -84,7 +84,7 @@ internal static class DayJson
         json.WriteEndObject();
     }
 
-    private static void Gain(Utf8JsonWriter json, LineGain gain)
+    private static void Gain(Utf8JsonWriter json, DayGain gain)
     {
         json.WriteString("text", gain.Text);
         json.WriteNumber("ratePerHour", Rounded(gain.Rate));

@@ -1,3 +1,4 @@
+using Floorplan.Model.Space;
 using Floorplan.Sizing.Simulation.Line;
 
 namespace Floorplan.Sizing.Simulation.Engine;
@@ -9,6 +10,10 @@ namespace Floorplan.Sizing.Simulation.Engine;
 /// <remarks>The same line and seed give the same run. Work is by events; nothing is allocated for an item.</remarks>
 internal sealed partial class LineRun
 {
+    /// <summary>What an event costs, in steps of work. Own estimate.</summary>
+    private const int StepsOfEvent = 4;
+    private const int CountedAtOnce = 1024;
+
     private readonly ProductLine line;
     private readonly StepState[] steps;
     private readonly MoveState[] moves;
@@ -28,6 +33,7 @@ internal sealed partial class LineRun
     private int supplied;
     private int breaks;
     private long now;
+    private long eventCount;
     private long inside;
     private long insideTime;
     private long insideSince;
@@ -40,8 +46,8 @@ internal sealed partial class LineRun
         steps = [.. line.Steps.Select(s => new StepState(s))];
         moves = [.. line.Moves.Select(m => new MoveState(m))];
         bins = [.. line.Bins.Select(b => new BinState(b))];
-        movesFrom = [.. line.Steps.Select((_, s) => Indices(line.Moves, m => m.From == s))];
-        movesTo = [.. line.Steps.Select((_, s) => Indices(line.Moves, m => m.To == s))];
+        movesFrom = ByStep(m => m.From);
+        movesTo = ByStep(m => m.To);
         int[] depth = Depths();
         crews = [.. line.Crews.Select((_, c) => new CrewJobs(line, c, depth))];
         people =
@@ -66,8 +72,11 @@ internal sealed partial class LineRun
         return run.Outcome();
     }
 
-    private static int[] Indices<T>(IReadOnlyList<T> all, Func<T, bool> take)
-        => [.. Enumerable.Range(0, all.Count).Where(i => take(all[i]))];
+    private int[][] ByStep(Func<LineMove, int> step)
+    {
+        var all = Enumerable.Range(0, line.Moves.Count).ToLookup(m => step(line.Moves[m]));
+        return [.. Enumerable.Range(0, line.Steps.Count).Select(s => all[s].ToArray())];
+    }
 
     /// <summary>Unlike that of the library, the same in every process.</summary>
     private static int HashCode(int seed, int stream) => unchecked((seed * 486_187_739) + ((stream + 2) * 1_000_003));
@@ -119,6 +128,11 @@ internal sealed partial class LineRun
             now = one.At;
             Happen(one);
             Settle();
+            if (++eventCount % CountedAtOnce == 0)
+            {
+                Steps.Take(CountedAtOnce * StepsOfEvent);
+            }
+
             if (events.IsEmpty && inside > 0)
             {
                 // What is last at a step that several feed shows only when all of them are empty.

@@ -17,13 +17,24 @@ public sealed record ProductLine
 
     public required LineSupply Supply { get; init; }
 
-    /// <summary>Time to walk with empty hands from step to step, row by row; empty where walking takes no time.</summary>
-    public IReadOnlyList<long> Walks { get; init; } = [];
+    /// <summary>Where people stand at each step, in metres; empty where walking takes no time, null where a step is nowhere.</summary>
+    public IReadOnlyList<(double X, double Y)?> Places { get; init; } = [];
 
     /// <summary>With empty hands, metres a second.</summary>
     public double WalkingSpeed { get; init; }
 
     public double WalkMetres(long walk) => Ticks.Seconds(walk) * WalkingSpeed;
 
-    public long Walk(int from, int to) => Walks.Count == 0 ? 0 : Walks[(from * Steps.Count) + to];
+    /// <summary>The straight way with empty hands from step to step.</summary>
+    public long Walk(int from, int to)
+    {
+        if (from == to || Places.Count == 0 || Places[from] is not { } a || Places[to] is not { } b)
+        {
+            return 0;
+        }
+
+        double x = a.X - b.X;
+        double y = a.Y - b.Y;
+        return Ticks.FromSeconds(Math.Sqrt((x * x) + (y * y)) / WalkingSpeed);
+    }
 }

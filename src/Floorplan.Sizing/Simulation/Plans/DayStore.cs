@@ -16,9 +16,10 @@ public sealed record DayStore(string Id, int Items, double? Holds, long? FullAt)
             yield break;
         }
 
+        var goesOn = paced.Line.Moves.Select(m => m.From).ToHashSet();
         for (int s = 0; s < paced.Steps.Count; s++)
         {
-            if (day.Planned.Stations[s] is { Role: StationRole.Store } store && !paced.Line.Moves.Any(m => m.From == s))
+            if (day.Planned.Stations[s] is { Role: StationRole.Store } store && !goesOn.Contains(s))
             {
                 int items = paced.Steps[s].Items;
                 double? holds = PlannedLine.InItems(store.Holds, plan);

@@ -22,6 +22,9 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     /// <summary>Items an hour that the line can make.</summary>
     public double Rate => FlatOut?.SteadyRate ?? 0;
 
-    /// <summary>Whether the line makes what is asked: within half a percent, since runs are of whole items.</summary>
-    public bool KeepsUp => FlatOut is not null && Rate >= 0.995 * Planned.TargetPerHour;
+    /// <summary>Runs are of whole items, so half a percent less than asked is enough.</summary>
+    internal const double Enough = 0.995;
+
+    /// <summary>Whether the line makes what is asked.</summary>
+    public bool KeepsUp => FlatOut is not null && Rate >= Enough * Planned.TargetPerHour;
 }

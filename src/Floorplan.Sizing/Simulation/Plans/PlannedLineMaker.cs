@@ -17,7 +17,10 @@ internal sealed class PlannedLineMaker
     private const string Outside = "outside";
 
     /// <summary>More items in a day are not run one by one; own bound.</summary>
-    private const int MostItems = 200_000;
+    private const int MostItems = 50_000;
+
+    /// <summary>A unit with more stations in its line is no small one; own bound.</summary>
+    private const int MostSteps = 500;
 
     private readonly PlanFacts facts;
     private readonly Plan plan;
@@ -32,11 +35,7 @@ internal sealed class PlannedLineMaker
     {
         this.facts = facts;
         plan = facts.Plan;
-        ways =
-        [
-            .. plan.Flows.Where(f => f.Stream == Stream.Product)
-                .SelectMany(f => LineWay.Of(facts.Space.LegRoutes.Where(l => ReferenceEquals(l.Flow, f) && l.Leg.Period == Period.During))),
-        ];
+        ways = [.. Ways(Stream.Product)];
     }
 
     public static PlannedLine Of(PlanFacts facts) => new PlannedLineMaker(facts).Make();
@@ -72,7 +71,13 @@ internal sealed class PlannedLineMaker
         }
 
         var moves = product.Select(Move).ToList();
-        var steps = stops.Select((s, i) => Step(s, !goesOn[i], moves.Where(m => m.To == i))).ToList();
+        if (stops.Count > MostSteps)
+        {
+            Need("plan", FormattableString.Invariant($"{stops.Count} places in the line of product, more than are run"), "two plans");
+        }
+
+        var coming = moves.ToLookup(m => m.To);
+        var steps = stops.Select((s, i) => Step(s, !goesOn[i], coming[i])).ToList();
         var (bins, waste) = Bins(steps);
         if (IsRound(moves))
         {
@@ -86,13 +91,18 @@ internal sealed class PlannedLineMaker
             Crews = crews,
             Bins = bins,
             Supply = new LineSupply(items, TaskTime.OfSeconds(rate > 0 ? 3600 / rate : 0)),
-            Walks = Walks(),
+            Places = Places(),
             WalkingSpeed = DayAssumptions.Empty,
         };
         return new PlannedLine(
             needs.Count == 0 ? line : null, [.. stops.Select(s => (s as StationStop)?.Station)], [.. needs.DistinctBy(n => n.Missing)],
             rate, hours, StepOfStation.Unit(plan));
     }
+
+    /// <summary>During work.</summary>
+    private IEnumerable<LineWay> Ways(Stream stream) => facts.Space.LegRoutes
+        .Where(l => l.Flow.Stream == stream && l.Leg.Period == Period.During)
+        .GroupBy(l => l.Flow, ReferenceEqualityComparer.Instance).SelectMany(LineWay.Of);
 
     /// <summary>Items an hour, how long, and how many.</summary>
     private (double Rate, long Hours, int Items) Target()
@@ -256,15 +266,13 @@ internal sealed class PlannedLineMaker
     private LineBin Bin(Station bin, Quantity volume, int near)
     {
         var made = new LineBin(bin.Id, volume.Base * 1000 * DayAssumptions.WasteDensity);
-        var out1 = plan.Flows.Where(f => f.Stream == Stream.Waste)
-            .SelectMany(f => LineWay.Of(facts.Space.LegRoutes.Where(l => ReferenceEquals(l.Flow, f) && l.Leg.Period == Period.During)))
-            .FirstOrDefault(w => w.From.Name == bin.Id && w.Legs.All(l => l.Route is not null));
-        if (out1 is null || !crewOf.TryGetValue(bin.Room.Id, out int crew))
+        var outWay = Ways(Stream.Waste).FirstOrDefault(w => w.From.Name == bin.Id && w.Legs.All(l => l.Route is not null));
+        if (outWay is null || !crewOf.TryGetValue(bin.Room.Id, out int crew))
         {
             return made;
         }
 
-        double metres = out1.Millimetres / 1000;
+        double metres = outWay.Millimetres / 1000;
         return made with
         {
             Crew = crew,
@@ -275,21 +283,11 @@ internal sealed class PlannedLineMaker
     }
 
     /// <summary>With empty hands people take the straight way from where they stand to where they stand next.</summary>
-    private long[] Walks()
-    {
-        Coordinate?[] at = [.. stops.Select(s => s is OutsideStop ? null : facts.Space.StandingAt(s) ?? Middle(s))];
-        long[] walks = new long[at.Length * at.Length];
-        for (int i = 0; i < at.Length; i++)
-        {
-            for (int j = 0; j < at.Length; j++)
-            {
-                double metres = at[i] is { } a && at[j] is { } b ? a.Distance(b) / 1000 : 0;
-                walks[(i * at.Length) + j] = Ticks.FromSeconds(metres / DayAssumptions.Empty);
-            }
-        }
-
-        return walks;
-    }
+    private IReadOnlyList<(double X, double Y)?> Places() =>
+    [
+        .. stops.Select(s => s is OutsideStop ? null : facts.Space.StandingAt(s) ?? Middle(s))
+            .Select(c => c is null ? ((double, double)?)null : (c.X / 1000, c.Y / 1000)),
+    ];
 
     private static Coordinate? Middle(Stop stop) => (stop as StationStop)?.Station.Footprint.Centroid.Coordinate;
 
@@ -298,11 +296,12 @@ internal sealed class PlannedLineMaker
         int[] into = new int[stops.Count];
         moves.ForEach(m => into[m.To]++);
         var free = new Stack<int>(Enumerable.Range(0, stops.Count).Where(s => into[s] == 0));
+        var going = moves.ToLookup(m => m.From);
         int seen = 0;
         while (free.TryPop(out int s))
         {
             seen++;
-            foreach (var move in moves.Where(m => m.From == s))
+            foreach (var move in going[s])
             {
                 if (--into[move.To] == 0)
                 {

@@ -6,24 +6,24 @@ namespace Floorplan.Sizing.Simulation.Gains;
 /// <param name="Of">Id of the room or station.</param>
 /// <param name="Text">As the start of a sentence: <c>one more person in evis (4)</c>.</param>
 /// <param name="Make">The line with it.</param>
-public sealed record LineChange(string Of, string Text, Func<ProductLine, ProductLine> Make)
+public sealed record DayChange(string Of, string Text, Func<ProductLine, ProductLine> Make)
 {
     /// <summary>A job of hands or of a machine, done in less time; own choice of how much.</summary>
     private const double Faster = 0.8;
 
     /// <summary>Every change of one size that may help.</summary>
-    public static IEnumerable<LineChange> All(ProductLine line) =>
+    public static IEnumerable<DayChange> All(ProductLine line) =>
     [
         .. line.Crews.Select((_, c) => Person(line, c)),
         .. line.Steps.Index().SelectMany(s => OfStep(line, s.Index)),
         .. line.Moves.Index().Where(m => m.Item.Load > 1 && m.Item.Crew >= 0).Select(m => Trolley(line, m.Index)),
     ];
 
-    private static LineChange Person(ProductLine line, int c) => new(
+    private static DayChange Person(ProductLine line, int c) => new(
         line.Crews[c].Name, FormattableString.Invariant($"one more person at {line.Crews[c].Name} ({line.Crews[c].People + 1} in all)"),
         l => l with { Crews = With(l.Crews, c, x => x with { People = x.People + 1 }) });
 
-    private static IEnumerable<LineChange> OfStep(ProductLine line, int s)
+    private static IEnumerable<DayChange> OfStep(ProductLine line, int s)
     {
         var step = line.Steps[s];
         if (step.Places == LineStep.Unlimited || step is { Work.Mean: 0, Stay.Mean: 0 })
@@ -31,7 +31,7 @@ public sealed record LineChange(string Of, string Text, Func<ProductLine, Produc
             yield break;
         }
 
-        LineChange Change(string text, Func<LineStep, LineStep> make) => new(
+        DayChange Change(string text, Func<LineStep, LineStep> make) => new(
             step.Name, text, l => l with { Steps = With(l.Steps, s, make) });
         if (step is { Work.Mean: > 0, Stay.Mean: 0, Batch: 1 })
         {
@@ -65,11 +65,11 @@ public sealed record LineChange(string Of, string Text, Func<ProductLine, Produc
         }
     }
 
-    private static LineChange Trolley(ProductLine line, int m)
+    private static DayChange Trolley(ProductLine line, int m)
     {
         var move = line.Moves[m];
         string way = $"from {line.Steps[move.From].Name} to {line.Steps[move.To].Name}";
-        return new LineChange(
+        return new DayChange(
             line.Steps[move.From].Name,
             FormattableString.Invariant($"one more trolley {way} ({move.Carriers + 1} in all)"),
             l => l with { Moves = With(l.Moves, m, x => x with { Carriers = x.Carriers + 1 }) });

@@ -1,0 +1,10 @@
+namespace Floorplan.Checks.Rules.TheDay;
+
+/// <summary>Where the rules of the day come from: the day is run as the plan says it, and its sums need no figure of others.</summary>
+internal static class DaySources
+{
+    public static Source Run { get; } = new(
+        "the day of the plan, run item by item; the ways of running are held against queueing formulas", Origin.OwnAssumption);
+
+    public static Source Sum { get; } = new("what comes in against what finds room", Origin.CommonPractice);
+}
