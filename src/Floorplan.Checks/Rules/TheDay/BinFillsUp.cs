@@ -28,10 +28,11 @@ internal sealed class BinFillsUp : Rule
     public override string Bad => DayExamples.Line(
         "  work 20 s each\n  waste 0.5 kg each to scrap", "  holds 5 shelves x 40 crates", crew: 1)
         .Replace(
-            "flow product", "bin scrap 60 L in pack, 400 x 400 x 600, against north wall, west of bench gap 50\nflow product",
+            "flow product", "door d2 pack to outside, north wall, 200 from west, 900 x 2050, swings out, closes itself, opens from inside\n"
+                + "bin scrap 60 L in pack, 400 x 400 x 600, against north wall, west of bench gap 50\nflow product",
             StringComparison.Ordinal)
         .Replace(
-            "day\n", "flow waste \"Scraps\"\n  bench -> scrap by chute\n  scrap -> d1 -> outside by trolley 500 wide, after work\nday\n",
+            "day\n", "flow waste \"Scraps\"\n  bench -> scrap by chute\n  scrap -> d2 -> outside by trolley 500 wide, after work\nday\n",
             StringComparison.Ordinal);
 
     public override IReadOnlyList<LineChange> Mended =>

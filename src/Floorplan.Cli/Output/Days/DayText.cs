@@ -32,7 +32,7 @@ internal static class DayText
         Answer(page, day, gains);
         Gains(page, day, gains);
         page.Heading("Stations, at the fastest");
-        var stations = new DayTable("", "items", "working", "done, not taken on", "most waiting");
+        var stations = new TextColumns("", "items", "working", "done, not taken on", "most waiting");
         foreach (var (step, i) in fast.Steps.Select((s, i) => (s, i)).Where(s => planned.Stations[s.i] is not null))
         {
             int places = fast.Line.Steps[i].Places;
@@ -44,7 +44,7 @@ internal static class DayText
 
         stations.Print(page);
         page.Heading("People, at the pace of the target");
-        var people = new DayTable("", "working", "carrying", "walking", "waiting", "on foot");
+        var people = new TextColumns("", "working", "carrying", "walking", "waiting", "on foot");
         foreach (var (person, i) in paced.People.Select((p, i) => (p, i)))
         {
             int number = paced.People.Take(i + 1).Count(p => p.Crew == person.Crew);
@@ -57,7 +57,7 @@ internal static class DayText
 
         people.Print(page);
         Stores(page, plan, day, paced);
-        page.Prose(Assumed(paced.Line));
+        page.Prose(Assumed(paced.Line, plan.Units));
     }
 
     private static void Answer(Page page, PlannedDay day, DayGains gains)
@@ -85,10 +85,10 @@ internal static class DayText
     private static void Gains(Page page, PlannedDay day, DayGains gains)
     {
         string unit = day.Planned.Unit;
-        var table = new DayTable("What one change would gain", unit + "/h", "more");
+        var table = new TextColumns("What one change would gain", unit + "/h", "more");
         foreach (var gain in gains.Single.Concat(gains.Pairs).Take(MostGains))
         {
-            table.Add(gain.Text, Number(gain.Rate), $"{Number(100 * ((gain.Rate / gains.Rate) - 1))} %");
+            table.Add(gain.Text, Number(gain.Rate), Percent((gain.Rate / gains.Rate) - 1));
         }
 
         table.Print(page);
@@ -112,7 +112,7 @@ internal static class DayText
 
     private static void Stores(Page page, Plan plan, PlannedDay day, LineOutcome paced)
     {
-        var table = new DayTable("Stores and bins, at the pace of the target", "comes in", "holds", "full after");
+        var table = new TextColumns("Stores and bins, at the pace of the target", "comes in", "holds", "full after");
         foreach (var store in DayStore.Of(plan, day))
         {
             table.Add(
@@ -132,25 +132,27 @@ internal static class DayText
 
     private static string Kilograms(double kilograms, Plan plan) => QuantityText.Of(kilograms, Measure.Mass, plan.Units);
 
-    private static string Assumed(ProductLine line)
+    private static string Assumed(ProductLine line, UnitSystem units)
     {
         string trolley = line.Moves.Any(m => m is { Load: > 1, Crew: >= 0 })
-            ? FormattableString.Invariant($" A trolley takes {DayAssumptions.TrolleyKilograms} kg ({DayAssumptions.Own.Text}).")
+            ? $" A trolley takes {QuantityText.Of(DayAssumptions.TrolleyKilograms, Measure.Mass, units)} ({DayAssumptions.Own.Text})."
             : "";
-        return FormattableString.Invariant($"Taken where the plan does not say: carrying {DayAssumptions.Loaded} m/s ")
-            + FormattableString.Invariant($"({DayAssumptions.LoadedSource.Text}); ")
-            + FormattableString.Invariant($"walking {DayAssumptions.Empty} m/s ({DayAssumptions.EmptySource.Text}); ")
-            + FormattableString.Invariant($"to pick up and put down {DayAssumptions.PickAndPut} s ({DayAssumptions.PickSource.Text}).")
-            + trolley
+        return $"Taken where the plan does not say: carrying {Speed(DayAssumptions.Loaded)} ({DayAssumptions.LoadedSource.Text}); "
+            + $"walking {Speed(DayAssumptions.Empty)} ({DayAssumptions.EmptySource.Text}); to pick up and put down "
+            + $"{DayAssumptions.PickAndPut.ToString(CultureInfo.InvariantCulture)} seconds ({DayAssumptions.PickSource.Text}).{trolley}"
             + " People share all work of their room, each does what is nearest, then what is farthest down the line (own assumption)."
             + " Product leaves the stores after work (own assumption). Without breaks, washing and changes of product.";
+
+        string Speed(double metresPerSecond) => QuantityText.Of(metresPerSecond, Measure.Speed, units);
     }
 
     private static string After(long ticks) => QuantityText.Time(Ticks.Seconds(ticks));
 
     private static string Number(double value) => value.ToString(value < 10 ? "0.#" : "0", CultureInfo.InvariantCulture);
 
+    private static string Percent(double share) => QuantityText.Of(share, Measure.Ratio, UnitSystem.Metric);
+
     private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
 
-    private static string Share(double part, double all) => all > 0 ? Number(100 * part / all) + " %" : "-";
+    private static string Share(double part, double all) => all > 0 ? Percent(part / all) : "-";
 }

@@ -3,7 +3,7 @@ using Floorplan.Cli.Output.Printing;
 namespace Floorplan.Cli.Output.Days;
 
 /// <summary>A table of a few columns: the first to the left, the others to the right.</summary>
-internal sealed class DayTable(params string[] heads)
+internal sealed class TextColumns(params string[] heads)
 {
     private readonly List<string[]> rows = [];
 
