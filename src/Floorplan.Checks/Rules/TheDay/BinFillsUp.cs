@@ -28,7 +28,7 @@ internal sealed class BinFillsUp : Rule
     public override string Bad => DayExamples.Line(
         "  work 20 s each\n  waste 0.5 kg each to scrap", "  holds 5 shelves x 40 crates", crew: 1)
         .Replace(
-            "flow product", "door d2 pack to outside, north wall, 200 from west, 900 x 2050, swings out, closes itself, opens from inside\n"
+            "flow product", "door d2 pack to outside, south wall, 1000 from west, 900 x 2050, swings out, closes itself, opens from inside\n"
                 + "bin scrap 60 L in pack, 400 x 400 x 600, against north wall, west of bench gap 50\nflow product",
             StringComparison.Ordinal)
         .Replace(
