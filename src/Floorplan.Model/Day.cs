@@ -9,6 +9,9 @@ namespace Floorplan.Model;
 /// <param name="Crew">People by room or station id.</param>
 public sealed record Day(Quantity? Target, Quantity? Hours, IReadOnlyDictionary<string, int> Crew, SourceSpan Span)
 {
+    /// <summary>All together; null when not said.</summary>
+    public Quantity? Breaks { get; init; }
+
     /// <summary>Toilets for the crew on the same site, but not in this unit.</summary>
     public int ToiletsElsewhere { get; init; }
 

@@ -14,8 +14,7 @@ public static class DayDetails
         "target",
         "what the unit makes, and for how long",
         ["target 121 fish/h for 5 h", "target 123 fish/h for 5 h", "target 123 fish/h for 6 h"],
-        TargetOf)
-    { Use = Use.NotYet };
+        TargetOf);
 
     public static Detail<IReadOnlyList<CrewSyntax>> Crew { get; } = new(
         "crew",
@@ -29,11 +28,17 @@ public static class DayDetails
         ["elsewhere 2 toilets, changing room", "elsewhere 3 toilets, changing room", "elsewhere 3 toilets"],
         ElsewhereOf);
 
-    public static Detail<QuantitySyntax> Breaks { get; } = Time("breaks", "how long the breaks are", "breaks 31 min", "breaks 46 min");
+    public static Detail<QuantitySyntax> Breaks { get; } = Time(
+        "breaks",
+        "how long the breaks are, all together",
+        Use.Used,
+        "breaks 31 min",
+        "breaks 46 min");
 
     public static Detail<QuantitySyntax> Changeover { get; } = Time(
         "changeover",
         "how long a changeover takes",
+        Use.NotYet,
         "changeover 16 min",
         "changeover 19 min");
 
@@ -48,8 +53,8 @@ public static class DayDetails
 
     public static IReadOnlyList<Detail> All { get; } = [Target, Crew, Elsewhere, Breaks, Changeover, Rate, Price];
 
-    private static Detail<QuantitySyntax> Time(string word, string says, params string[] examples) =>
-        new(word, says, examples, c => c.Quantity(says, QuantityKind.Time)) { Use = Use.NotYet };
+    private static Detail<QuantitySyntax> Time(string word, string says, Use use, params string[] examples) =>
+        new(word, says, examples, c => c.Quantity(says, QuantityKind.Time)) { Use = use };
 
     private static Detail<MoneySyntax> Money(string word, string says, params string[] examples) =>
         new(word, says, examples, MoneyOf) { Use = Use.NotYet, Repeatable = true };

@@ -23,6 +23,7 @@ public static class FlowDetails
             "outside -> d1 -> gutting  by hand 12 kg liquid",
             "outside -> d1 -> gutting  by hand 14 kg liquid",
             "outside -> d1 -> gutting  by hand 14 kg", "outside -> d1 -> gutting  by conveyor",
+            "outside -> d1 -> gutting  by trolley 630 wide, takes 41 fish", "outside -> d1 -> gutting  by trolley 630 wide, takes 43 fish",
         ],
         LineOf)
     {
@@ -41,6 +42,7 @@ public static class FlowDetails
         WordSyntax? period = null;
         (LengthSyntax? width, LengthSyntax? length) = (null, null);
         (QuantitySyntax? load, WordSyntax? loadKind) = (null, null);
+        QuantitySyntax? takes = null;
         if (!c.Failed && c.Try("by") && (carriage = c.Word("a carriage", Carriages)) is not null && c.AtNumber)
         {
             if (carriage.Text == "hand")
@@ -55,7 +57,11 @@ public static class FlowDetails
 
         while (!c.AtEnd)
         {
-            if (!c.AtPhraseEnd && !c.Failed)
+            if (!c.AtPhraseEnd && !c.Failed && takes is null && c.Try("takes"))
+            {
+                takes = c.Quantity("how much goes at a time", QuantityKind.Count, QuantityKind.Mass);
+            }
+            else if (!c.AtPhraseEnd && !c.Failed)
             {
                 period ??= Period(c);
             }
@@ -73,7 +79,12 @@ public static class FlowDetails
         }
 
         return stops.Count > 1
-            ? new ChainSyntax(stops, carriage, width, length, period, start.To(c.Before)) { Load = load, LoadKind = loadKind }
+            ? new ChainSyntax(stops, carriage, width, length, period, start.To(c.Before))
+            {
+                Load = load,
+                LoadKind = loadKind,
+                Takes = takes,
+            }
             : null;
     }
 

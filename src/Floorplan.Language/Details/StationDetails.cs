@@ -64,7 +64,6 @@ public static class StationDetails
     {
         Repeatable = true,
         Clashes = (a, b) => (a.Each is not null && b.Each is not null) || (a.Kind is not null && b.Kind is not null),
-        Use = Use.Partly,
     };
 
     public static Detail<LengthSyntax> WorkHeight { get; } = Forms.Length(
@@ -77,19 +76,19 @@ public static class StationDetails
         "batch", "how much is worked on at once", "how many make a batch", "batch 41 fish", "batch 37 kg");
 
     public static Detail<QuantitySyntax> Cycle { get; } = Time(
-        "cycle", "how long a batch takes", "how long a batch takes", Use.NotYet, "cycle 21 min", "cycle 23 min");
+        "cycle", "how long a batch takes", "how long a batch takes", Use.Used, "cycle 21 min", "cycle 23 min");
 
     public static Detail<QuantitySyntax> Stays { get; } = Time(
-        "stays", "how long the product stays in it", "how long the product stays", Use.Partly, "stays 31 min", "stays 2 h");
+        "stays", "how long the product stays in it", "how long the product stays", Use.Used, "stays 31 min", "stays 2 h");
 
     public static Detail<QuantitySyntax> Holds { get; } = new(
         "holds",
         "how much it holds",
         ["holds 83 fish", "holds 5 shelves x 120 fish", "holds 410 L"],
-        StationReading.Holds)
-    {
-        Use = Use.Partly,
-    };
+        StationReading.Holds);
+
+    public static Detail<QuantitySyntax> Waits { get; } = Count(
+        "waits", "how much finds room to wait until it is worked on", "how much can wait", "waits 9 fish", "waits 11 fish");
 
     public static Detail<IReadOnlyList<NeedSyntax>> Needs { get; } = new(
         "needs",
@@ -163,12 +162,12 @@ public static class StationDetails
     /// <summary>In the order of the guide.</summary>
     public static IReadOnlyList<Detail> All { get; } =
     [
-        Size, Place, Turned, Workers, Work, WorkHeight, Batch, Cycle, Stays, Holds, Needs, Clear, Waste, Weight, Cost, Hung,
+        Size, Place, Turned, Workers, Work, WorkHeight, Batch, Cycle, Stays, Holds, Waits, Needs, Clear, Waste, Weight, Cost, Hung,
         Underside, OnWheels, AirGap, Inlet, Circuit, Volume,
     ];
 
     private static Detail<QuantitySyntax> Count(string word, string says, string what, params string[] examples) =>
-        new(word, says, examples, c => c.Quantity(what, Goods)) { Use = Use.Partly };
+        new(word, says, examples, c => c.Quantity(what, Goods));
 
     private static Detail<QuantitySyntax> Time(string word, string says, string what, Use use, params string[] examples) =>
         new(word, says, examples, c => c.Quantity(what, QuantityKind.Time)) { Use = use };

@@ -100,6 +100,7 @@ public static class PlanThings
                     " x ", new[] { first.Carriage.Width, first.Carriage.Length }.OfType<Length>()
                         .Select(l => QuantityText.Length(l, units)))),
             ("load", Load(first.Carriage, units)),
+            ("takes", first.Carriage.Takes is { } takes ? QuantityText.Of(takes, units) : ""),
             ("when", first.Period == Period.During ? "" : first.Period.ToString().ToLowerInvariant() + " work"))]);
     });
 

@@ -33,6 +33,9 @@ public sealed record Carriage(CarriageKind Kind, Length? Width)
     public double? LoadKilograms { get; init; }
 
     public LoadKind LoadKind { get; init; }
+
+    /// <summary>How much goes at a time, in items or by weight; null when not said.</summary>
+    public Quantity? Takes { get; init; }
 }
 
 /// <summary>Whether a load keeps still in the hands.</summary>

@@ -88,6 +88,9 @@ public sealed record Station
 
     public Quantity? Holds => Said.Figure(StationTable.Holds);
 
+    /// <summary>Room for what waits until it is worked on.</summary>
+    public Quantity? Waits => Said.Figure(StationTable.Waits);
+
     public Quantity? WeightEmpty => Said.Figure(StationTable.WeightEmpty);
 
     public Quantity? WeightFull => Said.Figure(StationTable.WeightFull);

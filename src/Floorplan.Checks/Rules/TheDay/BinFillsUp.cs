@@ -27,13 +27,16 @@ internal sealed class BinFillsUp : Rule
 
     public override string Bad => DayExamples.Line(
         "  work 20 s each\n  waste 0.5 kg each to scrap", "  holds 5 shelves x 40 crates", crew: 1)
-        .Replace(
-            "flow product", "door d2 pack to outside, south wall, 1000 from west, 900 x 2050, swings out, closes itself, opens from inside\n"
-                + "bin scrap 60 L in pack, 400 x 400 x 600, against north wall, west of bench gap 50\nflow product",
-            StringComparison.Ordinal)
-        .Replace(
-            "day\n", "flow waste \"Scraps\"\n  bench -> scrap by chute\n  scrap -> d2 -> outside by trolley 500 wide, after work\nday\n",
-            StringComparison.Ordinal);
+        .Replace("flow product", $"{SecondDoor}\n{Bin}\nflow product", StringComparison.Ordinal)
+        .Replace("day\n", $"{Scraps}\nday\n", StringComparison.Ordinal);
+
+    private const string SecondDoor =
+        "door d2 pack to outside, south wall, 1000 from west, 900 x 2050, swings out, closes itself, opens from inside";
+
+    private const string Bin = "bin scrap 60 L in pack, 400 x 400 x 600, against north wall, west of bench gap 50";
+
+    private const string Scraps =
+        "flow waste \"Scraps\"\n  bench -> scrap by chute\n  scrap -> d2 -> outside by trolley 500 wide, after work";
 
     public override IReadOnlyList<LineChange> Mended =>
         [new("bin scrap", "bin scrap 120 L in pack, 400 x 400 x 800, against north wall, west of bench gap 50")];

@@ -141,7 +141,8 @@ internal static class DayText
             + $"walking {Speed(DayAssumptions.Empty)} ({DayAssumptions.EmptySource.Text}); to pick up and put down "
             + $"{DayAssumptions.PickAndPut.ToString(CultureInfo.InvariantCulture)} seconds ({DayAssumptions.PickSource.Text}).{trolley}"
             + " People share all work of their room, each does what is nearest, then what is farthest down the line (own assumption)."
-            + " Product leaves the stores after work (own assumption). Without breaks, washing and changes of product.";
+            + " Product leaves the stores after work (own assumption). Breaks are taken together at half-time (own assumption)."
+            + " Washing of hands and change-over are not counted yet.";
 
         string Speed(double metresPerSecond) => QuantityText.Of(metresPerSecond, Measure.Speed, units);
     }

@@ -25,4 +25,7 @@ public sealed record ChainSyntax(
 
     /// <summary><c>live</c> or <c>liquid</c>, after the weight; null for a load that keeps still.</summary>
     public WordSyntax? LoadKind { get; init; }
+
+    /// <summary>How much goes at a time: <c>takes 40 fish</c>; null when not said.</summary>
+    public QuantitySyntax? Takes { get; init; }
 }

@@ -25,9 +25,14 @@ internal static class FlowReader
 
     private static Carriage? CarriageOf(ChainSyntax chain) => chain.Carriage?.Text switch
     {
-        "hand" => new Carriage(CarriageKind.Hand, null) { LoadKilograms = chain.Load?.Value.Base, LoadKind = LoadOf(chain) },
-        "trolley" => new Carriage(CarriageKind.Trolley, chain.Width?.Value) { Length = chain.Length?.Value },
-        "rail" => new Carriage(CarriageKind.Rail, null),
+        "hand" => new Carriage(CarriageKind.Hand, null)
+        {
+            LoadKilograms = chain.Load?.Value.Base,
+            LoadKind = LoadOf(chain),
+            Takes = chain.Takes?.Value,
+        },
+        "trolley" => new Carriage(CarriageKind.Trolley, chain.Width?.Value) { Length = chain.Length?.Value, Takes = chain.Takes?.Value },
+        "rail" => new Carriage(CarriageKind.Rail, null) { Takes = chain.Takes?.Value },
         "conveyor" => new Carriage(CarriageKind.Conveyor, chain.Width?.Value),
         "chute" => new Carriage(CarriageKind.Chute, null),
         "pump" => new Carriage(CarriageKind.Pump, null),

@@ -131,6 +131,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
         {
             ToiletsElsewhere = (int)Math.Clamp(day.ToiletsElsewhere?.Value ?? 0, 0, ushort.MaxValue),
             ChangingElsewhere = day.ChangingElsewhere,
+            Breaks = day.Breaks?.Value,
         };
         draft.Crew.AddRange(
             day.Crew.Select(c => (new NameRef(c.Where.Text, c.Where.Span), (int)Math.Clamp(c.Count.Value, 0, ushort.MaxValue))));

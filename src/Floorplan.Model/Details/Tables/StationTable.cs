@@ -48,6 +48,8 @@ public static class StationTable
 
     public static SaidRow<StationStatement, Quantity> Holds { get; } = Rows.Of(StationDetails.Holds);
 
+    public static SaidRow<StationStatement, Quantity> Waits { get; } = Rows.Of(StationDetails.Waits);
+
     public static SaidRow<StationStatement, IReadOnlyList<Need>> Needs { get; } = new(
         "needs",
         StationDetails.Needs,
@@ -91,7 +93,7 @@ public static class StationTable
     /// <summary>In the order that they are told.</summary>
     public static IReadOnlyList<SaidRow<StationStatement>> All { get; } =
     [
-        Size, Place, Turned, Workers, WorkEach, WorkKind, WorkHeight, Batch, Cycle, Stays, Holds, Needs, Clears, Wastes,
+        Size, Place, Turned, Workers, WorkEach, WorkKind, WorkHeight, Batch, Cycle, Stays, Holds, Waits, Needs, Clears, Wastes,
         WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
         AirGap, Inlet, Circuit, Volume,
     ];

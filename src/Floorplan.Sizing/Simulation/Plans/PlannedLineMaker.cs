@@ -92,6 +92,7 @@ internal sealed class PlannedLineMaker
             Bins = bins,
             Supply = new LineSupply(items, TaskTime.OfSeconds(rate > 0 ? 3600 / rate : 0)),
             Places = Places(),
+            Breaks = Breaks(hours),
             WalkingSpeed = DayAssumptions.Empty,
         };
         return new PlannedLine(
@@ -129,6 +130,13 @@ internal sealed class PlannedLineMaker
         }
 
         return (rate.Value, Ticks.FromSeconds(hours * 3600), (int)items);
+    }
+
+    /// <summary>All rest together, in the middle of the day.</summary>
+    private IReadOnlyList<LineBreak> Breaks(long hours)
+    {
+        long rest = plan.Day?.Breaks is { Unit.Kind: QuantityKind.Time } said ? Math.Min(Ticks.FromSeconds(said.Base), hours) : 0;
+        return rest > 0 ? [new LineBreak((hours - rest) / 2, (hours + rest) / 2)] : [];
     }
 
     /// <summary>A line that begins at a station, where the day's items are from the start.</summary>
@@ -169,7 +177,7 @@ internal sealed class PlannedLineMaker
                 plan, station, station.WorkEach is null ? -1 : CrewOf(station.Id, station.Room, station.Id), isLast, needs) with
             {
                 // What a load brings has room on the trolley or beside the work until it is taken.
-                Waits = load,
+                Waits = Math.Max(load, (int)Math.Clamp(PlannedLine.InItems(station.Waits, plan) ?? 0, 0, 1_000_000)),
             },
             OutsideStop => new LineStep { Name = Outside, Places = LineStep.Unlimited },
 
@@ -199,6 +207,7 @@ internal sealed class PlannedLineMaker
         double each = PlannedLine.ItemKilograms(plan) ?? 0;
         int items = way.Carriage.Kind switch
         {
+            _ when PlannedLine.InItems(way.Carriage.Takes, plan) is { } said => (int)Math.Clamp(Math.Floor(said + 1e-9), 1, 10_000),
             CarriageKind.Trolley => Items(DayAssumptions.TrolleyKilograms, each),
             CarriageKind.Hand when way.Carriage.LoadKilograms is { } load => Items(load, each),
             _ => 1,
