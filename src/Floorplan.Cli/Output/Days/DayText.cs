@@ -32,13 +32,13 @@ internal static class DayText
         Answer(page, day, gains);
         Gains(page, day, gains);
         page.Heading("Stations, at the fastest");
-        var stations = new TextColumns("", "items", "working", "done, not taken on", "most waiting");
+        var stations = new TextColumns("", "working", "done, not taken on", "most waiting");
         foreach (var (step, i) in fast.Steps.Select((s, i) => (s, i)).Where(s => planned.Stations[s.i] is not null))
         {
             int places = fast.Line.Steps[i].Places;
             bool hasPlaces = places != LineStep.Unlimited;
             stations.Add(
-                step.Name, Whole(step.Items), hasPlaces ? Share(step.GoingTime / places, fast.End) : "-",
+                step.Name, hasPlaces ? Share(step.GoingTime / places, fast.End) : "-",
                 hasPlaces ? Share(step.BlockedTime / places, fast.End) : "-", Whole(step.MostWaiting));
         }
 

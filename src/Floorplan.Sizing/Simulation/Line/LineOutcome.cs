@@ -11,15 +11,31 @@ public sealed record LineOutcome(
     IReadOnlyList<MoveOutcome> Moves, IReadOnlyList<PersonOutcome> People, IReadOnlyList<BinOutcome> Bins)
 {
     /// <summary>
-    /// Items an hour, without the first and the last tenth of the items: there the line fills and runs dry.
+    /// Items an hour, without the first and the last tenth of the items: there the line fills and runs dry. It is the slope of the line
+    /// through what is out by when (least squares), because items that leave in batches would tilt one through two of them.
     /// </summary>
     public double SteadyRate
     {
         get
         {
             int from = Outs.Count / 10;
-            int to = Outs.Count - 1 - from;
-            return to > from && Outs[to] > Outs[from] ? (to - from) / Ticks.Hours(Outs[to] - Outs[from]) : WholeRate;
+            int count = Outs.Count - (2 * from);
+            double middle = 0;
+            for (int i = from; i < from + count; i++)
+            {
+                middle += Ticks.Hours(Outs[i]) / count;
+            }
+
+            double both = 0;
+            double time = 0;
+            for (int i = from; i < from + count; i++)
+            {
+                double off = Ticks.Hours(Outs[i]) - middle;
+                both += off * (i - from - ((count - 1) / 2.0));
+                time += off * off;
+            }
+
+            return time > 0 ? both / time : WholeRate;
         }
     }
 

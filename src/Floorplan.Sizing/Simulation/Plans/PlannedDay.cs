@@ -5,7 +5,7 @@ namespace Floorplan.Sizing.Simulation.Plans;
 
 /// <summary>The day of a plan: its line run at the pace of the target, and as fast as it can.</summary>
 /// <param name="Paced">Items come at the pace of the target; null where something is missing.</param>
-/// <param name="FlatOut">All items are there from the start; null where something is missing.</param>
+/// <param name="FlatOut">As fast as it can, with items always there; null where something is missing.</param>
 public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOutcome? FlatOut)
 {
     internal static PlannedDay Of(PlanFacts facts)
@@ -16,8 +16,20 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
             : new PlannedDay(planned, LineRun.Of(line), LineRun.Of(Fast(line)));
     }
 
-    /// <summary>The same line with all its items there from the start.</summary>
-    internal static ProductLine Fast(ProductLine line) => line with { Supply = line.Supply with { Every = TaskTime.None } };
+    /// <summary>
+    /// The same line with all its items there from the start. A tank that holds most of the day's items would still be filling at the end,
+    /// so it runs on for as many fillings as show a steady pace.
+    /// </summary>
+    internal static ProductLine Fast(ProductLine line)
+    {
+        int largest = line.Steps.Where(s => s.Places != LineStep.Unlimited).Select(s => s.Places * s.Batch).DefaultIfEmpty(1).Max();
+        int items = Math.Max(line.Supply.Items, Math.Min(Fillings * largest, MostItems));
+        return line with { Supply = line.Supply with { Every = TaskTime.None, Items = items } };
+    }
+
+    /// <summary>Own choice.</summary>
+    private const int Fillings = 8;
+    private const int MostItems = 20_000;
 
     /// <summary>Items an hour that the line can make.</summary>
     public double Rate => FlatOut?.SteadyRate ?? 0;
