@@ -135,7 +135,7 @@ internal static class DayText
     private static string Assumed(ProductLine line, UnitSystem units)
     {
         string trolley = line.Moves.Any(m => m is { Load: > 1, Crew: >= 0 })
-            ? $" A trolley takes {QuantityText.Of(DayAssumptions.TrolleyKilograms, Measure.Mass, units)} ({DayAssumptions.Own.Text})."
+            ? $" Trolleys take {QuantityText.Of(DayAssumptions.TrolleyKilograms, Measure.Mass, units)} ({DayAssumptions.Own.Text})."
             : "";
         return $"Taken where the plan does not say: carrying {Speed(DayAssumptions.Loaded)} ({DayAssumptions.LoadedSource.Text}); "
             + $"walking {Speed(DayAssumptions.Empty)} ({DayAssumptions.EmptySource.Text}); to pick up and put down "
