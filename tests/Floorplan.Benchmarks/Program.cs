@@ -23,6 +23,9 @@ switch (args)
             ? PlanGenerator.Make(benches)
             : File.ReadAllText(plan), 1);
         break;
+    case ["day"]:
+        DayRuns.Run();
+        break;
     case ["cold", var program, .. var arguments]:
         ColdCommand.Run(program, arguments);
         break;

@@ -24,7 +24,7 @@ internal sealed class CrewJobs
     public List<int> People { get; } = [];
 
     /// <summary>Something changed that may give somebody work.</summary>
-    public bool MayStart { get; set; } = true;
+    public bool MayStart { get; set; }
 
     /// <summary>Where each begins the day: spread over the places of work.</summary>
     public int PlaceOf(int person) => Jobs.Length == 0 ? 0 : Jobs[person % Jobs.Length].Step;

@@ -16,13 +16,11 @@ internal sealed partial class LineRun
             }
 
             more = false;
-            for (int c = 0; breaks == 0 && c < crews.Length; c++)
+            while (breaks == 0 && toGiveCount > 0)
             {
-                if (crews[c].MayStart)
-                {
-                    crews[c].MayStart = false;
-                    more |= GiveWork(crews[c]);
-                }
+                var crew = crews[toGive[--toGiveCount]];
+                crew.MayStart = false;
+                more |= GiveWork(crew);
             }
 
             more |= toLookCount > 0;
@@ -86,9 +84,10 @@ internal sealed partial class LineRun
 
     private void Tell(int crew)
     {
-        if (crew >= 0)
+        if (crew >= 0 && !crews[crew].MayStart)
         {
             crews[crew].MayStart = true;
+            toGive[toGiveCount++] = crew;
         }
     }
 

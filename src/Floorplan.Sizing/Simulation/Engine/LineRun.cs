@@ -28,7 +28,9 @@ internal sealed partial class LineRun
     private readonly long[] outs;
     private readonly bool[] looked;
     private readonly int[] toLook;
+    private readonly int[] toGive;
     private int toLookCount;
+    private int toGiveCount;
     private int outCount;
     private int supplied;
     private int breaks;
@@ -62,6 +64,7 @@ internal sealed partial class LineRun
         outs = new long[line.Supply.Items];
         looked = new bool[steps.Length];
         toLook = new int[steps.Length];
+        toGive = new int[crews.Length];
     }
 
     public static LineOutcome Of(ProductLine line, int seed = 0)
@@ -285,7 +288,7 @@ internal sealed partial class LineRun
         if (person >= 0)
         {
             people[person].IsBusy = false;
-            crews[people[person].Crew].MayStart = true;
+            Tell(people[person].Crew);
         }
     }
 
@@ -305,9 +308,9 @@ internal sealed partial class LineRun
             Look(s);
         }
 
-        foreach (var crew in crews)
+        for (int c = crews.Length - 1; c >= 0; c--)
         {
-            crew.MayStart = true;
+            Tell(c);
         }
     }
 }

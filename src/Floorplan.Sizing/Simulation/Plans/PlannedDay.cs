@@ -8,6 +8,9 @@ namespace Floorplan.Sizing.Simulation.Plans;
 /// <param name="FlatOut">As fast as it can, with items always there; null where something is missing.</param>
 public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOutcome? FlatOut)
 {
+    /// <summary>One run of a line. The same line and seed give the same run.</summary>
+    public static LineOutcome Run(ProductLine line, int seed = 0) => LineRun.Of(line, seed);
+
     internal static PlannedDay Of(PlanFacts facts)
     {
         var planned = PlannedLineMaker.Of(facts);
