@@ -42,8 +42,9 @@ internal static class ViewParts
         var size = view.Measure(denominator);
         double left = space.Inside.Left + PageSpace.Pad;
         double bottom = space.Inside.Top + PageSpace.Pad + size.Height;
+        double strip = Math.Min(space.Width, ViewStrip.Width(view, denominator, units, hasBar: true));
         return size.Width <= space.Width && bottom <= space.Lowest(left + size.Width)
-            && bottom + ViewStrip.Height <= space.Lowest(left + ViewStrip.Width(view, denominator, units, hasBar: true));
+            && bottom + ViewStrip.Height <= space.Lowest(left + strip);
     }
 
     private static int Count(double length, double most) => most <= 0 ? Most + 1 : (int)Math.Min(Most + 1, Math.Ceiling(length / most));

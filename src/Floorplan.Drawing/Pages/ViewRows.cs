@@ -54,7 +54,8 @@ internal static class ViewRows
             var row = new List<Placeable>();
             foreach (var one in from)
             {
-                bool hasBar = firstOfPage && row.Count == 0;
+                // A page too narrow for title and bar side by side goes without the bar; the title says the scale.
+                bool hasBar = firstOfPage && row.Count == 0 && ViewStrip.Width(one.View, denominator, units, true) <= space.Width;
                 var cell = one with { HasBar = hasBar, Strip = ViewStrip.Width(one.View, denominator, units, hasBar) };
                 if (row.Count == 0
                     || Width(row) + PageSpace.Pad + cell.Width <= space.Width && cell.Size.Height <= row[0].Size.Height + 1)
