@@ -131,7 +131,10 @@ public static class SheetComposer
         "Key to marks", ["Mark", "Text"],
         [
             .. placed.Where(p => p.Outcome is LabelOutcome.Keyed or LabelOutcome.Unplaced && !p.Request.Optional)
-                .Select(p => (IReadOnlyList<Cell>)[p.KeyNumber ?? "-", p.Request.KeyText ?? string.Join(' ', p.Request.Lines)]),
+                .Select(p => (IReadOnlyList<Cell>)
+                [
+                    p.KeyNumber ?? p.Request.KeyMark ?? "-", p.Request.KeyText ?? string.Join(' ', p.Request.Lines),
+                ]),
         ]);
 
     private static KeyTable NotShown(IEnumerable<(string Of, string Words)> notShown)

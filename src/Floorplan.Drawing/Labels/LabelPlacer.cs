@@ -74,6 +74,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
                 request with
                 {
                     Target = Moved(Within(request.Target, window)),
+                    KeyTarget = request.KeyTarget is { } key ? Moved(Within(key, window)) : null,
                     Within = Moved(Within(request.Within ?? window, window)),
                     LeadTo = request.LeadTo + by,
                     NotOver = request.NotOver is { } floor ? Moved(floor) : null,
@@ -109,7 +110,9 @@ public sealed class LabelPlacer(SceneBuilder scene)
             if (result is null && !request.Optional)
             {
                 string number = FormattableString.Invariant($"k{keys + 1}");
-                result = Best(request, [number], area, obstacles, mayLead: true);
+                result = Best(Numbered(request), [number], area, obstacles, mayLead: true) is { } placed
+                    ? placed with { Request = request }
+                    : null;
                 if (result is not null)
                 {
                     keys++;
@@ -127,6 +130,14 @@ public sealed class LabelPlacer(SceneBuilder scene)
 
         return results;
     }
+
+    /// <summary>A number needs less paper than the words do: it may stand where they may not.</summary>
+    private static LabelRequest Numbered(LabelRequest request) => request with
+    {
+        Target = request.KeyTarget ?? request.Target,
+        Positions = request.KeyTarget is null ? request.Positions : [LabelPosition.Inside],
+        SmallestCapHeight = Math.Min(request.SmallestCapHeight, DrawingStandard.Iso.TagHeight),
+    };
 
     private LabelResult? Shorter(LabelRequest request, PaperBox area, DrawnObstacles obstacles)
         => request.Short is { } text

@@ -64,6 +64,12 @@ public sealed record LabelRequest
     /// <summary>A longer text for the key table when only a number fits; null when <see cref="Lines"/> says all.</summary>
     public string? KeyText { get; init; }
 
+    /// <summary>Where the number may stand, such as the floor of a room whose name is too long for it; null for the target.</summary>
+    public PaperBox? KeyTarget { get; init; }
+
+    /// <summary>A mark that the view shows anyway, for the key table when not even a number fits; null where there is none.</summary>
+    public string? KeyMark { get; init; }
+
     /// <summary>The worked-out values that its lines print.</summary>
     public IReadOnlyList<Figure> Figures { get; init; } = [];
 

@@ -19,6 +19,9 @@ internal sealed class TextFlow
 {
     private const double BlockGap = 4;
 
+    /// <summary>A block leaves no fewer rows at the foot or the head of a column, where it has as many; own choice.</summary>
+    private const int FewestRows = 2;
+
     private readonly Func<int, IReadOnlyList<PaperBox>> columnsOf;
     private readonly double air;
     private readonly int mostPages;
@@ -49,10 +52,9 @@ internal sealed class TextFlow
 
     private bool Fill(ColumnBlock block, bool whole)
     {
-        double head = block.HeadHeight;
+        double head = block.HeadHeight + (air * (block.Head is null ? 1 : 2));
         double height = head + block.RowHeight + (block.Rows.Count * air);
-        double first = head + block.Rows.Take(2).Sum(r => r.Height + air);
-        if (down > 0 && Room < (whole && height <= TallestColumn() ? height : first) && !Next())
+        if (down > 0 && Room < (whole && height <= TallestColumn() ? height : head + Together(block, 0)) && !Next())
         {
             return false;
         }
@@ -60,8 +62,7 @@ internal sealed class TextFlow
         bool titled = false;
         for (int i = 0; i < block.Rows.Count; i++)
         {
-            var row = block.Rows[i];
-            while (Room < row.Height + (titled ? 0 : head))
+            while (Room < (titled ? Lasting(block, i) : head + Together(block, i)))
             {
                 // A row that no whole column holds would go on for ever.
                 if (down == 0 && page >= mostPages || !Next())
@@ -83,12 +84,28 @@ internal sealed class TextFlow
                 titled = true;
             }
 
-            Put(row);
+            Put(block.Rows[i]);
         }
 
         down += BlockGap;
         return true;
     }
+
+    /// <summary>The paper that a column must have, under a title and a head, for the block to begin or go on in it with this row.</summary>
+    private double Together(ColumnBlock block, int row)
+    {
+        int left = block.Rows.Count - row;
+        double together = Tall(block, row, left < 2 * FewestRows ? left : FewestRows);
+        double most = columnsOf(mostPages).Max(c => c.Height) - block.HeadHeight - (2 * air);
+        return together <= most ? together : Tall(block, row, 1);
+    }
+
+    /// <summary>The same for a row below others: the last rows stay together, so that none goes on alone.</summary>
+    private double Lasting(ColumnBlock block, int row)
+        => Tall(block, row, block.Rows.Count - row == FewestRows && row >= FewestRows ? FewestRows : 1);
+
+    private double Tall(ColumnBlock block, int row, int rows)
+        => block.Rows.Skip(row).Take(rows).Sum(r => r.Height + air) - air;
 
     /// <summary>Of this page and of pages without views, which come at last.</summary>
     private double TallestColumn() => columns.Skip(column + 1).Concat(columnsOf(mostPages)).Max(c => c.Height);

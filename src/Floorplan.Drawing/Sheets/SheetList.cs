@@ -22,7 +22,7 @@ internal static class SheetList
         return drawn.LastOrDefault(d => d.Sheet == sheet.Number) is not { } last ? "not drawn with this page"
             : last.Pages == 1 ? Page(1)
             : last.Pages == 2 ? $"{Page(1)}, {Page(2)}"
-            : $"{Page(1)}, {Page(2)} to {Page(last.Pages)}";
+            : $"{Page(1)} to {Page(last.Pages)}";
 
         string Page(int page) => PageNumber.Of(sheet.Number, page);
     }

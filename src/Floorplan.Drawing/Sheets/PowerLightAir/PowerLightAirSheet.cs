@@ -8,6 +8,7 @@ using Floorplan.Drawing.Views.Openings;
 using Floorplan.Drawing.Views.Rooms;
 using Floorplan.Drawing.Views.Stations;
 using Floorplan.Language.Quantities;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Sheets.PowerLightAir;
 
@@ -57,16 +58,27 @@ public sealed class PowerLightAirSheet : Sheet
                 .. PowerTables.Circuits(request.Facts) is { } circuits ? [circuits] : Array.Empty<KeyTable>(),
                 PowerTables.Rooms(request.Facts),
             ],
-            Notes =
-            [
-                DatumWords.Note(plan.Shell.Kind),
-                TapeWords.Note(Tape.For(plan.Units)),
-                "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what the "
-                    + "machines draw, not what a circuit is sized for.",
-                "Light is the level at the height of the work.",
-            ],
+            Notes = [.. Notes(request.Facts, points.Count > 0 || request.Facts.Power.Uses.Count > 0)],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Power(plan.Shell.Kind), Cautions.LocalCode],
         };
+    }
+
+    /// <summary>A sheet without power says so, and does not explain what it does not show.</summary>
+    private static IEnumerable<string> Notes(PlanFacts facts, bool hasPower)
+    {
+        if (hasPower)
+        {
+            yield return DatumWords.Note(facts.Plan.Shell.Kind);
+            yield return TapeWords.Note(Tape.For(facts.Plan.Units));
+            yield return "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what "
+                + "the machines draw, not what a circuit is sized for.";
+        }
+        else
+        {
+            yield return "The plan names no power panel, outlet or switch, and nothing that draws power: there is nothing to wire yet.";
+        }
+
+        yield return "Light is the level at the height of the work.";
     }
 }

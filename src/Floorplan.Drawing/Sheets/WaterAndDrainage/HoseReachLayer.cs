@@ -21,7 +21,7 @@ public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 
     private IEnumerable<Hose> Hoses => Plan.Services.OfType<Hose>().Where(h => h is { Length: not null, Room: not null });
 
-    public override IEnumerable<LegendEntry> Legend => Hoses.Any()
+    public override IEnumerable<LegendEntry> Legend => Hoses.Any(h => !Reach(h).IsEmpty)
         ? [new LegendEntry(
             "hose reach, straight", (scene, box)
                 => scene.Line(new(box.Left, box.Centre.Y), new(box.Right, box.Centre.Y), Pen, Layers.Legend))]
@@ -34,11 +34,8 @@ public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
         foreach (var hose in Hoses)
         {
             string group = "hose-reach:" + hose.Id;
-            var circle =
-                ((Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate)
-                    .Buffer(hose.Length!.Value.Millimetres, SegmentsPerQuarter)).ExteriorRing;
-            var inside = Overlays.Common(circle, hose.Room!.Floor);
-            string says = $"hose {QuantityText.Distance(hose.Length.Value.Millimetres, Plan.Units)}";
+            var inside = Reach(hose);
+            string says = $"hose {QuantityText.Distance(hose.Length!.Value.Millimetres, Plan.Units)}";
             var labelAt = canvas.Transform.ToPaper(hose.At);
             var farthest = facts.HoseCover.FarthestOfRoom(hose);
             if (inside.IsEmpty && farthest is not null)
@@ -73,5 +70,13 @@ public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
                 Group = group,
             });
         }
+    }
+
+    /// <summary>What of the circle of the hose's length is within its room; empty where it reaches all of it.</summary>
+    private static Geometry Reach(Hose hose)
+    {
+        var circle = (Polygon)Shape.Factory.CreatePoint(hose.At.Coordinate)
+            .Buffer(hose.Length!.Value.Millimetres, SegmentsPerQuarter);
+        return Overlays.Common(circle.ExteriorRing, hose.Room!.Floor);
     }
 }

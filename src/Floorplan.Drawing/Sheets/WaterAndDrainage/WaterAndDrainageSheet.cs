@@ -53,17 +53,28 @@ public sealed class WaterAndDrainageSheet : Sheet
             Views = [view],
             Legend = [.. view.Legend],
             Tables = [.. Tables(facts)],
-            Notes =
-            [
-                "Levels count from the finished floor at the highest point of each room, marked ±0: level = slope × distance to the drain.",
-                "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that "
-                    + "touches two; where the room has none, from the nearest of the plan.",
-                DatumWords.Note(plan.Shell.Kind),
-                TapeWords.Note(Tape.For(plan.Units)),
-            ],
+            Notes = [.. Notes(facts)],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = [Cautions.Water(plan.Units), Cautions.LocalCode],
         };
+    }
+
+    /// <summary>A sheet without water says so, and does not explain what it does not show.</summary>
+    private static IEnumerable<string> Notes(PlanFacts facts)
+    {
+        var plan = facts.Plan;
+        if (!ServiceSymbols.On(ServiceSheet.Water, plan).Any() && facts.Supply.All.Count == 0)
+        {
+            yield return "The plan names no water point, hose or drain, and nothing that needs one: there is nothing to pipe yet.";
+            yield break;
+        }
+
+        yield return "Levels count from the finished floor at the highest point of each room, marked ±0: "
+            + "level = slope × distance to the drain.";
+        yield return "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that "
+            + "touches two; where the room has none, from the nearest of the plan.";
+        yield return DatumWords.Note(plan.Shell.Kind);
+        yield return TapeWords.Note(Tape.For(plan.Units));
     }
 
     private static IEnumerable<KeyTable> Tables(PlanFacts facts)

@@ -43,6 +43,7 @@ public sealed class FlowEndLayer(Plan plan, IReadOnlyList<FlowLeg> legs) : PlanL
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,
                 LeadTo = at,
+                KeyMark = string.Join(", ", marks),
                 Layer = Layers.Flow,
                 Group = "leg:" + marks[0],
             });

@@ -53,6 +53,8 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             SmallestCapHeight = height,
             Bold = true,
             LeadTo = middle,
+            KeyTarget = Oblong(room) ? bounds.Grown(-Clearance) : PaperBox.Around(middle, 1, 1),
+            KeyMark = SafeText.Clean(room.Id),
             NotOver = shell,
             Group = group,
         });
@@ -77,6 +79,9 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             Group = group,
         });
     }
+
+    /// <summary>All of the box round the floor is floor.</summary>
+    private static bool Oblong(Room room) => room.Floor.Area > 0.99 * room.Floor.EnvelopeInternal.Area;
 
     /// <summary>A place for the class letter beside the name, smaller where floor is short.</summary>
     private (PaperBox? Place, double Height) Tag(EmptyFloor floor, PaperBox? name, PaperPoint middle)

@@ -45,6 +45,20 @@ public class LabelPlacerTests
         Assert.Equal(keyed.Select((_, i) => $"k{i + 1}"), keyed.Select(p => p.KeyNumber));
     }
 
+    /// <summary>A long name of a small room between other rooms: its number needs little floor.</summary>
+    [Fact]
+    public void The_number_of_a_text_that_fits_nowhere_stands_on_its_own_floor()
+    {
+        var floor = PaperBox.Around(new(100, 70), 20, 15);
+        var placed = Place(
+            [
+                Request(new string('W', 300), floor) with { Positions = [], KeyTarget = floor, NotOver = Paper, KeyMark = "wash" },
+            ]);
+
+        Assert.Equal(LabelOutcome.Keyed, placed.Single().Outcome);
+        Assert.True(floor.Holds(placed.Single().Box!.Value));
+    }
+
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
