@@ -8,7 +8,7 @@ namespace Floorplan.Drawing.Blocks;
 internal static class BlockTitle
 {
     /// <summary>From the foot of the letters to the line, in letter heights: the tails of g, p and y stand clear of it.</summary>
-    private const double LineGap = 0.42;
+    private const double LineGap = 0.37;
     private const double Under = 1.7;
 
     public static BlockRow Of(string title, double width, DrawingStandard standard)

@@ -31,7 +31,7 @@ internal static class LegTable
     /// <summary>At the last leg of a carry by hand through doors also the whole of it.</summary>
     private static Cell Way(LegRoute leg, Ways ways) => !ways.ByLeg.TryGetValue(leg, out var way) ? "no way"
         : ways.EndingWith(leg) is { Legs.Count: > 1 } carry
-            ? new Cell($"{way.Text}, in all {carry.Length.Text} by hand", [way, carry.Length])
+            ? new Cell($"{way.Text}, {carry.Length.Text} in all", [way, carry.Length])
         : way;
 
     private static string Name(Stop stop) => stop switch

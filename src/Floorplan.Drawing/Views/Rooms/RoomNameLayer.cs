@@ -16,6 +16,10 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
     private const double TagShare = 3;
     private const double TagHeight = 0.75;
 
+    /// <summary>The floor that a number takes which stands for the name, paper mm.</summary>
+    private const double KeyWidth = 5;
+    private const double KeyHeight = 3.5;
+
     /// <summary>No name is broken to less, paper mm.</summary>
     private const double SmallestWidth = 14;
     private const int Longest = 60;
@@ -53,7 +57,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             SmallestCapHeight = height,
             Bold = true,
             LeadTo = middle,
-            KeyTarget = Oblong(room) ? bounds.Grown(-Clearance) : PaperBox.Around(middle, 1, 1),
+            KeyTarget = (corner is { } tag ? floor.Less(tag) : floor).Find(KeyWidth, KeyHeight, middle),
             KeyMark = SafeText.Clean(room.Id),
             NotOver = shell,
             Group = group,
@@ -79,9 +83,6 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             Group = group,
         });
     }
-
-    /// <summary>All of the box round the floor is floor.</summary>
-    private static bool Oblong(Room room) => room.Floor.Area > 0.99 * room.Floor.EnvelopeInternal.Area;
 
     /// <summary>A place for the class letter beside the name, smaller where floor is short.</summary>
     private (PaperBox? Place, double Height) Tag(EmptyFloor floor, PaperBox? name, PaperPoint middle)
