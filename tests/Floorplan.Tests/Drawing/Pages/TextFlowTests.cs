@@ -35,7 +35,7 @@ public sealed class TextFlowTests
     [Theory, MemberData(nameof(Cases))]
     public void No_row_of_a_block_goes_on_or_stays_behind_alone(int rows, double low, double air)
     {
-        var block = Block("Frames", rows);
+        var block = Block("Frames to saw", rows);
         var flowed = TextFlow.Of(
             [Block("Legend", 2), block, Block("Notes", 3)],
             page => [PaperBox.At(new(0, 0), 100, page == 0 ? low : 200), PaperBox.At(new(110, 0), 100, page == 0 ? low : 200)],

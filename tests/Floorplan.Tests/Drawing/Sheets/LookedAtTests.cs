@@ -8,11 +8,11 @@ namespace Floorplan.Tests.Drawing.Sheets;
 /// <summary>What a reader stumbled over when every page of the templates was looked at.</summary>
 public sealed class LookedAtTests
 {
-    public static TheoryData<string> Plans => [.. AllPlans.All];
+    public static TheoryData<string> Templates => [.. DrawnPlans.Templates];
 
-    [Theory, MemberData(nameof(Plans))]
-    public void Every_row_of_a_key_has_a_mark_to_look_for(string plan)
-        => Assert.DoesNotContain(DrawnPlans.Set(plan).Texts(), t => t is { Text: "-", Layer: Layers.Schedule });
+    [Theory, MemberData(nameof(Templates))]
+    public void Every_row_of_a_key_has_a_mark_to_look_for(string template)
+        => Assert.DoesNotContain(DrawnPlans.Template(template).Texts(), t => t is { Text: "-", Layer: Layers.Schedule });
 
     /// <summary>A page is named once: 9 to 9.3, not 9, 9.2 to 9.3.</summary>
     [Fact]

@@ -65,7 +65,8 @@ internal static partial class LostLabels
 
         return label.Optional
             ? label.ListedUnder is not { } under || printed.Says(under + words)
-            : drawn.Where(t => KeyMark().IsMatch(t)).Append(label.KeyMark ?? "-").Any(mark => printed.Says(mark + (label.KeyText ?? words)));
+            : drawn.Where(t => KeyMark().IsMatch(t)).Append(label.KeyMark ?? "-")
+                .Any(mark => printed.Says(mark + (label.KeyText ?? words)));
 
         // Names of rooms are broken to lines as the floor is free round them on that page. Where one is shortened, InventedPlansTests
         // holds that the set says it in full.

@@ -76,6 +76,6 @@ internal static class LostWords
     {
         1 => $"{sheet.Number}{sheet.Title}{sheet.Number}",
         2 => $"{sheet.Number}{sheet.Title}{sheet.Number}, {sheet.Number}.2",
-        _ => $"{sheet.Number}{sheet.Title}{sheet.Number}, {sheet.Number}.2 to {sheet.Number}.{pages}",
+        _ => $"{sheet.Number}{sheet.Title}{sheet.Number} to {sheet.Number}.{pages}",
     };
 }
