@@ -135,6 +135,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
     private static LabelRequest Numbered(LabelRequest request) => request with
     {
         Target = request.KeyTarget ?? request.Target,
+        KeyTarget = null,
         Positions = request.KeyTarget is null ? request.Positions : [LabelPosition.Inside],
         SmallestCapHeight = Math.Min(request.SmallestCapHeight, DrawingStandard.Iso.TagHeight),
     };
@@ -224,6 +225,7 @@ public sealed class LabelPlacer(SceneBuilder scene)
                 if (!area.Holds(box)
                     || request.NotOver?.Overlaps(box) == true
                     || !obstacles.IsFree(box)
+                    || (request.KeyTarget is not null && obstacles.ThinCuts(box) > 0)
                     || !obstacles.LeaderIsFree(from, to))
                 {
                     continue;

@@ -64,7 +64,10 @@ public sealed record LabelRequest
     /// <summary>A longer text for the key table when only a number fits; null when <see cref="Lines"/> says all.</summary>
     public string? KeyText { get; init; }
 
-    /// <summary>Where the number may stand, such as the floor of a room whose name is too long for it; null for the target.</summary>
+    /// <summary>
+    /// Where the number may stand, such as the floor of a room whose name is too long for it; null for the target. Words that have such
+    /// a place are not led to where a line strikes through them: the number reads better.
+    /// </summary>
     public PaperBox? KeyTarget { get; init; }
 
     /// <summary>A mark that the view shows anyway, for the key table when not even a number fits; null where there is none.</summary>

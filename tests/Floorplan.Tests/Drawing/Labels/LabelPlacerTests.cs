@@ -59,6 +59,23 @@ public class LabelPlacerTests
         Assert.True(floor.Holds(placed.Single().Box!.Value));
     }
 
+    /// <summary>As beside a plan with rows of dimensions on all sides.</summary>
+    [Fact]
+    public void A_name_is_not_led_to_where_lines_strike_through_it()
+    {
+        var floor = PaperBox.Around(new(100, 70), 20, 15);
+        var scene = new SceneBuilder();
+        for (double x = 0; x <= Paper.Width; x += 8)
+        {
+            scene.Line(new(x, 0), new(x, 60), new Pen(0.18), Layers.Dimensions);
+            scene.Line(new(x, 80), new(x, Paper.Height), new Pen(0.18), Layers.Dimensions);
+        }
+
+        var name = Request("Change and wash", floor) with { Positions = [], NotOver = floor with { Left = 0, Right = Paper.Width } };
+        Assert.Equal(LabelOutcome.WithLeader, Place([name], scene).Single().Outcome);
+        Assert.Equal(LabelOutcome.Keyed, Place([name with { KeyTarget = floor }], scene).Single().Outcome);
+    }
+
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
