@@ -11,7 +11,7 @@ namespace Floorplan.Sizing.Simulation.Engine;
 internal sealed partial class LineRun
 {
     /// <summary>What an event costs, in steps of work. Own estimate.</summary>
-    private const int StepsOfEvent = 4;
+    private const int StepsOfWeight = 4;
     private const int CountedAtOnce = 1024;
 
     private readonly ProductLine line;
@@ -35,6 +35,7 @@ internal sealed partial class LineRun
     private int supplied;
     private int breaks;
     private long now;
+    private readonly long stepsOfEvent;
     private long eventCount;
     private long inside;
     private long insideTime;
@@ -62,6 +63,7 @@ internal sealed partial class LineRun
         random = [.. steps.Select((_, s) => new Random(HashCode(seed, s)))];
         arrivals = new Random(HashCode(seed, -1));
         outs = new long[line.Supply.Items];
+        stepsOfEvent = StepsOfWeight * line.Weight / Math.Max(1, (long)line.Supply.Items * line.Steps.Count);
         looked = new bool[steps.Length];
         toLook = new int[steps.Length];
         toGive = new int[crews.Length];
@@ -133,7 +135,7 @@ internal sealed partial class LineRun
             Settle();
             if (++eventCount % CountedAtOnce == 0)
             {
-                Steps.Take(CountedAtOnce * StepsOfEvent);
+                Steps.Take(CountedAtOnce * stepsOfEvent);
             }
 
             if (events.IsEmpty && inside > 0)

@@ -26,11 +26,16 @@ public sealed record DayGains(
     /// <summary>A line that needs more changes than these is another line; own choice.</summary>
     private const int MostSteps = 12;
 
-    /// <summary>So many events are run at most for one question; a longer day is then run for fewer items. Own choice.</summary>
-    private const long MostEvents = 40_000_000;
+    /// <summary>
+    /// So much is run at most for one question (<see cref="ProductLine.Weight"/>); of a longer line the busiest parts only. Own choice.
+    /// </summary>
+    private const long MostWeight = 10_000_000;
 
-    /// <summary>Fewer items than these say nothing of a line that runs.</summary>
-    private const int FewestItems = 300;
+    /// <summary>The same for what a check asks.</summary>
+    private const long FewWeight = 3_000_000;
+
+    /// <summary>So many changes are tried whatever they cost.</summary>
+    private const int FewestChanges = 6;
 
     public static DayGains Of(PlannedDay day)
     {
@@ -41,9 +46,8 @@ public sealed record DayGains(
         }
 
         var line = PlannedDay.Fast(paced);
-        long events = day.FlatOut!.Events;
-        var single = Better(line, day.Rate, events);
-        var pairs = single.Count > 0 ? [] : BetterPairs(line, day.Rate, events);
+        var single = Better(line, day.FlatOut!, inParallel: true);
+        var pairs = single.Count > 0 ? [] : BetterPairs(line, day.FlatOut!);
         var steps = new List<DayGain>();
         double rate = day.Rate;
         var best = single.Concat(pairs).FirstOrDefault();
@@ -52,41 +56,63 @@ public sealed record DayGains(
             line = best.Changes.Aggregate(line, (l, c) => c.Make(l));
             rate = best.Rate;
             steps.Add(best);
-            var next = Better(line, rate, events);
-            best = next.Count > 0 ? next[0] : BetterPairs(line, rate, events).FirstOrDefault();
+            var run = LineRun.Of(line);
+            var next = Better(line, run, inParallel: true);
+            best = next.Count > 0 ? next[0] : BetterPairs(line, run).FirstOrDefault();
         }
 
         return new DayGains(day.Rate, single, pairs, steps, rate >= PlannedDay.Enough * planned.TargetPerHour);
     }
 
     /// <summary>What helps most by itself; null where no single change does. A part of <see cref="Of"/> that takes little time.</summary>
-    public static DayGain? Best(PlannedDay day)
-        => day.Planned.Line is { } line ? Better(PlannedDay.Fast(line), day.Rate, day.FlatOut!.Events).FirstOrDefault() : null;
+    public static DayGain? Best(PlannedDay day) => day.Planned.Line is { } line
+        ? Better(PlannedDay.Fast(line), day.FlatOut!, inParallel: false).FirstOrDefault()
+        : null;
 
-    private static IReadOnlyList<DayGain> Better(ProductLine line, double rate, long events)
-        => Run(line, rate, events, [.. DayChange.All(line).Select(c => (IReadOnlyList<DayChange>)[c])]);
-
-    private static IReadOnlyList<DayGain> BetterPairs(ProductLine line, double rate, long events)
+    /// <param name="run">Of the line as it is.</param>
+    /// <param name="inParallel">Not in a check, whose work is counted by thread.</param>
+    private static IReadOnlyList<DayGain> Better(ProductLine line, LineOutcome run, bool inParallel)
     {
-        var all = DayChange.All(line).ToList();
-        return Run(line, rate, events, [.. all.SelectMany((a, i) => all.Skip(i + 1).Select(b => (IReadOnlyList<DayChange>)[a, b]))]);
+        var changes = Busiest(line, run, inParallel ? MostWeight : FewWeight);
+        return Run(line, run, [.. changes.Select(c => (IReadOnlyList<DayChange>)[c])], inParallel);
+    }
+
+    private static IReadOnlyList<DayGain> BetterPairs(ProductLine line, LineOutcome run)
+    {
+        // As many as make no more pairs than single changes would be tried.
+        long tried = Math.Max(1, MostWeight / Math.Max(1, line.Weight));
+        var all = Busiest(line, run, line.Weight * (long)Math.Sqrt(2 * tried));
+        return Run(line, run, [.. all.SelectMany((a, i) => all.Skip(i + 1).Select(b => (IReadOnlyList<DayChange>)[a, b]))], true);
+    }
+
+    /// <summary>As many changes as may be tried, of what is busiest; in the order of the line.</summary>
+    private static IReadOnlyList<DayChange> Busiest(ProductLine line, LineOutcome run, long most)
+    {
+        var all = DayChange.All(line).Index().ToList();
+        var busy = line.Steps.Index().GroupBy(s => s.Item.Name)
+            .ToDictionary(g => g.Key, g => g.Max(s => run.Steps[s.Index].GoingTime / s.Item.Places), StringComparer.Ordinal);
+        foreach (var (c, crew) in line.Crews.Index())
+        {
+            double worked = run.People.Where(p => p.Crew == c).Sum(p => (double)(run.End - p.Waiting)) / Math.Max(1, crew.People);
+            busy[crew.Name] = Math.Max(worked, busy.GetValueOrDefault(crew.Name));
+        }
+
+        int count = (int)Math.Clamp(most / Math.Max(1, line.Weight), FewestChanges, int.MaxValue);
+        return
+        [
+            .. all.OrderByDescending(c => busy.GetValueOrDefault(c.Item.Of)).Take(count).OrderBy(c => c.Index).Select(c => c.Item),
+        ];
     }
 
     private static IReadOnlyList<DayGain> Run(
-        ProductLine line, double rate, long events, IReadOnlyList<IReadOnlyList<DayChange>> changes)
+        ProductLine line, LineOutcome run, IReadOnlyList<IReadOnlyList<DayChange>> changes, bool inParallel)
     {
-        double share = MostEvents / (double)Math.Max(1, events * changes.Count);
-        int items = share >= 1 ? line.Supply.Items : Math.Max(FewestItems, (int)(share * line.Supply.Items));
-        var run = line with { Supply = line.Supply with { Items = Math.Min(items, line.Supply.Items) } };
-        double now = run.Supply.Items < line.Supply.Items ? LineRun.Of(run).SteadyRate : rate;
-        return
-        [
-            .. changes.AsParallel().AsOrdered()
-                .Select(c => new DayGain(c, LineRun.Of(c.Aggregate(run, (l, one) => one.Make(l))).SteadyRate))
-                .Where(g => g.Rate > now * Least)
+        double now = run.SteadyRate;
+        var gains = inParallel ? changes.AsParallel().AsOrdered().Select(With) : changes.Select(With);
 
-                // Of two that gain alike the one that asks for less is told first: people and places before machines, in the order made.
-                .OrderByDescending(g => Math.Round(g.Rate, 3)),
-        ];
+        // Of two that gain alike the one that asks for less is told first: people and places before machines, in the order made.
+        return [.. gains.Where(g => g.Rate > now * Least).ToList().OrderByDescending(g => Math.Round(g.Rate, 3))];
+
+        DayGain With(IReadOnlyList<DayChange> made) => new(made, LineRun.Of(made.Aggregate(line, (l, c) => c.Make(l))).SteadyRate);
     }
 }

@@ -25,6 +25,22 @@ public sealed record ProductLine
 
     public double WalkMetres(long walk) => Ticks.Seconds(walk) * WalkingSpeed;
 
+    /// <summary>
+    /// How much work a run is, about: each item at each step, and with each a look at all that the largest crew could do.
+    /// </summary>
+    public long Weight
+    {
+        get
+        {
+            int jobs = Crews.Select((_, c) => Steps.Count(s => s.Crew == c) + Moves.Count(m => m.Crew == c)).DefaultIfEmpty(0).Max();
+            int people = Crews.Select(c => c.People).DefaultIfEmpty(0).Max();
+            return (long)Supply.Items * Steps.Count * (1 + ((jobs + people) / LooksOfAnItem));
+        }
+    }
+
+    /// <summary>So many looks cost as much as an item at a step. Own estimate.</summary>
+    private const int LooksOfAnItem = 8;
+
     /// <summary>The straight way with empty hands from step to step.</summary>
     public long Walk(int from, int to)
     {

@@ -26,13 +26,17 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     internal static ProductLine Fast(ProductLine line)
     {
         int largest = line.Steps.Where(s => s.Places != LineStep.Unlimited).Select(s => s.Places * s.Batch).DefaultIfEmpty(1).Max();
-        int items = Math.Max(line.Supply.Items, Math.Min(Fillings * largest, MostItems));
+        long most = Math.Min(MostItems, MostWeight / Math.Max(1, line.Weight / Math.Max(1, line.Supply.Items)));
+        int items = Math.Max(line.Supply.Items, (int)Math.Min((long)Fillings * largest, most));
         return line with { Supply = line.Supply with { Every = TaskTime.None, Items = items } };
     }
 
     /// <summary>Own choice.</summary>
     private const int Fillings = 8;
     private const int MostItems = 20_000;
+
+    /// <summary>Of a line that is run (<see cref="ProductLine.Weight"/>), so that a run takes about a second at most; own bound.</summary>
+    internal const long MostWeight = 2_000_000;
 
     /// <summary>Items an hour that the line can make.</summary>
     public double Rate => FlatOut?.SteadyRate ?? 0;

@@ -95,6 +95,15 @@ internal sealed class PlannedLineMaker
             Breaks = Breaks(hours),
             WalkingSpeed = DayAssumptions.Empty,
         };
+        if (line.Weight > PlannedDay.MostWeight)
+        {
+            Need(
+                "day",
+                FormattableString.Invariant($"{items} items through {stops.Count} places with {crews.Sum(c => c.People)} people are more ")
+                    + "than are run",
+                "a shorter day, or count in trays or crates");
+        }
+
         return new PlannedLine(
             needs.Count == 0 ? line : null, [.. stops.Select(s => (s as StationStop)?.Station)], [.. needs.DistinctBy(n => n.Missing)],
             rate, hours, StepOfStation.Unit(plan));

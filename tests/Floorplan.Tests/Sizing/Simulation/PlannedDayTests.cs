@@ -1,3 +1,4 @@
+using Floorplan.Model.Space;
 using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Line;
 using Floorplan.Sizing.Simulation.Plans;
@@ -120,6 +121,25 @@ public sealed class PlannedDayTests
         string moved = text[..text.IndexOf("station cones", StringComparison.Ordinal)] + text[(day + 1)..] + "\n" + text[rack..flow]
             + text[text.IndexOf("station cones", StringComparison.Ordinal)..rack] + text[flow..day] + "\n";
         Assert.Equal(was.Outs, CheckedPlan.Facts(CheckedPlan.Plan(moved)).Day.Paced!.Outs);
+    }
+
+    /// <summary>A day that would run for minutes is not run, and that is told.</summary>
+    [Fact]
+    public void A_day_that_is_too_long_to_run_is_told()
+    {
+        var day = new DayLine { PerHour = 40_000, Hours = 1, Crew = 200 }.Day();
+        Assert.Null(day.FlatOut);
+        Assert.Contains("40000 items through", Assert.Single(day.Planned.Needs).Missing, StringComparison.Ordinal);
+    }
+
+    /// <summary>A check counts its work by thread and may be broken off: what helps most is looked for on that thread.</summary>
+    [Fact]
+    public void What_a_check_asks_of_the_day_counts_as_work()
+    {
+        var day = new DayLine { Crew = 1, PerHour = 1_000, Hours = 10 }.Day();
+        Assert.False(day.KeepsUp);
+        Assert.False(Steps.Within(1_000, () => DayGains.Best(day)));
+        Assert.True(Steps.Within(100_000_000, () => DayGains.Best(day)));
     }
 
     private static StepOutcome Cones(PlannedDay day) => day.Paced!.Steps.Single(s => s.Name == "cones");
