@@ -303,9 +303,17 @@ internal sealed class PlannedLineMaker
     /// <summary>With empty hands people take the straight way from where they stand to where they stand next.</summary>
     private IReadOnlyList<(double X, double Y)?> Places() =>
     [
-        .. stops.Select(s => s is OutsideStop ? null : facts.Space.StandingAt(s) ?? Middle(s))
+        .. stops.Select((s, i) => s is OutsideStop ? OutsidePlace(isStart: i == 0) : facts.Space.StandingAt(s) ?? Middle(s))
             .Select(c => c is null ? ((double, double)?)null : (c.X / 1000, c.Y / 1000)),
     ];
+
+    /// <summary>Where the first way from outside begins, or one to outside ends.</summary>
+    private Coordinate? OutsidePlace(bool isStart) => ways
+        .Where(w => isStart ? w.From is OutsideStop : w.To is OutsideStop)
+        .Select(w => (isStart ? w.Legs[0] : w.Legs[^1]).Route?.Path)
+        .FirstOrDefault(p => p is not null) is { } path
+            ? path.Coordinates[isStart ? 0 : path.NumPoints - 1]
+            : null;
 
     private static Coordinate? Middle(Stop stop) => (stop as StationStop)?.Station.Footprint.Centroid.Coordinate;
 

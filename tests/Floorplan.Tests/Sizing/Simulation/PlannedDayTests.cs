@@ -123,6 +123,18 @@ public sealed class PlannedDayTests
         Assert.Equal(was.Outs, CheckedPlan.Facts(CheckedPlan.Plan(moved)).Day.Paced!.Outs);
     }
 
+    /// <summary>Somebody who carries things in from outside goes out for each of them.</summary>
+    [Fact]
+    public void The_way_out_to_fetch_is_walked_too()
+    {
+        string text = new DayLine { Crew = 1, PerHour = 10 }.Text.Replace("by hand 16 kg", "by hand", StringComparison.Ordinal);
+        var day = CheckedPlan.Facts(CheckedPlan.Plan(text)).Day;
+        var line = day.Planned.Line!;
+        var without = PlannedDay.Run(line with { Places = [null, .. line.Places.Skip(1)] });
+        double first = line.Moves[0].Metres * day.Planned.Items;
+        Assert.InRange(day.Paced!.People.Sum(p => p.Metres) - without.People.Sum(p => p.Metres), 0.8 * first, double.MaxValue);
+    }
+
     /// <summary>A day that would run for minutes is not run, and that is told.</summary>
     [Fact]
     public void A_day_that_is_too_long_to_run_is_told()
