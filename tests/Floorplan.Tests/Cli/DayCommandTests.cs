@@ -53,6 +53,40 @@ public sealed class DayCommandTests
     }
 
     [Fact]
+    public void Figures_are_varied_one_with_another()
+    {
+        var run = CliRun.In(
+            Repository.Root, "", "day", "templates/fish-20ft.unit", "--vary", "crew.filleting=1..2", "--vary", "bench.workers=1..3",
+            "--output", "csv");
+        Assert.Equal(0, run.Exit);
+        string[] lines = run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal("crew.filleting,bench.workers,items an hour,target", lines[0].TrimEnd());
+        Assert.Equal(7, lines.Length);
+        Assert.StartsWith("2,3,", lines[^1], StringComparison.Ordinal);
+
+        // As the plan is, it makes what the day says without varying.
+        using var plain = JsonDocument.Parse(CliRun.In(Repository.Root, "", "day", "templates/fish-20ft.unit", "--output", "json").Out);
+        string rate = lines.Single(l => l.StartsWith("2,1,", StringComparison.Ordinal)).Split(',')[2];
+        Assert.Equal(
+            plain.RootElement.GetProperty("ratePerHour").GetDouble(),
+            double.Parse(rate, System.Globalization.CultureInfo.InvariantCulture), 2);
+    }
+
+    [Theory]
+    [InlineData("crew=1..4", "crew.filleting, crew.receiving?")]
+    [InlineData("foo.holds=1..4", "there are rinse, bench, packing")]
+    [InlineData("bench.holds=4..1", "is not read")]
+    [InlineData("bench.colour=1..4", "holds, batch, waits and workers can be")]
+    [InlineData("bench.holds=1..90000", "more than 5000 runs")]
+    public void What_cannot_be_varied_is_told(string asked, string told)
+    {
+        var run = CliRun.In(Repository.Root, "", "day", "templates/fish-20ft.unit", "--vary", asked);
+        Assert.Equal(2, run.Exit);
+        Assert.Equal("", run.Out);
+        Assert.Contains(told, run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_text_with_mistakes_is_not_run()
     {
         using var folder = new TemporaryFolder();

@@ -42,7 +42,7 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     public double Rate => FlatOut?.SteadyRate ?? 0;
 
     /// <summary>Runs are of whole items, so half a percent less than asked is enough.</summary>
-    internal const double Enough = 0.995;
+    public const double Enough = 0.995;
 
     /// <summary>Whether the line makes what is asked.</summary>
     public bool KeepsUp => FlatOut is not null && Rate >= Enough * Planned.TargetPerHour;
