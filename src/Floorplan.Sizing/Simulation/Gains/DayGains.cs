@@ -32,7 +32,7 @@ public sealed record DayGains(
     private const long MostWeight = 10_000_000;
 
     /// <summary>The same for what a check asks.</summary>
-    private const long FewWeight = 3_000_000;
+    private const long FewWeight = 1_000_000;
 
     /// <summary>So many changes are tried whatever they cost.</summary>
     private const int FewestChanges = 6;

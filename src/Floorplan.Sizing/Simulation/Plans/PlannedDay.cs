@@ -35,8 +35,8 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     private const int Fillings = 8;
     private const int MostItems = 20_000;
 
-    /// <summary>Of a line that is run (<see cref="ProductLine.Weight"/>), so that a run takes about a second at most; own bound.</summary>
-    internal const long MostWeight = 2_000_000;
+    /// <summary>Of a line that is run (<see cref="ProductLine.Weight"/>), so that a run takes a fraction of a second; own bound.</summary>
+    internal const long MostWeight = 500_000;
 
     /// <summary>Items an hour that the line can make.</summary>
     public double Rate => FlatOut?.SteadyRate ?? 0;

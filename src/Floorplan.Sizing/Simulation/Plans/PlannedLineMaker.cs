@@ -43,7 +43,8 @@ internal sealed class PlannedLineMaker
     private PlannedLine Make()
     {
         var (rate, hours, items) = Target();
-        foreach (var (name, count) in (plan.Day?.Crew ?? new Dictionary<string, int>()).OrderBy(c => c.Key, StringComparer.Ordinal))
+        foreach (var (name, count) in (plan.Day?.Crew ?? new Dictionary<string, int>()).Where(c => c.Value > 0)
+            .OrderBy(c => c.Key, StringComparer.Ordinal))
         {
             crewOf[name] = crews.Count;
             crews.Add(new LineCrew(name, count));

@@ -123,6 +123,15 @@ public sealed class PlannedDayTests
         Assert.Equal(was.Outs, CheckedPlan.Facts(CheckedPlan.Plan(moved)).Day.Paced!.Outs);
     }
 
+    /// <summary>A crew of nobody would leave everything where it is.</summary>
+    [Fact]
+    public void A_crew_of_nobody_is_told()
+    {
+        var day = new DayLine { Crew = 0 }.Day();
+        Assert.Null(day.FlatOut);
+        Assert.Equal("nobody works in kill", Assert.Single(day.Planned.Needs).Missing);
+    }
+
     /// <summary>Somebody who carries things in from outside goes out for each of them.</summary>
     [Fact]
     public void The_way_out_to_fetch_is_walked_too()
