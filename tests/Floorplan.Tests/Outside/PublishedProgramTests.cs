@@ -16,6 +16,8 @@ public class PublishedProgramTests
         "check bad.unit --output markdown", "check broken.unit --output json", "check bad.unit --mend", "check -", "check missing.unit",
         "check good.unit --output nonsense", "explain overlap", "explain no-such-rule", "format bad.unit --stdout", "format broken.unit",
         "compare good.unit bad.unit", "compare good.unit bad.unit --output json", "draw bad.unit --since good.unit --out d",
+        "day good.unit", "day fish-20ft.unit", "day fish-20ft.unit --output json",
+        "day fish-20ft.unit --vary crew.filleting=1..3 --vary bench.waits=1..2", "day fish-20ft.unit --vary nothing=1..2",
         "draw good.unit --sheets 1,99", "draw bad.unit --format dxf,png --dpi 60 --sheets 2", "[suggest:10] explain ov",
     ];
 
