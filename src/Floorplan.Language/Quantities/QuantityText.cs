@@ -104,6 +104,9 @@ public static class QuantityText
     /// <summary>A number without a unit, such as a factor or an index.</summary>
     public static string Plain(double value, int decimals = 2) => Rounded(value, decimals);
 
+    /// <summary>A number to compare at a glance: whole from 10 on, to a tenth below.</summary>
+    public static string Coarse(double value) => value.ToString(value < 10 ? "0.#" : "0", CultureInfo.InvariantCulture);
+
     /// <summary>A size in a sentence, which may go into a plan as it is: <c>2600 mm</c> or <c>8'-6 1/2"</c>.</summary>
     public static string Length(Length length, UnitSystem units) => LengthText.Sentence(length, units);
 

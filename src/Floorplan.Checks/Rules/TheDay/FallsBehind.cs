@@ -1,7 +1,7 @@
-using System.Globalization;
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Sizing.Simulation.Gains;
 
@@ -43,16 +43,15 @@ internal sealed class FallsBehind : Rule
         string limit = best is null ? "" : $"; {things[0]} holds it up first";
         string mend = best is null
             ? "no one change helps; `floorplan day` shows which two do, and the use of every station and person"
-            : $"{best.Text} would make {Number(best.Rate)} {planned.Unit}/h";
+            : $"{best.Text} would make {QuantityText.Coarse(best.Rate)} {planned.Unit}/h";
         yield return CheckContext.Find(
             this, Severity.Warning, things,
-            $"the line makes {Number(day.Rate)} of the {Number(planned.TargetPerHour)} {planned.Unit}/h of the target{limit}",
+            $"the line makes {QuantityText.Coarse(day.Rate)} of the {QuantityText.Coarse(planned.TargetPerHour)} {planned.Unit}/h of the "
+                + $"target{limit}",
             mend, context.Plan.Day!.Span) with
         {
             Measured = day.Rate,
             LimitValue = planned.TargetPerHour,
         };
     }
-
-    private static string Number(double value) => value.ToString(value < 10 ? "0.#" : "0", CultureInfo.InvariantCulture);
 }

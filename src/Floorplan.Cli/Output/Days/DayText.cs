@@ -66,10 +66,10 @@ internal static class DayText
         double target = planned.TargetPerHour;
         string unit = planned.Unit;
         page.Line(FormattableString.Invariant(
-            $"asked: {Number(target)} {unit}/h for {QuantityText.Time(Ticks.Seconds(planned.Work))}, {planned.Items} in all"));
+            $"asked: {QuantityText.Coarse(target)} {unit}/h for {QuantityText.Time(Ticks.Seconds(planned.Work))}, {planned.Items} in all"));
         page.Line(
-            new Piece($"makes: {Number(day.Rate)} {unit}/h", day.KeepsUp ? Tone.Good : Tone.Error),
-            day.KeepsUp ? ", so it keeps up" : $", {Number(target - day.Rate)} short of the target");
+            new Piece($"makes: {QuantityText.Coarse(day.Rate)} {unit}/h", day.KeepsUp ? Tone.Good : Tone.Error),
+            day.KeepsUp ? ", so it keeps up" : $", {QuantityText.Coarse(target - day.Rate)} short of the target");
         var outs = day.Paced!.Outs;
         page.Line($"at the pace of the target the first is done {After(outs[0])} after the start, the last {After(outs[^1])}");
         if (gains.Single.Concat(gains.Pairs).FirstOrDefault() is { } best)
@@ -88,7 +88,7 @@ internal static class DayText
         var table = new TextColumns("What one change would gain", unit + "/h", "more");
         foreach (var gain in gains.Single.Concat(gains.Pairs).Take(MostGains))
         {
-            table.Add(gain.Text, Number(gain.Rate), Percent((gain.Rate / gains.Rate) - 1));
+            table.Add(gain.Text, QuantityText.Coarse(gain.Rate), Percent((gain.Rate / gains.Rate) - 1));
         }
 
         table.Print(page);
@@ -103,7 +103,7 @@ internal static class DayText
             page.Heading(gains.Reaches ? "What reaches the target" : "What comes nearest to the target");
             foreach (var step in gains.ToTarget)
             {
-                page.Line($"  {step.Text}: {Number(step.Rate)} {unit}/h");
+                page.Line($"  {step.Text}: {QuantityText.Coarse(step.Rate)} {unit}/h");
             }
 
             page.Gap();
@@ -116,7 +116,7 @@ internal static class DayText
         foreach (var store in DayStore.Of(plan, day))
         {
             table.Add(
-                store.Id, Whole(store.Items), store.Holds is { } holds ? Number(holds) : "not said",
+                store.Id, Whole(store.Items), store.Holds is { } holds ? QuantityText.Coarse(holds) : "not said",
                 store.FullAt is { } at ? After(at) : "-");
         }
 
@@ -148,8 +148,6 @@ internal static class DayText
     }
 
     private static string After(long ticks) => QuantityText.Time(Ticks.Seconds(ticks));
-
-    private static string Number(double value) => value.ToString(value < 10 ? "0.#" : "0", CultureInfo.InvariantCulture);
 
     private static string Percent(double share) => QuantityText.Of(share, Measure.Ratio, UnitSystem.Metric);
 

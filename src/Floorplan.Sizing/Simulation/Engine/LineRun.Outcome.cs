@@ -9,7 +9,7 @@ internal sealed partial class LineRun
     {
         Prove();
         return new LineOutcome(
-            line, now, eventCount, [.. outs.AsSpan(0, outCount)], insideTime, left - came,
+            line, now, eventCount, [.. outs.AsSpan(0, outCount)], insideTime,
             [.. steps.Select(s => new StepOutcome(
                 s.Step.Name, s.Started, s.MostWaiting, s.MostHere, s.WaitingTime, s.GoingTime, s.HandsTime, s.BlockedTime))],
             [.. moves.Select(m => new MoveOutcome(m.Trips, m.Items))],

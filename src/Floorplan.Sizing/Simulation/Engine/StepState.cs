@@ -49,8 +49,6 @@ internal sealed class StepState(LineStep step)
 
     private int here;
 
-    public int Here => here;
-
     /// <summary>How many more items may set out for here.</summary>
     public int Room
     {

@@ -21,7 +21,7 @@ public sealed record DayChange(string Of, string Text, Func<ProductLine, Product
 
     private static DayChange Person(ProductLine line, int c) => new(
         line.Crews[c].Name, FormattableString.Invariant($"one more person at {line.Crews[c].Name} ({line.Crews[c].People + 1} in all)"),
-        l => l with { Crews = With(l.Crews, c, x => x with { People = x.People + 1 }) });
+        l => l.WithPeople(c, n => n + 1));
 
     private static IEnumerable<DayChange> OfStep(ProductLine line, int s)
     {
@@ -32,7 +32,7 @@ public sealed record DayChange(string Of, string Text, Func<ProductLine, Product
         }
 
         DayChange Change(string text, Func<LineStep, LineStep> make) => new(
-            step.Name, text, l => l with { Steps = With(l.Steps, s, make) });
+            step.Name, text, l => l.WithStep(s, make));
         if (step is { Work.Mean: > 0, Stay.Mean: 0, Batch: 1 })
         {
             yield return Change(
@@ -72,9 +72,6 @@ public sealed record DayChange(string Of, string Text, Func<ProductLine, Product
         return new DayChange(
             line.Steps[move.From].Name,
             FormattableString.Invariant($"one more trolley {way} ({move.Carriers + 1} in all)"),
-            l => l with { Moves = With(l.Moves, m, x => x with { Carriers = x.Carriers + 1 }) });
+            l => l.WithMove(m, x => x with { Carriers = x.Carriers + 1 }));
     }
-
-    private static IReadOnlyList<T> With<T>(IReadOnlyList<T> all, int at, Func<T, T> make)
-        => [.. all.Select((x, i) => i == at ? make(x) : x)];
 }

@@ -36,7 +36,7 @@ public sealed record VariedFigure(string Name, int From, int To, Func<ProductLin
         return step < 0 ? (null, $"nothing called `{name[0]}` is on the way of the product; there are {Names(line)}")
             : name.Length < 2 || Change(name[1]) is not { } change
                 ? (null, $"`{sides[0]}` is not varied: of {name[0]} holds, batch, waits and workers can be")
-                : (new VariedFigure(sides[0], from, to, (l, n) => l with { Steps = With(l.Steps, step, s => change(s, n)) }), null);
+                : (new VariedFigure(sides[0], from, to, (l, n) => l.WithStep(step, s => change(s, n))), null);
     }
 
     private static (VariedFigure? Figure, string? Problem) OfCrew(string? name, string asked, int from, int to, ProductLine line)
@@ -46,7 +46,7 @@ public sealed record VariedFigure(string Name, int From, int To, Func<ProductLin
             : line.Crews.Index().Where(c => c.Item.Name == name).Select(c => c.Index).DefaultIfEmpty(-1).First();
         return crew < 0
             ? (null, $"which crew is meant: {string.Join(", ", line.Crews.Select(c => $"{Crew}.{c.Name}"))}?")
-            : (new VariedFigure(asked, from, to, (l, n) => l with { Crews = With(l.Crews, crew, c => c with { People = n }) }), null);
+            : (new VariedFigure(asked, from, to, (l, n) => l.WithPeople(crew, _ => n)), null);
     }
 
     private static Func<LineStep, int, LineStep>? Change(string detail) => detail switch
@@ -65,7 +65,4 @@ public sealed record VariedFigure(string Name, int From, int To, Func<ProductLin
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number is >= 1 and <= Most
             ? number
             : null;
-
-    private static IReadOnlyList<T> With<T>(IReadOnlyList<T> all, int at, Func<T, T> make)
-        => [.. all.Select((x, i) => i == at ? make(x) : x)];
 }

@@ -4,10 +4,9 @@ namespace Floorplan.Sizing.Simulation.Line;
 /// <param name="End">When the last thing happened.</param>
 /// <param name="Events">How many things happened.</param>
 /// <param name="Outs">When each item left the line, in order.</param>
-/// <param name="InsideTime">Items inside, summed over time.</param>
-/// <param name="ItemTime">From coming in to leaving, summed over items.</param>
+/// <param name="InsideTime">Items inside, summed over time: also the times inside, summed over items (Little 1961).</param>
 public sealed record LineOutcome(
-    ProductLine Line, long End, long Events, IReadOnlyList<long> Outs, double InsideTime, double ItemTime, IReadOnlyList<StepOutcome> Steps,
+    ProductLine Line, long End, long Events, IReadOnlyList<long> Outs, double InsideTime, IReadOnlyList<StepOutcome> Steps,
     IReadOnlyList<MoveOutcome> Moves, IReadOnlyList<PersonOutcome> People, IReadOnlyList<BinOutcome> Bins)
 {
     /// <summary>

@@ -20,6 +20,16 @@ public sealed record ProductLine
     /// <summary>Where people stand at each step, in metres; empty where walking takes no time, null where a step is nowhere.</summary>
     public IReadOnlyList<(double X, double Y)?> Places { get; init; } = [];
 
+    public ProductLine WithStep(int index, Func<LineStep, LineStep> change) => this with { Steps = With(Steps, index, change) };
+
+    public ProductLine WithMove(int index, Func<LineMove, LineMove> change) => this with { Moves = With(Moves, index, change) };
+
+    public ProductLine WithPeople(int crew, Func<int, int> change)
+        => this with { Crews = With(Crews, crew, c => c with { People = change(c.People) }) };
+
+    private static IReadOnlyList<T> With<T>(IReadOnlyList<T> all, int index, Func<T, T> change)
+        => [.. all.Select((x, i) => i == index ? change(x) : x)];
+
     /// <summary>With empty hands, metres a second.</summary>
     public double WalkingSpeed { get; init; }
 

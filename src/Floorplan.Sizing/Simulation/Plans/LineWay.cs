@@ -23,7 +23,6 @@ internal sealed record LineWay(Stop From, Stop To, IReadOnlyList<LegRoute> Legs)
     public Room? Room => From switch
     {
         StationStop s => s.Station.Room,
-        OpeningStop => RoomOf(To),
         _ => RoomOf(To),
     };
 
