@@ -1,3 +1,5 @@
+using Floorplan.Sizing.Simulation.Line;
+
 namespace Floorplan.Sizing.Simulation.Engine;
 
 /// <content>After each event: whatever can begin now begins.</content>
@@ -46,6 +48,17 @@ internal sealed partial class LineRun
         {
             LookAtMove(m);
         }
+
+        if (record is not null)
+        {
+            Write(record, s);
+        }
+    }
+
+    private void Write(LineRecord into, int s)
+    {
+        var state = steps[s];
+        into.Steps.Add(new StepCount(now, s, state.Waiting, state.Going, state.Hands, state.Done, state.Started));
     }
 
     private void LookAtMove(int m)
@@ -148,201 +161,5 @@ internal sealed partial class LineRun
         }
 
         return true;
-    }
-
-    /// <summary>Finds work for free people until there is none for any.</summary>
-    private bool GiveWork(CrewJobs crew)
-    {
-        bool any = false;
-        while (EmptyBin(crew) || AtHand(crew) || FarthestDown(crew))
-        {
-            any = true;
-        }
-
-        return any;
-    }
-
-    private bool EmptyBin(CrewJobs crew)
-    {
-        foreach (int b in crew.Bins)
-        {
-            var state = bins[b];
-            if (state.IsWaitedFor && !state.IsBeingEmptied && Nearest(crew, state.Bin.Near) is >= 0 and var who)
-            {
-                var person = people[who];
-                long walk = Walk(person, state.Bin.Near);
-                person.IsBusy = true;
-                person.Emptying += state.Bin.Trip;
-                person.Metres += 2 * state.Bin.Metres;
-                person.At = state.Bin.Near;
-                state.IsBeingEmptied = true;
-                events.Add(now + walk + state.Bin.Trip, EventKind.Emptied, b, who);
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>What somebody can do where they are: carry on first, then work.</summary>
-    private bool AtHand(CrewJobs crew)
-    {
-        foreach (int p in crew.People)
-        {
-            var person = people[p];
-            if (person.IsBusy)
-            {
-                continue;
-            }
-
-            foreach (int m in movesFrom[person.At])
-            {
-                if (crew == Of(moves[m].Move.Crew) && CanGo(m))
-                {
-                    Go(m, p, 0);
-                    return true;
-                }
-            }
-
-            if (crew == Of(steps[person.At].Step.Crew) && steps[person.At].Step.Work.Mean > 0 && CanStart(person.At))
-            {
-                Start(person.At, p, 0);
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private CrewJobs? Of(int crew) => crew < 0 ? null : crews[crew];
-
-    private bool FarthestDown(CrewJobs crew)
-    {
-        foreach (var job in crew.Jobs)
-        {
-            if ((job.Move >= 0 ? CanGo(job.Move) : CanStart(job.Step)) && Nearest(crew, job.Step) is >= 0 and var who)
-            {
-                long walk = Walk(people[who], job.Step);
-                if (job.Move >= 0)
-                {
-                    Go(job.Move, who, walk);
-                }
-                else
-                {
-                    Start(job.Step, who, walk);
-                }
-
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private int Nearest(CrewJobs crew, int step)
-    {
-        int best = -1;
-        foreach (int p in crew.People)
-        {
-            if (!people[p].IsBusy && (best < 0 || line.Walk(people[p].At, step) < line.Walk(people[best].At, step)))
-            {
-                best = p;
-            }
-        }
-
-        return best;
-    }
-
-    /// <summary>With empty hands; counted for the person.</summary>
-    private long Walk(PersonState person, int to)
-    {
-        long walk = line.Walk(person.At, to);
-        person.Walking += walk;
-        person.Metres += line.WalkMetres(walk);
-        person.At = to;
-        return walk;
-    }
-
-    /// <param name="walk">Until the person is there.</param>
-    private void Start(int s, int who, long walk)
-    {
-        var state = steps[s];
-        var step = state.Step;
-        int items = Math.Min(state.Waiting, step.Batch);
-        state.Start(items, now, who >= 0);
-        foreach (var (bin, kilograms) in step.Waste)
-        {
-            bins[bin].Add(kilograms * items, now);
-        }
-
-        long work = 0;
-        for (int i = 0; step.Work.Mean > 0 && i < items; i++)
-        {
-            work += step.Work.Draw(random[s]);
-        }
-
-        if (who >= 0)
-        {
-            people[who].IsBusy = true;
-            people[who].Working += work;
-            events.Add(now + walk + work, EventKind.Worked, s, who, items);
-        }
-        else
-        {
-            long stay = work + step.Stay.Draw(random[s]);
-            if (stay > 0)
-            {
-                events.Add(now + stay, EventKind.Stayed, s, -1, items);
-            }
-            else
-            {
-                Finish(s, items);
-            }
-        }
-
-        Look(s);
-    }
-
-    private void Go(int m, int who, long walk)
-    {
-        var state = moves[m];
-        var move = state.Move;
-        int items = state.HasCarrier ? state.Loaded : 1;
-        if (state.HasCarrier)
-        {
-            state.Loaded = 0;
-            state.Standing--;
-        }
-        else
-        {
-            steps[move.From].Take(1, now);
-        }
-
-        state.Trips++;
-        state.Items += items;
-        state.Under += items;
-        steps[move.To].Expect(items);
-        if (who >= 0)
-        {
-            people[who].IsBusy = true;
-            people[who].Carrying += move.There;
-            people[who].Metres += move.Metres;
-            people[who].Trips++;
-        }
-
-        if (walk + move.There == 0 && who < 0 && !state.HasCarrier)
-        {
-            // What takes no time and nobody has happened.
-            state.Under -= items;
-            steps[move.To].Come(items, now, wereExpected: true);
-            Look(move.To);
-        }
-        else
-        {
-            events.Add(now + walk + move.There, EventKind.Delivered, m, who, items);
-        }
-
-        Look(move.From);
-        Look(move.To);
     }
 }

@@ -36,6 +36,7 @@ internal sealed partial class LineRun
     private int breaks;
     private long now;
     private readonly long stepsOfEvent;
+    private readonly LineRecord? record;
     private long eventCount;
     private long inside;
     private long insideTime;
@@ -43,9 +44,10 @@ internal sealed partial class LineRun
     private long came;
     private long left;
 
-    private LineRun(ProductLine line, int seed)
+    private LineRun(ProductLine line, int seed, LineRecord? record)
     {
         this.line = line;
+        this.record = record;
         steps = [.. line.Steps.Select(s => new StepState(s))];
         moves = [.. line.Moves.Select(m => new MoveState(m))];
         bins = [.. line.Bins.Select(b => new BinState(b))];
@@ -69,9 +71,10 @@ internal sealed partial class LineRun
         toGive = new int[crews.Length];
     }
 
-    public static LineOutcome Of(ProductLine line, int seed = 0)
+    /// <param name="record">Where to write down what happens when; null where nobody asks.</param>
+    public static LineOutcome Of(ProductLine line, int seed = 0, LineRecord? record = null)
     {
-        var run = new LineRun(line, seed);
+        var run = new LineRun(line, seed, record);
         run.Begin();
         run.GoOn();
         return run.Outcome();
@@ -178,6 +181,7 @@ internal sealed partial class LineRun
                 break;
             case EventKind.Emptied:
                 bins[one.What].Empty();
+                record?.Bins.Add(new BinLevel(now, one.What, 0));
                 Free(one.Person);
                 LookAll();
                 break;
@@ -274,6 +278,8 @@ internal sealed partial class LineRun
             people[one.Person].Carrying += move.Back;
             people[one.Person].Metres += move.Metres;
             people[one.Person].At = move.From;
+            record?.People.Add(
+                new PersonSpan(one.Person, PersonDoes.BringBack, now, now + move.Back, move.To, move.From, one.What));
             events.Add(now + move.Back, EventKind.Returned, one.What, one.Person);
         }
         else

@@ -9,7 +9,8 @@ namespace Floorplan.Sizing.Simulation.Plans;
 public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOutcome? FlatOut)
 {
     /// <summary>One run of a line. The same line and seed give the same run.</summary>
-    public static LineOutcome Run(ProductLine line, int seed = 0) => LineRun.Of(line, seed);
+    /// <param name="record">Where to write down what happens when; null where nobody asks.</param>
+    public static LineOutcome Run(ProductLine line, int seed = 0, LineRecord? record = null) => LineRun.Of(line, seed, record);
 
     internal static PlannedDay Of(PlanFacts facts)
     {

@@ -1,0 +1,96 @@
+using Floorplan.Sizing.Simulation.Line;
+
+namespace Floorplan.Sizing.Simulation.Engine;
+
+/// <content>What begins: a job at a step, a trip from one step to the next.</content>
+internal sealed partial class LineRun
+{
+    /// <param name="walk">Until the person is there.</param>
+    private void Start(int s, int who, long walk)
+    {
+        var state = steps[s];
+        var step = state.Step;
+        int items = Math.Min(state.Waiting, step.Batch);
+        state.Start(items, now, who >= 0);
+        foreach (var (bin, kilograms) in step.Waste)
+        {
+            bins[bin].Add(kilograms * items, now);
+            record?.Bins.Add(new BinLevel(now, bin, bins[bin].Kilograms));
+        }
+
+        long work = 0;
+        for (int i = 0; step.Work.Mean > 0 && i < items; i++)
+        {
+            work += step.Work.Draw(random[s]);
+        }
+
+        if (who >= 0)
+        {
+            people[who].IsBusy = true;
+            people[who].Working += work;
+            record?.People.Add(new PersonSpan(who, PersonDoes.Work, now + walk, now + walk + work, s, s));
+            events.Add(now + walk + work, EventKind.Worked, s, who, items);
+        }
+        else
+        {
+            long stay = work + step.Stay.Draw(random[s]);
+            if (stay > 0)
+            {
+                events.Add(now + stay, EventKind.Stayed, s, -1, items);
+            }
+            else
+            {
+                Finish(s, items);
+            }
+        }
+
+        Look(s);
+    }
+
+    private void Go(int m, int who, long walk)
+    {
+        var state = moves[m];
+        var move = state.Move;
+        int items = state.HasCarrier ? state.Loaded : 1;
+        if (state.HasCarrier)
+        {
+            state.Loaded = 0;
+            state.Standing--;
+        }
+        else
+        {
+            steps[move.From].Take(1, now);
+        }
+
+        state.Trips++;
+        state.Items += items;
+        state.Under += items;
+        steps[move.To].Expect(items);
+        if (who >= 0)
+        {
+            people[who].IsBusy = true;
+            people[who].Carrying += move.There;
+            people[who].Metres += move.Metres;
+            people[who].Trips++;
+            record?.People.Add(
+                new PersonSpan(who, PersonDoes.Carry, now + walk, now + walk + move.There, move.From, move.To, m));
+        }
+
+        record?.Trips.Add(new LineTrip(m, who, items, now + walk, now + walk + move.There));
+
+        if (walk + move.There == 0 && who < 0 && !state.HasCarrier)
+        {
+            // What takes no time and nobody has happened.
+            state.Under -= items;
+            steps[move.To].Come(items, now, wereExpected: true);
+            Look(move.To);
+        }
+        else
+        {
+            events.Add(now + walk + move.There, EventKind.Delivered, m, who, items);
+        }
+
+        Look(move.From);
+        Look(move.To);
+    }
+}

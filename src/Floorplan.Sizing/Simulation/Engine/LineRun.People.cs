@@ -1,0 +1,128 @@
+using Floorplan.Sizing.Simulation.Line;
+
+namespace Floorplan.Sizing.Simulation.Engine;
+
+/// <content>Who does what next.</content>
+internal sealed partial class LineRun
+{
+    /// <summary>Finds work for free people until there is none for any.</summary>
+    private bool GiveWork(CrewJobs crew)
+    {
+        bool any = false;
+        while (EmptyBin(crew) || AtHand(crew) || FarthestDown(crew))
+        {
+            any = true;
+        }
+
+        return any;
+    }
+
+    private bool EmptyBin(CrewJobs crew)
+    {
+        foreach (int b in crew.Bins)
+        {
+            var state = bins[b];
+            if (state.IsWaitedFor && !state.IsBeingEmptied && Nearest(crew, state.Bin.Near) is >= 0 and var who)
+            {
+                var person = people[who];
+                long walk = Walk(who, state.Bin.Near);
+                person.IsBusy = true;
+                person.Emptying += state.Bin.Trip;
+                person.Metres += 2 * state.Bin.Metres;
+                person.At = state.Bin.Near;
+                state.IsBeingEmptied = true;
+                record?.People.Add(
+                    new PersonSpan(who, PersonDoes.Empty, now + walk, now + walk + state.Bin.Trip, state.Bin.Near, state.Bin.Near, b));
+                events.Add(now + walk + state.Bin.Trip, EventKind.Emptied, b, who);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>What somebody can do where they are: carry on first, then work.</summary>
+    private bool AtHand(CrewJobs crew)
+    {
+        foreach (int p in crew.People)
+        {
+            var person = people[p];
+            if (person.IsBusy)
+            {
+                continue;
+            }
+
+            foreach (int m in movesFrom[person.At])
+            {
+                if (crew == Of(moves[m].Move.Crew) && CanGo(m))
+                {
+                    Go(m, p, 0);
+                    return true;
+                }
+            }
+
+            if (crew == Of(steps[person.At].Step.Crew) && steps[person.At].Step.Work.Mean > 0 && CanStart(person.At))
+            {
+                Start(person.At, p, 0);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private CrewJobs? Of(int crew) => crew < 0 ? null : crews[crew];
+
+    private bool FarthestDown(CrewJobs crew)
+    {
+        foreach (var job in crew.Jobs)
+        {
+            if ((job.Move >= 0 ? CanGo(job.Move) : CanStart(job.Step)) && Nearest(crew, job.Step) is >= 0 and var who)
+            {
+                long walk = Walk(who, job.Step);
+                if (job.Move >= 0)
+                {
+                    Go(job.Move, who, walk);
+                }
+                else
+                {
+                    Start(job.Step, who, walk);
+                }
+
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private int Nearest(CrewJobs crew, int step)
+    {
+        int best = -1;
+        foreach (int p in crew.People)
+        {
+            if (!people[p].IsBusy && (best < 0 || line.Walk(people[p].At, step) < line.Walk(people[best].At, step)))
+            {
+                best = p;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>With empty hands; counted for the person.</summary>
+    private long Walk(int who, int to)
+    {
+        var person = people[who];
+        long walk = line.Walk(person.At, to);
+        if (walk > 0)
+        {
+            record?.People.Add(new PersonSpan(who, PersonDoes.Walk, now, now + walk, person.At, to));
+        }
+
+        person.Walking += walk;
+        person.Metres += line.WalkMetres(walk);
+        person.At = to;
+        return walk;
+    }
+}
