@@ -35,6 +35,40 @@ public static class DayDetails
         "breaks 31 min",
         "breaks 46 min");
 
+    public static Detail<ArrivalSyntax> Arrives { get; } = new(
+        "arrives",
+        "how many pieces come at a time, or that all are there before work",
+        ["arrives 41 fish", "arrives 46 fish", "arrives before work"],
+        ArrivalOf);
+
+    public static Detail<QuantitySyntax> StartUp { get; } = Time(
+        "start-up",
+        "from the first person in to the first piece: tanks are heated, ice is laid out",
+        Use.Used,
+        "start-up 46 min",
+        "start-up 51 min");
+
+    public static Detail<QuantitySyntax> WashDown { get; } = Time(
+        "wash-down",
+        "how long the crew cleans after the last piece",
+        Use.Used,
+        "wash-down 61 min",
+        "wash-down 1.5 h");
+
+    public static Detail<QuantitySyntax> HandWash { get; } = Time(
+        "hand wash",
+        "how long hands are washed on the way into a room",
+        Use.Used,
+        "hand wash 31 s",
+        "hand wash 46 s");
+
+    public static Detail<HelpSyntax> Helps { get; } = new(
+        "helps",
+        "where people of one crew help when they have nothing to do",
+        ["helps gutting from filleting", "helps gutting from chill", "helps packing from chill"],
+        HelpOf)
+    { Repeatable = true };
+
     public static Detail<QuantitySyntax> Changeover { get; } = Time(
         "changeover",
         "how long a changeover takes",
@@ -51,7 +85,8 @@ public static class DayDetails
 
     public static Detail<MoneySyntax> Price { get; } = Money("price", "what a product sells for", "price fish 4.50", "price fish 4.70");
 
-    public static IReadOnlyList<Detail> All { get; } = [Target, Crew, Elsewhere, Breaks, Changeover, Rate, Price];
+    public static IReadOnlyList<Detail> All { get; } =
+        [Target, Crew, Helps, Elsewhere, Arrives, StartUp, Breaks, HandWash, WashDown, Changeover, Rate, Price];
 
     private static Detail<QuantitySyntax> Time(string word, string says, Use use, params string[] examples) =>
         new(word, says, examples, c => c.Quantity(says, QuantityKind.Time)) { Use = use };
@@ -82,6 +117,23 @@ public static class DayDetails
         while (c.NextInList(n => n.Kind == TokenKind.Word));
         return crew;
     }
+
+    private static ArrivalSyntax? ArrivalOf(Cursor c)
+    {
+        if (c.Try("before"))
+        {
+            return c.Expect("work") ? new ArrivalSyntax(null) : null;
+        }
+
+        return c.Quantity("how many come at a time, or `before work`", QuantityKind.Count, QuantityKind.Mass) is { } load
+            ? new ArrivalSyntax(load)
+            : null;
+    }
+
+    private static HelpSyntax? HelpOf(Cursor c) =>
+        c.Name("the crew that is helped") is { } where && c.Expect("from") && c.Name("the crew that helps") is { } from
+            ? new HelpSyntax(where, from)
+            : null;
 
     private static ElsewhereSyntax ElsewhereOf(Cursor c)
     {

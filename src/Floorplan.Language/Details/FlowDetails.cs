@@ -24,6 +24,8 @@ public static class FlowDetails
             "outside -> d1 -> gutting  by hand 14 kg liquid",
             "outside -> d1 -> gutting  by hand 14 kg", "outside -> d1 -> gutting  by conveyor",
             "outside -> d1 -> gutting  by trolley 630 wide, takes 41 fish", "outside -> d1 -> gutting  by trolley 630 wide, takes 43 fish",
+            "outside -> d1 -> gutting  by trolley 630 wide, takes 43 fish, 2 trolleys",
+            "outside -> d1 -> gutting  by trolley 630 wide, takes 43 fish, 3 trolleys",
         ],
         LineOf)
     {
@@ -43,6 +45,7 @@ public static class FlowDetails
         (LengthSyntax? width, LengthSyntax? length) = (null, null);
         (QuantitySyntax? load, WordSyntax? loadKind) = (null, null);
         QuantitySyntax? takes = null;
+        NumberSyntax? trolleys = null;
         if (!c.Failed && c.Try("by") && (carriage = c.Word("a carriage", Carriages)) is not null && c.AtNumber)
         {
             if (carriage.Text == "hand")
@@ -60,6 +63,11 @@ public static class FlowDetails
             if (!c.AtPhraseEnd && !c.Failed && takes is null && c.Try("takes"))
             {
                 takes = c.Quantity("how much goes at a time", QuantityKind.Count, QuantityKind.Mass);
+            }
+            else if (!c.AtPhraseEnd && !c.Failed && trolleys is null && c.AtNumber && c.IsWord("trolleys", 1))
+            {
+                trolleys = c.Whole("how many trolleys go this way", 1, Bounds.MostTrolleys);
+                c.Skip();
             }
             else if (!c.AtPhraseEnd && !c.Failed)
             {
@@ -84,6 +92,7 @@ public static class FlowDetails
                 Load = load,
                 LoadKind = loadKind,
                 Takes = takes,
+                Trolleys = trolleys,
             }
             : null;
     }

@@ -58,13 +58,28 @@ public static class StationDetails
 
     public static Detail<WorkSyntax> Work { get; } = new(
         "work",
-        "the time that one piece takes, and whether the work is precise, light, heavy or cutting",
-        ["work 24 s each, heavy", "work 26 s each, heavy", "work 26 s each", "work cutting"],
+        "the time that one piece takes, how much that differs, and whether the work is precise, light, heavy or cutting",
+        [
+            "work 24 s each, heavy", "work 26 s each, heavy", "work 26 s each, spread 20 %, heavy", "work 26 s each, spread 25 %, heavy",
+            "work 26 s each", "work cutting",
+        ],
         StationReading.Work)
     {
         Repeatable = true,
         Clashes = (a, b) => (a.Each is not null && b.Each is not null) || (a.Kind is not null && b.Kind is not null),
     };
+
+    public static Detail<PauseSyntax> Pause { get; } = new(
+        "pause",
+        "how long hands stop after so many pieces, to change or sharpen a knife",
+        ["pause 22 s every 26 fish", "pause 24 s every 26 fish", "pause 24 s every 31 fish"],
+        StationReading.Pause);
+
+    public static Detail<QuantitySyntax> Rework { get; } = new(
+        "rework",
+        "what share of the pieces is worked on a second time",
+        ["rework 4 %", "rework 6 %"],
+        c => c.Quantity("a share of the pieces", QuantityKind.Ratio));
 
     public static Detail<LengthSyntax> WorkHeight { get; } = Forms.Length(
         "work height",
@@ -162,8 +177,8 @@ public static class StationDetails
     /// <summary>In the order of the guide.</summary>
     public static IReadOnlyList<Detail> All { get; } =
     [
-        Size, Place, Turned, Workers, Work, WorkHeight, Batch, Cycle, Stays, Holds, Waits, Needs, Clear, Waste, Weight, Cost, Hung,
-        Underside, OnWheels, AirGap, Inlet, Circuit, Volume,
+        Size, Place, Turned, Workers, Work, Pause, Rework, WorkHeight, Batch, Cycle, Stays, Holds, Waits, Needs, Clear, Waste, Weight,
+        Cost, Hung, Underside, OnWheels, AirGap, Inlet, Circuit, Volume,
     ];
 
     private static Detail<QuantitySyntax> Count(string word, string says, string what, params string[] examples) =>

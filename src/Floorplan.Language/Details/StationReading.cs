@@ -57,7 +57,7 @@ internal static class StationReading
         return new WorkersSyntax((int)count.Value, side, apart, start.To(c.Before));
     }
 
-    /// <summary><c>work 6 s each</c>, <c>work 6 s each, heavy</c> or <c>work heavy</c>.</summary>
+    /// <summary><c>work 6 s each</c>, <c>work 6 s each, spread 20 %, heavy</c> or <c>work heavy</c>.</summary>
     public static WorkSyntax? Work(Cursor c)
     {
         if (c.Kind == TokenKind.Word)
@@ -71,10 +71,27 @@ internal static class StationReading
         }
 
         c.Try("each");
+        QuantitySyntax? spread = null;
+        if (c.NextInList(n => n.IsWord("spread")))
+        {
+            c.Skip();
+            spread = c.Quantity("how much the time differs from piece to piece", QuantityKind.Ratio);
+        }
+
         return new WorkSyntax(
             each,
-            c.NextInList(n => Array.Exists(WorkWords, w => n.IsWord(w))) ? c.Word("a kind of work", WorkWords) : null);
+            c.NextInList(n => Array.Exists(WorkWords, w => n.IsWord(w))) ? c.Word("a kind of work", WorkWords) : null)
+        {
+            Spread = spread,
+        };
     }
+
+    /// <summary><c>pause 20 s every 25 fish</c></summary>
+    public static PauseSyntax? Pause(Cursor c) =>
+        c.Quantity("how long the pause is", QuantityKind.Time) is { } time && c.Expect("every")
+        && c.Quantity("after how many it comes", QuantityKind.Count) is { } every
+            ? new PauseSyntax(time, every)
+            : null;
 
     /// <summary><c>holds 80 fish</c> or <c>holds 5 shelves x 120 fish</c>, which is 600 fish.</summary>
     public static QuantitySyntax? Holds(Cursor c)

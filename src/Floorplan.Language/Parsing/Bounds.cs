@@ -19,11 +19,14 @@ public static class Bounds
     /// <summary>1 km, in nanometres.</summary>
     public const long LongestLength = 1_000_000_000_000;
 
-    /// <summary>At one side of a station; own assumption, as the next three.</summary>
+    /// <summary>At one side of a station; own assumption, as the next four.</summary>
     public const int MostWorkers = 40;
 
     /// <summary>The crew of one room.</summary>
     public const int MostPeople = 200;
+
+    /// <summary>On one way.</summary>
+    public const int MostTrolleys = 100;
 
     /// <summary>On one site.</summary>
     public const int MostToilets = 100;

@@ -17,16 +17,28 @@ internal static class CrewMaker
         var crew = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var (who, people) in draft.Crew)
         {
-            if (names.Find(who.Id)?.What is not ("room" or "station"))
-            {
-                names.ReportUnknown(who.Id, "room or station", who.Span, n => n.What is "room" or "station");
-            }
-            else
+            if (IsPlace(who, names))
             {
                 crew[who.Id] = crew.GetValueOrDefault(who.Id) + people;
             }
         }
 
-        return day with { Crew = crew };
+        return day with
+        {
+            Crew = crew,
+            Helps = [.. draft.Helps.Where(h => IsPlace(h.Where, names) & IsPlace(h.From, names)).Select(h => (h.Where.Id, h.From.Id))],
+        };
+    }
+
+    /// <summary>Whether there is such a room or station; tells it where there is none.</summary>
+    private static bool IsPlace(NameRef name, NameTable names)
+    {
+        bool isPlace = names.Find(name.Id)?.What is "room" or "station";
+        if (!isPlace)
+        {
+            names.ReportUnknown(name.Id, "room or station", name.Span, n => n.What is "room" or "station");
+        }
+
+        return isPlace;
     }
 }

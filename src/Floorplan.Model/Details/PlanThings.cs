@@ -101,6 +101,7 @@ public static class PlanThings
                         .Select(l => QuantityText.Length(l, units)))),
             ("load", Load(first.Carriage, units)),
             ("takes", first.Carriage.Takes is { } takes ? QuantityText.Of(takes, units) : ""),
+            ("trolleys", first.Carriage.Trolleys is { } trolleys ? FormattableString.Invariant($"{trolleys}") : ""),
             ("when", first.Period == Period.During ? "" : first.Period.ToString().ToLowerInvariant() + " work"))]);
     });
 

@@ -36,6 +36,9 @@ public sealed record Carriage(CarriageKind Kind, Length? Width)
 
     /// <summary>How much goes at a time, in items or by weight; null when not said.</summary>
     public Quantity? Takes { get; init; }
+
+    /// <summary>How many trolleys go this way; null when not said.</summary>
+    public int? Trolleys { get; init; }
 }
 
 /// <summary>Whether a load keeps still in the hands.</summary>

@@ -80,6 +80,18 @@ public sealed record Station
     /// <summary>How long one piece takes.</summary>
     public Quantity? WorkEach => Said.Figure(StationTable.WorkEach);
 
+    /// <summary>How much that differs from piece to piece: standard deviation over mean.</summary>
+    public Quantity? WorkSpread => Said.Figure(StationTable.WorkSpread);
+
+    /// <summary>How long hands stop after so many pieces.</summary>
+    public Quantity? Pause => Said.Figure(StationTable.Pause);
+
+    /// <summary>After how many pieces they stop.</summary>
+    public Quantity? PauseEvery => Said.Figure(StationTable.PauseEvery);
+
+    /// <summary>The share of pieces that are worked on a second time.</summary>
+    public Quantity? Rework => Said.Figure(StationTable.Rework);
+
     public Quantity? Batch => Said.Figure(StationTable.Batch);
 
     public Quantity? Cycle => Said.Figure(StationTable.Cycle);

@@ -44,7 +44,7 @@ public sealed class DayCommandTests
         double seconds = paced.GetProperty("seconds").GetDouble();
         Assert.All(paced.GetProperty("people").EnumerateArray(), p => Assert.Equal(
             seconds,
-            new[] { "workingSeconds", "carryingSeconds", "walkingSeconds", "emptyingSeconds", "waitingSeconds" }
+            new[] { "workingSeconds", "carryingSeconds", "walkingSeconds", "emptyingSeconds", "washingSeconds", "waitingSeconds" }
                 .Sum(name => p.GetProperty(name).GetDouble()),
             3));
         Assert.All(

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Floorplan.Arrange.Balancing;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
@@ -29,8 +30,9 @@ internal static class DayText
             return;
         }
 
-        Answer(page, day, gains);
+        Answer(page, plan, day, gains);
         Gains(page, day, gains);
+        Crews(page, day);
         page.Heading("Stations, at the fastest");
         var stations = new TextColumns("", "working", "done, not taken on", "most waiting");
         foreach (var (step, i) in fast.Steps.Select((s, i) => (s, i)).Where(s => planned.Stations[s.i] is not null))
@@ -44,14 +46,15 @@ internal static class DayText
 
         stations.Print(page);
         page.Heading("People, at the pace of the target");
-        var people = new TextColumns("", "working", "carrying", "walking", "waiting", "on foot");
+        var people = new TextColumns("", "working", "carrying", "walking", "washing", "waiting", "on foot");
         foreach (var (person, i) in paced.People.Select((p, i) => (p, i)))
         {
             int number = paced.People.Take(i + 1).Count(p => p.Crew == person.Crew);
             people.Add(
                 FormattableString.Invariant($"{paced.Line.Crews[person.Crew].Name} {number}"),
                 Share(person.Working + person.Emptying, paced.End),
-                Share(person.Carrying, paced.End), Share(person.Walking, paced.End), Share(person.Waiting, paced.End),
+                Share(person.Carrying, paced.End), Share(person.Walking, paced.End), Share(person.Washing, paced.End),
+                Share(person.Waiting, paced.End),
                 QuantityText.Distance(1000 * person.Metres, plan.Units));
         }
 
@@ -60,7 +63,7 @@ internal static class DayText
         page.Prose(Assumed(paced.Line, plan.Units));
     }
 
-    private static void Answer(Page page, PlannedDay day, DayGains gains)
+    private static void Answer(Page page, Plan plan, PlannedDay day, DayGains gains)
     {
         var planned = day.Planned;
         double target = planned.TargetPerHour;
@@ -68,19 +71,32 @@ internal static class DayText
         page.Line(FormattableString.Invariant(
             $"asked: {QuantityText.Coarse(target)} {unit}/h for {QuantityText.Time(Ticks.Seconds(planned.Work))}, {planned.Items} in all"));
         page.Line(
-            new Piece($"makes: {QuantityText.Coarse(day.Rate)} {unit}/h", day.KeepsUp ? Tone.Good : Tone.Error),
+            new Piece($"makes: {QuantityText.Coarse(day.Rate)}{Band(day)} {unit}/h", day.KeepsUp ? Tone.Good : Tone.Error),
             day.KeepsUp ? ", so it keeps up" : $", {QuantityText.Coarse(target - day.Rate)} short of the target");
         var outs = day.Paced!.Outs;
         page.Line($"at the pace of the target the first is done {After(outs[0])} after the start, the last {After(outs[^1])}");
-        if (gains.Single.Concat(gains.Pairs).FirstOrDefault() is { } best)
+        if (DayFrame.Of(plan, day) is { } frame)
         {
-            page.Line($"what holds it up first: {Limit(best)}");
+            string before = frame.StartUp > 0 ? $"{After(frame.StartUp)} of start-up, " : "";
+            string estimated = frame.IsWashDownSaid ? "" : " (estimated)";
+            page.Line(
+                $"the crew is there {After(frame.CrewTime)}: {before}{After(frame.HandsEnd)} of work, "
+                    + $"{After(frame.WashDown)} of wash-down{estimated}");
+        }
+
+        if (gains.Limit.Length > 0)
+        {
+            double gain = gains.Single.Concat(gains.Pairs).First().Rate - gains.Rate;
+            page.Line(
+                $"what holds it up first: {gains.Limit}, by {QuantityText.Coarse(gain)} {unit}/h"
+                    + (gains.NextLimit.Length > 0 ? $"; then {gains.NextLimit}" : ""));
         }
 
         page.Gap();
     }
 
-    private static string Limit(DayGain best) => string.Join(" and ", best.Changes.Select(c => c.Of).Distinct());
+    /// <summary>Where times differ from piece to piece, the 95 % band of the pace.</summary>
+    private static string Band(PlannedDay day) => day.Pace.Half > 0 ? $" ± {QuantityText.Coarse(day.Pace.Half)}" : "";
 
     private static void Gains(Page page, PlannedDay day, DayGains gains)
     {
@@ -108,6 +124,18 @@ internal static class DayText
 
             page.Gap();
         }
+    }
+
+    private static void Crews(Page page, PlannedDay day)
+    {
+        var table = new TextColumns("Hands, at the pace of the target", "people", "work an item", "an item every", "at least");
+        foreach (var crew in LeastCrew.Of(day))
+        {
+            string least = Whole(crew.AtLeast) + (crew.People > crew.AtLeast ? " to " + Whole(crew.People) : "");
+            table.Add(crew.Work.Name, Whole(crew.Work.People), After(crew.Work.Content), After(crew.Takt), least);
+        }
+
+        table.Print(page);
     }
 
     private static void Stores(Page page, Plan plan, PlannedDay day, LineOutcome paced)
@@ -142,7 +170,9 @@ internal static class DayText
             + $"{DayAssumptions.PickAndPut.ToString(CultureInfo.InvariantCulture)} seconds ({DayAssumptions.PickSource.Text}).{trolley}"
             + " People share all work of their room, each does what is nearest, then what is farthest down the line (own assumption)."
             + " Product leaves the stores after work (own assumption). Breaks are taken together at half-time (own assumption)."
-            + " Washing of hands and change-over are not counted yet.";
+            + $" Hands are washed at the start, after a break and on the way into a room, {DayAssumptions.HandWash:0} seconds "
+            + $"({DayAssumptions.HandWashSource.Text}). Wash-down: {DayAssumptions.WashDownSource.Text}."
+            + " Least crew: each keeps to one stretch of the line; walking and washing are not in it.";
 
         string Speed(double metresPerSecond) => QuantityText.Of(metresPerSecond, Measure.Speed, units);
     }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Floorplan.Arrange.Balancing;
 using Floorplan.Model;
 using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Line;
@@ -33,8 +34,21 @@ internal static class DayJson
         json.WriteNumber("items", day.Planned.Items);
         json.WriteNumber("ratePerHour", Rounded(day.Rate));
         json.WriteBoolean("keepsUp", day.KeepsUp);
+        json.WriteNumber("rateHalfBand", Rounded(day.Pace.Half));
         json.WriteNumber("firstDoneSeconds", Ticks.Seconds(paced.Outs[0]));
         json.WriteNumber("lastDoneSeconds", Ticks.Seconds(paced.Outs[^1]));
+        Frame(json, DayFrame.Of(plan, day));
+        Each(json, "leastCrew", LeastCrew.Of(day), crew =>
+        {
+            json.WriteString("crew", crew.Work.Name);
+            json.WriteNumber("people", crew.Work.People);
+            json.WriteNumber("workSecondsAnItem", Rounded(Ticks.Seconds(crew.Work.Content)));
+            json.WriteNumber("taktSeconds", Rounded(Ticks.Seconds(crew.Takt)));
+            json.WriteNumber("enough", crew.People);
+            json.WriteNumber("atLeast", crew.AtLeast);
+        });
+        json.WriteString("heldUpBy", gains.Limit);
+        json.WriteString("thenBy", gains.NextLimit);
         Each(json, "gains", gains.Single.Concat(gains.Pairs), gain => Gain(json, gain));
         Each(json, "toTarget", gains.ToTarget, gain => Gain(json, gain));
         json.WriteBoolean("targetIsReached", gains.Reaches);
@@ -48,6 +62,20 @@ internal static class DayJson
             Number(json, "fullAfterSeconds", store.FullAt is { } at ? Ticks.Seconds(at) : null);
         });
     });
+
+    private static void Frame(Utf8JsonWriter json, DayFrame? frame)
+    {
+        if (frame is not null)
+        {
+            json.WriteStartObject("frame");
+            json.WriteNumber("startUpSeconds", Ticks.Seconds(frame.StartUp));
+            json.WriteNumber("handsEndSeconds", Ticks.Seconds(frame.HandsEnd));
+            json.WriteNumber("washDownSeconds", Ticks.Seconds(frame.WashDown));
+            json.WriteBoolean("washDownIsSaid", frame.IsWashDownSaid);
+            json.WriteNumber("crewSeconds", Ticks.Seconds(frame.CrewTime));
+            json.WriteEndObject();
+        }
+    }
 
     private static void Run(Utf8JsonWriter json, string name, LineOutcome run)
     {
@@ -70,6 +98,7 @@ internal static class DayJson
             json.WriteNumber("carryingSeconds", Ticks.Seconds(person.Carrying));
             json.WriteNumber("walkingSeconds", Ticks.Seconds(person.Walking));
             json.WriteNumber("emptyingSeconds", Ticks.Seconds(person.Emptying));
+            json.WriteNumber("washingSeconds", Ticks.Seconds(person.Washing));
             json.WriteNumber("waitingSeconds", Ticks.Seconds(person.Waiting));
             json.WriteNumber("metres", Rounded(person.Metres));
         });

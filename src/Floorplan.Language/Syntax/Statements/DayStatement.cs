@@ -19,6 +19,16 @@ public sealed class DayStatement : Statement
 
     public QuantitySyntax? Breaks => Value(DayDetails.Breaks);
 
+    public ArrivalSyntax? Arrives => Value(DayDetails.Arrives);
+
+    public QuantitySyntax? StartUp => Value(DayDetails.StartUp);
+
+    public QuantitySyntax? WashDown => Value(DayDetails.WashDown);
+
+    public QuantitySyntax? HandWash => Value(DayDetails.HandWash);
+
+    public IReadOnlyList<HelpSyntax> Helps => Values(DayDetails.Helps);
+
     public QuantitySyntax? Changeover => Value(DayDetails.Changeover);
 
     public IReadOnlyList<MoneySyntax> Rates => Values(DayDetails.Rate);
@@ -28,6 +38,13 @@ public sealed class DayStatement : Statement
 
 /// <summary><c>target 120 fish/h for 5 h</c></summary>
 public sealed record TargetSyntax(QuantitySyntax Amount, QuantitySyntax? Hours);
+
+/// <summary><c>arrives 40 fish</c> or <c>arrives before work</c>.</summary>
+/// <param name="Load">Null where all are there before work.</param>
+public sealed record ArrivalSyntax(QuantitySyntax? Load);
+
+/// <summary><c>helps gutting from filleting</c>: both as in <c>crew</c>.</summary>
+public sealed record HelpSyntax(NameSyntax Where, NameSyntax From);
 
 /// <summary><c>elsewhere 2 toilets, changing room</c></summary>
 public sealed record ElsewhereSyntax(NumberSyntax? Toilets, bool Changing);

@@ -28,4 +28,7 @@ public sealed record ChainSyntax(
 
     /// <summary>How much goes at a time: <c>takes 40 fish</c>; null when not said.</summary>
     public QuantitySyntax? Takes { get; init; }
+
+    /// <summary>How many go this way: <c>2 trolleys</c>; null when not said.</summary>
+    public NumberSyntax? Trolleys { get; init; }
 }

@@ -25,9 +25,16 @@ public sealed class StationStatement : Statement
 /// <summary><c>worker south</c> or <c>workers 2 north, 800 apart</c></summary>
 public sealed record WorkersSyntax(int Count, SideSyntax Side, LengthSyntax? Apart, SourceSpan Span);
 
-/// <summary><c>work 24 s each, heavy</c></summary>
+/// <summary><c>work 24 s each, spread 20 %, heavy</c></summary>
 /// <param name="Kind"><c>precise</c>, <c>light</c>, <c>heavy</c> or <c>cutting</c>.</param>
-public sealed record WorkSyntax(QuantitySyntax? Each, WordSyntax? Kind);
+public sealed record WorkSyntax(QuantitySyntax? Each, WordSyntax? Kind)
+{
+    /// <summary>How much the time differs from piece to piece: standard deviation over mean.</summary>
+    public QuantitySyntax? Spread { get; init; }
+}
+
+/// <summary><c>pause 20 s every 25 fish</c></summary>
+public sealed record PauseSyntax(QuantitySyntax Time, QuantitySyntax Every);
 
 /// <summary><c>weight 60 kg empty, 90 kg full</c></summary>
 public sealed record WeightSyntax(QuantitySyntax? Empty, QuantitySyntax? Full);

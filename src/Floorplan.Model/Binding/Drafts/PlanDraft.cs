@@ -31,6 +31,8 @@ internal sealed record PlanDraft(SourceText Source, PlanHead Head, BuiltShell Sh
 
     public List<(NameRef Who, int People)> Crew { get; } = [];
 
+    public List<(NameRef Where, NameRef From)> Helps { get; } = [];
+
     public Day? Day { get; set; }
 
     public List<LimitOverride> Limits { get; } = [];

@@ -31,7 +31,12 @@ internal static class FlowReader
             LoadKind = LoadOf(chain),
             Takes = chain.Takes?.Value,
         },
-        "trolley" => new Carriage(CarriageKind.Trolley, chain.Width?.Value) { Length = chain.Length?.Value, Takes = chain.Takes?.Value },
+        "trolley" => new Carriage(CarriageKind.Trolley, chain.Width?.Value)
+        {
+            Length = chain.Length?.Value,
+            Takes = chain.Takes?.Value,
+            Trolleys = (int?)chain.Trolleys?.Value,
+        },
         "rail" => new Carriage(CarriageKind.Rail, null) { Takes = chain.Takes?.Value },
         "conveyor" => new Carriage(CarriageKind.Conveyor, chain.Width?.Value),
         "chute" => new Carriage(CarriageKind.Chute, null),

@@ -132,7 +132,14 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
             ToiletsElsewhere = (int)Math.Clamp(day.ToiletsElsewhere?.Value ?? 0, 0, ushort.MaxValue),
             ChangingElsewhere = day.ChangingElsewhere,
             Breaks = day.Breaks?.Value,
+            Arrives = day.Arrives?.Load?.Value,
+            ArrivesBeforeWork = day.Arrives is { Load: null },
+            StartUp = day.StartUp?.Value,
+            WashDown = day.WashDown?.Value,
+            HandWash = day.HandWash?.Value,
         };
+        draft.Helps.AddRange(
+            day.Helps.Select(h => (new NameRef(h.Where.Text, h.Where.Span), new NameRef(h.From.Text, h.From.Span))));
         draft.Crew.AddRange(
             day.Crew.Select(c => (new NameRef(c.Where.Text, c.Where.Span), (int)Math.Clamp(c.Count.Value, 0, ushort.MaxValue))));
     }

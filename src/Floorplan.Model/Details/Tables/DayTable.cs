@@ -1,4 +1,5 @@
 using Floorplan.Language.Details;
+using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 
 namespace Floorplan.Model.Details.Tables;
@@ -16,7 +17,16 @@ internal static class DayTable
             c => string.Join(", ", c.Select(p => FormattableString.Invariant($"{p.Where.Text} {p.Count.Value}"))),
             (crew, _) => crew),
         SaidRows<DayStatement>.Part<ElsewhereSyntax, string>("elsewhere", DayDetails.Elsewhere, Elsewhere, (text, _) => text),
+        SaidRows<DayStatement>.All(DayDetails.Helps, h => $"{h.Where.Text} from {h.From.Text}", (text, _) => text),
+        SaidRows<DayStatement>.Part<ArrivalSyntax, ArrivalSyntax>(
+            DayDetails.Arrives.Word,
+            DayDetails.Arrives,
+            a => a,
+            (a, units) => a.Load is { } load ? QuantityText.Of(load.Value, units) : "before work"),
+        SaidRows<DayStatement>.Of(DayDetails.StartUp),
         SaidRows<DayStatement>.Of(DayDetails.Breaks),
+        SaidRows<DayStatement>.Of(DayDetails.HandWash),
+        SaidRows<DayStatement>.Of(DayDetails.WashDown),
         SaidRows<DayStatement>.Of(DayDetails.Changeover),
         SaidRows<DayStatement>.All(DayDetails.Rate, Money, (text, _) => text),
         SaidRows<DayStatement>.All(DayDetails.Price, Money, (text, _) => text),

@@ -32,6 +32,18 @@ public static class StationTable
         (s, _) => s.Values(StationDetails.Work).Select(w => w.Each).FirstOrDefault(e => e is not null)?.Value,
         (each, units) => QuantityText.Of(each, units));
 
+    public static SaidRow<StationStatement, Quantity> WorkSpread { get; } = new(
+        "work spread",
+        StationDetails.Work,
+        (s, _) => s.Values(StationDetails.Work).Select(w => w.Spread).FirstOrDefault(e => e is not null)?.Value,
+        (spread, units) => QuantityText.Of(spread, units));
+
+    public static SaidRow<StationStatement, Quantity> Pause { get; } = Rows.Part("pause", StationDetails.Pause, p => p.Time);
+
+    public static SaidRow<StationStatement, Quantity> PauseEvery { get; } = Rows.Part("pause every", StationDetails.Pause, p => p.Every);
+
+    public static SaidRow<StationStatement, Quantity> Rework { get; } = Rows.Of(StationDetails.Rework);
+
     public static SaidRow<StationStatement, WorkKind> WorkKind { get; } = new(
         "work",
         StationDetails.Work,
@@ -93,8 +105,8 @@ public static class StationTable
     /// <summary>In the order that they are told.</summary>
     public static IReadOnlyList<SaidRow<StationStatement>> All { get; } =
     [
-        Size, Place, Turned, Workers, WorkEach, WorkKind, WorkHeight, Batch, Cycle, Stays, Holds, Waits, Needs, Clears, Wastes,
-        WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
+        Size, Place, Turned, Workers, WorkEach, WorkSpread, WorkKind, Pause, PauseEvery, Rework, WorkHeight, Batch, Cycle, Stays, Holds,
+        Waits, Needs, Clears, Wastes, WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
         AirGap, Inlet, Circuit, Volume,
     ];
 

@@ -12,6 +12,8 @@ internal sealed class CrewJobs
         var trips = Enumerable.Range(0, line.Moves.Count).Where(m => line.Moves[m].Crew == crew)
             .Select(m => (Job: new CrewJob(line.Moves[m].From, m), Depth: (2 * depth[line.Moves[m].From]) - 1));
         Jobs = [.. starts.Concat(trips).OrderBy(j => j.Depth).Select(j => j.Job)];
+        Helps = [.. line.Crews[crew].Helps];
+        Helpers = [.. Enumerable.Range(0, line.Crews.Count).Where(c => line.Crews[c].Helps.Contains(crew))];
         Bins = [.. Enumerable.Range(0, line.Bins.Count).Where(b => line.Bins[b].Crew == crew)];
     }
 
@@ -19,6 +21,12 @@ internal sealed class CrewJobs
     public CrewJob[] Jobs { get; }
 
     public int[] Bins { get; }
+
+    /// <summary>Crews that are helped.</summary>
+    public int[] Helps { get; }
+
+    /// <summary>Crews that help here.</summary>
+    public int[] Helpers { get; }
 
     /// <summary>Indices of its people.</summary>
     public List<int> People { get; } = [];

@@ -24,6 +24,8 @@ internal sealed partial class LineRun
             work += step.Work.Draw(random[s]);
         }
 
+        work += Again(state, items);
+
         if (who >= 0)
         {
             people[who].IsBusy = true;
@@ -45,6 +47,20 @@ internal sealed partial class LineRun
         }
 
         Look(s);
+    }
+
+    /// <summary>What is worked on a second time, and pauses, for the items that have just been started.</summary>
+    private long Again(StepState state, int items)
+    {
+        var step = state.Step;
+        int before = state.Started - items;
+        long again = step.PauseEvery > 0 ? step.Pause * ((state.Started / step.PauseEvery) - (before / step.PauseEvery)) : 0;
+        if (step.Rework > 0)
+        {
+            again += step.Work.Mean * (long)(Math.Floor(state.Started * step.Rework) - Math.Floor(before * step.Rework));
+        }
+
+        return again;
     }
 
     private void Go(int m, int who, long walk)

@@ -14,8 +14,7 @@ internal sealed partial class LineRun
                 s.Step.Name, s.Started, s.MostWaiting, s.MostHere, s.WaitingTime, s.GoingTime, s.HandsTime, s.BlockedTime))],
             [.. moves.Select(m => new MoveOutcome(m.Trips, m.Items))],
             [.. people.Select(p => new PersonOutcome(
-                p.Crew, p.Working, p.Carrying, p.Walking, p.Emptying, now - p.Working - p.Carrying - p.Walking - p.Emptying, p.Metres,
-                p.Trips))],
+                p.Crew, p.Working, p.Carrying, p.Walking, p.Emptying, p.Washing, now - p.Busy, p.Until, p.Metres, p.Trips))],
             [.. bins.Select(b => new BinOutcome(b.Bin, b.Sum, b.Emptied, b.FullAt))]);
     }
 
@@ -35,7 +34,7 @@ internal sealed partial class LineRun
 
         foreach (var person in people)
         {
-            if (person.Working + person.Carrying + person.Walking + person.Emptying > now)
+            if (person.Busy > now)
             {
                 throw new InvalidOperationException("somebody worked for longer than the day");
             }

@@ -9,7 +9,7 @@ internal sealed partial class LineRun
     private bool GiveWork(CrewJobs crew)
     {
         bool any = false;
-        while (EmptyBin(crew) || AtHand(crew) || FarthestDown(crew))
+        while (EmptyBin(crew) || AtHand(crew) || FarthestDown(crew, crew) || Help(crew))
         {
             any = true;
         }
@@ -33,7 +33,8 @@ internal sealed partial class LineRun
                 state.IsBeingEmptied = true;
                 record?.People.Add(
                     new PersonSpan(who, PersonDoes.Empty, now + walk, now + walk + state.Bin.Trip, state.Bin.Near, state.Bin.Near, b));
-                events.Add(now + walk + state.Bin.Trip, EventKind.Emptied, b, who);
+                long wash = Wash(who, now + walk + state.Bin.Trip);
+                events.Add(now + walk + state.Bin.Trip + wash, EventKind.Emptied, b, who);
                 return true;
             }
         }
@@ -56,14 +57,14 @@ internal sealed partial class LineRun
             {
                 if (crew == Of(moves[m].Move.Crew) && CanGo(m))
                 {
-                    Go(m, p, 0);
+                    Go(m, p, Walk(p, person.At));
                     return true;
                 }
             }
 
             if (crew == Of(steps[person.At].Step.Crew) && steps[person.At].Step.Work.Mean > 0 && CanStart(person.At))
             {
-                Start(person.At, p, 0);
+                Start(person.At, p, Walk(p, person.At));
                 return true;
             }
         }
@@ -73,9 +74,25 @@ internal sealed partial class LineRun
 
     private CrewJobs? Of(int crew) => crew < 0 ? null : crews[crew];
 
-    private bool FarthestDown(CrewJobs crew)
+    /// <summary>Who has nothing to do in the crew's own work helps.</summary>
+    private bool Help(CrewJobs crew)
     {
-        foreach (var job in crew.Jobs)
+        foreach (int other in crew.Helps)
+        {
+            if (FarthestDown(crew, crews[other]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <param name="crew">Who does it.</param>
+    /// <param name="of">Whose work it is.</param>
+    private bool FarthestDown(CrewJobs crew, CrewJobs of)
+    {
+        foreach (var job in of.Jobs)
         {
             if ((job.Move >= 0 ? CanGo(job.Move) : CanStart(job.Step)) && Nearest(crew, job.Step) is >= 0 and var who)
             {
@@ -110,7 +127,7 @@ internal sealed partial class LineRun
         return best;
     }
 
-    /// <summary>With empty hands; counted for the person.</summary>
+    /// <summary>With empty hands, hands washed where that is due; counted for the person.</summary>
     private long Walk(int who, int to)
     {
         var person = people[who];
@@ -122,7 +139,20 @@ internal sealed partial class LineRun
 
         person.Walking += walk;
         person.Metres += line.WalkMetres(walk);
+        bool washes = person.MustWash || line.IsIntoAnotherRoom(person.At, to);
         person.At = to;
-        return walk;
+        person.MustWash = false;
+        return washes ? walk + Wash(who, now + walk) : walk;
+    }
+
+    private long Wash(int who, long from)
+    {
+        if (line.HandWash > 0)
+        {
+            people[who].Washing += line.HandWash;
+            record?.People.Add(new PersonSpan(who, PersonDoes.Wash, from, from + line.HandWash, people[who].At, people[who].At));
+        }
+
+        return line.HandWash;
     }
 }

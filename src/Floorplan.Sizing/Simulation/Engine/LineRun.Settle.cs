@@ -95,9 +95,22 @@ internal sealed partial class LineRun
         }
     }
 
+    /// <summary>A crew, and those that help it, may have work.</summary>
     private void Tell(int crew)
     {
-        if (crew >= 0 && !crews[crew].MayStart)
+        if (crew >= 0)
+        {
+            TellOne(crew);
+            foreach (int helper in crews[crew].Helpers)
+            {
+                TellOne(helper);
+            }
+        }
+    }
+
+    private void TellOne(int crew)
+    {
+        if (!crews[crew].MayStart)
         {
             crews[crew].MayStart = true;
             toGive[toGiveCount++] = crew;

@@ -190,6 +190,11 @@ internal sealed partial class LineRun
                 break;
             default:
                 breaks--;
+                foreach (var person in people)
+                {
+                    person.MustWash = true;
+                }
+
                 LookAll();
                 break;
         }
@@ -280,7 +285,8 @@ internal sealed partial class LineRun
             people[one.Person].At = move.From;
             record?.People.Add(
                 new PersonSpan(one.Person, PersonDoes.BringBack, now, now + move.Back, move.To, move.From, one.What));
-            events.Add(now + move.Back, EventKind.Returned, one.What, one.Person);
+            long wash = line.IsIntoAnotherRoom(move.To, move.From) ? Wash(one.Person, now + move.Back) : 0;
+            events.Add(now + move.Back + wash, EventKind.Returned, one.What, one.Person);
         }
         else
         {
@@ -296,6 +302,7 @@ internal sealed partial class LineRun
         if (person >= 0)
         {
             people[person].IsBusy = false;
+            people[person].Until = now;
             Tell(people[person].Crew);
         }
     }

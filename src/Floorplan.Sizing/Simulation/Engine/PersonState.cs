@@ -20,6 +20,17 @@ internal sealed class PersonState(int crew, int at)
 
     public long Emptying { get; set; }
 
+    public long Washing { get; set; }
+
+    /// <summary>Hands are to be washed before the next work: at the start and after a break.</summary>
+    public bool MustWash { get; set; } = true;
+
+    /// <summary>When the last thing was done.</summary>
+    public long Until { get; set; }
+
+    /// <summary>All that is not waiting.</summary>
+    public long Busy => Working + Carrying + Walking + Emptying + Washing;
+
     public double Metres { get; set; }
 
     public int Trips { get; set; }

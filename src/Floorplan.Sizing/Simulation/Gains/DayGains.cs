@@ -20,6 +20,17 @@ public sealed record DayGain(IReadOnlyList<DayChange> Changes, double Rate)
 public sealed record DayGains(
     double Rate, IReadOnlyList<DayGain> Single, IReadOnlyList<DayGain> Pairs, IReadOnlyList<DayGain> ToTarget, bool Reaches)
 {
+    /// <summary>What helps most once the best change is made: the next thing that holds the line up. Null where nothing does.</summary>
+    public DayGain? Next { get; private init; }
+
+    /// <summary>What holds the line up first, by name; empty where nothing that is changed helps.</summary>
+    public string Limit => NamesOf(Single.Concat(Pairs).FirstOrDefault());
+
+    /// <summary>The same for <see cref="Next"/>.</summary>
+    public string NextLimit => NamesOf(Next);
+
+    private static string NamesOf(DayGain? gain) => gain is null ? "" : string.Join(" and ", gain.Changes.Select(c => c.Of).Distinct());
+
     /// <summary>Less is none: half a percent.</summary>
     private const double Least = 1.005;
 
@@ -51,6 +62,13 @@ public sealed record DayGains(
         var steps = new List<DayGain>();
         double rate = day.Rate;
         var best = single.Concat(pairs).FirstOrDefault();
+        DayGain? afterBest = null;
+        if (best is not null)
+        {
+            var better = best.Changes.Aggregate(line, (l, c) => c.Make(l));
+            afterBest = Better(better, LineRun.Of(better), inParallel: true).FirstOrDefault();
+        }
+
         while (rate < PlannedDay.Enough * planned.TargetPerHour && steps.Count < MostSteps && best is not null)
         {
             line = best.Changes.Aggregate(line, (l, c) => c.Make(l));
@@ -61,7 +79,10 @@ public sealed record DayGains(
             best = next.Count > 0 ? next[0] : BetterPairs(line, run).FirstOrDefault();
         }
 
-        return new DayGains(day.Rate, single, pairs, steps, rate >= PlannedDay.Enough * planned.TargetPerHour);
+        return new DayGains(day.Rate, single, pairs, steps, rate >= PlannedDay.Enough * planned.TargetPerHour)
+        {
+            Next = afterBest,
+        };
     }
 
     /// <summary>What helps most by itself; null where no single change does. A part of <see cref="Of"/> that takes little time.</summary>
@@ -107,12 +128,12 @@ public sealed record DayGains(
     private static IReadOnlyList<DayGain> Run(
         ProductLine line, LineOutcome run, IReadOnlyList<IReadOnlyList<DayChange>> changes, bool inParallel)
     {
-        double now = run.SteadyRate;
+        double now = LinePace.Of(line, run).PerHour;
         var gains = inParallel ? changes.AsParallel().AsOrdered().Select(With) : changes.Select(With);
 
         // Of two that gain alike the one that asks for less is told first: people and places before machines, in the order made.
         return [.. gains.Where(g => g.Rate > now * Least).ToList().OrderByDescending(g => Math.Round(g.Rate, 3))];
 
-        DayGain With(IReadOnlyList<DayChange> made) => new(made, LineRun.Of(made.Aggregate(line, (l, c) => c.Make(l))).SteadyRate);
+        DayGain With(IReadOnlyList<DayChange> made) => new(made, LinePace.Of(made.Aggregate(line, (l, c) => c.Make(l))).PerHour);
     }
 }

@@ -37,7 +37,7 @@ public static class DayGrid
         {
             int[] values = Values(figures, n);
             var varied = figures.Zip(values).Aggregate(line, (l, f) => f.First.Make(l, f.Second));
-            return new GridRun(values, PlannedDay.Run(varied).SteadyRate);
+            return new GridRun(values, LinePace.Of(varied).PerHour);
         })];
     }
 

@@ -1,7 +1,11 @@
 namespace Floorplan.Sizing.Simulation.Line;
 
 /// <summary>People who share their work.</summary>
-public sealed record LineCrew(string Name, int People);
+public sealed record LineCrew(string Name, int People)
+{
+    /// <summary>Indices of the crews that they help when they have nothing to do, first those that come first.</summary>
+    public IReadOnlyList<int> Helps { get; init; } = [];
+}
 
 /// <summary>A bin, and how it is emptied.</summary>
 /// <param name="Kilograms">What it holds.</param>

@@ -55,9 +55,11 @@ public sealed record MoveOutcome(int Trips, int Items);
 /// <param name="Crew">Index of the crew.</param>
 /// <param name="Carrying">With a load, and back with what carried it.</param>
 /// <param name="Walking">With empty hands.</param>
+/// <param name="Washing">Hands, on the way into a room.</param>
 /// <param name="Waiting">The rest of the day.</param>
+/// <param name="Until">When the last thing that they did was done.</param>
 public sealed record PersonOutcome(
-    int Crew, long Working, long Carrying, long Walking, long Emptying, long Waiting, double Metres, int Trips);
+    int Crew, long Working, long Carrying, long Walking, long Emptying, long Washing, long Waiting, long Until, double Metres, int Trips);
 
 /// <param name="Kilograms">All that came into it.</param>
 /// <param name="Emptied">How often, during work.</param>

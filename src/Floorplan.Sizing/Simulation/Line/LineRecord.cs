@@ -35,6 +35,9 @@ public enum PersonDoes
     /// <summary>With empty hands.</summary>
     Walk,
 
+    /// <summary>Hands, on the way into a room.</summary>
+    Wash,
+
     /// <summary>To a bin, tipping it out, and back.</summary>
     Empty,
 }

@@ -23,6 +23,15 @@ public sealed record LineStep
     /// <summary>By hand, for each item of a job.</summary>
     public TaskTime Work { get; init; }
 
+    /// <summary>Hands stop so long after every <see cref="PauseEvery"/> items: to change a knife.</summary>
+    public long Pause { get; init; }
+
+    /// <summary>0 where there is no such pause.</summary>
+    public int PauseEvery { get; init; }
+
+    /// <summary>Share of the items that are worked on a second time, spread evenly; 0 to 1.</summary>
+    public double Rework { get; init; }
+
     /// <summary>After that, for the whole job, without hands: a cycle of a machine, a stay in a tank.</summary>
     public TaskTime Stay { get; init; }
 

@@ -30,8 +30,23 @@ public sealed record ProductLine
     private static IReadOnlyList<T> With<T>(IReadOnlyList<T> all, int index, Func<T, T> change)
         => [.. all.Select((x, i) => i == index ? change(x) : x)];
 
+    /// <summary>
+    /// The room that people stand in at each step; -1 where they may stand in two, as at a hatch. Empty where nobody washes.
+    /// </summary>
+    public IReadOnlyList<int> Rooms { get; init; } = [];
+
+    /// <summary>Hands are washed so long before the first work, after a break, and on every way into another room.</summary>
+    public long HandWash { get; init; }
+
+    /// <summary>Whether hands are washed on the way from one step to another.</summary>
+    public bool IsIntoAnotherRoom(int from, int to)
+        => Rooms.Count > 0 && HandWash > 0 && Rooms[from] >= 0 && Rooms[to] >= 0 && Rooms[from] != Rooms[to];
+
     /// <summary>With empty hands, metres a second.</summary>
     public double WalkingSpeed { get; init; }
+
+    /// <summary>Times differ from one run to the next.</summary>
+    public bool HasSpread => Steps.Any(s => s.Work.Shape != TimeShape.Fixed || s.Stay.Shape != TimeShape.Fixed);
 
     public double WalkMetres(long walk) => Ticks.Seconds(walk) * WalkingSpeed;
 
@@ -42,14 +57,18 @@ public sealed record ProductLine
     {
         get
         {
-            int jobs = Crews.Select((_, c) => Steps.Count(s => s.Crew == c) + Moves.Count(m => m.Crew == c)).DefaultIfEmpty(0).Max();
+            int[] own = [.. Crews.Select((_, c) => Steps.Count(s => s.Crew == c) + Moves.Count(m => m.Crew == c))];
+            int jobs = Crews.Select((crew, c) => own[c] + crew.Helps.Sum(h => own[h])).DefaultIfEmpty(0).Max();
             int people = Crews.Select(c => c.People).DefaultIfEmpty(0).Max();
-            return (long)Supply.Items * Steps.Count * (1 + ((jobs + people) / LooksOfAnItem));
+            return (long)Supply.Items * Steps.Count * (1 + ((jobs + people) / LooksOfAnItem)) * (HasSpread ? SpreadRuns : 1);
         }
     }
 
     /// <summary>So many looks cost as much as an item at a step. Own estimate.</summary>
     private const int LooksOfAnItem = 8;
+
+    /// <summary>Ten runs and draws of a logarithm: of a line whose times differ. Own estimate.</summary>
+    private const int SpreadRuns = 12;
 
     /// <summary>The straight way with empty hands from step to step.</summary>
     public long Walk(int from, int to)

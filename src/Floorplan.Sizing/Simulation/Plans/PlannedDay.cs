@@ -1,4 +1,5 @@
 using Floorplan.Sizing.Simulation.Engine;
+using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Line;
 
 namespace Floorplan.Sizing.Simulation.Plans;
@@ -17,7 +18,13 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
         var planned = PlannedLineMaker.Of(facts);
         return planned.Line is not { } line
             ? new PlannedDay(planned, null, null)
-            : new PlannedDay(planned, LineRun.Of(line), LineRun.Of(Fast(line)));
+            : Of(planned, line, Fast(line));
+    }
+
+    private static PlannedDay Of(PlannedLine planned, ProductLine line, ProductLine fast)
+    {
+        var run = LineRun.Of(fast);
+        return new PlannedDay(planned, LineRun.Of(line), run) { Pace = LinePace.Of(fast, run) };
     }
 
     /// <summary>
@@ -40,7 +47,9 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     internal const long MostWeight = 500_000;
 
     /// <summary>Items an hour that the line can make.</summary>
-    public double Rate => FlatOut?.SteadyRate ?? 0;
+    public double Rate => Pace.PerHour;
+
+    public LinePace Pace { get; private init; }
 
     /// <summary>Runs are of whole items, so half a percent less than asked is enough.</summary>
     public const double Enough = 0.995;

@@ -16,11 +16,11 @@ internal sealed class PlannedLineMaker
 {
     private const string Outside = "outside";
 
-    /// <summary>More items in a day are not run one by one; own bound.</summary>
-    private const int MostItems = 50_000;
-
     /// <summary>A unit with more stations in its line is no small one; own bound.</summary>
     private const int MostSteps = 500;
+
+    /// <summary>All work and stays of a day, in ticks, so that sums stay exact; own bound.</summary>
+    private const double LongestDay = 100 * 366.0 * 24 * Ticks.Hour;
 
     private readonly PlanFacts facts;
     private readonly Plan plan;
@@ -42,13 +42,16 @@ internal sealed class PlannedLineMaker
 
     private PlannedLine Make()
     {
-        var (rate, hours, items) = Target();
+        var target = DayTarget.Of(plan, needs);
+        var (rate, hours, items) = (target.Rate, target.Hours, target.Items);
         foreach (var (name, count) in (plan.Day?.Crew ?? new Dictionary<string, int>()).Where(c => c.Value > 0)
             .OrderBy(c => c.Key, StringComparer.Ordinal))
         {
             crewOf[name] = crews.Count;
             crews.Add(new LineCrew(name, count));
         }
+
+        AddHelp();
 
         // Product leaves a store after work, so the way from it is none of the day.
         var product = ways.Where(w => !(w.From is StationStop { Station.Role: StationRole.Store } && w.To is OutsideStop)).ToList();
@@ -80,7 +83,7 @@ internal sealed class PlannedLineMaker
         var coming = moves.ToLookup(m => m.To);
         var steps = stops.Select((s, i) => Step(s, !goesOn[i], coming[i])).ToList();
         var (bins, waste) = Bins(steps);
-        if (IsRound(moves))
+        if (RoundTrip.IsIn(stops.Count, moves))
         {
             Need("plan", "the product goes round in a circle", "the flow so that no station comes twice");
         }
@@ -91,11 +94,18 @@ internal sealed class PlannedLineMaker
             Moves = moves,
             Crews = crews,
             Bins = bins,
-            Supply = new LineSupply(items, TaskTime.OfSeconds(rate > 0 ? 3600 / rate : 0)),
+            Supply = target.Supply(plan),
             Places = Places(),
-            Breaks = Breaks(hours),
+            Breaks = target.Breaks(plan),
+            Rooms = [.. stops.Select(RoomOf)],
+            HandWash = Ticks.FromSeconds(plan.Day?.HandWash is { Unit.Kind: QuantityKind.Time } wash ? wash.Base : DayAssumptions.HandWash),
             WalkingSpeed = DayAssumptions.Empty,
         };
+        if (line.Steps.Sum(s => 2.0 * s.Work.Mean + s.Pause + s.Stay.Mean) * items > LongestDay)
+        {
+            Need("day", "the times of work and stay add up to more than a hundred years", "the times of the stations as they are meant");
+        }
+
         if (line.Weight > PlannedDay.MostWeight)
         {
             Need(
@@ -115,39 +125,23 @@ internal sealed class PlannedLineMaker
         .Where(l => l.Flow.Stream == stream && l.Leg.Period == Period.During)
         .GroupBy(l => l.Flow, ReferenceEqualityComparer.Instance).SelectMany(LineWay.Of);
 
-    /// <summary>Items an hour, how long, and how many.</summary>
-    private (double Rate, long Hours, int Items) Target()
+    /// <summary>Who helps whom, in the order said; a crew of nobody neither helps nor is helped.</summary>
+    private void AddHelp()
     {
-        var day = plan.Day;
-        double hours = day?.Hours is { Unit.Kind: QuantityKind.Time } said ? said.Base / 3600 : 0;
-        double? rate = day?.Target is not { } target ? null
-            : target.Unit.Kind == QuantityKind.Rate ? target.Base * 3600
-            : hours > 0 && PlannedLine.InItems(target, plan) is { } count ? count / hours
-            : null;
-        if (rate is not > 0 || hours <= 0)
+        foreach (var help in (plan.Day?.Helps ?? []).Where(h => h.Where != h.From).GroupBy(h => h.From, StringComparer.Ordinal))
         {
-            Need("day", "no target for the day", $"`day` with `target 60 {StepOfStation.Unit(plan)}/h for 5 h`");
-            return (0, 0, 0);
+            if (crewOf.TryGetValue(help.Key, out int from))
+            {
+                var helped = help.Where(h => crewOf.ContainsKey(h.Where)).Select(h => crewOf[h.Where]).Distinct();
+                crews[from] = crews[from] with { Helps = [.. helped] };
+            }
         }
-
-        double items = Math.Round(rate.Value * hours);
-        if (items is < 1 or > MostItems)
-        {
-            Need(
-                "day", FormattableString.Invariant($"a target of {items} items"),
-                FormattableString.Invariant($"a target of 1 to {MostItems} items a day"));
-            return (0, 0, 0);
-        }
-
-        return (rate.Value, Ticks.FromSeconds(hours * 3600), (int)items);
     }
 
-    /// <summary>All rest together, in the middle of the day.</summary>
-    private IReadOnlyList<LineBreak> Breaks(long hours)
-    {
-        long rest = plan.Day?.Breaks is { Unit.Kind: QuantityKind.Time } said ? Math.Min(Ticks.FromSeconds(said.Base), hours) : 0;
-        return rest > 0 ? [new LineBreak((hours - rest) / 2, (hours + rest) / 2)] : [];
-    }
+    /// <summary>Where people stand for a stop: its room by number, or -1 where that may be either side.</summary>
+    private int RoomOf(Stop stop) => stop is StationStop at
+        ? plan.Rooms.Index().First(r => r.Item.Id == at.Station.Room.Id).Index
+        : -1;
 
     /// <summary>A line that begins at a station, where the day's items are from the start.</summary>
     private void Connect(List<LineWay> product, bool[] goesOn)
@@ -233,6 +227,7 @@ internal sealed class PlannedLineMaker
         return new LineMove(from, to)
         {
             Load = items,
+            Carriers = way.Carriage.Trolleys ?? 1,
             There = Ticks.FromSeconds((metres / speed) + handling),
             Back = items > 1 ? Ticks.FromSeconds(metres / DayAssumptions.Empty) : 0,
             Crew = byPerson ? CrewOf((way.From as StationStop)?.Station.Id, way.Room, way.From.Name) : -1,
@@ -317,28 +312,6 @@ internal sealed class PlannedLineMaker
             : null;
 
     private static Coordinate? Middle(Stop stop) => (stop as StationStop)?.Station.Footprint.Centroid.Coordinate;
-
-    private bool IsRound(List<LineMove> moves)
-    {
-        int[] into = new int[stops.Count];
-        moves.ForEach(m => into[m.To]++);
-        var free = new Stack<int>(Enumerable.Range(0, stops.Count).Where(s => into[s] == 0));
-        var going = moves.ToLookup(m => m.From);
-        int seen = 0;
-        while (free.TryPop(out int s))
-        {
-            seen++;
-            foreach (var move in going[s])
-            {
-                if (--into[move.To] == 0)
-                {
-                    free.Push(move.To);
-                }
-            }
-        }
-
-        return seen < stops.Count;
-    }
 
     private void Need(string of, string missing, string write) => needs.Add(
         new DayNeed(of, missing, write, plan.Stations.FirstOrDefault(s => s.Id == of)?.Span ?? plan.Day?.Span ?? plan.Head.Span));

@@ -16,14 +16,19 @@ internal static class StepOfStation
         double? holds = PlannedLine.InItems(station.Holds, plan);
         double? batch = PlannedLine.InItems(station.Batch, plan);
         double work = Seconds(station.WorkEach);
+        var hands = TaskTime.HandSeconds(work, Share(station.WorkSpread));
         double stay = Seconds(station.Cycle ?? station.Stays);
+        int pauseEvery = station.PauseEvery is { } every ? Whole((double)every.Number) : 0;
         if (isLast)
         {
             return new LineStep
             {
                 Name = station.Id,
                 Places = LineStep.Unlimited,
-                Work = TaskTime.OfSeconds(work),
+                Work = hands,
+                Pause = pauseEvery > 0 ? Ticks.FromSeconds(Seconds(station.Pause)) : 0,
+                PauseEvery = pauseEvery,
+                Rework = Share(station.Rework),
                 Stay = TaskTime.OfSeconds(Seconds(station.Stays)),
                 Crew = work > 0 ? crew : -1,
                 Hands = Hands(station),
@@ -52,7 +57,10 @@ internal static class StepOfStation
             Places = places,
             Batch = items,
             Least = items,
-            Work = TaskTime.OfSeconds(work),
+            Work = hands,
+            Pause = pauseEvery > 0 ? Ticks.FromSeconds(Seconds(station.Pause)) : 0,
+            PauseEvery = pauseEvery,
+            Rework = Share(station.Rework),
             Stay = TaskTime.OfSeconds(stay),
             Hands = Hands(station),
             Crew = work > 0 ? crew : -1,
@@ -70,5 +78,7 @@ internal static class StepOfStation
 
     private static int Whole(double items) => (int)Math.Clamp(Math.Floor(items + 1e-9), 1, 1_000_000);
 
-    private static double Seconds(Quantity? said) => said is { Unit.Kind: QuantityKind.Time } time ? time.Base : 0;
+    private static double Share(Quantity? said) => said is { Unit.Kind: QuantityKind.Ratio } share ? Math.Clamp(share.Base, 0, 1) : 0;
+
+    private static double Seconds(Quantity? said) => said is { Unit.Kind: QuantityKind.Time } time ? Math.Max(0, time.Base) : 0;
 }

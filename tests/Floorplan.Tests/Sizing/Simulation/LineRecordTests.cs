@@ -33,7 +33,8 @@ public sealed class LineRecordTests
             Assert.Equal(person.Item.Carrying, Sum(PersonDoes.Carry, PersonDoes.BringBack));
             Assert.Equal(person.Item.Walking, Sum(PersonDoes.Walk));
             Assert.Equal(person.Item.Emptying, Sum(PersonDoes.Empty));
-            Assert.True(person.Item.Working > 0);
+            Assert.Equal(person.Item.Washing, Sum(PersonDoes.Wash));
+            Assert.True(person.Item.Working > 0 && person.Item.Washing > 0);
         });
 
     [Fact]
