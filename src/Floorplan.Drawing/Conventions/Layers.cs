@@ -17,6 +17,7 @@ public static class Layers
     public const string Leader = "A-ANNO-LEAD";
     public const string Legend = "A-ANNO-LEGN";
     public const string Schedule = "A-ANNO-SCHD";
+    public const string Chart = "A-ANNO-CHRT";
     public const string TitleBlock = "A-ANNO-TTLB";
     public const string Marks = "A-ANNO-SYMB";
     public const string Finding = "A-ANNO-REVS";
@@ -38,7 +39,7 @@ public static class Layers
     /// <summary>Every layer, for writers that need a table of them.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        Wall, WallHatch, Door, Glazing, Floor, FloorHatch, Dimensions, Text, Leader, Legend, Schedule, TitleBlock, Marks, Finding, Flow,
-        Opening, Frame, Equipment, EquipmentClear, Worker, Rail, Water, Drainage, Fixture, Power, Light, Air, SafetySign,
+        Wall, WallHatch, Door, Glazing, Floor, FloorHatch, Dimensions, Text, Leader, Legend, Schedule, Chart, TitleBlock, Marks, Finding,
+        Flow, Opening, Frame, Equipment, EquipmentClear, Worker, Rail, Water, Drainage, Fixture, Power, Light, Air, SafetySign,
     ];
 }

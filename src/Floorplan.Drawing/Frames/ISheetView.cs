@@ -13,6 +13,9 @@ public interface ISheetView
     /// <summary>Seen from above, so that the north arrow says something.</summary>
     bool IsPlan => true;
 
+    /// <summary>A chart has none: neither its title nor a bar says a scale, and it is as large at any.</summary>
+    bool HasScale => true;
+
     /// <summary>
     /// The share of its paper that has something on it, about, from 0 to 1: a wall has less on it than a floor. Own estimate.
     /// </summary>

@@ -106,7 +106,7 @@ public static class SheetComposer
         var standard = DrawingStandard.For(content.Units);
         var fields = content.TitleBlock with { Page = page, Pages = pages };
         SheetFrame.Draw(scene, arrangement.Space.Paper, arrangement.Space.Inside, arrangement.Space.Title, standard);
-        bool drawn = page <= arrangement.Views.Pages.Count;
+        bool drawn = page <= arrangement.Views.Pages.Count && arrangement.Views.Pages[page - 1].Any(v => v.View.HasScale);
         TitleBlock.Draw(
             scene, arrangement.Space.Title, fields, drawn ? ScaleSeries.Text(arrangement.Denominator, content.Units) : "none",
             arrangement.Space.Paper.Name, Units(content), standard);

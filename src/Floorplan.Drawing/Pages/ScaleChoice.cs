@@ -16,7 +16,7 @@ internal static class ScaleChoice
         }
 
         var all = ScaleSeries.For(content.Units);
-        if (content.Views.Count == 0)
+        if (content.Views.All(v => !v.HasScale))
         {
             return [[all[0]]];
         }

@@ -25,6 +25,8 @@ internal sealed class ViewPart(WholeView whole, int index, double[] columns, dou
 
     public bool IsPlan => whole.View.IsPlan;
 
+    public bool HasScale => whole.View.HasScale;
+
     public double Density => whole.View.Density;
 
     private int Across => columns.Length - 1;

@@ -55,7 +55,8 @@ internal static class ViewRows
             foreach (var one in from)
             {
                 // A page too narrow for title and bar side by side goes without the bar; the title says the scale.
-                bool hasBar = firstOfPage && row.Count == 0 && ViewStrip.Width(one.View, denominator, units, true) <= space.Width;
+                bool hasBar = one.View.HasScale && firstOfPage && row.Count == 0
+                    && ViewStrip.Width(one.View, denominator, units, true) <= space.Width;
                 var cell = one with { HasBar = hasBar, Strip = ViewStrip.Width(one.View, denominator, units, hasBar) };
                 if (row.Count == 0
                     || Width(row) + PageSpace.Pad + cell.Width <= space.Width && cell.Size.Height <= row[0].Size.Height + 1)

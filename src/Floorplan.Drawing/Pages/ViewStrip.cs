@@ -40,7 +40,7 @@ internal static class ViewStrip
     }
 
     private static string Title(ISheetView view, double denominator, UnitSystem units)
-        => $"{view.Title}  {ScaleSeries.Text(denominator, units)}";
+        => view.HasScale ? $"{view.Title}  {ScaleSeries.Text(denominator, units)}" : view.Title;
 
     private static double TitleWidth(ISheetView view, double denominator, UnitSystem units)
         => TextMeasure.Width(Title(view, denominator, units), DrawingStandard.For(units).SubtitleHeight, true);

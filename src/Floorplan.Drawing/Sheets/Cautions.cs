@@ -26,6 +26,10 @@ internal static class Cautions
 
     public const string Flow = "The routes are the shortest ways that fit on the drawn floor. They do not replace a written hazard plan.";
 
+    public const string Pace =
+        "A pace is no order to hurry: with blades, hot water, wet floors and loads people get hurt when they must keep up with a line. Let "
+            + "those who do the work say what they can keep up all day.";
+
     private const string ClosedBox =
         "A closed steel box is a confined space while it is being welded, lined or coated: ventilate it and never work in it alone.";
 

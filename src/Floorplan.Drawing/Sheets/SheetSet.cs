@@ -10,6 +10,7 @@ using Floorplan.Drawing.Sheets.OpeningsAndFrames;
 using Floorplan.Drawing.Sheets.PowerLightAir;
 using Floorplan.Drawing.Sheets.Schedules;
 using Floorplan.Drawing.Sheets.Stations;
+using Floorplan.Drawing.Sheets.TheDay;
 using Floorplan.Drawing.Sheets.WaterAndDrainage;
 
 namespace Floorplan.Drawing.Sheets;
@@ -20,7 +21,8 @@ public static class SheetSet
     public static IReadOnlyList<Sheet> All { get; } =
         [
             new GeneralArrangementSheet(), new FlowAndHygieneSheet(), new StationsSheet(), new WaterAndDrainageSheet(),
-            new PowerLightAirSheet(), new OpeningsAndFramesSheet(), new ElevationsSheet(), new SchedulesSheet(), new ChecksSheet()];
+            new PowerLightAirSheet(), new OpeningsAndFramesSheet(), new ElevationsSheet(), new SchedulesSheet(), new ChecksSheet(),
+            new TheDaySheet()];
 
     /// <summary>Draws sheets in order of number. A plan with findings is drawn with them marked.</summary>
     /// <param name="numbers">Which sheets; null draws all. Numbers without a sheet are passed over.</param>

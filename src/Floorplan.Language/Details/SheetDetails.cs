@@ -10,7 +10,7 @@ namespace Floorplan.Language.Details;
 public static class SheetDetails
 {
     /// <summary>Sheets of a set are numbered from 1 to this.</summary>
-    public const int LastSheet = 9;
+    public const int LastSheet = 10;
 
     private static readonly string[] Showable = ["dimensions", "findings", "flows", "openings", "services", "stations"];
 

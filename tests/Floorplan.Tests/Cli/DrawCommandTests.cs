@@ -15,7 +15,7 @@ public class DrawCommandTests
 
         Assert.Equal(0, run.Exit);
         string[] sheets = [.. folder.Files.Where(f => f.EndsWith(".svg", StringComparison.Ordinal))];
-        Assert.All(sheets, f => Assert.Matches(@"^out/unit-[1-9](\.[0-9]+)?-[a-z-]+\.svg$", f));
+        Assert.All(sheets, f => Assert.Matches(@"^out/unit-(10|[1-9])(\.[0-9]+)?-[a-z-]+\.svg$", f));
         Assert.All(SheetSet.All, s => Assert.Contains($"out/unit-{s.Number}-{s.Name}.svg", sheets));
         Assert.All(sheets, f => Assert.Contains("wrote " + f, run.Out));
         Assert.All(sheets, f => Assert.Equal("svg", XDocument.Load(folder.At(f)).Root!.Name.LocalName));

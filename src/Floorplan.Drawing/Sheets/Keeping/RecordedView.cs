@@ -15,6 +15,8 @@ internal sealed class RecordedView(ISheetView view) : ISheetView
 
     public bool IsPlan => view.IsPlan;
 
+    public bool HasScale => view.HasScale;
+
     public double Density => view.Density;
 
     public PaperSpace Measure(double denominator)
@@ -37,7 +39,7 @@ internal sealed class RecordedView(ISheetView view) : ISheetView
     /// <summary>Whether another view gives the same answers to all that this one was asked.</summary>
     public bool AnswersAs(ISheetView other, FigurePairs figures)
     {
-        if ((other.Title, other.IsPlan, other.Density) != (Title, IsPlan, Density)
+        if ((other.Title, other.IsPlan, other.HasScale, other.Density) != (Title, IsPlan, HasScale, Density)
             || measured.Any(m => other.Measure(m.Key) != m.Value))
         {
             return false;

@@ -55,7 +55,7 @@ internal static class FigurePages
             Station("work 10000 h each"),
             Station("work 10 s each")),
         new("count-out-of-range",
-            "Things are counted in whole numbers, and there is a bound: a side of a station has 1 to 40 workers, a set has sheets 1 to 9.",
+            "Things are counted in whole numbers, and there is a bound: a side of a station has 1 to 40 workers, a set has sheets 1 to 10.",
             Station("workers 99 north"),
             Station("workers 2 north, 800 apart")),
         new("not-a-date",

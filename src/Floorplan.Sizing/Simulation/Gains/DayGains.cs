@@ -86,9 +86,12 @@ public sealed record DayGains(
     }
 
     /// <summary>What helps most by itself; null where no single change does. A part of <see cref="Of"/> that takes little time.</summary>
-    public static DayGain? Best(PlannedDay day) => day.Planned.Line is { } line
-        ? Better(PlannedDay.Fast(line), day.FlatOut!, inParallel: false).FirstOrDefault()
-        : null;
+    public static DayGain? Best(PlannedDay day) => Few(day).FirstOrDefault();
+
+    /// <summary>What single changes of the busiest parts gain, best first: no more than a check or a sheet has time for.</summary>
+    internal static IReadOnlyList<DayGain> Few(PlannedDay day) => day.Planned.Line is { } line
+        ? Better(PlannedDay.Fast(line), day.FlatOut!, inParallel: false)
+        : [];
 
     /// <param name="run">Of the line as it is.</param>
     /// <param name="inParallel">Not in a check, whose work is counted by thread.</param>

@@ -24,7 +24,7 @@ internal static class PageReaders
     public static PageReader OfSheet(int number) => number switch
     {
         2 or 9 => PageReader.Inspector,
-        3 => PageReader.Owner,
+        3 or 10 => PageReader.Owner,
         4 => PageReader.Plumber,
         5 => PageReader.Electrician,
         6 => PageReader.Welder,

@@ -1,0 +1,42 @@
+using Floorplan.Sizing.Simulation.Line;
+using Floorplan.Sizing.Simulation.Plans;
+
+namespace Floorplan.Sizing.Simulation.Charts;
+
+/// <summary>The pace of the line with fewer and more people in one crew.</summary>
+/// <param name="Now">People in it as the plan is.</param>
+/// <param name="Rates">Items an hour by people, from few to many.</param>
+public sealed record CrewPace(string Crew, int Now, IReadOnlyList<(int People, double Rate)> Rates)
+{
+    /// <summary>How many fewer and more are tried; own choice.</summary>
+    private const int Fewer = 1;
+    private const int More = 3;
+
+    /// <summary>So much is run at most for all crews (<see cref="ProductLine.Weight"/>), since sheets are drawn at every edit.</summary>
+    private const long MostWeight = 1_500_000;
+
+    /// <summary>Empty where the day cannot be run, or the line is so long that its runs would take too much time.</summary>
+    internal static IReadOnlyList<CrewPace> Of(PlanFacts facts)
+    {
+        if (facts.Day.Planned.Line is not { } paced)
+        {
+            return [];
+        }
+
+        var line = PlannedDay.Fast(paced);
+        var largest = line.Crews.Select((_, c) => c).Aggregate(line, (l, c) => l.WithPeople(c, n => n + More));
+        return largest.Weight * line.Crews.Count * (Fewer + More) > MostWeight
+            ? []
+            : [.. line.Crews.Select((crew, c) => new CrewPace(crew.Name, crew.People, [.. Runs(facts.Day, line, c)]))];
+    }
+
+    private static IEnumerable<(int People, double Rate)> Runs(PlannedDay day, ProductLine line, int crew)
+    {
+        int now = line.Crews[crew].People;
+        for (int people = Math.Max(1, now - Fewer); people <= now + More; people++)
+        {
+            int count = people;
+            yield return (people, people == now ? day.Rate : PlannedDay.Run(line.WithPeople(crew, _ => count)).SteadyRate);
+        }
+    }
+}
