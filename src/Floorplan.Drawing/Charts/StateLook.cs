@@ -19,6 +19,7 @@ internal static class StateLook
 
     private static readonly HatchStyle Stripes = new(45, 1.1);
     private static readonly HatchStyle Crossed = new(45, 1.4, HatchForm.Crossed);
+    private static readonly HatchStyle Upright = new(90, 0.9);
     private static readonly HatchStyle Dots = new(0, 1.2, HatchForm.Dots);
 
     /// <summary>The states that leave paper blank.</summary>
@@ -30,6 +31,7 @@ internal static class StateLook
         DayState.Carry or DayState.ByItself => "people: carry; stations: run or keep without hands",
         DayState.Walk or DayState.NoHands => "people: walk with empty hands; stations: items wait, nobody works on them",
         DayState.Empty or DayState.Blocked => "people: empty a bin; stations: done, and blocked by what follows",
+        DayState.Wash => "people: wash hands",
         DayState.Rest => "all rest together",
         _ => "people: wait; stations: nothing to work on, or no whole batch yet",
     };
@@ -51,6 +53,10 @@ internal static class StateLook
                 break;
             case DayState.Empty or DayState.Blocked:
                 scene.Hatch(rings, Crossed, new Pen(Fine), Layers.Chart, group);
+                Outline(scene, rings, group);
+                break;
+            case DayState.Wash:
+                scene.Hatch(rings, Upright, new Pen(Fine), Layers.Chart, group);
                 Outline(scene, rings, group);
                 break;
             case DayState.Rest:

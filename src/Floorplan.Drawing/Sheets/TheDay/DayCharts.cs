@@ -19,7 +19,7 @@ internal sealed record DayCharts(IReadOnlyList<ISheetView> Views, IReadOnlyList<
     private const double CurveWidth = 115;
 
     private static readonly DayState[] PersonStates =
-        [DayState.Work, DayState.Carry, DayState.Walk, DayState.Empty, DayState.Rest, DayState.Wait];
+        [DayState.Work, DayState.Carry, DayState.Walk, DayState.Empty, DayState.Wash, DayState.Rest, DayState.Wait];
 
     private static readonly DayState[] StationStates =
         [DayState.ByHand, DayState.ByItself, DayState.NoHands, DayState.Blocked, DayState.Starved];

@@ -55,7 +55,7 @@ internal static class DayTables
     {
         var day = facts.Day;
         var planned = day.Planned;
-        var outs = day.Paced!.Outs;
+        var frame = DayFrame.Of(facts.Plan, day)!;
         string best = facts.FewGains.Count > 0
             ? string.Join(" and ", facts.FewGains[0].Changes.Select(c => c.Of).Distinct())
             : "no single thing";
@@ -67,8 +67,12 @@ internal static class DayTables
                 ["in all", FormattableString.Invariant($"{planned.Items} {planned.Unit}")],
                 ["the line makes at most", $"{QuantityText.Coarse(day.Rate)} {planned.Unit}/h"],
                 ["keeps up", day.KeepsUp ? "yes" : "no"],
-                ["first done", $"at {ClockText.Of(outs[0])}"],
-                ["last done", $"at {ClockText.Of(outs[^1])}"],
+                ["first out", $"at {ClockText.Of(frame.FirstOut)}"],
+                ["last out", $"at {ClockText.Of(frame.LastOut)}"],
+                ["last work of the crew", $"at {ClockText.Of(frame.HandsEnd)}"],
+                ["start-up before", Length(frame.StartUp)],
+                [frame.IsWashDownSaid ? "wash-down after" : "wash-down after, estimated", Length(frame.WashDown)],
+                ["the crew is there for", Length(frame.CrewTime)],
                 ["what holds it up first", best],
             ]);
     }
@@ -89,11 +93,12 @@ internal static class DayTables
     {
         var paced = facts.Day.Paced!;
         return new KeyTable(
-            "People, shares of the day", ["Who", "Work", "Carry", "Walk", "Wait", "On foot"],
+            "People, shares of the day", ["Who", "Work", "Carry", "Walk", "Wash", "Wait", "On foot"],
             [.. paced.People.Index().Select(p => (IReadOnlyList<Cell>)
             [
                 facts.DayInTime!.People[p.Index].Name,
-                Share(p.Item.Working + p.Item.Emptying), Share(p.Item.Carrying), Share(p.Item.Walking), Share(p.Item.Waiting),
+                Share(p.Item.Working + p.Item.Emptying), Share(p.Item.Carrying), Share(p.Item.Walking), Share(p.Item.Washing),
+                Share(p.Item.Waiting),
                 QuantityText.Distance(1000 * p.Item.Metres, facts.Plan.Units),
             ])]);
 
@@ -114,6 +119,8 @@ internal static class DayTables
 
         string Mass(double kilograms) => QuantityText.Of(kilograms, Measure.Mass, plan.Units);
     }
+
+    private static string Length(long ticks) => ticks > 0 ? QuantityText.Time(Ticks.Seconds(ticks)) : "not said";
 
     /// <summary>In whole percents, to compare at a glance.</summary>
     private static string Percent(double share) => QuantityText.Of(Math.Round(share, 2), Measure.Ratio, UnitSystem.Metric);

@@ -1,3 +1,4 @@
+using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Line;
 using Floorplan.Sizing.Simulation.Plans;
 
@@ -36,7 +37,7 @@ public sealed record CrewPace(string Crew, int Now, IReadOnlyList<(int People, d
         for (int people = Math.Max(1, now - Fewer); people <= now + More; people++)
         {
             int count = people;
-            yield return (people, people == now ? day.Rate : PlannedDay.Run(line.WithPeople(crew, _ => count)).SteadyRate);
+            yield return (people, people == now ? day.Rate : LinePace.Of(line.WithPeople(crew, _ => count)).PerHour);
         }
     }
 }

@@ -15,6 +15,9 @@ public enum DayState
     /// <summary>A person empties a bin.</summary>
     Empty,
 
+    /// <summary>A person washes hands.</summary>
+    Wash,
+
     /// <summary>All rest together.</summary>
     Rest,
 

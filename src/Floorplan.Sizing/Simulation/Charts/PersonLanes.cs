@@ -40,6 +40,7 @@ internal static class PersonLanes
         PersonDoes.Carry or PersonDoes.BringBack => DayState.Carry,
         PersonDoes.Walk => DayState.Walk,
         PersonDoes.Empty => DayState.Empty,
+        PersonDoes.Wash => DayState.Wash,
         _ => DayState.Work,
     };
 }

@@ -44,6 +44,7 @@ public sealed class DayInTimeTests
             Assert.Equal(person.Carrying, Sum(day, lane, DayState.Carry));
             Assert.Equal(person.Walking, Sum(day, lane, DayState.Walk));
             Assert.Equal(person.Emptying, Sum(day, lane, DayState.Empty));
+            Assert.Equal(person.Washing, Sum(day, lane, DayState.Wash));
         });
     }
 
