@@ -1,5 +1,5 @@
 using Floorplan.Drawing.Conventions;
-using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Labels.Drawn;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;

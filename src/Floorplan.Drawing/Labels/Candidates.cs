@@ -13,9 +13,12 @@ internal static class Candidates
 
     public static IEnumerable<PaperBox> At(LabelRequest request, double width, double height)
     {
-        foreach (var position in request.Positions)
+        foreach (var target in request.OtherTargets.Prepend(request.Target))
         {
-            yield return Box(request.Target, position, width, height);
+            foreach (var position in request.Positions)
+            {
+                yield return Box(target, position, width, height);
+            }
         }
 
         if (request.Positions.Contains(LabelPosition.Inside))

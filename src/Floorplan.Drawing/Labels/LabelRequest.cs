@@ -22,6 +22,9 @@ public sealed record LabelRequest
     /// <summary>What is labelled: a box, or a point as an empty box.</summary>
     public required PaperBox Target { get; init; }
 
+    /// <summary>Where it may stand as well, tried in this order when it is not clear at its target: other stretches of a pipe.</summary>
+    public IReadOnlyList<PaperBox> OtherTargets { get; init; } = [];
+
     /// <summary>Where it may stand, best first.</summary>
     public IReadOnlyList<LabelPosition> Positions { get; init; } = [LabelPosition.Inside];
 
@@ -41,8 +44,14 @@ public sealed record LabelRequest
     /// <summary>May stand further away, joined by a thin line.</summary>
     public bool MayLead { get; init; } = true;
 
+    /// <summary>How far it may be led away, in mm; own choice.</summary>
+    public double LongestLeader { get; init; } = 60;
+
     /// <summary>Left out without a key number when it finds no place, because another part of the sheet says it too.</summary>
     public bool Optional { get; init; }
+
+    /// <summary>Of an optional label: through how many thin lines it may be drawn before it is left out.</summary>
+    public int MostCuts { get; init; } = 3;
 
     /// <summary>
     /// Of an optional label: what it belongs to, for the sheet's list of what is not shown at its place; null when the same words stand
@@ -58,6 +67,9 @@ public sealed record LabelRequest
 
     /// <summary>Where it may not be led to, such as the floor of other rooms; null for none.</summary>
     public PaperBox? NotOver { get; init; }
+
+    /// <summary>Does not stand on the floor that other things take: a number in a thing is read as the thing's own.</summary>
+    public bool OffOthers { get; init; }
 
     public TagShape Tag { get; init; } = TagShape.None;
 

@@ -50,7 +50,7 @@ public static class PlanPicture
         var labels = new LabelPlacer(scene);
         var box = PaperBox.At(new(0, 0), space.Width, space.Height);
         view.Draw(new ViewCanvas(scene, labels, box, denominator, DrawingStandard.For(plan.Units)));
-        labels.Place(box);
+        labels.Place(box, hasKey: false);
         SceneHatches.Draw(scene);
         string found = string.Join("; ", request.Findings.Select((f, i) => $"{i + 1}: {f.Message}"));
         return new SheetScene(name, title, found.Length == 0

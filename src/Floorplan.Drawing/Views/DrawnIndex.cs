@@ -1,4 +1,4 @@
-using Floorplan.Drawing.Labels;
+using Floorplan.Drawing.Labels.Drawn;
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 

@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Dimensions;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
@@ -56,6 +57,11 @@ public sealed class PlanView : ISheetView
         var plan = new PlanCanvas(this.plan, canvas, transform);
         canvas.Scene.SetDatum(transform.ToPaper(this.plan.Shell.Datum));
         dimensions.Draw(canvas.Scene, transform);
+        foreach (var room in this.plan.Rooms.Where(r => !r.Floor.IsEmpty))
+        {
+            canvas.Labels.Add(new LabelArea("room:" + room.Id, LabelAreaKind.Room, transform.Rings(room.Floor)));
+        }
+
         foreach (var layer in layers)
         {
             layer.Draw(plan);

@@ -14,6 +14,7 @@ internal sealed class DrawnSoFar
     private readonly int hatches;
     private readonly int requests;
     private readonly int keepOuts;
+    private readonly int areas;
     private readonly int notShown;
 
     /// <param name="labels">Null where no labels are asked for.</param>
@@ -25,6 +26,7 @@ internal sealed class DrawnSoFar
         hatches = scene.Hatches.Count;
         requests = labels?.Requests.Count ?? 0;
         keepOuts = labels?.KeepOuts.Count ?? 0;
+        areas = labels?.Areas.Count ?? 0;
         notShown = labels?.AllNotShown.Count ?? 0;
     }
 
@@ -57,6 +59,11 @@ internal sealed class DrawnSoFar
             placer.KeepOut(labels!.KeepOuts[i]);
         }
 
+        for (int i = 0; i < areas; i++)
+        {
+            placer.Add(labels!.Areas[i]);
+        }
+
         for (int i = 0; i < notShown; i++)
         {
             placer.NotShown(labels!.AllNotShown[i].Of, labels.AllNotShown[i].Words);
@@ -87,6 +94,7 @@ internal sealed class DrawnSoFar
             mine.Requests, requests, end.requests, its.Requests, other.requests, otherEnd.requests,
             (a, b) => SameDrawing.Label(a, b) && figures.Add(a.Figures, b.Figures))
         && Same(mine.KeepOuts, keepOuts, end.keepOuts, its.KeepOuts, other.keepOuts, otherEnd.keepOuts, (a, b) => a == b)
+        && Same(mine.Areas, areas, end.areas, its.Areas, other.areas, otherEnd.areas, SameDrawing.Area)
         && Same(mine.AllNotShown, notShown, end.notShown, its.AllNotShown, other.notShown, otherEnd.notShown, (a, b) => a == b);
 
     private static bool Same<T>(

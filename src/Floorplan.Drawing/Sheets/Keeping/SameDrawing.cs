@@ -31,7 +31,10 @@ internal static class SameDrawing
 
     /// <summary>All but their figures.</summary>
     public static bool Label(LabelRequest a, LabelRequest b) => a.Lines.SequenceEqual(b.Lines) && a.Positions.SequenceEqual(b.Positions)
+        && a.OtherTargets.SequenceEqual(b.OtherTargets)
         && Bare(a) == Bare(b);
+
+    public static bool Area(LabelArea a, LabelArea b) => Same(a.Rings, b.Rings) && a with { Rings = noRings } == b with { Rings = noRings };
 
     /// <summary>All but the figures that it prints.</summary>
     public static bool Table(KeyTable a, KeyTable b) =>
@@ -42,7 +45,7 @@ internal static class SameDrawing
 
     public static IReadOnlyList<Cell> Cells(IEnumerable<KeyTable> tables) => [.. tables.SelectMany(t => t.Rows).SelectMany(r => r)];
 
-    private static LabelRequest Bare(LabelRequest label) => label with { Lines = [], Positions = [], Figures = [] };
+    private static LabelRequest Bare(LabelRequest label) => label with { Lines = [], Positions = [], OtherTargets = [], Figures = [] };
 
     private static bool Same(IReadOnlyList<IReadOnlyList<PaperPoint>> a, IReadOnlyList<IReadOnlyList<PaperPoint>> b) =>
         a.Count == b.Count && a.Zip(b).All(r => r.First.SequenceEqual(r.Second));

@@ -4,18 +4,18 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
+using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
-using Floorplan.Sizing;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
 /// <summary>
-/// How far a hose reaches, straight from its point, within its room. Where a straight line reaches all of the room, the label says
-/// whether the hose does on its way round what stands there.
+/// How far a hose reaches, straight from its point, within its room. Where a straight line reaches all of the room, the table of points
+/// says whether the hose does on its way round what stands there.
 /// </summary>
-public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
+public sealed class HoseReachLayer(Plan plan) : PlanLayer(plan)
 {
     private const int SegmentsPerQuarter = 24;
 
@@ -35,16 +35,7 @@ public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
         {
             string group = "hose-reach:" + hose.Id;
             var inside = Reach(hose);
-            string says = $"hose {QuantityText.Distance(hose.Length!.Value.Millimetres, Plan.Units)}";
-            var labelAt = canvas.Transform.ToPaper(hose.At);
-            var farthest = facts.HoseCover.FarthestOfRoom(hose);
-            if (inside.IsEmpty && farthest is not null)
-            {
-                says += farthest.Value <= hose.Length.Value.Millimetres
-                    ? " reaches all the room"
-                    : $", farthest floor {farthest.Text} along the way";
-            }
-
+            PaperPoint? labelAt = null;
             for (int i = 0; i < inside.NumGeometries; i++)
             {
                 if (inside.GetGeometryN(i) is LineString { IsEmpty: false } arc)
@@ -55,20 +46,22 @@ public sealed class HoseReachLayer(PlanFacts facts) : PlanLayer(facts.Plan)
                 }
             }
 
-            canvas.Labels.Add(new LabelRequest
+            if (labelAt is { } at)
             {
-                Id = group,
-                Lines = [says],
-                Figures = farthest is null ? [] : [farthest],
-                Target = PaperBox.Around(labelAt, 3, 3),
-                Positions = LabelSides.AllRound,
-                Priority = LabelPriority.Level,
-                CapHeight = Standard.NoteHeight,
-                SmallestCapHeight = Standard.SmallestHeight,
-                LeadTo = labelAt,
-                Layer = Layers.Water,
-                Group = group,
-            });
+                canvas.Labels.Add(new LabelRequest
+                {
+                    Id = group,
+                    Lines = [$"hose {QuantityText.Distance(hose.Length!.Value.Millimetres, Plan.Units)}"],
+                    Target = PaperBox.Around(at, 3, 3),
+                    Positions = LabelSides.AllRound,
+                    Priority = LabelPriority.Level,
+                    CapHeight = Standard.NoteHeight,
+                    SmallestCapHeight = Standard.SmallestHeight,
+                    LeadTo = at,
+                    Layer = Layers.Water,
+                    Group = group,
+                });
+            }
         }
     }
 

@@ -4,6 +4,8 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
+using Floorplan.Language.Quantities;
+using Floorplan.Model.Shapes;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Drainage;
 
@@ -14,6 +16,9 @@ public sealed class LevelLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
     /// <summary>Marks stand this far in from their corner, towards the middle of the room, so that walls do not hide them.</summary>
     private const double FromCorner = 2.2;
+
+    /// <summary>A level that is led farther is read at the wrong mark, mm; own choice.</summary>
+    private const double FarthestText = 12;
 
     private readonly IReadOnlyList<FloorLevel> levels = [.. facts.Drainage.Values.SelectMany(d => d.Levels)];
 
@@ -30,6 +35,7 @@ public sealed class LevelLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             var level = levels[i];
             string group = FormattableString.Invariant($"level:{level.Room.Id}:{i}");
             var at = canvas.Transform.ToPaper(level.At);
+            var place = new PlanPoint(Length.FromMillimetres(level.At.X), Length.FromMillimetres(level.At.Y)) - Plan.Shell.Datum;
             if (level.Drain is null)
             {
                 at += PaperShapes.Times(
@@ -48,6 +54,9 @@ public sealed class LevelLayer(PlanFacts facts) : PlanLayer(facts.Plan)
                 CapHeight = Standard.NoteHeight,
                 SmallestCapHeight = Standard.SmallestHeight,
                 LeadTo = at,
+                LongestLeader = FarthestText,
+                Optional = true,
+                ListedUnder = $"level at X {canvas.Tape.Cell(place.X)}, Y {canvas.Tape.Cell(place.Y)}",
                 Layer = Layers.Drainage,
                 Group = group,
             });

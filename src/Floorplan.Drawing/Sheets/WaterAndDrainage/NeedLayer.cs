@@ -1,6 +1,5 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Views;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing;
@@ -8,11 +7,12 @@ using Floorplan.Sizing.Uses;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
-/// <summary>Beside every wet station: how much cold and hot water it needs, and that it drains.</summary>
+/// <summary>
+/// In or beside every wet station, where there is room: how much cold and hot water it needs, and that it drains. The table of uses says
+/// all of it.
+/// </summary>
 public sealed class NeedLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
-    private const int LongestName = 40;
-
     public override void Draw(PlanCanvas canvas)
     {
         foreach (var station in Plan.Stations.Where(facts.Uses.IsWet))
@@ -32,9 +32,9 @@ public sealed class NeedLayer(PlanFacts facts) : PlanLayer(facts.Plan)
                 Priority = LabelPriority.Need,
                 CapHeight = Standard.SmallestHeight,
                 SmallestCapHeight = Standard.SmallestHeight,
-                LeadTo = box.Centre,
+                MayLead = false,
+                OffOthers = true,
                 Optional = true,
-                ListedUnder = SafeText.Clean(station.Caption, LongestName),
                 Layer = Layers.Water,
                 Group = "station:" + station.Id,
             });

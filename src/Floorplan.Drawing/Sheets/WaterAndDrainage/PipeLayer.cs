@@ -21,6 +21,9 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
     /// <summary>Shorter pieces are not lettered.</summary>
     private const double ShortestLettered = 14;
 
+    /// <summary>Where letters may stand along their stretch when they are not clear in the middle of it.</summary>
+    private static readonly double[] Shares = [0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
+
     private const double EndDot = 0.5;
     private const double OutletPast = 5;
     private const double HeadLength = 2.5;
@@ -112,18 +115,20 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
         int times = length < ShortestLettered ? 0 : (int)Math.Ceiling(length / LetterEvery);
         for (int i = 0; i < times; i++)
         {
-            var at = PaperShapes.Between(from, to, (i + 0.5) / times);
+            PaperBox At(double share) => PaperBox.Around(PaperShapes.Between(from, to, (i + share) / times), 1, 1);
             canvas.Labels.Add(new LabelRequest
             {
                 Id = FormattableString.Invariant($"{id}:{i}"),
                 Lines = [letters],
-                Target = PaperBox.Around(at, 1, 1),
+                Target = At(0.5),
+                OtherTargets = [.. Shares.Select(At)],
                 Positions = from.X == to.X ? [.. Side.East.LabelsOn()] : LabelSides.AllRound,
                 Priority = LabelPriority.Pipe,
                 CapHeight = canvas.Standard.TagHeight,
                 SmallestCapHeight = canvas.Standard.TagHeight,
                 Bold = true,
-                LeadTo = at,
+                MayLead = false,
+                MostCuts = 0,
                 Optional = true,
                 Layer = look == PipeLook.Of(NeedKind.Drain) ? Layers.Drainage : Layers.Water,
                 Group = group,

@@ -4,21 +4,22 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Symbols.Services;
 using Floorplan.Drawing.Views;
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
 /// <summary>Every point with its place from the steel datum.</summary>
 internal static class PointTable
 {
-    public static KeyTable Of(Plan plan, IReadOnlyList<ServicePoint> points) => new(
-        $"Points, from the {DatumWords.Of(plan.Shell.Kind)}",
+    public static KeyTable Of(PlanFacts facts, IReadOnlyList<ServicePoint> points) => new(
+        $"Points, from the {DatumWords.Of(facts.Plan.Shell.Kind)}",
         ["Mark", "What", "X", "Y", "Height", "Size"],
-        [.. points.Select(p => Row(plan, p))]);
+        [.. points.Select(p => Row(facts, p))]);
 
-    private static IReadOnlyList<Cell> Row(Plan plan, ServicePoint point)
+    private static IReadOnlyList<Cell> Row(PlanFacts facts, ServicePoint point)
     {
+        var plan = facts.Plan;
         var at = point.At - plan.Shell.Datum;
         var tape = Tape.For(plan.Units);
         return
@@ -28,7 +29,7 @@ internal static class PointTable
             tape.Cell(at.X),
             tape.Cell(at.Y),
             Height(tape, point),
-            Size(plan, point),
+            Size(facts, point),
         ];
     }
 
@@ -40,13 +41,21 @@ internal static class PointTable
         _ => "",
     };
 
-    private static string Size(Plan plan, ServicePoint point) => point switch
+    private static Cell Size(PlanFacts facts, ServicePoint point) => point switch
     {
-        Hose { Length: { } length } hose
-            => QuantityText.Distance(length.Millimetres, plan.Units) + (hose.OnId is null ? "" : " on " + hose.OnId),
-        Hole { Size: { } size } => Tape.ForSteel(plan.Units).Cell(size),
-        ISizedPoint { Size: { } size } => QuantityText.Bought(size, plan.Units),
-        RatedPoint rated => string.Join(", ", rated.Ratings.Select(r => QuantityText.Of(r, plan.Units))),
+        Hose { Length: { } length } hose => Reach(facts, hose, length),
+        Hole { Size: { } size } => Tape.ForSteel(facts.Plan.Units).Cell(size),
+        ISizedPoint { Size: { } size } => QuantityText.Bought(size, facts.Plan.Units),
+        RatedPoint rated => string.Join(", ", rated.Ratings.Select(r => QuantityText.Of(r, facts.Plan.Units))),
         _ => "",
     };
+
+    /// <summary>Where a straight line reaches all of the room: whether the hose does on its way round what stands there.</summary>
+    private static Cell Reach(PlanFacts facts, Hose hose, Length length)
+    {
+        string words = QuantityText.Distance(length.Millimetres, facts.Plan.Units) + (hose.OnId is null ? "" : " on " + hose.OnId);
+        return facts.HoseCover.FarthestOfRoom(hose) is not { } farthest ? words
+            : farthest.Value <= length.Millimetres ? new Cell($"{words}, reaches all the room", [farthest])
+            : new Cell($"{words}, farthest floor {farthest.Text} along the way", [farthest]);
+    }
 }

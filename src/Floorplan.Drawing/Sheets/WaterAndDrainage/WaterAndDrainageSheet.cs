@@ -36,7 +36,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 new StationLayer(plan, StationLook.NumberOnly),
                 new WallLayer(plan),
                 new OpeningLayer(plan),
-                new HoseReachLayer(facts),
+                new HoseReachLayer(plan),
                 new PipeLayer(plan, runs),
                 new ServiceLayer(plan, ServiceSheet.Water),
                 new LevelLayer(facts),
@@ -82,7 +82,7 @@ public sealed class WaterAndDrainageSheet : Sheet
         var points = ServiceSymbols.On(ServiceSheet.Water, facts.Plan).ToList();
         if (points.Count > 0)
         {
-            yield return PointTable.Of(facts.Plan, points);
+            yield return PointTable.Of(facts, points);
         }
 
         if (facts.Supply.All.Count > 0)

@@ -57,7 +57,7 @@ public sealed class RoomNameLayer(PlanFacts facts) : PlanLayer(facts.Plan)
             SmallestCapHeight = height,
             Bold = true,
             LeadTo = middle,
-            KeyTarget = (corner is { } tag ? floor.Less(tag) : floor).Find(KeyWidth, KeyHeight, middle),
+            KeyTarget = (corner is { } tag ? floor.Less(tag) : floor).Find(KeyWidth, KeyHeight, middle) ?? bounds,
             KeyMark = SafeText.Clean(room.Id),
             NotOver = shell,
             Group = group,

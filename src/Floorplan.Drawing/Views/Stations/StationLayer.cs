@@ -67,6 +67,7 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
             }
 
             StationSymbols.Draw(brush, station, canvas.Transform);
+            canvas.Labels.Add(new LabelArea(group, LabelAreaKind.Thing, rings));
             Label(canvas, station, group);
         }
     }
@@ -96,6 +97,7 @@ public sealed class StationLayer(Plan plan, StationLook look) : PlanLayer(plan)
             SmallestCapHeight = Standard.TagHeight,
             Tag = TagShape.Circle,
             LeadTo = box.Centre,
+            OffOthers = true,
             Group = group,
         });
         if (look != StationLook.NumberOnly && station.Role != StationRole.Sink && Name(station, box) is { } lines)

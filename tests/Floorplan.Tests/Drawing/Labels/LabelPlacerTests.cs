@@ -76,6 +76,34 @@ public class LabelPlacerTests
         Assert.Equal(LabelOutcome.Keyed, Place([name with { KeyTarget = floor }], scene).Single().Outcome);
     }
 
+    /// <summary>A sink beside a bin: its number would be read as the bin's.</summary>
+    [Fact]
+    public void A_number_does_not_stand_in_another_thing()
+    {
+        var bin = PaperBox.Around(new(110, 70), 10, 30);
+        var sink = Request("4", PaperBox.Around(new(103, 70), 4, 4)) with { Positions = [LabelPosition.Right, LabelPosition.Above] };
+        LabelArea[] things = [Area("bin", LabelAreaKind.Thing, bin)];
+
+        Assert.True(Place([sink], things: things).Single().Box!.Value.Overlaps(bin));
+        Assert.False(Place([sink with { OffOthers = true }], things: things).Single().Box!.Value.Overlaps(bin));
+    }
+
+    /// <summary>The room of the target is full; the one beside it is empty.</summary>
+    [Fact]
+    public void A_text_does_not_stand_in_another_room()
+    {
+        var full = new PaperBox(0, 0, 100, Paper.Height);
+        var empty = new PaperBox(100, 0, Paper.Width, Paper.Height);
+        var scene = new SceneBuilder();
+        scene.Fill(full with { Bottom = 120 }, Palette.Wall, Layers.Wall);
+        var level = Request("-40", PaperBox.Around(new(98, 70), 1, 1)) with { Positions = [LabelPosition.Right] };
+
+        Assert.True(empty.Overlaps(Place([level], scene).Single().Box!.Value));
+        var placed = Place(
+            [level], scene, [Area("full", LabelAreaKind.Room, full), Area("empty", LabelAreaKind.Room, empty)]).Single();
+        Assert.False(empty.Overlaps(placed.Box!.Value));
+    }
+
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
@@ -120,9 +148,18 @@ public class LabelPlacerTests
         }
     }
 
-    private static IReadOnlyList<LabelResult> Place(IReadOnlyList<LabelRequest> requests, SceneBuilder? scene = null)
+    private static LabelArea Area(string group, LabelAreaKind kind, PaperBox box)
+        => new(group, kind, [[new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)]]);
+
+    private static IReadOnlyList<LabelResult> Place(
+        IReadOnlyList<LabelRequest> requests, SceneBuilder? scene = null, IReadOnlyList<LabelArea>? things = null)
     {
         var placer = new LabelPlacer(scene ?? new SceneBuilder());
+        foreach (var area in things ?? [])
+        {
+            placer.Add(area);
+        }
+
         foreach (var request in requests)
         {
             placer.Add(request);

@@ -37,7 +37,7 @@ public class WaterTests
     {
         var facts = DrawnPlans.Request(File.ReadAllText(Architecture.Repository.At("templates", "poultry-40ft.unit"))).Facts;
         var plan = facts.Plan;
-        Assert.Equal("hose, vacuum breaker", PointTable.Of(plan, plan.Services).Rows.Single(r => r[0].Text == "hz1")[1].Text);
+        Assert.Equal("hose, vacuum breaker", PointTable.Of(facts, plan.Services).Rows.Single(r => r[0].Text == "hz1")[1].Text);
         var needs = NeedTable.Of(facts);
         Assert.Equal("Air gap", needs.Columns[^1]);
         Assert.Equal("2\"", needs.Rows.Single(r => r[1].Text == "Scald tank")[^1].Text);

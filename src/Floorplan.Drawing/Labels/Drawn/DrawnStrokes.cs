@@ -1,6 +1,6 @@
 using Floorplan.Drawing.Scene;
 
-namespace Floorplan.Drawing.Labels;
+namespace Floorplan.Drawing.Labels.Drawn;
 
 /// <summary>Lines and arcs of a scene by place. What is drawn again on the same place, as routes are, counts once.</summary>
 /// <param name="area">Where they are looked for.</param>

@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using Floorplan.Drawing.Scene;
 
-namespace Floorplan.Drawing.Labels;
+namespace Floorplan.Drawing.Labels.Drawn;
 
 /// <summary>Things on paper by place, in square cells, so that a label looks only at its neighbours.</summary>
 internal sealed class PaperIndex<T>

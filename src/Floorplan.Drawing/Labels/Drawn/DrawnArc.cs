@@ -1,6 +1,6 @@
 using Floorplan.Drawing.Scene;
 
-namespace Floorplan.Drawing.Labels;
+namespace Floorplan.Drawing.Labels.Drawn;
 
 /// <summary>An arc as labels look at it: as chords, worked out when a label first comes near.</summary>
 internal sealed class DrawnArc(ArcItem arc)

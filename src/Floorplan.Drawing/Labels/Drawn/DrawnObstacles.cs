@@ -1,7 +1,7 @@
 using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 
-namespace Floorplan.Drawing.Labels;
+namespace Floorplan.Drawing.Labels.Drawn;
 
 /// <summary>What labels keep clear of: texts, heavy lines and dark areas always, thin lines where possible.</summary>
 internal sealed class DrawnObstacles
@@ -100,7 +100,7 @@ internal sealed class DrawnObstacles
 
         foreach (var area in dark.Near(grown))
         {
-            if (Touches(area, grown))
+            if (RingShapes.Touches(area.Rings, grown))
             {
                 return false;
             }
@@ -164,28 +164,6 @@ internal sealed class DrawnObstacles
         {
             dark.Add(box, area);
         }
-    }
-
-    private static bool Touches(AreaItem area, PaperBox box)
-    {
-        bool inside = false;
-        foreach (var ring in area.Rings)
-        {
-            for (int i = 0; i < ring.Count; i++)
-            {
-                var a = ring[i];
-                var b = ring[(i + 1) % ring.Count];
-                if (box.IsCutBy(a, b))
-                {
-                    return true;
-                }
-
-                var c = box.Centre;
-                inside ^= (a.Y > c.Y) != (b.Y > c.Y) && c.X < a.X + ((c.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X));
-            }
-        }
-
-        return inside;
     }
 
     private static double Luminance(string colour)

@@ -1,6 +1,6 @@
 using Floorplan.Drawing.Scene;
 
-namespace Floorplan.Drawing.Labels;
+namespace Floorplan.Drawing.Labels.Drawn;
 
 /// <summary>A straight piece of what is drawn, as labels look at it.</summary>
 internal sealed record DrawnLine(PaperPoint From, PaperPoint To, double HalfWidth)
