@@ -31,7 +31,8 @@ public static class RelatedRules
         ["exit-too-far", "one-exit-only", "exit-door-narrow", "exit-locks-in", "step-at-door", "aisle-too-narrow"],
         ["cuts-frame", "openings-too-close", "wall-cut-too-much", "hot-work-near-lining"],
         ["floor-overloaded", "too-heavy", "axle-overloaded", "hitch-load", "too-wide-for-road"],
-        ["falls-behind", "store-too-small", "bin-fills-up", "crew-cannot-be-there", "step-without-figure"],
+        ["falls-behind", "store-too-small", "bin-fills-up", "crew-cannot-be-there", "crew-overworked", "step-without-figure"],
+        ["not-long-enough", "chill-too-slow", "queue-overflows", "store-too-small"],
         ["unused", "unreachable"],
         ["unknown-rule", "limit-does-not-fit", "accepts-nothing"],
     ];

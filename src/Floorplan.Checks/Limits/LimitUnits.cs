@@ -10,6 +10,7 @@ namespace Floorplan.Checks.Limits;
 public static class LimitUnits
 {
     private const double SecondsPerHour = 3600;
+    private const double SecondsPerMinute = 60;
     private const double Percent = 0.01;
 
     private static readonly Dictionary<LimitUnit, Row> Rows = new()
@@ -29,6 +30,7 @@ public static class LimitUnits
     {
         LimitUnit.Millimetres => set.Length?.Millimetres,
         LimitUnit.Count => set.Quantity is { Unit.Kind: QuantityKind.Count } count ? count.Base : null,
+        LimitUnit.Minutes => set.Quantity is { Unit.Kind: QuantityKind.Time } time ? time.Base / SecondsPerMinute : null,
         _ => set.Quantity is { } quantity && Rows[unit] is var row && row.Kinds.Contains(quantity.Unit.Kind)
             ? quantity.Base / row.Size
             : null,
@@ -39,6 +41,7 @@ public static class LimitUnits
     {
         LimitUnit.Millimetres => QuantityText.SizeOrDistance(value, units),
         LimitUnit.Count => QuantityText.Plain(value),
+        LimitUnit.Minutes => QuantityText.Time(value * SecondsPerMinute),
         _ => QuantityText.Of(value * Rows[unit].Size, Rows[unit].Measure, units),
     };
 
@@ -55,6 +58,7 @@ public static class LimitUnits
     {
         LimitUnit.Millimetres => $"a length, such as `{(units == UnitSystem.Metric ? "600 mm" : "2'-0\"")}`",
         LimitUnit.Count => "a plain number",
+        LimitUnit.Minutes => "a time, such as `90 s`",
         _ => $"{Rows[unit].Word}, such as `{QuantityText.Written(Rows[unit].Example * Rows[unit].Size, Rows[unit].Measure, units)}`",
     };
 
@@ -74,6 +78,7 @@ public enum LimitUnit
     Count,
     Kilograms,
     Lux,
+    Minutes,
 
     /// <summary>Volumes of the room in an hour.</summary>
     AirChanges,

@@ -26,7 +26,7 @@ internal sealed class BinFillsUp : Rule
     ];
 
     public override string Bad => DayExamples.Line(
-        "  work 20 s each\n  waste 0.5 kg each to scrap", "  holds 5 shelves x 40 crates", crew: 1)
+        "  work 12 s each\n  waste 0.5 kg each to scrap", "  holds 5 shelves x 40 crates", crew: 1)
         .Replace("flow product", $"{SecondDoor}\n{Bin}\nflow product", StringComparison.Ordinal)
         .Replace("day\n", $"{Scraps}\nday\n", StringComparison.Ordinal);
 

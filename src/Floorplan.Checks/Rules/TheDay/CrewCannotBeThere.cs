@@ -21,7 +21,7 @@ internal sealed class CrewCannotBeThere : Rule
 
     public override IReadOnlyList<Source> Sources { get; } = [DaySources.Sum];
 
-    public override string Bad => DayExamples.Line("  work 20 s each", "  holds 5 shelves x 40 crates", crew: 3);
+    public override string Bad => DayExamples.Line("  work 12 s each", "  holds 5 shelves x 40 crates", crew: 3);
 
     public override IReadOnlyList<LineChange> Mended => [new("crew pack", "  crew pack 1")];
 

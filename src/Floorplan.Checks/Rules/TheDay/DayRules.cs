@@ -8,8 +8,12 @@ internal static class DayRules
     public static IReadOnlyList<Rule> All { get; } =
     [
         new FallsBehind(),
+        new NotLongEnough(),
+        new ChillTooSlow(),
         new StoreTooSmall(),
         new BinFillsUp(),
+        new QueueOverflows(),
+        new CrewOverworked(),
         new CrewCannotBeThere(),
         new StepWithoutFigure(),
     ];

@@ -25,7 +25,7 @@ internal sealed class FallsBehind : Rule
 
     public override string Bad => DayExamples.Line("  work 60 s each", "  holds 5 shelves x 40 crates", crew: 1);
 
-    public override IReadOnlyList<LineChange> Mended => [new("work 60 s each", "  work 20 s each")];
+    public override IReadOnlyList<LineChange> Mended => [new("work 60 s each", "  work 12 s each")];
 
     public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
 
@@ -39,8 +39,9 @@ internal sealed class FallsBehind : Rule
 
         var planned = day.Planned;
         var best = DayGains.Best(day);
-        string[] things = best is null ? ["day"] : [best.Changes[0].Of];
-        string limit = best is null ? "" : $"; {things[0]} holds it up first";
+        IReadOnlyList<string> things =
+            best is null ? [.. context.Plan.Day!.Crew.Keys.Order(StringComparer.Ordinal)] : [best.Changes[0].Of];
+        string limit = best is null ? "" : $"; {best.Changes[0].Of} holds it up first";
         string mend = best is null
             ? "no one change helps; `floorplan day` shows which two do, and the use of every station and person"
             : $"{best.Text} would make {QuantityText.Coarse(best.Rate)} {planned.Unit}/h";

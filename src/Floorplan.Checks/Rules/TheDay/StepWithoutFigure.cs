@@ -21,7 +21,7 @@ internal sealed class StepWithoutFigure : Rule
 
     public override string Bad => DayExamples.Line("  work light", "  holds 5 shelves x 40 crates", crew: 1);
 
-    public override IReadOnlyList<LineChange> Mended => [new("work light", "  work 20 s each, light")];
+    public override IReadOnlyList<LineChange> Mended => [new("work light", "  work 12 s each, light")];
 
     public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
 

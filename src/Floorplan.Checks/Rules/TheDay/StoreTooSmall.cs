@@ -22,7 +22,7 @@ internal sealed class StoreTooSmall : Rule
 
     public override IReadOnlyList<Source> Sources { get; } = [DaySources.Sum];
 
-    public override string Bad => DayExamples.Line("  work 20 s each", "  holds 4 shelves x 40 crates", crew: 1);
+    public override string Bad => DayExamples.Line("  work 12 s each", "  holds 4 shelves x 40 crates", crew: 1);
 
     public override IReadOnlyList<LineChange> Mended => [new("holds 4 shelves", "  holds 5 shelves x 40 crates")];
 

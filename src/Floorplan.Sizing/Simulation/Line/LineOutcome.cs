@@ -38,6 +38,10 @@ public sealed record LineOutcome(
         }
     }
 
+    /// <summary>How long an item is on the line on average, from when it is taken in until it is out; ticks.</summary>
+    public double TimeOnLine
+        => (InsideTime - Steps[0].WaitingTime - Steps[0].GoingTime - Steps[0].BlockedTime) / Math.Max(1, Outs.Count);
+
     /// <summary>All items over the whole time.</summary>
     public double WholeRate => End > 0 ? Outs.Count / Ticks.Hours(End) : 0;
 }

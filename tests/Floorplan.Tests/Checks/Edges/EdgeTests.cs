@@ -10,7 +10,7 @@ public sealed class EdgeTests
     private static readonly IReadOnlyList<Edge> All =
         [
             .. HandsEdges.All, .. PowerEdges.All, .. WaterEdges.All, .. GettingOutEdges.All, .. ShellEdges.All, .. RoomEdges.All,
-            .. HygieneEdges.All];
+            .. HygieneEdges.All, .. DayEdges.All];
 
     public static TheoryData<string> Names => [.. All.Select(e => e.ToString())];
 

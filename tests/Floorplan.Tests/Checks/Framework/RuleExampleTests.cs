@@ -100,6 +100,7 @@ public sealed class RuleExampleTests
         LimitUnit.Percent => new Quantity((decimal)(limit.Value * by), new Unit("%", QuantityKind.Ratio, v => v / 100)),
         LimitUnit.Kilograms => new Quantity((decimal)(limit.Value * by), new Unit("kg", QuantityKind.Mass, v => v)),
         LimitUnit.Lux => new Quantity((decimal)(limit.Value * by), new Unit("lux", QuantityKind.Illuminance, v => v)),
+        LimitUnit.Minutes => new Quantity((decimal)(limit.Value * by), new Unit("min", QuantityKind.Time, v => v * 60)),
         LimitUnit.AirChanges => new Quantity((decimal)(limit.Value * by), UnitTable.Rate("changes/h")!),
         LimitUnit.AirFlow => new Quantity((decimal)(limit.Value * by), new Unit("m3/s", QuantityKind.AirFlow, v => v)),
         LimitUnit.Count => new Quantity((decimal)Math.Ceiling(limit.Value * by), new Unit("", QuantityKind.Count, v => v)),
