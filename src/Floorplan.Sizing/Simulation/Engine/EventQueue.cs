@@ -43,6 +43,9 @@ internal enum EventKind
     /// <summary>A bin is empty again.</summary>
     Emptied,
 
+    /// <summary>Somebody has had the rest of a break.</summary>
+    Rested,
+
     BreakBegan,
     BreakEnded,
 }

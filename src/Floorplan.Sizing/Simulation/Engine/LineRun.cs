@@ -34,6 +34,7 @@ internal sealed partial class LineRun
     private int outCount;
     private int supplied;
     private int breaks;
+    private long restFrom;
     private long now;
     private readonly long stepsOfEvent;
     private readonly LineRecord? record;
@@ -122,6 +123,11 @@ internal sealed partial class LineRun
             events.Add(pause.To, EventKind.BreakEnded, 0);
         }
 
+        if (line.RestEvery > 0)
+        {
+            NextRest();
+        }
+
         if (line.Supply.Items > 0)
         {
             events.Add(0, EventKind.Arrived, 0);
@@ -153,157 +159,6 @@ internal sealed partial class LineRun
         foreach (var step in steps)
         {
             step.Pass(now);
-        }
-    }
-
-    private void Happen(in LineEvent one)
-    {
-        switch (one.Kind)
-        {
-            case EventKind.Arrived:
-                Arrive();
-                break;
-            case EventKind.Worked:
-                steps[one.What].HandsOff(now);
-                Free(one.Person);
-                StayOrFinish(one.What, one.Items);
-                break;
-            case EventKind.Stayed:
-                Finish(one.What, one.Items);
-                break;
-            case EventKind.Delivered:
-                Deliver(one);
-                break;
-            case EventKind.Returned:
-                moves[one.What].Standing++;
-                Free(one.Person);
-                Look(moves[one.What].Move.From);
-                break;
-            case EventKind.Emptied:
-                bins[one.What].Empty();
-                record?.Bins.Add(new BinLevel(now, one.What, 0));
-                Free(one.Person);
-                LookAll();
-                break;
-            case EventKind.BreakBegan:
-                breaks++;
-                break;
-            default:
-                breaks--;
-                foreach (var person in people)
-                {
-                    person.MustWash = true;
-                }
-
-                LookAll();
-                break;
-        }
-    }
-
-    private void Arrive()
-    {
-        int items = Math.Min(line.Supply.Load, line.Supply.Items - supplied);
-        if (line.Supply.Every.Mean == 0)
-        {
-            items = line.Supply.Items - supplied;
-        }
-
-        supplied += items;
-        Inside(items);
-        came += now * items;
-        steps[0].Come(items, now, wereExpected: false);
-        Look(0);
-        if (supplied < line.Supply.Items)
-        {
-            events.Add(now + line.Supply.Every.Draw(arrivals), EventKind.Arrived, 0);
-        }
-    }
-
-    private void StayOrFinish(int s, int items)
-    {
-        var stay = steps[s].Step.Stay;
-        if (stay.Mean > 0)
-        {
-            events.Add(now + stay.Draw(random[s]), EventKind.Stayed, s, -1, items);
-            Look(s);
-        }
-        else
-        {
-            Finish(s, items);
-        }
-    }
-
-    private void Finish(int s, int items)
-    {
-        steps[s].Finish(items, now);
-        if (movesFrom[s].Length == 0)
-        {
-            Leave(s, items);
-        }
-
-        Look(s);
-    }
-
-    /// <summary>The end of the line: a store keeps what comes to it.</summary>
-    private void Leave(int s, int items)
-    {
-        steps[s].Take(items, now);
-        Inside(-items);
-        left += now * items;
-        for (int i = 0; i < items; i++)
-        {
-            outs[outCount++] = now;
-        }
-    }
-
-    private void Inside(int more)
-    {
-        insideTime += (now - insideSince) * inside;
-        insideSince = now;
-        inside += more;
-    }
-
-    private void Deliver(in LineEvent one)
-    {
-        var state = moves[one.What];
-        var move = state.Move;
-        state.Under -= one.Items;
-        steps[move.To].Come(one.Items, now, wereExpected: true);
-        if (one.Person >= 0)
-        {
-            people[one.Person].At = move.To;
-        }
-
-        if (!state.HasCarrier)
-        {
-            Free(one.Person);
-        }
-        else if (one.Person >= 0)
-        {
-            people[one.Person].Carrying += move.Back;
-            people[one.Person].Metres += move.Metres;
-            people[one.Person].At = move.From;
-            record?.People.Add(
-                new PersonSpan(one.Person, PersonDoes.BringBack, now, now + move.Back, move.To, move.From, one.What));
-            long wash = line.IsIntoAnotherRoom(move.To, move.From) ? Wash(one.Person, now + move.Back) : 0;
-            events.Add(now + move.Back + wash, EventKind.Returned, one.What, one.Person);
-        }
-        else
-        {
-            events.Add(now + move.Back, EventKind.Returned, one.What);
-        }
-
-        Look(move.To);
-        Look(move.From);
-    }
-
-    private void Free(int person)
-    {
-        if (person >= 0)
-        {
-            people[person].IsBusy = false;
-            people[person].Until = now;
-            Tell(people[person].Crew);
         }
     }
 

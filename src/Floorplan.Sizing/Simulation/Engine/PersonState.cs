@@ -25,6 +25,9 @@ internal sealed class PersonState(int crew, int at)
     /// <summary>Hands are to be washed before the next work: at the start and after a break.</summary>
     public bool MustWash { get; set; } = true;
 
+    /// <summary>Of a break that began while this person was at work.</summary>
+    public long RestOwed { get; set; }
+
     /// <summary>When the last thing was done.</summary>
     public long Until { get; set; }
 

@@ -15,6 +15,15 @@ public sealed record ProductLine
 
     public IReadOnlyList<LineBreak> Breaks { get; init; } = [];
 
+    /// <summary>How much of the day all rest, 0 to below 1: said by the breaks of the plan.</summary>
+    public double RestShare { get; init; }
+
+    /// <summary>
+    /// A short rest comes back so often, for its share of the time, in place of <see cref="Breaks"/>; 0 for none. A pace does not hang on
+    /// where one long break falls in a run then.
+    /// </summary>
+    public long RestEvery { get; init; }
+
     public required LineSupply Supply { get; init; }
 
     /// <summary>Where people stand at each step, in metres; empty where walking takes no time, null where a step is nowhere.</summary>

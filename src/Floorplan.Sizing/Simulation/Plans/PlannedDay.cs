@@ -36,8 +36,16 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
         int largest = line.Steps.Where(s => s.Places != LineStep.Unlimited).Select(s => s.Places * s.Batch).DefaultIfEmpty(1).Max();
         long most = Math.Min(MostItems, MostWeight / Math.Max(1, line.Weight / Math.Max(1, line.Supply.Items)));
         int items = Math.Max(line.Supply.Items, (int)Math.Min((long)Fillings * largest, most));
-        return line with { Supply = line.Supply with { Every = TaskTime.None, Items = items } };
+        return line with
+        {
+            Supply = line.Supply with { Every = TaskTime.None, Items = items },
+            Breaks = [],
+            RestEvery = line.RestShare > 0 ? RestEvery : 0,
+        };
     }
+
+    /// <summary>Own choice.</summary>
+    private const long RestEvery = 30 * Ticks.Minute;
 
     /// <summary>Own choice.</summary>
     private const int Fillings = 8;

@@ -97,6 +97,7 @@ internal sealed class PlannedLineMaker
             Supply = target.Supply(plan),
             Places = Places(),
             Breaks = target.Breaks(plan),
+            RestShare = target.Hours > 0 ? target.Breaks(plan).Sum(b => b.To - b.From) / (double)target.Hours : 0,
             Rooms = [.. stops.Select(RoomOf)],
             HandWash = Ticks.FromSeconds(plan.Day?.HandWash is { Unit.Kind: QuantityKind.Time } wash ? wash.Base : DayAssumptions.HandWash),
             WalkingSpeed = DayAssumptions.Empty,

@@ -1,5 +1,4 @@
 using Floorplan.Sizing.Simulation.Line;
-using Floorplan.Sizing.Simulation.Plans;
 using Floorplan.Tests.Checks.Support;
 using static System.FormattableString;
 

@@ -39,6 +39,18 @@ public sealed class HandsTests
         Assert.Equal(80, Ticks.Seconds(run.People[0].Washing));
     }
 
+    /// <summary>The break of 30 s begins at 25, in the third piece: that is done at 30, and the rest lasts until 60.</summary>
+    [Fact]
+    public void Who_is_at_work_when_a_break_begins_rests_as_long_as_the_others()
+    {
+        var line = Line(4, Bench) with { Breaks = [new LineBreak(25 * Ticks.Second, 55 * Ticks.Second)] };
+        Assert.Equal(70, End(line));
+
+        // A piece of 40 s goes on until 40, 15 s of the break are had, and 15 s are owed.
+        var slow = Line(2, Bench with { Work = TaskTime.OfSeconds(40) }) with { Breaks = line.Breaks };
+        Assert.Equal(40 + 30 + 40, End(slow));
+    }
+
     /// <summary>One person, two rooms: hands are washed on each way into the other.</summary>
     [Fact]
     public void Hands_are_washed_on_the_way_into_another_room()
