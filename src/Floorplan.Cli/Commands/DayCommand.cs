@@ -1,10 +1,13 @@
 using System.CommandLine;
+using Floorplan.Cli.Commands.Options;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Days;
 using Floorplan.Cli.Output.Json;
 using Floorplan.Cli.Output.Printing;
 using Floorplan.Cli.Output.Reports;
+using Floorplan.Drawing.Scene;
+using Floorplan.Drawing.Sheets.TheDay;
 using Floorplan.Model;
 using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Plans;
@@ -28,14 +31,26 @@ internal static class DayCommand
             HelpName = "NAME=FROM..TO",
             Description = "Try a figure from one value to another, such as crew.kill=2..8 or cones.holds=6..24; may be said several times.",
         };
+        var (options, pictures) = DayPictureOptions.Build();
         var command =
             new Command("day", "Run the day: does the line keep up, what holds it up, what would one change gain.") { file, output, vary };
-        command.SetAction(parsed => Run(host, parsed.GetValue(file)!, parsed.GetValue(output)!, parsed.GetValue(vary) ?? []));
+        foreach (var option in options)
+        {
+            command.Add(option);
+        }
+
+        command.SetAction(parsed => Run(
+            host, parsed.GetValue(file)!, parsed.GetValue(output)!, parsed.GetValue(vary) ?? [], pictures(parsed)));
         return command;
     }
 
-    private static int Run(Host host, string name, string output, string[] vary)
+    private static int Run(Host host, string name, string output, string[] vary, DayPictureOptions pictures)
     {
+        if (pictures.Problem() is { } wrong)
+        {
+            return Refusal.Tell(host, wrong);
+        }
+
         var input = Checked.Read(name, host);
         if (input.Examination is not { Plan: { } plan, Facts: { } facts })
         {
@@ -47,9 +62,23 @@ internal static class DayCommand
         }
 
         var day = facts.Day;
+        if (pictures.IsAsked && day.Planned.Line is null)
+        {
+            DayText.Write(Page.OfError(host), plan, day, DayGains.Of(day));
+            return ExitCode.CouldNotRun;
+        }
+
+        var writer = new DayPictures(host, input, facts);
         if (vary.Length > 0)
         {
-            return Vary(host, plan, day, output, vary);
+            return pictures.Animate is null
+                ? Vary(host, plan, day, output, vary, pictures.Chart is { } chart ? scene => writer.WriteScene(chart, scene) : null)
+                : Refusal.Tell(host, "--vary makes many runs and --animate shows one: say one of both");
+        }
+
+        if (pictures.IsAsked)
+        {
+            return writer.Write(pictures);
         }
 
         if (output == "csv")
@@ -70,7 +99,8 @@ internal static class DayCommand
         return ExitCode.Fine;
     }
 
-    private static int Vary(Host host, Plan plan, PlannedDay day, string output, string[] vary)
+    /// <param name="chart">Writes the chart, instead of the table; null where none is asked for.</param>
+    private static int Vary(Host host, Plan plan, PlannedDay day, string output, string[] vary, Func<SheetScene, int>? chart)
     {
         if (day.Planned.Line is not { } line)
         {
@@ -92,7 +122,17 @@ internal static class DayCommand
                 FormattableString.Invariant($"more than {DayGrid.MostRuns} runs, or a minute of work: vary fewer figures or values"));
         }
 
+        if (chart is not null && GridPicture.Problem(figures) is { } tooMuch)
+        {
+            return Refusal.Tell(host, tooMuch);
+        }
+
         var runs = LongWork.Make(host, "Running days", DayGrid.Of(day, figures), Environment.ProcessorCount);
+        if (chart is not null)
+        {
+            return chart(GridPicture.Draw(plan, day, figures, runs));
+        }
+
         switch (output)
         {
             case "json":

@@ -15,7 +15,12 @@ public static class SvgWriter
     /// <summary>Text grows in pieces that stay out of the heap of large objects, which costs more than it saves.</summary>
     private const int SmallChunk = 4096;
 
-    public static string Write(SheetScene sheet)
+    public static string Write(SheetScene sheet) => Write(sheet, "", "");
+
+    /// <summary>The same with parts that move over it.</summary>
+    /// <param name="style">What a <c>style</c> element says; empty for none.</param>
+    /// <param name="moving">Elements, written well.</param>
+    internal static string Write(SheetScene sheet, string style, string moving)
     {
         var svg = new StringBuilder(SmallChunk);
         svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").Append(SvgNumber.Text(sheet.WidthMm)).Append("mm\" height=\"")
@@ -23,24 +28,39 @@ public static class SvgWriter
             .Append(SvgNumber.Text(sheet.HeightMm)).Append("\" role=\"img\" aria-labelledby=\"sheet-title sheet-description\">\n");
         svg.Append("<title id=\"sheet-title\">").Append(XmlText.Escape(sheet.Title)).Append("</title>\n");
         svg.Append("<desc id=\"sheet-description\">").Append(XmlText.Escape(sheet.Description)).Append("</desc>\n");
+        if (style.Length > 0)
+        {
+            svg.Append("<style>\n").Append(style).Append("</style>\n");
+        }
+
         svg.Append("<rect width=\"").Append(SvgNumber.Text(sheet.WidthMm)).Append("\" height=\"").Append(SvgNumber.Text(sheet.HeightMm))
             .Append("\" fill=\"#FFFFFF\"/>\n");
         svg.Append("<g font-family=\"").Append(Fonts).Append("\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\">\n");
-        for (int i = 0; i < sheet.Items.Count;)
+        Items(svg, sheet.Items);
+        return svg.Append(moving).Append("</g>\n</svg>\n").ToString();
+    }
+
+    /// <summary>The elements of some items, to stand within those of a whole picture.</summary>
+    internal static string Fragment(IReadOnlyList<SceneItem> items)
+    {
+        var svg = new StringBuilder();
+        Items(svg, items);
+        return svg.ToString();
+    }
+
+    private static void Items(StringBuilder svg, IReadOnlyList<SceneItem> items)
+    {
+        for (int i = 0; i < items.Count;)
         {
             int end = i + 1;
-            while (end < sheet.Items.Count
-                && sheet.Items[end].Layer == sheet.Items[i].Layer
-                && sheet.Items[end].Group == sheet.Items[i].Group)
+            while (end < items.Count && items[end].Layer == items[i].Layer && items[end].Group == items[i].Group)
             {
                 end++;
             }
 
-            Group(svg, sheet.Items, i, end);
+            Group(svg, items, i, end);
             i = end;
         }
-
-        return svg.Append("</g>\n</svg>\n").ToString();
     }
 
     /// <summary>Neighbours of one layer and one group share a <c>g</c>.</summary>

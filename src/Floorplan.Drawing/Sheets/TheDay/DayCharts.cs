@@ -28,29 +28,36 @@ internal sealed record DayCharts(IReadOnlyList<ISheetView> Views, IReadOnlyList<
     {
         var standard = DrawingStandard.For(facts.Plan.Units);
         double height = space.Title.Top - space.Inside.Top - PageSpace.Pad - ViewStrip.Height;
-        string[] people = [.. day.People.Select(l => l.Name)];
-        string[] stations = [.. day.Stations.Select(l => NameOf(facts.Plan, l.Name))];
-        double names = LaneChart.NameWidth([.. people, .. stations], standard);
-        List<LaneChart> lanes =
-        [
-            .. Lanes("What people do", day.People, people, PersonStates),
-            .. Lanes("What stations do", day.Stations, stations, StationStates),
-        ];
+        var lanes = Lanes(facts, day, space.Width, height, standard);
         int across = (int)Math.Max(1, Math.Floor(space.Width / CurveWidth));
         double width = Math.Min(space.Width, ((space.Width + PageSpace.Pad) / across) - PageSpace.Pad - 0.01);
         var curves = new CurvesOfDay(facts, day, width, standard);
         return new DayCharts(
             [.. lanes, curves.Output, .. curves.Pace, .. day.Fills.Take(MostCurves).Select(curves.Fill)],
             [.. lanes.SelectMany(l => l.Legend).DistinctBy(l => l.Text)], [.. day.Fills.Skip(MostCurves).Select(f => f.Of)]);
+    }
 
-        IEnumerable<LaneChart> Lanes(
+    /// <summary>What people do, and what stations do.</summary>
+    /// <param name="height">Of one chart at most, mm; further lanes stand in further charts.</param>
+    public static IReadOnlyList<LaneChart> Lanes(PlanFacts facts, DayInTime day, double width, double height, DrawingStandard standard)
+    {
+        string[] people = [.. day.People.Select(l => l.Name)];
+        string[] stations = [.. day.Stations.Select(l => NameOf(facts.Plan, l.Name))];
+        double names = LaneChart.NameWidth([.. people, .. stations], standard);
+        return
+        [
+            .. Charts("What people do", day.People, people, PersonStates),
+            .. Charts("What stations do", day.Stations, stations, StationStates),
+        ];
+
+        IEnumerable<LaneChart> Charts(
             string title, IReadOnlyList<DayLane> all, IReadOnlyList<string> printed, IReadOnlyList<DayState> states)
         {
             var parts = LaneChart.Parts(printed, height, standard).ToList();
             return parts.Select((p, i) => new LaneChart(
                 parts.Count == 1 ? title : FormattableString.Invariant($"{title}, {i + 1} of {parts.Count}"), day,
                 [.. all.Skip(p.From).Take(p.Count)], [.. printed.Skip(p.From).Take(p.Count)], states, facts.Day.Planned.Work,
-                names, space.Width, standard));
+                names, width, standard));
         }
     }
 

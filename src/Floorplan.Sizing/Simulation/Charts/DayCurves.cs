@@ -38,16 +38,9 @@ internal static class DayCurves
     private static DayCurve Places(LineStep step, IEnumerable<StepCount> counts, string unit, LineOutcome outcome, long end)
     {
         double holds = (double)step.Places * step.Batch;
-        var points = counts.Select(c => (c.At, Value: (double)InPlaces(step, c, outcome.Line.Supply.Items))).ToList();
+        var points = counts.Select(c => (c.At, Value: (double)StepItems.InPlaces(step, c, outcome.Line.Supply.Items))).ToList();
         long? full = points.Where(p => p.Value >= holds).Select(p => (long?)p.At).FirstOrDefault();
         return Curve(DayCurveKind.Places, step.Name, unit, holds, full, points, end);
-    }
-
-    /// <summary>Every job is a whole batch but the last of the day.</summary>
-    private static int InPlaces(LineStep step, StepCount count, int items)
-    {
-        int missing = count.Going > 0 && count.Started == items && items % step.Batch > 0 ? step.Batch - (items % step.Batch) : 0;
-        return (count.Going * step.Batch) - missing + count.Done;
     }
 
     private static DayCurve Curve(

@@ -13,6 +13,9 @@ internal sealed class PagePlan(StringBuilder html, int level, bool among)
     /// <summary>Wide enough on a telephone where no style sheet is read, CSS pixels; the style makes it as wide as the page.</summary>
     private const int PictureWidth = 264;
 
+    private const int FirstSheet = 1;
+    private const int DaySheet = 10;
+
     /// <param name="more">Files of the same text that an earlier run drew.</param>
     public void Write(DrawnPlan plan, IReadOnlyList<string> more)
     {
@@ -23,11 +26,14 @@ internal sealed class PagePlan(StringBuilder html, int level, bool among)
         html.Append("<p>").Append(PageText.Text(Path.GetFileName(plan.Input.Input.Name))).Append(": ")
             .Append(PageText.Text(Counts.Of(examination).Text())).Append(".</p>\n");
         Untold(plan);
-        var picture = PictureOf(files);
-        Picture(picture, plan.Name, plan.Sheets.FirstOrDefault(
-            s => picture?.Name == plan.FileOf(s, DrawFormat.Svg) || picture?.Name == plan.FileOf(s, DrawFormat.Png)));
+        Picture("Plan", FirstSheet, files, plan.Name, plan);
         html.Append(PageText.Heading(level + 1, "Findings"));
         FindingList.Write(html, examination.Findings);
+        if (files.Any(f => f.Number == DaySheet))
+        {
+            Picture("The day", DaySheet, files, plan.Name, plan);
+        }
+
         html.Append(PageText.Heading(level + 1, "Files"));
         new FileLists(among ? plan.Name : "", about).Write(html, files, level + 2);
     }
@@ -39,7 +45,7 @@ internal sealed class PagePlan(StringBuilder html, int level, bool among)
         html.Append(PageText.Heading(level, TitleOf(other.Title, other.Plan)));
         html.Append("<p>").Append(PageText.Text(other.Plan))
             .Append(": drawn by an earlier run; what was found then is on its sheet 9.</p>\n");
-        Picture(PictureOf(files), other.Plan, null);
+        Picture("Plan", FirstSheet, files, other.Plan, null);
         html.Append(PageText.Heading(level + 1, "Files"));
         new FileLists(other.Plan, new Dictionary<string, string>()).Write(html, files, level + 2);
     }
@@ -55,19 +61,23 @@ internal sealed class PagePlan(StringBuilder html, int level, bool among)
         }
     }
 
-    private static PageFile? PictureOf(IEnumerable<PageFile> files) => files.Where(f => f is { Number: 1, IsPicture: true })
+    private static PageFile? PictureOf(int number, IEnumerable<PageFile> files) => files.Where(f => f.Number == number && f.IsPicture)
         .OrderBy(f => f.Part).ThenBy(f => f.Format == "SVG" ? 0 : 1).FirstOrDefault();
 
-    /// <param name="sheet">That it shows; null when an earlier run drew it.</param>
-    private void Picture(PageFile? picture, string plan, SheetScene? sheet)
+    /// <param name="number">The sheet whose first page is shown.</param>
+    /// <param name="drawn">By this run; null when an earlier run drew it.</param>
+    private void Picture(string heading, int number, IReadOnlyList<PageFile> files, string plan, DrawnPlan? drawn)
     {
-        html.Append(PageText.Heading(level + 1, "Plan"));
-        if (picture is null)
+        html.Append(PageText.Heading(level + 1, heading));
+        if (PictureOf(number, files) is not { } picture)
         {
-            html.Append("<p>There is no picture of sheet 1 here; the files below hold what was drawn.</p>\n");
+            html.Append(
+                CultureInfo.InvariantCulture, $"<p>There is no picture of sheet {number} here; the files below hold what was drawn.</p>\n");
             return;
         }
 
+        var sheet = drawn?.Sheets.FirstOrDefault(
+            s => picture.Name == drawn.FileOf(s, DrawFormat.Svg) || picture.Name == drawn.FileOf(s, DrawFormat.Png));
         string height = sheet is null
             ? ""
             : string.Create(CultureInfo.InvariantCulture, $" height=\"{Math.Round(PictureWidth * sheet.HeightMm / sheet.WidthMm):0}\"");
