@@ -19,9 +19,13 @@ internal sealed class MovingGround
     /// <summary>Own choice: a screen shows it whole, and A4 or letter holds a still of it.</summary>
     private const double Widest = 270;
     private const double Tallest = 165;
-    private const double Strip = 30;
+    private const double Strip = 37;
+
+    /// <summary>What its longest line takes, mm.</summary>
+    private const double NarrowestStrip = 175;
     private const double Margin = 4;
     private const double StepAside = 2.3;
+    private const string Alphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
     /// <summary>Of the clock and the count out.</summary>
     public const double Larger = 2;
@@ -30,10 +34,12 @@ internal sealed class MovingGround
     private readonly MotionLayer layer;
     private readonly PaperSpace size;
     private readonly string title;
+    private readonly Dictionary<string, string> marks;
 
     public MovingGround(PlanFacts facts, DayMotion motion)
     {
         Motion = motion;
+        marks = MarksOf([.. motion.People.Select(p => p.Crew).Distinct()]);
         var plan = facts.Plan;
         title = SafeText.Clean(plan.Head.Title);
         var stations = facts.Day.Planned.Stations;
@@ -52,7 +58,7 @@ internal sealed class MovingGround
         var scales = ScaleSeries.For(plan.Units);
         double denominator = scales.FirstOrDefault(s => Fits(view.Measure(s)), scales[^1]);
         var space = view.Measure(denominator);
-        size = new PaperSpace(Math.Max(space.Width, 150), space.Height + Strip);
+        size = new PaperSpace(Math.Max(space.Width, NarrowestStrip), space.Height + Strip);
         scene = new SceneBuilder(denominator);
         var labels = new LabelPlacer(scene);
         var box = PaperBox.At(new((size.Width - space.Width) / 2, 0), space.Width, space.Height);
@@ -81,13 +87,20 @@ internal sealed class MovingGround
 
     public static int DigitsOf(int number) => FormattableString.Invariant($"{number}").Length;
 
-    /// <summary>The crew's first letter and the number in it.</summary>
+    /// <summary>A letter for the crew and the number in it: <c>k1</c>.</summary>
     public string MarkOf(int person)
     {
         string crew = Motion.People[person].Crew;
         int number = Motion.People.Take(person + 1).Count(p => p.Crew == crew);
-        string letter = SafeText.Clean(crew) is { Length: > 0 } name ? name[..1] : "";
-        return FormattableString.Invariant($"{letter}{number}");
+        return FormattableString.Invariant($"{marks[crew]}{number}");
+    }
+
+    /// <summary>The first letter where that tells crews apart, else letters in their order.</summary>
+    private static Dictionary<string, string> MarksOf(IReadOnlyList<string> crews)
+    {
+        bool tells = crews.DistinctBy(c => char.ToLowerInvariant(c[0])).Count() == crews.Count && crews.All(c => char.IsAsciiLetter(c[0]));
+        return crews.Index().ToDictionary(
+            c => c.Item, c => tells ? c.Item[..1] : c.Index < Alphabet.Length ? Alphabet[c.Index..(c.Index + 1)] : "");
     }
 
     /// <summary>People who stand at one place are drawn beside each other, each always with the same little step aside.</summary>
@@ -119,8 +132,9 @@ internal sealed class MovingGround
         Words(
             SafeText.Fit(SafeText.Clean($"{Unit} out"), 60, 3.5), out_ + (OutDigits * Larger * MovingLook.DigitWidth) + 1.5, foot, 3.5);
         double row = foot + 7;
-        double x = Sample(MovingLook.Person("k1", "key"), Margin + 3, row, PeopleWords());
-        x = Sample(Moved(MovingLook.Load(1, false)), x, row, "one item");
+        Sample(MovingLook.Person($"{marks.Values.FirstOrDefault()}1", "key"), Margin + 3, row, PeopleWords());
+        row += 7;
+        double x = Sample(Moved(MovingLook.Load(1, false)), Margin + 3, row, "one item on its way");
         if (Motion.Loads.Any(l => l.IsCarrier))
         {
             Sample(Moved(MovingLook.Load(8, true)), x, row, "trolley or tub, and how many are on it");
@@ -134,8 +148,8 @@ internal sealed class MovingGround
             2.5);
     }
 
-    private string PeopleWords() => "people, by the first letter of their crew: "
-        + string.Join(", ", Motion.People.Select(p => SafeText.Clean(p.Crew)).Distinct());
+    private string PeopleWords()
+        => "people, by their crew: " + string.Join(", ", marks.Select(m => $"{m.Value} {SafeText.Clean(m.Key)}"));
 
     private static IReadOnlyList<SceneItem> Moved(IReadOnlyList<SceneItem> load)
         => [.. load.Select(i => i.Moved(new PaperPoint(-MovingLook.BesidePerson.X, -MovingLook.BesidePerson.Y)))];

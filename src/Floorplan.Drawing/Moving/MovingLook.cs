@@ -1,4 +1,5 @@
 using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Drawing.Moving;
@@ -6,7 +7,7 @@ namespace Floorplan.Drawing.Moving;
 /// <summary>How people, loads and counts look, round the origin. The same in a picture that moves and in a still one.</summary>
 internal static class MovingLook
 {
-    /// <summary>Half of what a person takes, mm.</summary>
+    /// <summary>Half of what a person takes, mm; more where the mark is long.</summary>
     public const double PersonRadius = 2.3;
 
     /// <summary>Where a load is drawn beside who carries it, mm.</summary>
@@ -19,10 +20,11 @@ internal static class MovingLook
     private const double Letters = 2;
     private const string Dark = "#404040";
 
-    /// <summary>A dark disc with the crew's first letter and a number.</summary>
+    /// <summary>A dark disc with a letter for the crew and a number.</summary>
     public static IReadOnlyList<SceneItem> Person(string mark, string name) => Made(scene =>
     {
-        PaperPoint[] disc = [.. Enumerable.Range(0, 20).Select(i => At(i * Math.PI / 10, PersonRadius))];
+        double radius = Math.Max(PersonRadius, (TextMeasure.Width(mark, Letters, true) / 2) + 0.4);
+        PaperPoint[] disc = [.. Enumerable.Range(0, 20).Select(i => At(i * Math.PI / 10, radius))];
         scene.Fill([disc], Dark, Layers.Worker, name, Band.Text);
         scene.Polyline(disc, true, new Pen(0.25, Palette.White), Layers.Worker, name, Band.Text);
         scene.Text(

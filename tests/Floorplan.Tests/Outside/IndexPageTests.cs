@@ -71,7 +71,7 @@ public class IndexPageTests
             await page.GotoAsync(new Uri(folder.At("one/index.html")).AbsoluteUri);
             await page.SetViewportSizeAsync(360, 800);
             Assert.Equal(
-                ["Plan", "Findings", "Files"],
+                ["Plan", "Findings", "The day", "Files"],
                 await page.EvaluateAsync<string[]>("[...document.querySelectorAll('h2')].map(h => h.innerText)"));
             Assert.Equal(
                 [
@@ -79,8 +79,8 @@ public class IndexPageTests
                     "For the electrician",
                 ],
                 await page.EvaluateAsync<string[]>("[...document.querySelectorAll('h3')].map(h => h.innerText)"));
-            var picture = page.Locator("figure a img");
-            Assert.Equal(1, await picture.CountAsync());
+            Assert.Equal(2, await page.Locator("figure a img").CountAsync());
+            var picture = page.Locator("figure a img").First;
             Assert.InRange((await picture.BoundingBoxAsync())!.Y, 0, 400);
             await picture.ClickAsync();
             Assert.EndsWith("a-1-general-arrangement.svg", page.Url, StringComparison.Ordinal);
@@ -159,8 +159,8 @@ public class IndexPageTests
             await page.SetViewportSizeAsync(360, 800);
             await page.GotoAsync(new Uri(folder.At("index.html")).AbsoluteUri);
             Assert.Equal(0, await page.EvaluateAsync<int>(Overhang));
-            Assert.Equal(1, await page.EvaluateAsync<int>("document.images.length"));
-            Assert.True(await page.EvaluateAsync<bool>("document.images[0].complete && document.images[0].naturalWidth > 0"));
+            Assert.Equal(2, await page.EvaluateAsync<int>("document.images.length"));
+            Assert.True(await page.EvaluateAsync<bool>("[...document.images].every(i => i.complete && i.naturalWidth > 0)"));
             Assert.DoesNotContain("taken", (await page.TitleAsync())[..5]);
             Assert.Contains("<img src=x", await page.Locator("h1").InnerTextAsync());
         });
