@@ -13,7 +13,7 @@ namespace Floorplan.Drawing.Charts;
 internal sealed class CurveChart(
     CurveFrame frame, IReadOnlyList<CurveSeries> series, double width, double height, DrawingStandard standard) : ISheetView
 {
-    private const double HeadHeight = 6;
+    private const double HeadHeight = 7;
     private const double KeySample = 10;
     private const double RowOfKey = 5;
     private const double MarkSize = 1.3;

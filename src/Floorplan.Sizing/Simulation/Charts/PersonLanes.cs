@@ -11,28 +11,30 @@ internal static class PersonLanes
         return [.. outcome.People.Index().Select(p =>
         {
             var sums = new SlotSums(slot, end);
-            long free = 0;
-            foreach (var span in spans[p.Index].OrderBy(s => s.From))
+            List<PersonSpan> own = [.. spans[p.Index].OrderBy(s => s.From)];
+            own.ForEach(s => sums.Add(State(s.Does), s.From, s.Until));
+            foreach (var pause in outcome.Line.Breaks)
             {
-                Rest(sums, outcome.Line.Breaks, free, span.From);
-                sums.Add(State(span.Does), span.From, span.Until);
-                free = span.Until;
+                Rest(sums, pause, own);
             }
 
-            Rest(sums, outcome.Line.Breaks, free, end);
             int number = outcome.People.Take(p.Index + 1).Count(o => o.Crew == p.Item.Crew);
             string crew = outcome.Line.Crews[p.Item.Crew].Name;
             return new DayLane(crew, FormattableString.Invariant($"{crew} {number}"), sums.Shares(DayState.Wait));
         })];
     }
 
-    /// <summary>Free time within a break is rest; what was begun before it is finished first.</summary>
-    private static void Rest(SlotSums sums, IReadOnlyList<LineBreak> breaks, long from, long until)
+    /// <summary>What was begun is finished first; as much of the break as that took is rested afterwards.</summary>
+    private static void Rest(SlotSums sums, LineBreak pause, List<PersonSpan> spans)
     {
-        foreach (var pause in breaks)
+        long free = pause.From;
+        for (int i = spans.FindIndex(s => s.Until > pause.From); i >= 0 && i < spans.Count && spans[i].From <= free; i++)
         {
-            sums.Add(DayState.Rest, Math.Max(from, pause.From), Math.Min(until, pause.To));
+            free = spans[i].Until;
         }
+
+        sums.Add(DayState.Rest, free, pause.To);
+        sums.Add(DayState.Rest, Math.Max(free, pause.To), Math.Max(free, pause.To) + Math.Min(free, pause.To) - pause.From);
     }
 
     private static DayState State(PersonDoes does) => does switch

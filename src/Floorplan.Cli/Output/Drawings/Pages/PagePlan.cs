@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Floorplan.Cli.Output.Reports;
-using Floorplan.Drawing.Scene;
 
 namespace Floorplan.Cli.Output.Drawings.Pages;
 
