@@ -5,11 +5,11 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Pages;
 
 /// <summary>How the views and the text of one sheet stand on its pages.</summary>
-/// <param name="Columns">Columns of text across a page.</param>
+/// <param name="ColumnWidth">Of the columns of text, mm.</param>
 /// <param name="Text">The standard with the height of this sheet's tables and notes.</param>
 /// <param name="Whole">Blocks of text stay whole where they can.</param>
 /// <param name="Air">Paper between two rows of text, mm.</param>
-internal sealed record Arrangement(ViewPages Views, int Columns, DrawingStandard Text, bool Whole, double Air)
+internal sealed record Arrangement(ViewPages Views, double ColumnWidth, DrawingStandard Text, bool Whole, double Air)
 {
     /// <summary>A sheet with more pages is of use to nobody; then a larger paper is asked for. Own choice.</summary>
     public const int MostPages = 200;
@@ -22,9 +22,7 @@ internal sealed record Arrangement(ViewPages Views, int Columns, DrawingStandard
 
     public double Denominator => Views.Denominator;
 
-    public double ColumnWidth => Space.ColumnWidth(Columns);
-
-    public FlowedText Flow(IEnumerable<ColumnBlock> blocks) => TextFlow.Of(blocks, Views.Columns(Columns), Whole, Air, MostPages);
+    public FlowedText Flow(IEnumerable<ColumnBlock> blocks) => TextFlow.Of(blocks, Views.Columns(ColumnWidth), Whole, Air, MostPages);
 
     /// <summary>How good it is: few pages, and none with much blank paper. Less is better.</summary>
     public double Cost(FlowedText text)

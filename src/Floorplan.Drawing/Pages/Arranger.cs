@@ -78,15 +78,15 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         var large = standard with { NoteHeight = LargeText, SubtitleHeight = LargeTitle };
         foreach (var text in (DrawingStandard[])[standard, large])
         {
-            foreach (int columns in Counts(text.NoteHeight / standard.NoteHeight))
+            foreach (double width in Widths(views, text.NoteHeight / standard.NoteHeight))
             {
-                var blocks = Blocks(space.ColumnWidth(columns), text);
+                var blocks = Blocks(width, text);
                 double tight = TooTight * blocks.Count(b => b.IsTight);
                 foreach (bool whole in (bool[])[true, false])
                 {
                     foreach (double air in Airs)
                     {
-                        var arrangement = new Arrangement(views, columns, text, whole, air);
+                        var arrangement = new Arrangement(views, width, text, whole, air);
                         var flow = arrangement.Flow(blocks);
                         double cost = flow.Complete ? arrangement.Cost(flow) + lead + tight : double.PositiveInfinity;
                         if (best is null || cost < best.Value.Cost - 1e-9)
@@ -99,11 +99,14 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         }
     }
 
-    private IEnumerable<int> Counts(double larger)
+    /// <summary>Of columns that share a page evenly, and of those that stand beside the views.</summary>
+    private IEnumerable<double> Widths(ViewPages views, double larger)
     {
-        var counts = Enumerable.Range(1, 12)
-            .Where(c => space.ColumnWidth(c) >= Narrowest * larger && space.ColumnWidth(c) <= Widest * larger).ToList();
-        return counts.Count > 0 ? counts : [Math.Max(1, (int)(space.Width / Narrowest))];
+        var widths = Enumerable.Range(1, 12).Select(space.ColumnWidth).Where(Useful).ToList();
+        return widths.Count > 0 ? widths.Concat(views.WidthsBeside.Where(Useful)).Distinct()
+            : [space.ColumnWidth(Math.Max(1, (int)(space.Width / Narrowest)))];
+
+        bool Useful(double width) => width >= Narrowest * larger && width <= Widest * larger;
     }
 
     private IReadOnlyList<ColumnBlock> Blocks(double width, DrawingStandard text) =>

@@ -21,6 +21,8 @@ internal sealed record PageSpace(PaperSize Paper, PaperBox Inside, PaperBox Titl
 
     public double Width => Inside.Width - (2 * Pad);
 
+    private double Right => Inside.Right - Pad;
+
     public double Height => Inside.Height - (2 * Pad);
 
     public static PageSpace Of(PaperSize paper, UnitSystem units, double titleHeight)
@@ -35,25 +37,41 @@ internal sealed record PageSpace(PaperSize Paper, PaperBox Inside, PaperBox Titl
 
     public double ColumnWidth(int count) => (Width - ((count - 1) * Gap)) / count;
 
-    /// <summary>Columns of equal width, under the views that stand over them and above the title block, left to right.</summary>
-    public IReadOnlyList<PaperBox> Columns(int count, IEnumerable<PaperBox> views)
+    /// <summary>
+    /// Columns of a width, left to right: beside the views as many as find room there, at the right edge of the page; the others under the
+    /// views that stand over them; all of them above the title block.
+    /// </summary>
+    public IReadOnlyList<PaperBox> Columns(double width, IEnumerable<PaperBox> views)
     {
         PaperBox[] taken = [.. views];
-        double width = ColumnWidth(count);
-        var columns = new List<PaperBox>();
-        for (int i = 0; i < count; i++)
-        {
-            double left = Inside.Left + Pad + (i * (width + Gap));
-            double top = taken.Where(v => v.Left - BesideView < left + width && left < v.Right + BesideView).Select(v => v.Bottom)
-                .DefaultIfEmpty(Inside.Top).Max();
-            bool overTitle = left + width + Pad > Title.Left;
-            var column = new PaperBox(left, top + Pad, left + width, (overTitle ? Title.Top : Inside.Bottom) - Pad);
-            if (column.Height >= LowestColumn)
-            {
-                columns.Add(column);
-            }
-        }
-
-        return columns;
+        int beside = Fit(Beside(taken), width);
+        double left = Right - (beside * (width + Gap)) + Gap;
+        IEnumerable<double> places = beside > 0
+            ? [.. Spread(width, left - Gap), .. Enumerable.Range(0, beside).Select(i => left + (i * (width + Gap)))]
+            : Spread(width, Right);
+        return [.. places.Select(at => Column(at, width, taken)).Where(c => c.Height >= LowestColumn)];
     }
+
+    /// <summary>How wide the paper is at the right of these views.</summary>
+    public double Beside(IEnumerable<PaperBox> views)
+        => Right - views.Select(v => v.Right + BesideView).DefaultIfEmpty(Right).Max();
+
+    private PaperBox Column(double left, double width, PaperBox[] taken)
+    {
+        double top = taken.Where(v => v.Left - BesideView < left + width && left < v.Right + BesideView).Select(v => v.Bottom)
+            .DefaultIfEmpty(Inside.Top).Max();
+        bool overTitle = left + width + Pad > Title.Left;
+        return new PaperBox(left, top + Pad, left + width, (overTitle ? Title.Top : Inside.Bottom) - Pad);
+    }
+
+    /// <summary>The left edges of as many columns as there is room for from the left edge of the page to a place, evenly.</summary>
+    private IEnumerable<double> Spread(double width, double to)
+    {
+        double left = Inside.Left + Pad;
+        int count = Fit(to - left, width);
+        double pitch = count > 1 ? (to - left - width) / (count - 1) : 0;
+        return Enumerable.Range(0, count).Select(i => left + (i * pitch));
+    }
+
+    private static int Fit(double length, double width) => Math.Max(0, (int)((length + Gap + 1e-6) / (width + Gap)));
 }

@@ -8,7 +8,7 @@ namespace Floorplan.Drawing.Pages;
 /// </summary>
 internal sealed class ViewPages(PageSpace space, double denominator, IReadOnlyList<IReadOnlyList<PlacedView>> pages)
 {
-    private readonly Dictionary<int, (IReadOnlyList<PaperBox>[] Pages, IReadOnlyList<PaperBox> After)> columns = [];
+    private readonly Dictionary<double, (IReadOnlyList<PaperBox>[] Pages, IReadOnlyList<PaperBox> After)> columns = [];
     private readonly InkEstimate blank = new(space, []);
     private readonly InkEstimate[] inks = [.. pages.Select(p => new InkEstimate(space, p))];
 
@@ -22,12 +22,16 @@ internal sealed class ViewPages(PageSpace space, double denominator, IReadOnlyLi
     /// <summary>What is on a page before its text.</summary>
     public InkEstimate Ink(int page) => (page < inks.Length ? inks[page] : blank).Copy();
 
-    /// <summary>The columns of each page, from 0, where so many stand across it.</summary>
-    public Func<int, IReadOnlyList<PaperBox>> Columns(int count)
+    /// <summary>The widths that one column, or two, have beside the views of a page.</summary>
+    public IEnumerable<double> WidthsBeside => pages.Select(p => space.Beside(p.Select(v => v.Whole))).Distinct()
+        .SelectMany(b => new[] { b, (b - PageSpace.Gap) / 2 });
+
+    /// <summary>The columns of each page, from 0, of a width.</summary>
+    public Func<int, IReadOnlyList<PaperBox>> Columns(double width)
     {
-        if (!columns.TryGetValue(count, out var known))
+        if (!columns.TryGetValue(width, out var known))
         {
-            columns[count] = known = ([.. pages.Select(p => space.Columns(count, p.Select(v => v.Whole)))], space.Columns(count, []));
+            columns[width] = known = ([.. pages.Select(p => space.Columns(width, p.Select(v => v.Whole)))], space.Columns(width, []));
         }
 
         return page => page < known.Pages.Length ? known.Pages[page] : known.After;
