@@ -75,7 +75,7 @@ public static class SheetComposer
         }
 
         arrangement = arranger.WithText(arrangement, Keys(placed), NotShown(notShown));
-        var text = arrangement.Flow(arranger.Blocks(arrangement));
+        var text = arranger.Flow(arrangement);
         if (!text.Complete)
         {
             return null;

@@ -9,7 +9,9 @@ namespace Floorplan.Drawing.Pages;
 /// <param name="Text">The standard with the height of this sheet's tables and notes.</param>
 /// <param name="Whole">Blocks of text stay whole where they can.</param>
 /// <param name="Air">Paper between two rows of text, mm.</param>
-internal sealed record Arrangement(ViewPages Views, double ColumnWidth, DrawingStandard Text, bool Whole, double Air)
+/// <param name="Side">How wide a column beside the views must be for text of its own width; null for columns of one width only.</param>
+internal sealed record Arrangement(
+    ViewPages Views, double ColumnWidth, DrawingStandard Text, bool Whole, double Air, double? Side = null)
 {
     /// <summary>A sheet with more pages is of use to nobody; then a larger paper is asked for. Own choice.</summary>
     public const int MostPages = 200;
@@ -22,7 +24,25 @@ internal sealed record Arrangement(ViewPages Views, double ColumnWidth, DrawingS
 
     public double Denominator => Views.Denominator;
 
-    public FlowedText Flow(IEnumerable<ColumnBlock> blocks) => TextFlow.Of(blocks, Views.Columns(ColumnWidth), Whole, Air, MostPages);
+    /// <param name="blocksOf">The text for columns of a width.</param>
+    public FlowedText Flow(Func<double, IReadOnlyList<ColumnBlock>> blocksOf)
+    {
+        var blocks = blocksOf(ColumnWidth);
+        if (Side is not { } narrowest)
+        {
+            return TextFlow.Of(blocks, Views.Columns(ColumnWidth), Whole, Air, MostPages);
+        }
+
+        var sides = Views.Sides(narrowest);
+        var beside = new SideText(sides, blocksOf, Air);
+        var flowed = TextFlow.Of(
+            blocks.Where((_, i) => !beside.Taken.Contains(i)), Views.Columns(ColumnWidth, sides, beside.Pages), Whole, Air, MostPages);
+        return flowed with
+        {
+            Rows = [.. flowed.Rows.Concat(beside.Rows).OrderBy(r => r.Page)],
+            Pages = Math.Max(flowed.Pages, beside.Pages.Select(p => p + 1).DefaultIfEmpty(0).Max()),
+        };
+    }
 
     /// <summary>How good it is: few pages, and none with much blank paper. Less is better.</summary>
     public double Cost(FlowedText text)

@@ -11,6 +11,9 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     private const double Narrowest = 84;
     private const double Widest = 190;
 
+    /// <summary>The same for a legend, notes and small tables; own choice.</summary>
+    private const double NarrowestSide = 60;
+
     /// <summary>ISO 3098, the step above notes: for sheets with room to spare.</summary>
     private const double LargeText = 3.5;
     private const double LargeTitle = 5;
@@ -24,8 +27,12 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     /// <summary>Paper between rows, mm: more of it where the last page would stay half blank; own choice.</summary>
     private static readonly double[] Airs = [0, 0.8, 1.8, 3];
 
+    private static readonly (bool Whole, double Air)[] Ways
+        = [.. new[] { true, false }.SelectMany(whole => Airs.Select(air => (whole, air)))];
+
     private readonly DrawingStandard standard = DrawingStandard.For(content.Units);
     private readonly BlockMeasures measures = new(content);
+    private readonly Dictionary<(double Width, double Height), IReadOnlyList<ColumnBlock>> blocks = [];
     private KeyTable first = new("", [], []);
     private KeyTable last = new("", [], []);
 
@@ -66,28 +73,30 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         }
 
         (first, last) = (keys, notShown);
+        blocks.Clear();
         (Arrangement Arrangement, double Cost)? best = null;
         Try(arrangement.Views, ref best);
         return best!.Value.Arrangement;
     }
 
-    public IReadOnlyList<ColumnBlock> Blocks(Arrangement arrangement) => Blocks(arrangement.ColumnWidth, arrangement.Text);
+    public FlowedText Flow(Arrangement arrangement) => arrangement.Flow(width => Blocks(width, arrangement.Text));
 
     private void Try(ViewPages views, ref (Arrangement Arrangement, double Cost)? best, double lead = 0)
     {
         var large = standard with { NoteHeight = LargeText, SubtitleHeight = LargeTitle };
         foreach (var text in (DrawingStandard[])[standard, large])
         {
+            double narrowest = NarrowestSide * text.NoteHeight / standard.NoteHeight;
+            double?[] sides = views.Sides(narrowest).Any(s => s is not null) ? [null, narrowest] : [null];
             foreach (double width in Widths(views, text.NoteHeight / standard.NoteHeight))
             {
-                var blocks = Blocks(width, text);
-                double tight = TooTight * blocks.Count(b => b.IsTight);
-                foreach (bool whole in (bool[])[true, false])
+                double tight = TooTight * Blocks(width, text).Count(b => b.IsTight);
+                foreach (double? side in sides)
                 {
-                    foreach (double air in Airs)
+                    foreach (var (whole, air) in Ways)
                     {
-                        var arrangement = new Arrangement(views, width, text, whole, air);
-                        var flow = arrangement.Flow(blocks);
+                        var arrangement = new Arrangement(views, width, text, whole, air, side);
+                        var flow = Flow(arrangement);
                         double cost = flow.Complete ? arrangement.Cost(flow) + lead + tight : double.PositiveInfinity;
                         if (best is null || cost < best.Value.Cost - 1e-9)
                         {
@@ -109,8 +118,16 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
         bool Useful(double width) => width >= Narrowest * larger && width <= Widest * larger;
     }
 
-    private IReadOnlyList<ColumnBlock> Blocks(double width, DrawingStandard text) =>
-        [.. Key(first, width, text), .. measures.Of(width, text), .. Key(last, width, text)];
+    private IReadOnlyList<ColumnBlock> Blocks(double width, DrawingStandard text)
+    {
+        if (!blocks.TryGetValue((width, text.NoteHeight), out var known))
+        {
+            blocks[(width, text.NoteHeight)] = known =
+                [.. Key(first, width, text), .. measures.Of(width, text), .. Key(last, width, text)];
+        }
+
+        return known;
+    }
 
     private static IEnumerable<ColumnBlock> Key(KeyTable table, double width, DrawingStandard text)
         => table.Rows.Count > 0 ? [new(new MeasuredTable(table, text).At(width), width, text)] : [];

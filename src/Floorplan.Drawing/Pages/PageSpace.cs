@@ -41,16 +41,33 @@ internal sealed record PageSpace(PaperSize Paper, PaperBox Inside, PaperBox Titl
     /// Columns of a width, left to right: beside the views as many as find room there, at the right edge of the page; the others under the
     /// views that stand over them; all of them above the title block.
     /// </summary>
-    public IReadOnlyList<PaperBox> Columns(double width, IEnumerable<PaperBox> views)
+    /// <param name="side">A column beside the views that other text stands in; null for none.</param>
+    public IReadOnlyList<PaperBox> Columns(double width, IEnumerable<PaperBox> views, PaperBox? side = null)
     {
         PaperBox[] taken = [.. views];
+        if (side is { } other)
+        {
+            return Columns(width, Spread(width, other.Left - Gap), taken);
+        }
+
         int beside = Fit(Beside(taken), width);
         double left = Right - (beside * (width + Gap)) + Gap;
         IEnumerable<double> places = beside > 0
             ? [.. Spread(width, left - Gap), .. Enumerable.Range(0, beside).Select(i => left + (i * (width + Gap)))]
             : Spread(width, Right);
-        return [.. places.Select(at => Column(at, width, taken)).Where(c => c.Height >= LowestColumn)];
+        return Columns(width, places, taken);
     }
+
+    /// <summary>The one column beside the views, as wide as they let it be; null where it is narrower than this.</summary>
+    public PaperBox? Side(double narrowest, IEnumerable<PaperBox> views)
+    {
+        PaperBox[] taken = [.. views];
+        double width = Beside(taken);
+        return width >= narrowest ? Column(Right - width, width, taken) : null;
+    }
+
+    private IReadOnlyList<PaperBox> Columns(double width, IEnumerable<double> places, PaperBox[] taken)
+        => [.. places.Select(at => Column(at, width, taken)).Where(c => c.Height >= LowestColumn)];
 
     /// <summary>How wide the paper is at the right of these views.</summary>
     public double Beside(IEnumerable<PaperBox> views)

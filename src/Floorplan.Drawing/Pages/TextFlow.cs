@@ -17,7 +17,8 @@ internal sealed record FlowedText(IReadOnlyList<PlacedRow> Rows, int Pages, bool
 /// </summary>
 internal sealed class TextFlow
 {
-    private const double BlockGap = 4;
+    /// <summary>Between two blocks, mm.</summary>
+    public const double BlockGap = 4;
 
     /// <summary>A block leaves no fewer rows at the foot or the head of a column, where it has as many; own choice.</summary>
     private const int FewestRows = 2;

@@ -26,6 +26,18 @@ internal sealed class ViewPages(PageSpace space, double denominator, IReadOnlyLi
     public IEnumerable<double> WidthsBeside => pages.Select(p => space.Beside(p.Select(v => v.Whole))).Distinct()
         .SelectMany(b => new[] { b, (b - PageSpace.Gap) / 2 });
 
+    /// <summary>The column beside the views of each page that has them.</summary>
+    public IReadOnlyList<PaperBox?> Sides(double narrowest)
+        => [.. pages.Select(p => space.Side(narrowest, p.Select(v => v.Whole)))];
+
+    /// <summary>The columns of each page, from 0, of a width, where the columns beside views are taken on some pages.</summary>
+    public Func<int, IReadOnlyList<PaperBox>> Columns(double width, IReadOnlyList<PaperBox?> sides, IReadOnlySet<int> taken)
+    {
+        var usual = Columns(width);
+        var under = pages.Select((p, i) => taken.Contains(i) ? space.Columns(width, p.Select(v => v.Whole), sides[i]) : null).ToArray();
+        return page => page < under.Length && under[page] is { } columns ? columns : usual(page);
+    }
+
     /// <summary>The columns of each page, from 0, of a width.</summary>
     public Func<int, IReadOnlyList<PaperBox>> Columns(double width)
     {

@@ -18,16 +18,22 @@ internal sealed class ElevationView : ISheetView
 {
     private const double Margin = 12;
 
-    /// <summary>Above a view the figures of its upright rows reach beyond its top.</summary>
-    private const double Top = 19;
+    /// <summary>Under a view stands its title, with paper of its own.</summary>
+    private const double Bottom = 7;
+
+    /// <summary>Above a view the figures of its upright rows reach beyond its top; those in feet are longer.</summary>
+    private const double Top = 12;
+    private const double TopInFeet = 19;
 
     private readonly InsideFace face;
+    private readonly bool feet;
     private readonly DrawingStandard standard;
     private readonly DimensionSet dimensions;
 
     public ElevationView(InsideFace face, UnitSystem units)
     {
         this.face = face;
+        feet = units == UnitSystem.Feet;
         standard = DrawingStandard.For(units);
         dimensions = new DimensionSet(face.Extent, Tape.For(units), standard);
         AddHeights();
@@ -163,5 +169,12 @@ internal sealed class ElevationView : ISheetView
     }
 
     private double Outside(Side side, double denominator)
-        => Math.Max(side == Side.North ? Top : Margin, dimensions.Depth(side, denominator));
+        => Math.Max(
+            side switch
+            {
+                Side.North => feet ? TopInFeet : Top,
+                Side.South => Bottom,
+                _ => Margin,
+            },
+            dimensions.Depth(side, denominator));
 }
