@@ -20,6 +20,9 @@ internal sealed class ColumnBlock(TextBlock block, double width, DrawingStandard
     /// <inheritdoc cref="TextBlock.IsTight"/>
     public bool IsTight => block.IsTight;
 
+    /// <inheritdoc cref="TextBlock.Broken"/>
+    public int Broken => block.Broken;
+
     public double HeadHeight => Title.Height + (Head?.Height ?? 0);
 
     /// <summary>Of all rows, in paper mm, without title, head and air.</summary>

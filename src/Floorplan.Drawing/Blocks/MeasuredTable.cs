@@ -25,6 +25,9 @@ internal sealed class MeasuredTable
     /// <summary>Keeps a word whole that is exactly as wide as its column.</summary>
     private const double WordSlack = 0.1;
 
+    /// <summary>Letters of a text that a reader takes in at one look; own choice.</summary>
+    private const int ShortText = 32;
+
     private readonly DrawingStandard standard;
     private readonly string title;
     private readonly string[] heads;
@@ -41,8 +44,13 @@ internal sealed class MeasuredTable
     {
         this.standard = standard;
         title = table.Title;
-        heads = [.. table.Columns];
-        rows = [.. table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongRows.Longest)).ToArray())];
+        string[][] texts = [.. table.Rows.Select(r => r.Select(c => SafeText.Clean(c.Text, LongRows.Longest)).ToArray())];
+
+        // A column without a word in any row says nothing.
+        int[] used = [.. Enumerable.Range(0, table.Columns.Count).Where(i => texts.Any(r => r.Length > 1 && r[i].Length > 0))];
+        int[] shown = used.Length > 0 ? used : [.. Enumerable.Range(0, table.Columns.Count)];
+        heads = [.. shown.Select(i => table.Columns[i])];
+        rows = [.. texts.Select(r => r.Length > 1 ? [.. shown.Select(i => r[i])] : r)];
         string[][] full = [.. rows.Where(r => r.Length > 1)];
         cells = [.. full.Select(r => r.Select(c => Width(c)).ToArray())];
         longest = [.. heads.Select((h, i) => Math.Max(Width(h, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max()) + WordSlack)];
@@ -50,7 +58,7 @@ internal sealed class MeasuredTable
             [
                 .. heads.Select((h, i) => Widest(h.Split(' ').Select(w => Width(w, true)), full.SelectMany(r => TextWrap.Pieces(r[i])))),
             ],
-            [.. heads.Select((_, i) => Widest([0], full.SelectMany(r => Figures(r[i]))))]));
+            [.. heads.Select((h, i) => Widest([InTwoLines(h)], full.SelectMany(r => Figures(r[i]))))]));
 
         double Widest(IEnumerable<double> known, IEnumerable<string> texts) => known.Concat(texts.Select(t => Width(t))).Max() + WordSlack;
     }
@@ -61,6 +69,7 @@ internal sealed class MeasuredTable
         return new TextBlock(title, [.. Rows(columns, width)], Row(heads, columns, bold: true).Single())
         {
             IsTight = columns.IsTight,
+            Broken = columns.Widths.Sum() < longest.Sum() ? rows.Count(r => r.Length > 1 && IsBroken(r, columns)) : 0,
         };
     }
 
@@ -127,6 +136,18 @@ internal sealed class MeasuredTable
 
         double[] even = ColumnShares.Short(figures, room, cells);
         return new TableColumns(ColumnShares.Lines(cells, even) < MuchShorter * ColumnShares.Lines(cells, widths) ? even : widths, Gap);
+    }
+
+    /// <summary>A short text on three lines or more is read word by word.</summary>
+    private bool IsBroken(string[] row, TableColumns columns) => row.Where((text, i) =>
+        text.Length <= ShortText && TextWrap.Lines(text, columns.Widths[i], standard.NoteHeight).Count > 2).Any();
+
+    /// <summary>The width of a head that is set in two lines.</summary>
+    private double InTwoLines(string head)
+    {
+        string[] words = head.Split(' ');
+        return Enumerable.Range(1, words.Length)
+            .Min(i => Math.Max(Width(string.Join(' ', words[..i]), true), Width(string.Join(' ', words[i..]), true)));
     }
 
     /// <summary>Numbers with the unit after them: <c>1.33 m</c>.</summary>

@@ -10,6 +10,9 @@ internal sealed record TextBlock(string Title, IReadOnlyList<BlockRow> Rows, Blo
 {
     /// <summary>A table whose words or figures are broken, because the column is too narrow for it.</summary>
     public bool IsTight { get; init; }
+
+    /// <summary>Of a table, how many rows have a short text on three lines or more.</summary>
+    public int Broken { get; init; }
 }
 
 /// <param name="Height">Paper mm.</param>

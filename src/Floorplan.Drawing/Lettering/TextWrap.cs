@@ -63,8 +63,12 @@ public static class TextWrap
     {
         int end = text.IndexOf(' ', at + 1);
         string next = text[(at + 1)..(end < 0 ? text.Length : end)].TrimEnd(',', '.', ';', ':', ')');
-        return at > 0 && char.IsDigit(text[at - 1]) && (DrawnUnits.Contains(next) || UnitTable.Find(next) is not null);
+        return at > 0 && char.IsDigit(text[at - 1])
+            && (DrawnUnits.Contains(next) || IsThousands(next) || UnitTable.Find(next) is not null);
     }
+
+    /// <summary>The last three figures of a number such as 30 480.</summary>
+    private static bool IsThousands(string next) => next.Length == 3 && next.All(char.IsAsciiDigit);
 
     private static bool InLongWord(string text, int at)
     {

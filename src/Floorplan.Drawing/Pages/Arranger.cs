@@ -24,6 +24,9 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     /// <summary>A table with broken words is as bad as so many pages; own choice.</summary>
     private const double TooTight = 3;
 
+    /// <summary>The same of a row with a short text on three lines or more; own choice.</summary>
+    private const double ForBroken = 0.08;
+
     /// <summary>Paper between rows, mm: more of it where the last page would stay half blank; own choice.</summary>
     private static readonly double[] Airs = [0, 0.8, 1.8, 3];
 
@@ -90,7 +93,7 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
             double?[] sides = views.Sides(narrowest).Any(s => s is not null) ? [null, narrowest] : [null];
             foreach (double width in Widths(views, text.NoteHeight / standard.NoteHeight))
             {
-                double tight = TooTight * Blocks(width, text).Count(b => b.IsTight);
+                double tight = Blocks(width, text).Sum(b => (b.IsTight ? TooTight : 0) + (b.Broken * ForBroken));
                 foreach (double? side in sides)
                 {
                     foreach (var (whole, air) in Ways)

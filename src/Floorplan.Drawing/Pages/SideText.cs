@@ -42,7 +42,7 @@ internal sealed class SideText
         {
             var block = blocks[i];
             BlockRow[] all = [block.Title, .. block.Head is { } head ? [head] : Array.Empty<BlockRow>(), .. block.Rows];
-            if (taken.Contains(i) || block.IsTight || down + all.Sum(r => r.Height + air) - air > column.Height)
+            if (taken.Contains(i) || block.IsTight || block.Broken > 0 || down + all.Sum(r => r.Height + air) - air > column.Height)
             {
                 continue;
             }

@@ -50,12 +50,12 @@ internal static class PointTable
         _ => "",
     };
 
-    /// <summary>Where a straight line reaches all of the room: whether the hose does on its way round what stands there.</summary>
+    /// <summary>A hose that does not reach all of its room although a straight line does; those that do stand in a note.</summary>
     private static Cell Reach(PlanFacts facts, Hose hose, Length length)
     {
         string words = QuantityText.Distance(length.Millimetres, facts.Plan.Units) + (hose.OnId is null ? "" : " on " + hose.OnId);
         return facts.HoseCover.FarthestOfRoom(hose) is not { } farthest ? words
-            : farthest.Value <= length.Millimetres ? new Cell($"{words}, reaches all the room", [farthest])
+            : farthest.Value <= length.Millimetres ? new Cell(words, [farthest])
             : new Cell($"{words}, farthest floor {farthest.Text} along the way", [farthest]);
     }
 }

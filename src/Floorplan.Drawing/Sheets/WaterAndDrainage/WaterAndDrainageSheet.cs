@@ -73,6 +73,16 @@ public sealed class WaterAndDrainageSheet : Sheet
             + "level = slope × distance to the drain.";
         yield return "Water comes from the point of the room that is nearest to the edge of the thing, a guarded one first for a tank that "
             + "touches two; where the room has none, from the nearest of the plan.";
+        string[] reach =
+        [
+            .. plan.Services.OfType<Hose>().Where(h => facts.HoseCover.FarthestOfRoom(h)?.Value <= h.Length?.Millimetres)
+                .Select(ServiceLayer.Mark),
+        ];
+        if (reach.Length > 0)
+        {
+            yield return "Reaches all the floor of its room, on the way round what stands there: " + string.Join(", ", reach) + ".";
+        }
+
         yield return DatumWords.Note(plan.Shell.Kind);
         yield return TapeWords.Note(Tape.For(plan.Units));
     }
