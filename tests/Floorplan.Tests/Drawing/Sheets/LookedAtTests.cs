@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using Floorplan.Drawing.Conventions;
+using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Tests.Drawing.Support;
 using Xunit;
@@ -12,7 +14,42 @@ public sealed class LookedAtTests
 
     [Theory, MemberData(nameof(Templates))]
     public void Every_row_of_a_key_has_a_mark_to_look_for(string template)
-        => Assert.DoesNotContain(DrawnPlans.Template(template).Texts(), t => t is { Text: "-", Layer: Layers.Schedule });
+        => Assert.DoesNotContain(
+            DrawnPlans.Template(template).Where(p => p.Sheet < 10).Texts(), t => t is { Text: "-", Layer: Layers.Schedule });
+
+    /// <summary>No template says how often its air is changed.</summary>
+    [Theory, MemberData(nameof(Templates))]
+    public void A_column_without_a_word_in_it_is_left_out(string template)
+        => Assert.DoesNotContain(DrawnPlans.Template(template).OfSheet(5).Texts(), t => t.Text == "Changes");
+
+    /// <summary>Three lines of one word each are read slowly.</summary>
+    [Theory, MemberData(nameof(Templates))]
+    public void A_head_of_a_table_has_two_lines_at_most(string template)
+    {
+        foreach (var column in Columns(template))
+        {
+            int lines = 1;
+            foreach (var (above, below) in column.Zip(column.Skip(1)))
+            {
+                lines = above.Bold && below.Bold && IsNextLine(above, below) ? lines + 1 : 1;
+                Assert.True(lines <= 2, $"{above.Text} / {below.Text}");
+            }
+        }
+    }
+
+    /// <summary>30 480 kg is one number.</summary>
+    [Theory, MemberData(nameof(Templates))]
+    public void No_number_is_broken_at_the_space_of_its_thousands(string template)
+    {
+        var breaks = Columns(template).SelectMany(c => c.Zip(c.Skip(1))).Where(l => IsNextLine(l.First, l.Second));
+        Assert.DoesNotContain(
+            breaks, l => Regex.IsMatch(l.First.Text, @"[a-z,] \d{1,3}$") && Regex.IsMatch(l.Second.Text, @"^\d{3}( |$)"));
+    }
+
+    /// <summary>The texts of tables that begin at one place across a page, top down.</summary>
+    private static IEnumerable<IReadOnlyList<TextItem>> Columns(string template) => DrawnPlans.Template(template)
+        .SelectMany(p => p.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).GroupBy(t => t.At.X))
+        .Select(c => (IReadOnlyList<TextItem>)[.. c.OrderBy(t => t.At.Y)]);
 
     /// <summary>A page is named once: 9 to 9.3, not 9, 9.2 to 9.3.</summary>
     [Fact]
@@ -31,6 +68,9 @@ public sealed class LookedAtTests
         Assert.DoesNotContain(sheet.Items<PolylineItem>(), i => i.Group?.StartsWith("hose-reach:", StringComparison.Ordinal) == true);
         Assert.DoesNotContain(sheet.Texts(), t => t.Text.StartsWith("hose reach", StringComparison.Ordinal));
     }
+
+    private static bool IsNextLine(TextItem above, TextItem below)
+        => below.At.Y - above.At.Y < above.CapHeight * TextMeasure.LinePitch * 1.05;
 
     [Theory]
     [InlineData(4, "The plan names no water point")]

@@ -17,8 +17,13 @@ internal static class LostWords
         foreach (var (sheet, content) in SheetSet.All.Zip(SheetSet.Contents(request)))
         {
             var printed = PrintedText.Of(pages.OfSheet(sheet.Number));
-            lost.AddRange(Said(content).Where(s => !printed.Next(s.Cells))
-                .Select(s => $"sheet {sheet.Number}, {s.Of}: {string.Join(" | ", s.Cells)}"));
+            foreach (var block in Said(content).GroupBy(s => s.Of))
+            {
+                printed.Restart();
+                lost.AddRange(block.Where(s => !printed.Next(s.Cells))
+                    .Select(s => $"sheet {sheet.Number}, {s.Of}: {string.Join(" | ", s.Cells)}"));
+            }
+
             lost.AddRange(LostLabels.Of(content, pages.OfSheet(sheet.Number), printed).Select(l => $"sheet {sheet.Number}, {l}"));
             if (sheet.Number == 1)
             {
@@ -52,10 +57,10 @@ internal static class LostWords
         foreach (var table in content.Tables.Where(t => t.Rows.Count > 0))
         {
             yield return (table.Title, [table.Title]);
-            yield return (table.Title, [.. table.Columns]);
+            yield return (table.Title, [.. Columns(table)]);
             foreach (var row in table.Rows)
             {
-                yield return (table.Title, [.. row.Select(Text)]);
+                yield return (table.Title, row.Count == 1 ? [row[0].Text] : [.. row.Select(Text)]);
             }
         }
 
@@ -69,6 +74,10 @@ internal static class LostWords
             yield return ("revisions", [revision.Mark, revision.Date, revision.Text]);
         }
     }
+
+    /// <summary>A column that is empty in all rows is left out.</summary>
+    public static IEnumerable<string> Columns(KeyTable table)
+        => table.Columns.Where((_, i) => table.Rows.Any(r => r.Count > 1 && r[i].Text.Length > 0));
 
     private static string Text(Cell cell) => cell.Text;
 

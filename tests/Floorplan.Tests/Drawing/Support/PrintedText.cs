@@ -46,6 +46,9 @@ internal sealed class PrintedText
         return wanted.Length > LongText && cells.All(c => InStretches(Solid(c)));
     }
 
+    /// <summary>The next search begins on the first page: blocks stand where there is room.</summary>
+    public void Restart() => at = 0;
+
     /// <summary>Anywhere on the pages, in one piece.</summary>
     public bool Says(string text) => letters.Contains(Solid(text), StringComparison.Ordinal);
 
