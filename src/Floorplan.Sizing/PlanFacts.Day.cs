@@ -1,3 +1,4 @@
+using Floorplan.Sizing.Keeping;
 using Floorplan.Sizing.Simulation.Plans;
 
 namespace Floorplan.Sizing;
@@ -5,7 +6,8 @@ namespace Floorplan.Sizing;
 /// <content>The day: what the line makes, and what holds it up.</content>
 public sealed partial class PlanFacts
 {
+    private readonly PlannedDay? dayBefore;
     private PlannedDay? day;
 
-    public PlannedDay Day => Once(ref day, PlannedDay.Of);
+    public PlannedDay Day => Once(ref day, f => KeptDay.Of(f, dayBefore));
 }

@@ -17,7 +17,12 @@ public sealed partial class PlanFacts(Plan plan, FloorSpace space)
     /// <param name="plan">The plan as it is now.</param>
     /// <param name="before">Of any plan; they must not be asked any more. Null when there were none.</param>
     public PlanFacts(Plan plan, PlanFacts? before)
-        : this(plan, new FloorSpace(plan, before?.Space)) => keptBringingIn = before?.keptBringingIn;
+        : this(plan, new FloorSpace(plan, before?.Space))
+    {
+        keptBringingIn = before?.keptBringingIn;
+        dayBefore = before?.day ?? before?.dayBefore;
+        keptRuns = before?.keptRuns;
+    }
 
     public Plan Plan { get; } = plan;
 

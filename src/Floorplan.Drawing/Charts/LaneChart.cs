@@ -45,7 +45,7 @@ internal sealed class LaneChart(
 
             if (HasEndOfWork)
             {
-                yield return new LegendEntry("end of the hours that the plan says", (scene, box) => scene.Line(
+                yield return new LegendEntry("end of the hours asked for", (scene, box) => scene.Line(
                     new(box.Centre.X, box.Top), new(box.Centre.X, box.Bottom), EndOfWork, Layers.Legend));
             }
         }

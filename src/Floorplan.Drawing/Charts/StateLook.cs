@@ -27,13 +27,13 @@ internal static class StateLook
 
     public static string Words(DayState state) => state switch
     {
-        DayState.Work or DayState.ByHand => "people: work; stations: worked on by hand",
-        DayState.Carry or DayState.ByItself => "people: carry; stations: run or keep without hands",
-        DayState.Walk or DayState.NoHands => "people: walk with empty hands; stations: items wait, nobody works on them",
-        DayState.Empty or DayState.Blocked => "people: empty a bin; stations: done, and blocked by what follows",
+        DayState.Work or DayState.ByHand => "people: work; stations: hand work",
+        DayState.Carry or DayState.ByItself => "people: carry; stations: run by themselves",
+        DayState.Walk or DayState.NoHands => "people: walk; stations: items wait",
+        DayState.Empty or DayState.Blocked => "people: empty a bin; stations: done, not taken on",
         DayState.Wash => "people: wash hands",
         DayState.Rest => "all rest together",
-        _ => "people: wait; stations: nothing to work on, or no whole batch yet",
+        _ => "people: wait; stations: no item, or no whole batch",
     };
 
     public static void Draw(SceneBuilder scene, IReadOnlyList<IReadOnlyList<PaperPoint>> rings, DayState state, string group)

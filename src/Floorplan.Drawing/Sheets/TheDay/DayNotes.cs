@@ -18,7 +18,8 @@ internal static class DayNotes
         yield return $"The charts show one run at the pace of the target, in slots of {slot}: a bar says which share "
             + "of that time went into what. The height of a frame is the whole slot; blank is waiting, or nothing to work on.";
         yield return "Curves show the highest value of each short stretch of time. A triangle marks when something is full first.";
-        yield return "The pace of the line, and what a change would gain, are from runs in which there is always a next item to begin.";
+        yield return "The pace of the line, and what a change would gain, are from runs in which there is always a next item to begin. "
+            + "Changes are tried at what is busiest; the command floorplan day tries more.";
         yield return $"Taken where the plan does not say: carrying {Speed(DayAssumptions.Loaded)} ({Short(DayAssumptions.LoadedSource)}); "
             + $"walking {Speed(DayAssumptions.Empty)} ({Short(DayAssumptions.EmptySource)}). The command floorplan day lists "
             + "all, with where it is from.";

@@ -99,8 +99,15 @@ internal static class DayTables
                 facts.DayInTime!.People[p.Index].Name,
                 Share(p.Item.Working + p.Item.Emptying), Share(p.Item.Carrying), Share(p.Item.Walking), Share(p.Item.Washing),
                 Share(p.Item.Waiting),
-                QuantityText.Distance(1000 * p.Item.Metres, facts.Plan.Units),
+                OnFoot(p.Item.Metres),
             ])]);
+
+        // Centimetres of a day's walk say nothing.
+        string OnFoot(double metres)
+        {
+            double unit = facts.Plan.Units == UnitSystem.Metric ? 1000 : InchPound.MillimetresPerFoot;
+            return QuantityText.Distance(Math.Round(1000 * metres / unit) * unit, facts.Plan.Units);
+        }
 
         string Share(long part) => Percent(part / (double)Math.Max(1, paced.End));
     }

@@ -26,18 +26,21 @@ public sealed record CrewPace(string Crew, int Now, IReadOnlyList<(int People, d
 
         var line = PlannedDay.Fast(paced);
         var largest = line.Crews.Select((_, c) => c).Aggregate(line, (l, c) => l.WithPeople(c, n => n + More));
-        return largest.Weight * line.Crews.Count * (Fewer + More) > MostWeight
-            ? []
-            : [.. line.Crews.Select((crew, c) => new CrewPace(crew.Name, crew.People, [.. Runs(facts.Day, line, c)]))];
-    }
-
-    private static IEnumerable<(int People, double Rate)> Runs(PlannedDay day, ProductLine line, int crew)
-    {
-        int now = line.Crews[crew].People;
-        for (int people = Math.Max(1, now - Fewer); people <= now + More; people++)
+        if (largest.Weight * line.Crews.Count * (Fewer + More) > MostWeight)
         {
-            int count = people;
-            yield return (people, people == now ? day.Rate : LinePace.Of(line.WithPeople(crew, _ => count)).PerHour);
+            return [];
         }
+
+        var runs = line.Crews.SelectMany((crew, c) => Enumerable.Range(crew.People - Fewer, Fewer + More + 1).Where(n => n > 0)
+            .Select(n => (Crew: c, People: n))).ToList();
+        double now = facts.Day.Rate;
+        var rates = runs.AsParallel().AsOrdered().Select(r => r.People == line.Crews[r.Crew].People
+            ? now
+            : LinePace.Of(line.WithPeople(r.Crew, _ => r.People)).PerHour).ToList();
+        return
+        [
+            .. line.Crews.Select((crew, c) => new CrewPace(
+                crew.Name, crew.People, [.. runs.Zip(rates).Where(r => r.First.Crew == c).Select(r => (r.First.People, r.Second))])),
+        ];
     }
 }

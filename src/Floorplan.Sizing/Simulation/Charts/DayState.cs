@@ -30,7 +30,7 @@ public enum DayState
     /// <summary>A station works without hands: a cycle, a stay.</summary>
     ByItself,
 
-    /// <summary>All that is at a station is done and cannot go on.</summary>
+    /// <summary>All that is at a station is done and is not taken on: what follows has no room, or nobody carries.</summary>
     Blocked,
 
     /// <summary>As many items as begin a job wait at a station, and nobody works on them.</summary>

@@ -45,6 +45,9 @@ public sealed record DayGains(
     /// <summary>The same for what a check asks.</summary>
     private const long FewWeight = 1_000_000;
 
+    /// <summary>The same for a sheet.</summary>
+    internal const long SheetWeight = 300_000;
+
     /// <summary>So many changes are tried whatever they cost.</summary>
     private const int FewestChanges = 6;
 
@@ -86,18 +89,18 @@ public sealed record DayGains(
     }
 
     /// <summary>What helps most by itself; null where no single change does. A part of <see cref="Of"/> that takes little time.</summary>
-    public static DayGain? Best(PlannedDay day) => Few(day).FirstOrDefault();
+    public static DayGain? Best(PlannedDay day) => Few(day, FewWeight, inParallel: false).FirstOrDefault();
 
     /// <summary>What single changes of the busiest parts gain, best first: no more than a check or a sheet has time for.</summary>
-    internal static IReadOnlyList<DayGain> Few(PlannedDay day) => day.Planned.Line is { } line
-        ? Better(PlannedDay.Fast(line), day.FlatOut!, inParallel: false)
+    internal static IReadOnlyList<DayGain> Few(PlannedDay day, long most, bool inParallel) => day.Planned.Line is { } line
+        ? Better(PlannedDay.Fast(line), day.FlatOut!, inParallel, most)
         : [];
 
     /// <param name="run">Of the line as it is.</param>
     /// <param name="inParallel">Not in a check, whose work is counted by thread.</param>
-    private static IReadOnlyList<DayGain> Better(ProductLine line, LineOutcome run, bool inParallel)
+    private static IReadOnlyList<DayGain> Better(ProductLine line, LineOutcome run, bool inParallel, long most = MostWeight)
     {
-        var changes = Busiest(line, run, inParallel ? MostWeight : FewWeight);
+        var changes = Busiest(line, run, most);
         return Run(line, run, [.. changes.Select(c => (IReadOnlyList<DayChange>)[c])], inParallel);
     }
 
