@@ -4,11 +4,13 @@ using Floorplan.Language.Text;
 namespace Floorplan.Model;
 
 /// <summary>The day's target and crew; used by later calculations and by counts of people.</summary>
-/// <param name="Target">Such as <c>120 fish/h</c>; null when not said.</param>
-/// <param name="Hours">Working time; null when not said.</param>
+/// <param name="Targets">What is made, one product after the other; empty when not said.</param>
 /// <param name="Crew">People by room or station id.</param>
-public sealed record Day(Quantity? Target, Quantity? Hours, IReadOnlyDictionary<string, int> Crew, SourceSpan Span)
+public sealed record Day(IReadOnlyList<DayTarget> Targets, IReadOnlyDictionary<string, int> Crew, SourceSpan Span)
 {
+    /// <summary>How long a station takes to be set for the next product; null when not said.</summary>
+    public Quantity? Changeover { get; init; }
+
     /// <summary>All together; null when not said.</summary>
     public Quantity? Breaks { get; init; }
 

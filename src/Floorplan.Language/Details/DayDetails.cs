@@ -12,9 +12,13 @@ public static class DayDetails
 {
     public static Detail<TargetSyntax> Target { get; } = new(
         "target",
-        "what the unit makes, and for how long",
+        "what the unit makes, and for how long; of several products one after the other",
         ["target 121 fish/h for 5 h", "target 123 fish/h for 5 h", "target 123 fish/h for 6 h"],
-        TargetOf);
+        TargetOf)
+    {
+        Repeatable = true,
+        Clashes = (a, b) => a.Amount.Value.Unit.Symbol.Split('/')[0] == b.Amount.Value.Unit.Symbol.Split('/')[0],
+    };
 
     public static Detail<IReadOnlyList<CrewSyntax>> Crew { get; } = new(
         "crew",
@@ -71,8 +75,8 @@ public static class DayDetails
 
     public static Detail<QuantitySyntax> Changeover { get; } = Time(
         "changeover",
-        "how long a changeover takes",
-        Use.NotYet,
+        "how long a station takes to be set for the next product, where it differs",
+        Use.Used,
         "changeover 16 min",
         "changeover 19 min");
 

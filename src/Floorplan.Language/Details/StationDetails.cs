@@ -105,6 +105,19 @@ public static class StationDetails
     public static Detail<QuantitySyntax> Waits { get; } = Count(
         "waits", "how much finds room to wait until it is worked on", "how much can wait", "waits 9 fish", "waits 11 fish");
 
+    public static Detail<ForProductSyntax> ForProduct { get; } = new(
+        "for",
+        "what differs here for another product of the plan",
+        [
+            "for turkeys work 91 s each batch 3 cycle 61 s", "for turkeys work 96 s each batch 3 cycle 61 s",
+            "for turkeys work 96 s each batch 4 cycle 61 s", "for turkeys stays 3 h holds 21 waits 5",
+        ],
+        StationReading.ForProduct)
+    {
+        Repeatable = true,
+        Clashes = (a, b) => a.Product.Text.Equals(b.Product.Text, StringComparison.OrdinalIgnoreCase),
+    };
+
     public static Detail<IReadOnlyList<NeedSyntax>> Needs { get; } = new(
         "needs",
         "the water, drain, power, air, ice, steam or sterilizer that it needs",
@@ -177,8 +190,8 @@ public static class StationDetails
     /// <summary>In the order of the guide.</summary>
     public static IReadOnlyList<Detail> All { get; } =
     [
-        Size, Place, Turned, Workers, Work, Pause, Rework, WorkHeight, Batch, Cycle, Stays, Holds, Waits, Needs, Clear, Waste, Weight,
-        Cost, Hung, Underside, OnWheels, AirGap, Inlet, Circuit, Volume,
+        Size, Place, Turned, Workers, Work, Pause, Rework, WorkHeight, Batch, Cycle, Stays, Holds, Waits, ForProduct, Needs, Clear, Waste,
+        Weight, Cost, Hung, Underside, OnWheels, AirGap, Inlet, Circuit, Volume,
     ];
 
     private static Detail<QuantitySyntax> Count(string word, string says, string what, params string[] examples) =>

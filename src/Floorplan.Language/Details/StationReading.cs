@@ -12,6 +12,8 @@ internal static class StationReading
 {
     private static readonly string[] NeedWords = ["cold", "hot", "drain", "power", "air", "ice", "steam", "sterilizer"];
 
+    private static readonly string[] ForWords = ["work", "batch", "cycle", "stays", "holds", "waits"];
+
     private static readonly string[] WorkWords = ["precise", "light", "heavy", "cutting"];
 
     private static readonly QuantityKind[] WaterKinds = [QuantityKind.Flow, QuantityKind.Volume];
@@ -84,6 +86,54 @@ internal static class StationReading
         {
             Spread = spread,
         };
+    }
+
+    /// <summary>
+    /// <c>for turkeys work 90 s each batch 2 cycle 60 s stays 3 h holds 20 waits 4</c>: without commas, since after one each of these words
+    /// is a detail of the station.
+    /// </summary>
+    public static ForProductSyntax? ForProduct(Cursor c)
+    {
+        var start = c.Before;
+        if (c.Name("a product of the plan") is not { } product)
+        {
+            return null;
+        }
+
+        var said = new ForProductSyntax(product, start);
+        do
+        {
+            if (c.Word("what differs for it", ForWords) is not { } word)
+            {
+                break;
+            }
+
+            said = word.Text switch
+            {
+                "work" => said with { Work = TimeOf(c) },
+                "cycle" => said with { Cycle = TimeOf(c) },
+                "stays" => said with { Stays = TimeOf(c) },
+                "batch" => said with { Batch = CountOf(c, product) },
+                "holds" => said with { Holds = CountOf(c, product) },
+                _ => said with { Waits = CountOf(c, product) },
+            };
+        }
+        while (!c.Failed && Array.Exists(ForWords, w => c.IsWord(w)));
+        return said with { Span = start.To(c.Before) };
+    }
+
+    private static QuantitySyntax? TimeOf(Cursor c)
+    {
+        var time = c.Quantity("how long it is", QuantityKind.Time);
+        c.Try("each");
+        return time;
+    }
+
+    private static NumberSyntax? CountOf(Cursor c, NameSyntax product)
+    {
+        var count = c.Whole("how many of them", 1, Bounds.MostOfProduct);
+        c.Try(product.Text);
+        return count;
     }
 
     /// <summary><c>pause 20 s every 25 fish</c></summary>

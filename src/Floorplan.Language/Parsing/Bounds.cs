@@ -19,7 +19,7 @@ public static class Bounds
     /// <summary>1 km, in nanometres.</summary>
     public const long LongestLength = 1_000_000_000_000;
 
-    /// <summary>At one side of a station; own assumption, as the next four.</summary>
+    /// <summary>At one side of a station; own assumption, as the next five.</summary>
     public const int MostWorkers = 40;
 
     /// <summary>The crew of one room.</summary>
@@ -27,6 +27,9 @@ public static class Bounds
 
     /// <summary>On one way.</summary>
     public const int MostTrolleys = 100;
+
+    /// <summary>Pieces of a product in one station.</summary>
+    public const int MostOfProduct = 1_000_000;
 
     /// <summary>On one site.</summary>
     public const int MostToilets = 100;

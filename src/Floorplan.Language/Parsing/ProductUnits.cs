@@ -14,6 +14,7 @@ internal static class ProductUnits
     public static void Compare(List<Statement> statements, Mistakes mistakes)
     {
         var products = statements.OfType<PlanStatement>().SelectMany(p => p.Products).Select(p => p.Unit.Text).Distinct().ToList();
+        CompareFor(statements, products, mistakes);
         if (products.Count == 0)
         {
             return;
@@ -26,6 +27,18 @@ internal static class ProductUnits
             {
                 mistakes.Warn("unknown-product", $"`{word}` is not the plan's product", counted.Span, hint);
             }
+        }
+    }
+
+    /// <summary>What differs for a product is of a product that there is.</summary>
+    private static void CompareFor(List<Statement> statements, List<string> products, Mistakes mistakes)
+    {
+        var named = statements.SelectMany(s => s.Details).Select(d => d.Value).OfType<ForProductSyntax>().Select(f => f.Product);
+        foreach (var product in named.Where(n => !products.Exists(p => p.Equals(n.Text, StringComparison.OrdinalIgnoreCase))))
+        {
+            mistakes.Add(
+                "unknown-product", $"`{product.Text}` is not a product of the plan", product.Span,
+                NearNames.Hint(product.Text, products) ?? $"write `product {product.Text}` in the plan's head, with what one weighs");
         }
     }
 

@@ -91,6 +91,11 @@ public static class QuantityText
         : Math.Abs(seconds) < 2 * SecondsPerHour ? Rounded(seconds / SecondsPerMinute, 0) + " min"
         : Rounded(seconds / SecondsPerHour, 1) + " h";
 
+    /// <summary>Of one piece of work, for comparing: seconds below ten minutes, then minutes: <c>162 s</c>.</summary>
+    public static string WorkTime(double seconds) => Math.Abs(seconds) < 10 * SecondsPerMinute
+        ? Rounded(seconds, 0) + " s"
+        : Rounded(seconds / SecondsPerMinute, 1) + " min";
+
     /// <summary>Things in a time, by the hour: <c>118 fish/h</c>.</summary>
     public static string Rate(double perSecond, string things) => $"{Rounded(perSecond * SecondsPerHour, 1)} {things}/h";
 

@@ -103,6 +103,9 @@ public sealed record Station
     /// <summary>Room for what waits until it is worked on.</summary>
     public Quantity? Waits => Said.Figure(StationTable.Waits);
 
+    /// <summary>What differs for one product of several.</summary>
+    public IReadOnlyList<SaidForProduct> ForProducts => Said.Get(StationTable.ForProducts) ?? [];
+
     public Quantity? WeightEmpty => Said.Figure(StationTable.WeightEmpty);
 
     public Quantity? WeightFull => Said.Figure(StationTable.WeightFull);

@@ -128,6 +128,9 @@ internal sealed class OutOfReach : Rule
             .Select(w => (Worker: w, Spot: BenchDepth.FarthestWorked(station, w)))
             .Where(p => p.Spot is not null)
             .Select(p => (p.Worker, p.Spot, Reach: context.Space.Reach(station, p.Worker, p.Spot!, station.WorkHeight.Millimetres)))
+
+            // Who has nowhere to stand has no reach: that is told by itself.
+            .Where(p => double.IsFinite(p.Reach))
             .OrderByDescending(p => p.Reach)
             .FirstOrDefault();
         if (worst.Spot is null || Tiers.Above(Reaches(context, false), worst.Reach) is not { } limit)

@@ -41,7 +41,7 @@ internal sealed class BinFillsUp : Rule
     public override IReadOnlyList<LineChange> Mended =>
         [new("bin scrap", "bin scrap 120 L in pack, 400 x 400 x 800, against north wall, west of bench gap 50")];
 
-    public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
+    public override bool AppliesTo(Plan plan) => plan.Day is { Targets.Count: > 0 };
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

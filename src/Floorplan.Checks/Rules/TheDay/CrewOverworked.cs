@@ -46,7 +46,7 @@ internal sealed class CrewOverworked : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("work 20 s each", "  work 12 s each")];
 
-    public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
+    public override bool AppliesTo(Plan plan) => plan.Day is { Targets.Count: > 0 };
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -27,7 +27,7 @@ internal sealed class FallsBehind : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("work 60 s each", "  work 12 s each")];
 
-    public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
+    public override bool AppliesTo(Plan plan) => plan.Day is { Targets.Count: > 0 };
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

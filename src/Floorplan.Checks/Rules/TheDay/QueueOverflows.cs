@@ -38,7 +38,7 @@ internal sealed class QueueOverflows : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("batch 12 crates", "  batch 2 crates")];
 
-    public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
+    public override bool AppliesTo(Plan plan) => plan.Day is { Targets.Count: > 0 };
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -23,7 +23,7 @@ internal sealed class StepWithoutFigure : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("work light", "  work 12 s each, light")];
 
-    public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
+    public override bool AppliesTo(Plan plan) => plan.Day is { Targets.Count: > 0 };
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

@@ -26,7 +26,7 @@ internal sealed class StoreTooSmall : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("holds 4 shelves", "  holds 5 shelves x 40 crates")];
 
-    public override bool AppliesTo(Plan plan) => plan.Day?.Target is not null;
+    public override bool AppliesTo(Plan plan) => plan.Day is { Targets.Count: > 0 };
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
@@ -37,7 +37,7 @@ internal sealed class StoreTooSmall : Rule
                 continue;
             }
 
-            string unit = context.Facts.Day.Planned.Unit;
+            string unit = context.Facts.Day.Planned.Things;
             var station = context.Plan.Stations.First(s => s.Id == store.Id);
             yield return CheckContext.Find(
                 this, Severity.Warning, [store.Id],

@@ -68,10 +68,14 @@ internal static class DayText
         var planned = day.Planned;
         double target = planned.TargetPerHour;
         string unit = planned.Unit;
-        page.Line(FormattableString.Invariant(
-            $"asked: {QuantityText.Coarse(target)} {unit}/h for {QuantityText.Time(Ticks.Seconds(planned.Work))}, {planned.Items} in all"));
+        page.Line(FormattableString.Invariant($"asked: {planned.Asked}, {planned.Items} in all"));
+        foreach (var (product, pace) in planned.Products.Zip(day.Paces).Where((_, i) => i != planned.Tightest))
+        {
+            page.Line($"makes: {QuantityText.Coarse(pace.PerHour)}{Band(pace)} {product.Unit}/h");
+        }
+
         page.Line(
-            new Piece($"makes: {QuantityText.Coarse(day.Rate)}{Band(day)} {unit}/h", day.KeepsUp ? Tone.Good : Tone.Error),
+            new Piece($"makes: {QuantityText.Coarse(day.Rate)}{Band(day.Pace)} {unit}/h", day.KeepsUp ? Tone.Good : Tone.Error),
             day.KeepsUp ? ", so it keeps up" : $", {QuantityText.Coarse(target - day.Rate)} short of the target");
         var outs = day.Paced!.Outs;
         page.Line($"at the pace of the target the first is done {After(outs[0])} after the start, the last {After(outs[^1])}");
@@ -96,7 +100,7 @@ internal static class DayText
     }
 
     /// <summary>Where times differ from piece to piece, the 95 % band of the pace.</summary>
-    private static string Band(PlannedDay day) => day.Pace.Half > 0 ? $" ± {QuantityText.Coarse(day.Pace.Half)}" : "";
+    private static string Band(LinePace pace) => pace.Half > 0 ? $" ± {QuantityText.Coarse(pace.Half)}" : "";
 
     private static void Gains(Page page, PlannedDay day, DayGains gains)
     {
@@ -132,7 +136,9 @@ internal static class DayText
         foreach (var crew in LeastCrew.Of(day))
         {
             string least = Whole(crew.AtLeast) + (crew.People > crew.AtLeast ? " to " + Whole(crew.People) : "");
-            table.Add(crew.Work.Name, Whole(crew.Work.People), After(crew.Work.Content), After(crew.Takt), least);
+            table.Add(
+                crew.Work.Name, Whole(crew.Work.People), QuantityText.WorkTime(Ticks.Seconds(crew.Work.Content)),
+                QuantityText.WorkTime(Ticks.Seconds(crew.Takt)), least);
         }
 
         table.Print(page);

@@ -32,6 +32,14 @@ internal static class DayJson
 
         json.WriteNumber("targetPerHour", day.Planned.TargetPerHour);
         json.WriteNumber("items", day.Planned.Items);
+        Each(json, "products", day.Planned.Products.Zip(day.Paces), product =>
+        {
+            json.WriteString("unit", product.First.Unit);
+            json.WriteNumber("targetPerHour", product.First.PerHour);
+            json.WriteNumber("hours", Rounded(Ticks.Hours(product.First.Work)));
+            json.WriteNumber("ratePerHour", Rounded(product.Second.PerHour));
+            json.WriteNumber("rateHalfBand", Rounded(product.Second.Half));
+        });
         json.WriteNumber("ratePerHour", Rounded(day.Rate));
         json.WriteBoolean("keepsUp", day.KeepsUp);
         json.WriteNumber("rateHalfBand", Rounded(day.Pace.Half));

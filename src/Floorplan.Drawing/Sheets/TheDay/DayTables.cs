@@ -62,9 +62,8 @@ internal static class DayTables
         return new KeyTable(
             "The day in numbers", ["What", "Figure"],
             [
-                ["asked for", $"{QuantityText.Coarse(planned.TargetPerHour)} {planned.Unit}/h"],
-                ["hours", QuantityText.Time(Ticks.Seconds(planned.Work))],
-                ["in all", FormattableString.Invariant($"{planned.Items} {planned.Unit}")],
+                ["asked for", planned.Asked],
+                ["in all", FormattableString.Invariant($"{planned.Items} {planned.Things}")],
                 ["the line makes at most", $"{QuantityText.Coarse(day.Rate)} {planned.Unit}/h"],
                 ["keeps up", day.KeepsUp ? "yes" : "no"],
                 ["first out", $"at {ClockText.Of(frame.FirstOut)}"],
@@ -116,7 +115,7 @@ internal static class DayTables
     {
         var plan = facts.Plan;
         var stores = DayStore.Of(plan, facts.Day).Select(s => Row(
-            s.Id, FormattableString.Invariant($"{s.Items} {facts.Day.Planned.Unit}"),
+            s.Id, FormattableString.Invariant($"{s.Items} {facts.Day.Planned.Things}"),
             s.Holds is { } holds ? QuantityText.Coarse(holds) : "not said", s.FullAt));
         var bins = facts.Day.Paced!.Bins.Select(b => Row(b.Bin.Name, Mass(b.Kilograms), Mass(b.Bin.Kilograms), b.FullAt));
         return new KeyTable("Stores and bins", ["What", "Comes in", "Holds", "Full at"], [.. stores, .. bins]);

@@ -22,13 +22,11 @@ public sealed class TheDaySheet : Sheet
     {
         var charts = DayCharts.Of(facts, day, SheetComposer.Space(head));
         var planned = facts.Day.Planned;
-        string hours = QuantityText.Time(Ticks.Seconds(planned.Work));
-        string asked = $"{QuantityText.Coarse(planned.TargetPerHour)} {planned.Unit}/h for {hours}";
         string makes = facts.Day.KeepsUp ? "the line keeps up" : $"the line makes {QuantityText.Coarse(facts.Day.Rate)} {planned.Unit}/h";
         return head with
         {
-            Description = $"The day at the pace of the target, {asked}: {makes}. What people and stations are at through the day, what "
-                + "fills up, what comes out, and what one change would gain.",
+            Description = $"The day at the pace of the target, {planned.Asked}: {makes}. What people and stations are at through "
+                + "the day, what fills up, what comes out, and what one change would gain.",
             Views = charts.Views,
             Legend = charts.Legend,
             Tables = [.. DayTables.Of(facts)],

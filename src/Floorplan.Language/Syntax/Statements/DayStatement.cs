@@ -7,9 +7,8 @@ namespace Floorplan.Language.Syntax.Statements;
 /// <summary>The day's target, crew, what is elsewhere on the site, breaks, rates and prices.</summary>
 public sealed class DayStatement : Statement
 {
-    public QuantitySyntax? Target => Value(DayDetails.Target)?.Amount;
-
-    public QuantitySyntax? Hours => Value(DayDetails.Target)?.Hours;
+    /// <summary>In the order in which they are made.</summary>
+    public IReadOnlyList<TargetSyntax> Targets => Values(DayDetails.Target);
 
     public IReadOnlyList<CrewSyntax> Crew => Value(DayDetails.Crew) ?? [];
 

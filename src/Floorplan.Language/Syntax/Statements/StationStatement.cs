@@ -36,6 +36,22 @@ public sealed record WorkSyntax(QuantitySyntax? Each, WordSyntax? Kind)
 /// <summary><c>pause 20 s every 25 fish</c></summary>
 public sealed record PauseSyntax(QuantitySyntax Time, QuantitySyntax Every);
 
+/// <summary><c>for turkeys work 90 s batch 2 cycle 60 s</c>: what differs for another product of the plan.</summary>
+public sealed record ForProductSyntax(NameSyntax Product, SourceSpan Span)
+{
+    public QuantitySyntax? Work { get; init; }
+
+    public QuantitySyntax? Cycle { get; init; }
+
+    public QuantitySyntax? Stays { get; init; }
+
+    public NumberSyntax? Batch { get; init; }
+
+    public NumberSyntax? Holds { get; init; }
+
+    public NumberSyntax? Waits { get; init; }
+}
+
 /// <summary><c>weight 60 kg empty, 90 kg full</c></summary>
 public sealed record WeightSyntax(QuantitySyntax? Empty, QuantitySyntax? Full);
 

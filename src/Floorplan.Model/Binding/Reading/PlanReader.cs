@@ -127,11 +127,13 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
             return;
         }
 
-        draft.Day = new Day(day.Target?.Value, day.Hours?.Value, new Dictionary<string, int>(), day.HeadSpan)
+        draft.Day = new Day(
+            [.. day.Targets.Select(t => new DayTarget(t.Amount.Value, t.Hours?.Value))], new Dictionary<string, int>(), day.HeadSpan)
         {
             ToiletsElsewhere = (int)Math.Clamp(day.ToiletsElsewhere?.Value ?? 0, 0, ushort.MaxValue),
             ChangingElsewhere = day.ChangingElsewhere,
             Breaks = day.Breaks?.Value,
+            Changeover = day.Changeover?.Value,
             Arrives = day.Arrives?.Load?.Value,
             ArrivesBeforeWork = day.Arrives is { Load: null },
             StartUp = day.StartUp?.Value,

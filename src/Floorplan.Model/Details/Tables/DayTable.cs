@@ -9,8 +9,10 @@ internal static class DayTable
 {
     public static IReadOnlyList<SaidRow<DayStatement>> All { get; } =
     [
-        SaidRows<DayStatement>.Part("target", DayDetails.Target, t => t.Amount),
-        SaidRows<DayStatement>.Part("hours", DayDetails.Target, t => t.Hours),
+        SaidRows<DayStatement>.All(
+            DayDetails.Target, t => t,
+            (t, units) => QuantityText.Of(t.Amount.Value, units)
+                + (t.Hours is { } hours ? " for " + QuantityText.Of(hours.Value, units) : "")),
         SaidRows<DayStatement>.Part<IReadOnlyList<CrewSyntax>, string>(
             "crew",
             DayDetails.Crew,

@@ -62,6 +62,14 @@ public static class StationTable
 
     public static SaidRow<StationStatement, Quantity> Waits { get; } = Rows.Of(StationDetails.Waits);
 
+    public static SaidRow<StationStatement, IReadOnlyList<SaidForProduct>> ForProducts { get; } = Rows.All(
+        StationDetails.ForProduct,
+        f => new SaidForProduct(
+            f.Product.Text, f.Work?.Value, (int?)f.Batch?.Value, f.Cycle?.Value, f.Stays?.Value, (int?)f.Holds?.Value,
+            (int?)f.Waits?.Value),
+        (f, units) => f.Print(units),
+        "for products");
+
     public static SaidRow<StationStatement, IReadOnlyList<Need>> Needs { get; } = new(
         "needs",
         StationDetails.Needs,
@@ -106,7 +114,7 @@ public static class StationTable
     public static IReadOnlyList<SaidRow<StationStatement>> All { get; } =
     [
         Size, Place, Turned, Workers, WorkEach, WorkSpread, WorkKind, Pause, PauseEvery, Rework, WorkHeight, Batch, Cycle, Stays, Holds,
-        Waits, Needs, Clears, Wastes, WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
+        Waits, ForProducts, Needs, Clears, Wastes, WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
         AirGap, Inlet, Circuit, Volume,
     ];
 

@@ -17,17 +17,18 @@ internal static class DayCurves
         {
             int step = outcome.Line.Steps.Index().First(s => s.Item.Name == store.Id && s.Item.Places == LineStep.Unlimited).Index;
             return Curve(
-                DayCurveKind.Store, store.Id, planned.Unit, store.Holds, store.FullAt, counts[step].Select(c => (c.At, (double)c.Started)),
+                DayCurveKind.Store, store.Id, planned.Things, store.Holds, store.FullAt,
+                counts[step].Select(c => (c.At, (double)c.Started)),
                 end);
         });
         return
         [
             .. stores,
             .. outcome.Line.Steps.Index().Where(s => s.Item is { Places: > 1 and < LineStep.Unlimited, Stay.Mean: > 0 })
-                .Select(s => Places(s.Item, counts[s.Index], planned.Unit, outcome, end)),
+                .Select(s => Places(s.Item, counts[s.Index], planned.Things, outcome, end)),
             .. outcome.Line.Steps.Index().Where(s => planned.Stations[s.Index]?.Waits is not null && s.Item.Waits > 0)
                 .Select(s => Curve(
-                    DayCurveKind.Queue, s.Item.Name, planned.Unit, s.Item.Waits, null,
+                    DayCurveKind.Queue, s.Item.Name, planned.Things, s.Item.Waits, null,
                     counts[s.Index].Select(c => (c.At, (double)c.Waiting)), end)),
             .. outcome.Bins.Index().Select(b => Curve(
                 DayCurveKind.Bin, b.Item.Bin.Name, DayCurve.Kilograms, b.Item.Bin.Kilograms, b.Item.FullAt,
@@ -38,7 +39,7 @@ internal static class DayCurves
     private static DayCurve Places(LineStep step, IEnumerable<StepCount> counts, string unit, LineOutcome outcome, long end)
     {
         double holds = (double)step.Places * step.Batch;
-        var points = counts.Select(c => (c.At, Value: (double)StepItems.InPlaces(step, c, outcome.Line.Supply.Items))).ToList();
+        var points = counts.Select(c => (c.At, Value: (double)StepItems.InPlaces(step, c, outcome.Line.Items))).ToList();
         long? full = points.Where(p => p.Value >= holds).Select(p => (long?)p.At).FirstOrDefault();
         return Curve(DayCurveKind.Places, step.Name, unit, holds, full, points, end);
     }

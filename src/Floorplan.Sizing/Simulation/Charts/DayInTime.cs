@@ -24,7 +24,7 @@ public sealed record DayInTime(
     /// <summary>Null where the day cannot be run.</summary>
     internal static DayInTime? Of(PlanFacts facts)
     {
-        if (facts.Day.Planned.Line is not { } line)
+        if (facts.Day.Planned.Whole is not { } line)
         {
             return null;
         }
@@ -56,6 +56,6 @@ public sealed record DayInTime(
     {
         var points = outcome.Outs.Index().GroupBy(o => o.Item).Select(g => (g.Key, g.Last().Index + 1.0)).Prepend((0, 0)).ToList();
         var few = DayCurve.Few([.. points.DistinctBy(p => p.Item1)], end, MostSlots * 4);
-        return new DayCurve(DayCurveKind.Store, "", planned.Unit, planned.Items, null, few);
+        return new DayCurve(DayCurveKind.Store, "", planned.Things, planned.Items, null, few);
     }
 }

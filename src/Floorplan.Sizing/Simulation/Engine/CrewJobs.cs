@@ -7,7 +7,8 @@ internal sealed class CrewJobs
 {
     public CrewJobs(ProductLine line, int crew, int[] depth)
     {
-        var starts = Enumerable.Range(0, line.Steps.Count).Where(s => line.Steps[s].Crew == crew && line.Steps[s].Work.Mean > 0)
+        var starts = Enumerable.Range(0, line.Steps.Count)
+            .Where(s => line.ByProduct(p => line.StepsOf(p)[s]).Any(x => x.Crew == crew && x.Work.Mean > 0))
             .Select(s => (Job: new CrewJob(s, -1), Depth: 2 * depth[s]));
         var trips = Enumerable.Range(0, line.Moves.Count).Where(m => line.Moves[m].Crew == crew)
             .Select(m => (Job: new CrewJob(line.Moves[m].From, m), Depth: (2 * depth[line.Moves[m].From]) - 1));

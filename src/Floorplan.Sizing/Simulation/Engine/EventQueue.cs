@@ -8,8 +8,8 @@ internal sealed class EventQueue
 
     public bool IsEmpty => queue.Count == 0;
 
-    public void Add(long at, EventKind kind, int what, int person = -1, int items = 0)
-        => queue.Enqueue(new LineEvent(at, kind, what, person, items), new EventPlace(at, added++));
+    public void Add(long at, EventKind kind, int what, int person = -1, int items = 0, int product = 0)
+        => queue.Enqueue(new LineEvent(at, kind, what, person, items, product), new EventPlace(at, added++));
 
     public LineEvent Take() => queue.Dequeue();
 
@@ -21,7 +21,8 @@ internal sealed class EventQueue
 
 /// <param name="What">Index of the step, move or bin.</param>
 /// <param name="Person">Who is busy with it; -1 for nobody.</param>
-internal readonly record struct LineEvent(long At, EventKind Kind, int What, int Person, int Items);
+/// <param name="Product">Of what arrives, is worked on or is carried.</param>
+internal readonly record struct LineEvent(long At, EventKind Kind, int What, int Person, int Items, int Product);
 
 internal enum EventKind
 {

@@ -10,15 +10,15 @@ internal sealed partial class LineRun
         switch (one.Kind)
         {
             case EventKind.Arrived:
-                Arrive();
+                Arrive(one.Product);
                 break;
             case EventKind.Worked:
                 steps[one.What].HandsOff(now);
                 Free(one.Person);
-                StayOrFinish(one.What, one.Items);
+                StayOrFinish(one.What, one.Product, one.Items);
                 break;
             case EventKind.Stayed:
-                Finish(one.What, one.Items);
+                Finish(one.What, one.Product, one.Items);
                 break;
             case EventKind.Delivered:
                 Deliver(one);
@@ -74,7 +74,7 @@ internal sealed partial class LineRun
             }
         }
 
-        if (line.RestEvery > 0 && (inside > 0 || supplied < line.Supply.Items))
+        if (line.RestEvery > 0 && (inside > 0 || outCount < line.Items))
         {
             NextRest();
         }
@@ -90,58 +90,61 @@ internal sealed partial class LineRun
         }
     }
 
-    private void Arrive()
+    private void Arrive(int product)
     {
-        int items = Math.Min(line.Supply.Load, line.Supply.Items - supplied);
-        if (line.Supply.Every.Mean == 0)
-        {
-            items = line.Supply.Items - supplied;
-        }
-
-        supplied += items;
+        var supply = line.SupplyOf(product);
+        int items = supply.Every.Mean == 0
+            ? supply.Items - supplied[product]
+            : Math.Min(supply.Load, supply.Items - supplied[product]);
+        supplied[product] += items;
         Inside(items);
         came += now * items;
-        steps[0].Come(items, now, wereExpected: false);
+        steps[0].Come(product, items, now, wereExpected: false);
         Look(0);
-        if (supplied < line.Supply.Items)
+        if (supplied[product] < supply.Items)
         {
-            events.Add(now + line.Supply.Every.Draw(arrivals), EventKind.Arrived, 0);
+            events.Add(now + supply.Every.Draw(arrivals), EventKind.Arrived, 0, product: product);
         }
     }
 
-    private void StayOrFinish(int s, int items)
+    private void StayOrFinish(int s, int product, int items)
     {
-        var stay = steps[s].Step.Stay;
+        var stay = steps[s].Of(product).Stay;
         if (stay.Mean > 0)
         {
-            events.Add(now + stay.Draw(random[s]), EventKind.Stayed, s, -1, items);
+            events.Add(now + stay.Draw(random[s]), EventKind.Stayed, s, -1, items, product);
             Look(s);
         }
         else
         {
-            Finish(s, items);
+            Finish(s, product, items);
         }
     }
 
-    private void Finish(int s, int items)
+    private void Finish(int s, int product, int items)
     {
-        steps[s].Finish(items, now);
+        steps[s].Finish(product, items, now);
         if (movesFrom[s].Length == 0)
         {
-            Leave(s, items);
+            Leave(s, product, items);
         }
 
         Look(s);
     }
 
     /// <summary>The end of the line: a store keeps what comes to it.</summary>
-    private void Leave(int s, int items)
+    private void Leave(int s, int product, int items)
     {
-        steps[s].Take(items, now);
+        steps[s].Take(product, items, now);
         Inside(-items);
         left += now * items;
         for (int i = 0; i < items; i++)
         {
+            if (outProducts.Length > 0)
+            {
+                outProducts[outCount] = product;
+            }
+
             outs[outCount++] = now;
         }
     }
@@ -156,9 +159,9 @@ internal sealed partial class LineRun
     private void Deliver(in LineEvent one)
     {
         var state = moves[one.What];
-        var move = state.Move;
-        state.Under -= one.Items;
-        steps[move.To].Come(one.Items, now, wereExpected: true);
+        var move = state.Of(one.Product);
+        state.SetOut(one.Product, -one.Items);
+        steps[move.To].Come(one.Product, one.Items, now, wereExpected: true);
         if (one.Person >= 0)
         {
             people[one.Person].At = move.To;

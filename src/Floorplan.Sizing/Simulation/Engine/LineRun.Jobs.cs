@@ -6,12 +6,13 @@ namespace Floorplan.Sizing.Simulation.Engine;
 internal sealed partial class LineRun
 {
     /// <param name="walk">Until the person is there.</param>
-    private void Start(int s, int who, long walk)
+    private void Start(int s, int product, int who, long walk)
     {
         var state = steps[s];
-        var step = state.Step;
-        int items = Math.Min(state.Waiting, step.Batch);
-        state.Start(items, now, who >= 0);
+        var step = state.Of(product);
+        int items = Math.Min(state.At(product).Waiting, step.Batch);
+        long change = state.IsChangedFor(product) ? step.ChangeOver : 0;
+        state.Start(product, items, now, who >= 0);
         foreach (var (bin, kilograms) in step.Waste)
         {
             bins[bin].Add(kilograms * items, now);
@@ -24,25 +25,25 @@ internal sealed partial class LineRun
             work += step.Work.Draw(random[s]);
         }
 
-        work += Again(state, items);
+        work += change + Again(state.At(product), items);
 
         if (who >= 0)
         {
             people[who].IsBusy = true;
             people[who].Working += work;
             record?.People.Add(new PersonSpan(who, PersonDoes.Work, now + walk, now + walk + work, s, s));
-            events.Add(now + walk + work, EventKind.Worked, s, who, items);
+            events.Add(now + walk + work, EventKind.Worked, s, who, items, product);
         }
         else
         {
             long stay = work + step.Stay.Draw(random[s]);
             if (stay > 0)
             {
-                events.Add(now + stay, EventKind.Stayed, s, -1, items);
+                events.Add(now + stay, EventKind.Stayed, s, -1, items, product);
             }
             else
             {
-                Finish(s, items);
+                Finish(s, product, items);
             }
         }
 
@@ -50,7 +51,7 @@ internal sealed partial class LineRun
     }
 
     /// <summary>What is worked on a second time, and pauses, for the items that have just been started.</summary>
-    private long Again(StepState state, int items)
+    private static long Again(ProductAtStep state, int items)
     {
         var step = state.Step;
         int before = state.Started - items;
@@ -63,10 +64,10 @@ internal sealed partial class LineRun
         return again;
     }
 
-    private void Go(int m, int who, long walk)
+    private void Go(int m, int product, int who, long walk)
     {
         var state = moves[m];
-        var move = state.Move;
+        var move = state.Of(product);
         int items = state.HasCarrier ? state.Loaded : 1;
         if (state.HasCarrier)
         {
@@ -75,13 +76,13 @@ internal sealed partial class LineRun
         }
         else
         {
-            steps[move.From].Take(1, now);
+            steps[move.From].Take(product, 1, now);
         }
 
         state.Trips++;
         state.Items += items;
-        state.Under += items;
-        steps[move.To].Expect(items);
+        state.SetOut(product, items);
+        steps[move.To].Expect(product, items);
         if (who >= 0)
         {
             people[who].IsBusy = true;
@@ -97,13 +98,13 @@ internal sealed partial class LineRun
         if (walk + move.There == 0 && who < 0 && !state.HasCarrier)
         {
             // What takes no time and nobody has happened.
-            state.Under -= items;
-            steps[move.To].Come(items, now, wereExpected: true);
+            state.SetOut(product, -items);
+            steps[move.To].Come(product, items, now, wereExpected: true);
             Look(move.To);
         }
         else
         {
-            events.Add(now + walk + move.There, EventKind.Delivered, m, who, items);
+            events.Add(now + walk + move.There, EventKind.Delivered, m, who, items, product);
         }
 
         Look(move.From);

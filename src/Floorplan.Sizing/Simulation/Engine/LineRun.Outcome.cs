@@ -15,15 +15,15 @@ internal sealed partial class LineRun
             [.. moves.Select(m => new MoveOutcome(m.Trips, m.Items))],
             [.. people.Select(p => new PersonOutcome(
                 p.Crew, p.Working, p.Carrying, p.Walking, p.Emptying, p.Washing, now - p.Busy, p.Until, p.Metres, p.Trips))],
-            [.. bins.Select(b => new BinOutcome(b.Bin, b.Sum, b.Emptied, b.FullAt))]);
+            [.. bins.Select(b => new BinOutcome(b.Bin, b.Sum, b.Emptied, b.FullAt))], outProducts);
     }
 
     /// <summary>Items and people's time are neither made nor lost. If they were, it would be our fault, not that of the plan.</summary>
     private void Prove()
     {
-        if (inside != 0 || outCount != line.Supply.Items || supplied != line.Supply.Items)
+        if (inside != 0 || outCount != line.Items || supplied.Sum() != line.Items)
         {
-            throw new InvalidOperationException($"{line.Supply.Items} items came to the line, {outCount} left it, {inside} are in it");
+            throw new InvalidOperationException($"{line.Items} items came to the line, {outCount} left it, {inside} are in it");
         }
 
         // Little 1961: the items inside, summed over time, are the times of all items inside, summed over items.

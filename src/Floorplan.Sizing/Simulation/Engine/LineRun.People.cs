@@ -55,16 +55,16 @@ internal sealed partial class LineRun
 
             foreach (int m in movesFrom[person.At])
             {
-                if (crew == Of(moves[m].Move.Crew) && CanGo(m))
+                if (crew == Of(moves[m].Move.Crew) && ToGo(m) is >= 0 and var load)
                 {
-                    Go(m, p, Walk(p, person.At));
+                    Go(m, load, p, Walk(p, person.At));
                     return true;
                 }
             }
 
-            if (crew == Of(steps[person.At].Step.Crew) && steps[person.At].Step.Work.Mean > 0 && CanStart(person.At))
+            if (crew == Of(steps[person.At].Crew) && Startable(person.At, byHand: true) is >= 0 and var product)
             {
-                Start(person.At, p, Walk(p, person.At));
+                Start(person.At, product, p, Walk(p, person.At));
                 return true;
             }
         }
@@ -94,16 +94,17 @@ internal sealed partial class LineRun
     {
         foreach (var job in of.Jobs)
         {
-            if ((job.Move >= 0 ? CanGo(job.Move) : CanStart(job.Step)) && Nearest(crew, job.Step) is >= 0 and var who)
+            int product = job.Move >= 0 ? ToGo(job.Move) : Startable(job.Step, byHand: true);
+            if (product >= 0 && Nearest(crew, job.Step) is >= 0 and var who)
             {
                 long walk = Walk(who, job.Step);
                 if (job.Move >= 0)
                 {
-                    Go(job.Move, who, walk);
+                    Go(job.Move, product, who, walk);
                 }
                 else
                 {
-                    Start(job.Step, who, walk);
+                    Start(job.Step, product, who, walk);
                 }
 
                 return true;

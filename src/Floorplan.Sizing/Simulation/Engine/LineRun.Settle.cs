@@ -32,13 +32,12 @@ internal sealed partial class LineRun
     /// <summary>Begins what needs nobody at a step and on the ways from and to it, and tells the crews that may have work there.</summary>
     private void LookAt(int s)
     {
-        var step = steps[s].Step;
-        while ((step.Crew < 0 || step.Work.Mean == 0) && CanStart(s))
+        while (Startable(s, byHand: false) is >= 0 and var product)
         {
-            Start(s, -1, 0);
+            Start(s, product, -1, 0);
         }
 
-        Tell(step.Crew);
+        Tell(steps[s].Crew);
         foreach (int m in movesFrom[s])
         {
             LookAtMove(m);
@@ -71,9 +70,9 @@ internal sealed partial class LineRun
 
         if (state.Move.Crew < 0)
         {
-            while (CanGo(m))
+            while (ToGo(m) is >= 0 and var product)
             {
-                Go(m, -1, 0);
+                Go(m, product, -1, 0);
             }
         }
         else
@@ -86,10 +85,20 @@ internal sealed partial class LineRun
     private void Pile(MoveState state)
     {
         var from = steps[state.Move.From];
-        int items = state.Standing > 0 ? Math.Min(from.Done, state.Move.Load - state.Loaded) : 0;
+        if (state.Standing == 0 || from.Done == 0)
+        {
+            return;
+        }
+
+        if (state.Loaded == 0)
+        {
+            state.Product = FirstDone(from);
+        }
+
+        int items = Math.Min(from.At(state.Product).Done, state.Of(state.Product).Load - state.Loaded);
         if (items > 0)
         {
-            from.Take(items, now);
+            from.Take(state.Product, items, now);
             state.Loaded += items;
             Look(state.Move.From);
         }
@@ -117,19 +126,42 @@ internal sealed partial class LineRun
         }
     }
 
-    private bool CanStart(int s)
+    /// <summary>The first product that is done.</summary>
+    private static int FirstDone(StepState from)
     {
-        var state = steps[s];
-        var step = state.Step;
-        return state.Waiting > 0 && state.HasPlace && (state.Waiting >= step.Least || IsLast(s)) && BinsTake(s);
+        int product = 0;
+        while (from.At(product).Done == 0)
+        {
+            product++;
+        }
+
+        return product;
     }
 
-    private bool BinsTake(int s)
+    /// <summary>The first product of which a job may begin at a step; -1 for none.</summary>
+    /// <param name="byHand">Only what needs a person, or only what needs none.</param>
+    private int Startable(int s, bool byHand)
     {
         var state = steps[s];
-        foreach (var (bin, kilograms) in state.Step.Waste)
+        for (int product = 0; state.Waiting > 0 && product < state.Products; product++)
         {
-            if (!bins[bin].Takes(kilograms * Math.Min(state.Waiting, state.Step.Batch)))
+            int waiting = state.At(product).Waiting;
+            if (waiting > 0 && state.NeedsHands(product) == byHand && state.HasPlace(product)
+                && (waiting >= state.Of(product).Least || isRelaxed || IsLast(s, product)) && BinsTake(state, product))
+            {
+                return product;
+            }
+        }
+
+        return -1;
+    }
+
+    private bool BinsTake(StepState state, int product)
+    {
+        var step = state.Of(product);
+        foreach (var (bin, kilograms) in step.Waste)
+        {
+            if (!bins[bin].Takes(kilograms * Math.Min(state.At(product).Waiting, step.Batch)))
             {
                 bins[bin].Wait(now);
                 Tell(bins[bin].Bin.Crew);
@@ -140,34 +172,45 @@ internal sealed partial class LineRun
         return true;
     }
 
-    private bool CanGo(int m)
+    /// <summary>The product of which a load may set out; -1 for none.</summary>
+    private int ToGo(int m)
     {
         var state = moves[m];
-        var move = state.Move;
-        int room = steps[move.To].Room;
-        if (!state.HasCarrier)
+        var from = steps[state.Move.From];
+        var to = steps[state.Move.To];
+        if (state.HasCarrier)
         {
-            return steps[move.From].Done > 0 && room > 0;
+            int on = state.Product;
+            bool goes = state.Loaded > 0 && state.Standing > 0 && to.Room(on) >= state.Loaded
+                && (state.Loaded >= state.Of(on).Load || isRelaxed || from.At(on).IsEmpty && IsLast(state.Move.From, on));
+            return goes ? on : -1;
         }
 
-        return state.Loaded > 0 && state.Standing > 0 && room >= state.Loaded
-            && (state.Loaded >= move.Load || IsEmpty(move.From) && IsLast(move.From));
+        for (int product = 0; from.Done > 0 && product < from.Products; product++)
+        {
+            if (from.At(product).Done > 0 && to.Room(product) > 0)
+            {
+                return product;
+            }
+        }
+
+        return -1;
     }
 
-    private bool IsEmpty(int s) => steps[s].Waiting == 0 && steps[s].Going == 0 && steps[s].Done == 0;
-
-    /// <summary>Whether no more items will come to a step.</summary>
-    private bool IsLast(int s)
+    /// <summary>Whether no more items of a product will come to a step.</summary>
+    private bool IsLast(int s, int product)
     {
         if (s == 0)
         {
-            return supplied == line.Supply.Items;
+            return supplied[product] == line.SupplyOf(product).Items;
         }
 
         foreach (int m in movesTo[s])
         {
-            int from = moves[m].Move.From;
-            if (moves[m].Under > 0 || moves[m].Loaded > 0 || !IsEmpty(from) || !IsLast(from))
+            var state = moves[m];
+            int from = state.Move.From;
+            if (state.Under(product) > 0 || (state.Loaded > 0 && state.Product == product) || !steps[from].At(product).IsEmpty
+                || !IsLast(from, product))
             {
                 return false;
             }

@@ -32,7 +32,9 @@ internal sealed partial class LineRun
     private int toLookCount;
     private int toGiveCount;
     private int outCount;
-    private int supplied;
+    private readonly int[] supplied;
+    private readonly int[] outProducts;
+    private bool isRelaxed;
     private int breaks;
     private long restFrom;
     private long now;
@@ -49,8 +51,8 @@ internal sealed partial class LineRun
     {
         this.line = line;
         this.record = record;
-        steps = [.. line.Steps.Select(s => new StepState(s))];
-        moves = [.. line.Moves.Select(m => new MoveState(m))];
+        steps = [.. line.Steps.Select((_, s) => new StepState([.. line.ByProduct(p => line.StepsOf(p)[s])]))];
+        moves = [.. line.Moves.Select((_, m) => new MoveState([.. line.ByProduct(p => line.MovesOf(p)[m])]))];
         bins = [.. line.Bins.Select(b => new BinState(b))];
         movesFrom = ByStep(m => m.From);
         movesTo = ByStep(m => m.To);
@@ -65,8 +67,10 @@ internal sealed partial class LineRun
 
         random = [.. steps.Select((_, s) => new Random(HashCode(seed, s)))];
         arrivals = new Random(HashCode(seed, -1));
-        outs = new long[line.Supply.Items];
-        stepsOfEvent = StepsOfWeight * line.Weight / Math.Max(1, (long)line.Supply.Items * line.Steps.Count);
+        outs = new long[line.Items];
+        supplied = new int[line.Products];
+        outProducts = line.Products > 1 ? new int[line.Items] : [];
+        stepsOfEvent = StepsOfWeight * line.Weight / Math.Max(1, (long)line.Items * line.Steps.Count);
         looked = new bool[steps.Length];
         toLook = new int[steps.Length];
         toGive = new int[crews.Length];
@@ -128,9 +132,12 @@ internal sealed partial class LineRun
             NextRest();
         }
 
-        if (line.Supply.Items > 0)
+        for (int product = 0; product < line.Products; product++)
         {
-            events.Add(0, EventKind.Arrived, 0);
+            if (line.SupplyOf(product).Items > 0)
+            {
+                events.Add(product == 0 ? 0 : line.Later[product - 1].From, EventKind.Arrived, 0, product: product);
+            }
         }
     }
 
@@ -152,6 +159,15 @@ internal sealed partial class LineRun
                 // What is last at a step that several feed shows only when all of them are empty.
                 LookAll();
                 Settle();
+            }
+
+            if (events.IsEmpty && inside > 0)
+            {
+                // Two products that each wait for more of their own would wait for ever: what is there goes on.
+                isRelaxed = true;
+                LookAll();
+                Settle();
+                isRelaxed = false;
             }
         }
 

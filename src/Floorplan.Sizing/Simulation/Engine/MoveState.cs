@@ -3,22 +3,34 @@ using Floorplan.Sizing.Simulation.Line;
 namespace Floorplan.Sizing.Simulation.Engine;
 
 /// <summary>What is on the way between two steps.</summary>
-internal sealed class MoveState(LineMove move)
+/// <param name="byProduct">The way as each product takes it: at least one.</param>
+internal sealed class MoveState(LineMove[] byProduct)
 {
-    public LineMove Move => move;
+    private readonly int[] under = new int[byProduct.Length];
 
-    public bool HasCarrier => move.Load > 1;
+    /// <summary>As the first product takes it: what all products share.</summary>
+    public LineMove Move => byProduct[0];
+
+    /// <summary>One that carries any product in loads carries all.</summary>
+    public bool HasCarrier { get; } = byProduct.Any(m => m.Load > 1);
 
     /// <summary>Trolleys that stand at the start.</summary>
-    public int Standing { get; set; } = move.Carriers;
+    public int Standing { get; set; } = byProduct[0].Carriers;
 
     /// <summary>Items on the one that is being loaded.</summary>
     public int Loaded { get; set; }
+
+    /// <summary>The product on it.</summary>
+    public int Product { get; set; }
 
     public int Trips { get; set; }
 
     public int Items { get; set; }
 
-    /// <summary>Items on their way.</summary>
-    public int Under { get; set; }
+    public LineMove Of(int product) => byProduct[product];
+
+    /// <summary>Items of a product on their way.</summary>
+    public int Under(int product) => under[product];
+
+    public void SetOut(int product, int items) => under[product] += items;
 }

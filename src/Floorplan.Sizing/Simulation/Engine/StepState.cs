@@ -3,20 +3,26 @@ using Floorplan.Sizing.Simulation.Line;
 namespace Floorplan.Sizing.Simulation.Engine;
 
 /// <summary>What is at one step now, and what has been there so far.</summary>
-internal sealed class StepState(LineStep step)
+/// <param name="byProduct">The step as each product sees it: at least one.</param>
+internal sealed class StepState(LineStep[] byProduct)
 {
-    /// <summary>Sizes of the jobs that are done and still in their places, in the order that they were done.</summary>
-    private readonly Queue<int> done = new();
-    private int takenOfFirst;
+    /// <summary>Sums of shares of a place are not exact.</summary>
+    private const double Slack = 1e-9;
+
+    private readonly ProductAtStep[] products = [.. byProduct.Select(s => new ProductAtStep(s))];
+    private int here;
     private long since;
 
-    public LineStep Step => step;
+    /// <summary>As the first product sees it: its name, and what all products share.</summary>
+    public LineStep Step => byProduct[0];
+
+    public int Products => byProduct.Length;
+
+    /// <summary>Who works at it, for any product; -1 where it runs by itself.</summary>
+    public int Crew { get; } = byProduct.Max(s => s.Crew);
 
     /// <summary>Items that wait for a place.</summary>
     public int Waiting { get; private set; }
-
-    /// <summary>Items on their way here, for which room is kept.</summary>
-    public int Coming { get; private set; }
 
     /// <summary>Places with a job in them: worked on, staying, or done.</summary>
     public int Taken { get; private set; }
@@ -33,6 +39,9 @@ internal sealed class StepState(LineStep step)
     /// <summary>Items that have been started here.</summary>
     public int Started { get; private set; }
 
+    /// <summary>The product of the last job; -1 before the first.</summary>
+    public int Last { get; private set; } = -1;
+
     public int MostWaiting { get; private set; }
 
     public int MostHere { get; private set; }
@@ -47,41 +56,88 @@ internal sealed class StepState(LineStep step)
     /// <summary>Jobs that were done and could not leave.</summary>
     public double BlockedTime { get; private set; }
 
-    private int here;
+    public LineStep Of(int product) => byProduct[product];
 
-    /// <summary>How many more items may set out for here.</summary>
-    public int Room
+    public ProductAtStep At(int product) => products[product];
+
+    public bool NeedsHands(int product) => byProduct[product] is { Crew: >= 0, Work.Mean: > 0 };
+
+    /// <summary>How many more items of a product may set out for here.</summary>
+    public int Room(int product)
     {
-        get
+        if (products.Length == 1)
         {
-            long places = (long)(step.Places - Taken) * step.Batch;
-            return (int)Math.Min(int.MaxValue, step.Waits + places - Waiting - Coming);
+            var only = products[0];
+            return (int)Math.Min(int.MaxValue, only.Whole - ((long)only.Taken * Step.Batch) - only.Waiting - only.Coming);
         }
+
+        double used = 0;
+        foreach (var other in products)
+        {
+            used += (((double)other.Taken * other.Step.Batch) + other.Waiting + other.Coming) / other.Whole;
+        }
+
+        return (int)Math.Min(int.MaxValue, Math.Floor(((1 - used) * products[product].Whole) + Slack));
     }
 
-    public bool HasPlace => Taken < step.Places && (step.Work.Mean == 0 || step.Crew < 0 || Hands < step.Hands);
+    /// <summary>
+    /// Whether a job of a product may begin: a place is free, and hands can be there. Another product than the last waits until the
+    /// settings may be changed.
+    /// </summary>
+    public bool HasPlace(int product)
+    {
+        var step = byProduct[product];
+        if (NeedsHands(product) && Hands >= step.Hands || Taken > 0 && IsChangedFor(product))
+        {
+            return false;
+        }
 
-    public void Expect(int items) => Coming += items;
+        if (products.Length == 1)
+        {
+            return Taken < step.Places;
+        }
 
-    public void Come(int items, long now, bool wereExpected)
+        double used = 1.0 / step.Places;
+        foreach (var other in products)
+        {
+            used += (double)other.Taken / other.Step.Places;
+        }
+
+        return used <= 1 + Slack;
+    }
+
+    /// <summary>Whether a job of this product asks for other settings than the last one did.</summary>
+    public bool IsChangedFor(int product) => Last >= 0 && Last != product && byProduct[product].ChangeOver > 0;
+
+    public void Expect(int product, int items) => products[product].Coming += items;
+
+    public void Come(int product, int items, long now, bool wereExpected)
     {
         Pass(now);
+        var at = products[product];
+        at.Waiting += items;
+        at.Coming -= wereExpected ? items : 0;
         Waiting += items;
         here += items;
         MostWaiting = Math.Max(MostWaiting, Waiting);
         MostHere = Math.Max(MostHere, here);
-        Coming -= wereExpected ? items : 0;
     }
 
     /// <summary>A job gets its place.</summary>
-    public void Start(int items, long now, bool byHand)
+    public void Start(int product, int items, long now, bool byHand)
     {
         Pass(now);
+        var at = products[product];
+        at.Waiting -= items;
+        at.Taken++;
+        at.Going++;
+        at.Started += items;
         Waiting -= items;
         Taken++;
         Going++;
         Started += items;
         Hands += byHand ? 1 : 0;
+        Last = product;
     }
 
     public void HandsOff(long now)
@@ -90,34 +146,21 @@ internal sealed class StepState(LineStep step)
         Hands--;
     }
 
-    public void Finish(int items, long now)
+    public void Finish(int product, int items, long now)
     {
         Pass(now);
         Going--;
         Done += items;
-        done.Enqueue(items);
+        products[product].Finish(items);
     }
 
     /// <summary>Takes items away that are done; a place is free when its whole job is gone.</summary>
-    public void Take(int items, long now)
+    public void Take(int product, int items, long now)
     {
         Pass(now);
         Done -= items;
         here -= items;
-        while (items > 0)
-        {
-            int left = done.Peek() - takenOfFirst;
-            if (items < left)
-            {
-                takenOfFirst += items;
-                return;
-            }
-
-            items -= left;
-            takenOfFirst = 0;
-            done.Dequeue();
-            Taken--;
-        }
+        Taken -= products[product].Take(items);
     }
 
     /// <summary>Adds up to now; before every change.</summary>

@@ -3,7 +3,7 @@ using Floorplan.Sizing.Simulation.Plans;
 
 namespace Floorplan.Sizing.Simulation.Gains;
 
-/// <summary>What a crew does for one item, on average over the day.</summary>
+/// <summary>What a crew does for one item, on average; of several products the one whose target is the hardest to make.</summary>
 /// <param name="Name">Of the crew.</param>
 /// <param name="People">As the plan counts them.</param>
 /// <param name="Tasks">In the order of the line.</param>
@@ -18,13 +18,13 @@ public sealed record CrewWork(string Name, int People, IReadOnlyList<HandTask> T
     /// <summary>By crew; none where the day cannot be run.</summary>
     public static IReadOnlyList<CrewWork> Of(PlannedDay day)
     {
-        if (day.Paced is not { } paced)
+        if (day.FlatOut is not { } run)
         {
             return [];
         }
 
-        var line = paced.Line;
-        return [.. line.Crews.Select((c, i) => new CrewWork(c.Name, c.People, TasksOf(paced, i)))];
+        var line = run.Line;
+        return [.. line.Crews.Select((c, i) => new CrewWork(c.Name, c.People, TasksOf(run, i)))];
     }
 
     /// <summary>Work at steps, and loads carried from them, each spread over all items of the day.</summary>

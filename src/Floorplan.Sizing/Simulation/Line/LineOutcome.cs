@@ -4,10 +4,12 @@ namespace Floorplan.Sizing.Simulation.Line;
 /// <param name="End">When the last thing happened.</param>
 /// <param name="Events">How many things happened.</param>
 /// <param name="Outs">When each item left the line, in order.</param>
+/// <param name="OutProducts">Which product each of them is; empty where there is only one.</param>
 /// <param name="InsideTime">Items inside, summed over time: also the times inside, summed over items (Little 1961).</param>
 public sealed record LineOutcome(
     ProductLine Line, long End, long Events, IReadOnlyList<long> Outs, double InsideTime, IReadOnlyList<StepOutcome> Steps,
-    IReadOnlyList<MoveOutcome> Moves, IReadOnlyList<PersonOutcome> People, IReadOnlyList<BinOutcome> Bins)
+    IReadOnlyList<MoveOutcome> Moves, IReadOnlyList<PersonOutcome> People, IReadOnlyList<BinOutcome> Bins,
+    IReadOnlyList<int> OutProducts)
 {
     /// <summary>
     /// Items an hour, without the first and the last tenth of the items: there the line fills and runs dry. It is the slope of the line

@@ -35,6 +35,9 @@ public sealed record LineStep
     /// <summary>After that, for the whole job, without hands: a cycle of a machine, a stay in a tank.</summary>
     public TaskTime Stay { get; init; }
 
+    /// <summary>So long it takes, at the first job, to set the step from another product to this one.</summary>
+    public long ChangeOver { get; init; }
+
     /// <summary>Room for items that wait before they get a place.</summary>
     public int Waits { get; init; }
 

@@ -26,6 +26,22 @@ public sealed record ProductLine
 
     public required LineSupply Supply { get; init; }
 
+    /// <summary>Other products of the day after the first, in their order.</summary>
+    public IReadOnlyList<LineLot> Later { get; init; } = [];
+
+    public int Products => 1 + Later.Count;
+
+    /// <summary>Of all products.</summary>
+    public int Items => Supply.Items + Later.Sum(l => l.Supply.Items);
+
+    public LineSupply SupplyOf(int product) => product == 0 ? Supply : Later[product - 1].Supply;
+
+    public IReadOnlyList<LineStep> StepsOf(int product) => product == 0 ? Steps : Later[product - 1].Steps;
+
+    public IReadOnlyList<LineMove> MovesOf(int product) => product == 0 ? Moves : Later[product - 1].Moves;
+
+    public IEnumerable<T> ByProduct<T>(Func<int, T> what) => Enumerable.Range(0, Products).Select(what);
+
     /// <summary>Where people stand at each step, in metres; empty where walking takes no time, null where a step is nowhere.</summary>
     public IReadOnlyList<(double X, double Y)?> Places { get; init; } = [];
 
@@ -55,7 +71,8 @@ public sealed record ProductLine
     public double WalkingSpeed { get; init; }
 
     /// <summary>Times differ from one run to the next.</summary>
-    public bool HasSpread => Steps.Any(s => s.Work.Shape != TimeShape.Fixed || s.Stay.Shape != TimeShape.Fixed);
+    public bool HasSpread => ByProduct(StepsOf).SelectMany(s => s)
+        .Any(s => s.Work.Shape != TimeShape.Fixed || s.Stay.Shape != TimeShape.Fixed);
 
     public double WalkMetres(long walk) => Ticks.Seconds(walk) * WalkingSpeed;
 
@@ -69,7 +86,7 @@ public sealed record ProductLine
             int[] own = [.. Crews.Select((_, c) => Steps.Count(s => s.Crew == c) + Moves.Count(m => m.Crew == c))];
             int jobs = Crews.Select((crew, c) => own[c] + crew.Helps.Sum(h => own[h])).DefaultIfEmpty(0).Max();
             int people = Crews.Select(c => c.People).DefaultIfEmpty(0).Max();
-            return (long)Supply.Items * Steps.Count * (1 + ((jobs + people) / LooksOfAnItem)) * (HasSpread ? SpreadRuns : 1);
+            return (long)Items * Steps.Count * Products * (1 + ((jobs + people) / LooksOfAnItem)) * (HasSpread ? SpreadRuns : 1);
         }
     }
 

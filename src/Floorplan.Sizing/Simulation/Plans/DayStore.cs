@@ -1,11 +1,12 @@
 using Floorplan.Model;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Simulation.Line;
 
 namespace Floorplan.Sizing.Simulation.Plans;
 
 /// <summary>A store at the end of the line and what comes into it in a day at the pace of the target.</summary>
 /// <param name="Items">That come in.</param>
-/// <param name="Holds">Null where the plan does not say.</param>
+/// <param name="Holds">Of these products in this mix; null where the plan does not say.</param>
 /// <param name="FullAt">In ticks from the start of work; null where all find room.</param>
 public sealed record DayStore(string Id, int Items, double? Holds, long? FullAt)
 {
@@ -21,13 +22,38 @@ public sealed record DayStore(string Id, int Items, double? Holds, long? FullAt)
         {
             if (day.Planned.Stations[s] is { Role: StationRole.Store } store && !goesOn.Contains(s))
             {
-                int items = paced.Steps[s].Items;
-                double? holds = PlannedLine.InItems(store.Holds, plan);
-
-                // With one store at the end its items are those that leave the line; of several each has its share in turn.
-                int full = holds is { } most && most < items ? (int)Math.Floor(most * paced.Outs.Count / items) : -1;
-                yield return new DayStore(store.Id, items, holds, full >= 0 ? paced.Outs[Math.Min(full, paced.Outs.Count - 1)] : null);
+                yield return Of(plan, day, paced, store, paced.Steps[s].Items);
             }
         }
+    }
+
+    /// <summary>With one store at the end its items are those that leave the line; of several each has its share in turn.</summary>
+    private static DayStore Of(Plan plan, PlannedDay day, LineOutcome paced, Station store, int items)
+    {
+        double share = items / (double)Math.Max(1, paced.Outs.Count);
+        double?[] holds = [.. day.Planned.Products.Select(p => RoomFor(plan, store, p.Unit))];
+        if (Array.Exists(holds, h => h is not > 0))
+        {
+            return new DayStore(store.Id, items, holds.Length == 1 ? holds[0] : null, null);
+        }
+
+        // Each item takes its part of the room: with several products they are not of one size.
+        double used = 0;
+        long? fullAt = null;
+        for (int i = 0; i < paced.Outs.Count; i++)
+        {
+            used += share / holds[paced.OutProducts.Count > 0 ? paced.OutProducts[i] : 0]!.Value;
+            fullAt ??= used > 1 + 1e-9 ? paced.Outs[i] : null;
+        }
+
+        return new DayStore(store.Id, items, used > 0 ? Math.Round(items / used, 6) : null, fullAt);
+    }
+
+    private static double? RoomFor(Plan plan, Station store, string unit)
+    {
+        int product = Math.Max(
+            0, plan.Head.Products.Index().Where(p => p.Item.Unit == unit).Select(p => p.Index).DefaultIfEmpty(0).First());
+        return store.ForProducts.FirstOrDefault(f => f.Product.Equals(unit, StringComparison.OrdinalIgnoreCase))?.Holds
+            ?? PlannedLine.InItems(store.Holds, plan, product);
     }
 }

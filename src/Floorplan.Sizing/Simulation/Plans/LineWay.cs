@@ -2,6 +2,7 @@ using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Space;
+using Stream = Floorplan.Model.Flows.Stream;
 
 namespace Floorplan.Sizing.Simulation.Plans;
 
@@ -27,6 +28,11 @@ internal sealed record LineWay(Stop From, Stop To, IReadOnlyList<LegRoute> Legs)
     };
 
     private static Room? RoomOf(Stop stop) => (stop as StationStop)?.Station.Room;
+
+    /// <summary>The ways of a stream during work.</summary>
+    public static IEnumerable<LineWay> During(PlanFacts facts, Stream stream) => facts.Space.LegRoutes
+        .Where(l => l.Flow.Stream == stream && l.Leg.Period == Period.During)
+        .GroupBy(l => l.Flow, ReferenceEqualityComparer.Instance).SelectMany(Of);
 
     /// <summary>The ways of one flow: its legs, joined where nothing is set down between them.</summary>
     public static IEnumerable<LineWay> Of(IEnumerable<LegRoute> legs)

@@ -6,7 +6,9 @@ namespace Floorplan.Sizing.Simulation.Plans;
 
 /// <summary>The day of a plan: its line run at the pace of the target, and as fast as it can.</summary>
 /// <param name="Paced">Items come at the pace of the target; null where something is missing.</param>
-/// <param name="FlatOut">As fast as it can, with items always there; null where something is missing.</param>
+/// <param name="FlatOut">
+/// As fast as it can, with items always there, of the product whose target is the hardest to make; null where something is missing.
+/// </param>
 public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOutcome? FlatOut)
 {
     /// <summary>One run of a line. The same line and seed give the same run.</summary>
@@ -16,15 +18,18 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     internal static PlannedDay Of(PlanFacts facts)
     {
         var planned = PlannedLineMaker.Of(facts);
-        return planned.Line is not { } line
-            ? new PlannedDay(planned, null, null)
-            : Of(planned, line, Fast(line));
-    }
+        if (planned.Whole is not { } whole)
+        {
+            return new PlannedDay(planned, null, null);
+        }
 
-    private static PlannedDay Of(PlannedLine planned, ProductLine line, ProductLine fast)
-    {
-        var run = LineRun.Of(fast);
-        return new PlannedDay(planned, LineRun.Of(line), run) { Pace = LinePace.Of(fast, run) };
+        List<LineOutcome> runs = [.. planned.Products.Select(p => LineRun.Of(Fast(p.Line)))];
+        List<LinePace> paces = [.. runs.Select(r => LinePace.Of(r.Line, r))];
+        int tightest = Enumerable.Range(0, paces.Count).MinBy(p => paces[p].PerHour / planned.Products[p].PerHour);
+        return new PlannedDay(planned with { Tightest = tightest }, LineRun.Of(whole), runs[tightest])
+        {
+            Paces = paces,
+        };
     }
 
     /// <summary>
@@ -54,10 +59,13 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     /// <summary>Of a line that is run (<see cref="ProductLine.Weight"/>), so that a run takes a fraction of a second; own bound.</summary>
     internal const long MostWeight = 500_000;
 
-    /// <summary>Items an hour that the line can make.</summary>
+    /// <summary>Items an hour that the line can make of the product whose target is the hardest to make.</summary>
     public double Rate => Pace.PerHour;
 
-    public LinePace Pace { get; private init; }
+    public LinePace Pace => Paces.Count > 0 ? Paces[Planned.Tightest] : default;
+
+    /// <summary>Of each product alone.</summary>
+    public IReadOnlyList<LinePace> Paces { get; private init; } = [];
 
     /// <summary>Runs are of whole items, so half a percent less than asked is enough.</summary>
     public const double Enough = 0.995;

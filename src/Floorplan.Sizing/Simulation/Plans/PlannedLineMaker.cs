@@ -35,15 +35,14 @@ internal sealed class PlannedLineMaker
     {
         this.facts = facts;
         plan = facts.Plan;
-        ways = [.. Ways(Stream.Product)];
+        ways = [.. LineWay.During(facts, Stream.Product)];
     }
 
     public static PlannedLine Of(PlanFacts facts) => new PlannedLineMaker(facts).Make();
 
     private PlannedLine Make()
     {
-        var target = DayTarget.Of(plan, needs);
-        var (rate, hours, items) = (target.Rate, target.Hours, target.Items);
+        var targets = PlannedTarget.Of(plan, needs);
         foreach (var (name, count) in (plan.Day?.Crew ?? new Dictionary<string, int>()).Where(c => c.Value > 0)
             .OrderBy(c => c.Key, StringComparer.Ordinal))
         {
@@ -74,35 +73,54 @@ internal sealed class PlannedLineMaker
             Connect(product, goesOn);
         }
 
-        var moves = product.Select(Move).ToList();
+
+        // Without a target the figures of the stations are asked for all the same.
+        var asked = targets.Count > 0 ? targets : [new PlannedTarget(0, StepOfStation.Unit(plan), 1, Ticks.Hour, 1)];
+        var lots = asked.Select(t => Lot(t, product, goesOn)).ToList();
         if (stops.Count > MostSteps)
         {
             Need("plan", FormattableString.Invariant($"{stops.Count} places in the line of product, more than are run"), "two plans");
         }
 
-        var coming = moves.ToLookup(m => m.To);
-        var steps = stops.Select((s, i) => Step(s, !goesOn[i], coming[i])).ToList();
-        var (bins, waste) = Bins(steps);
-        if (RoundTrip.IsIn(stops.Count, moves))
+        if (RoundTrip.IsIn(stops.Count, lots[0].Moves))
         {
             Need("plan", "the product goes round in a circle", "the flow so that no station comes twice");
         }
 
-        var line = new ProductLine
+        if (targets.Count == 0 || targets.Count < plan.Day!.Targets.Count)
         {
-            Steps = [.. steps.Select((s, i) => s with { Waste = waste[i] })],
-            Moves = moves,
-            Crews = crews,
-            Bins = bins,
-            Supply = target.Supply(plan),
-            Places = Places(),
-            Breaks = target.Breaks(plan),
-            RestShare = target.Hours > 0 ? target.Breaks(plan).Sum(b => b.To - b.From) / (double)target.Hours : 0,
-            Rooms = [.. stops.Select(RoomOf)],
-            HandWash = Ticks.FromSeconds(plan.Day?.HandWash is { Unit.Kind: QuantityKind.Time } wash ? wash.Base : DayAssumptions.HandWash),
-            WalkingSpeed = DayAssumptions.Empty,
-        };
-        if (line.Steps.Sum(s => 2.0 * s.Work.Mean + s.Pause + s.Stay.Mean) * items > LongestDay)
+            return Missing();
+        }
+
+        long hours = targets.Sum(t => t.Hours);
+        var (bins, waste) = PlannedBins.Of(facts, stops, crewOf);
+        lots = [.. lots.Select(l => l with { Steps = [.. l.Steps.Select((s, i) => s with { Waste = waste[i] })] })];
+        var alone = lots.ConvertAll(l => Alone(l, bins, hours));
+        long from = targets[0].Hours;
+        var later = new List<LineLot>();
+        for (int p = 1; p < lots.Count; p++)
+        {
+            later.Add(lots[p] with { From = from });
+            from += targets[p].Hours;
+        }
+
+        var whole = alone[0] with { Later = later };
+        Bound(whole);
+        return needs.Count > 0
+            ? Missing()
+            : new PlannedLine(
+                whole, [.. targets.Zip(alone, (t, l) => new PlannedProduct(t.Unit, t.Rate, t.Hours, l))], StationOfStep(), []);
+    }
+
+    private PlannedLine Missing() => new(null, [], StationOfStep(), [.. needs.DistinctBy(n => n.Missing)]);
+
+    private IReadOnlyList<Station?> StationOfStep() => [.. stops.Select(s => (s as StationStop)?.Station)];
+
+    /// <summary>What is too much to be run is told.</summary>
+    private void Bound(ProductLine line)
+    {
+        if (line.ByProduct(p => line.StepsOf(p).Sum(s => 2.0 * s.Work.Mean + s.Pause + s.Stay.Mean + s.ChangeOver)).Sum() * line.Items
+            > LongestDay)
         {
             Need("day", "the times of work and stay add up to more than a hundred years", "the times of the stations as they are meant");
         }
@@ -111,20 +129,35 @@ internal sealed class PlannedLineMaker
         {
             Need(
                 "day",
-                FormattableString.Invariant($"{items} items through {stops.Count} places with {crews.Sum(c => c.People)} people are more ")
-                    + "than are run",
+                FormattableString.Invariant($"{line.Items} items through {stops.Count} places with {crews.Sum(c => c.People)} people are ")
+                    + "more than are run",
                 "a shorter day, or count in trays or crates");
         }
-
-        return new PlannedLine(
-            needs.Count == 0 ? line : null, [.. stops.Select(s => (s as StationStop)?.Station)], [.. needs.DistinctBy(n => n.Missing)],
-            rate, hours, StepOfStation.Unit(plan));
     }
 
-    /// <summary>During work.</summary>
-    private IEnumerable<LineWay> Ways(Stream stream) => facts.Space.LegRoutes
-        .Where(l => l.Flow.Stream == stream && l.Leg.Period == Period.During)
-        .GroupBy(l => l.Flow, ReferenceEqualityComparer.Instance).SelectMany(LineWay.Of);
+    /// <summary>The steps and ways as one product sees them.</summary>
+    private LineLot Lot(PlannedTarget target, List<LineWay> product, bool[] goesOn)
+    {
+        List<LineMove> moves = [.. product.Select(w => Move(w, target.Product))];
+        var coming = moves.ToLookup(m => m.To);
+        return new LineLot(
+            target.Supply(plan), 0, [.. stops.Select((s, i) => Step(s, target.Product, !goesOn[i], coming[i]))], moves);
+    }
+
+    private ProductLine Alone(LineLot lot, List<LineBin> bins, long hours) => new()
+    {
+        Steps = lot.Steps,
+        Moves = lot.Moves,
+        Crews = crews,
+        Bins = bins,
+        Supply = lot.Supply,
+        Places = Places(),
+        Breaks = PlannedTarget.Breaks(plan, hours),
+        RestShare = hours > 0 ? PlannedTarget.Breaks(plan, hours).Sum(b => b.To - b.From) / (double)hours : 0,
+        Rooms = [.. stops.Select(RoomOf)],
+        HandWash = Ticks.FromSeconds(plan.Day?.HandWash is { Unit.Kind: QuantityKind.Time } wash ? wash.Base : DayAssumptions.HandWash),
+        WalkingSpeed = DayAssumptions.Empty,
+    };
 
     /// <summary>Who helps whom, in the order said; a crew of nobody neither helps nor is helped.</summary>
     private void AddHelp()
@@ -173,16 +206,15 @@ internal sealed class PlannedLineMaker
 
     private int Index(Stop stop, bool isStart) => places[Name(stop, isStart)];
 
-    private LineStep Step(Stop stop, bool isLast, IEnumerable<LineMove> coming)
+    private LineStep Step(Stop stop, int product, bool isLast, IEnumerable<LineMove> coming)
     {
         int load = coming.Select(m => m.Load).DefaultIfEmpty(0).Max();
         return stop switch
         {
-            StationStop { Station: var station } => StepOfStation.Of(
-                plan, station, station.WorkEach is null ? -1 : CrewOf(station.Id, station.Room, station.Id), isLast, needs) with
+            StationStop { Station: var station } => StepOfStation.Of(plan, station, product, CrewAt(station), isLast, needs) with
             {
                 // What a load brings has room on the trolley or beside the work until it is taken.
-                Waits = Math.Max(load, (int)Math.Clamp(PlannedLine.InItems(station.Waits, plan) ?? 0, 0, 1_000_000)),
+                Waits = Math.Max(load, StepOfStation.Waits(plan, station, product)),
             },
             OutsideStop => new LineStep { Name = Outside, Places = LineStep.Unlimited },
 
@@ -191,7 +223,7 @@ internal sealed class PlannedLineMaker
         };
     }
 
-    private LineMove Move(LineWay way)
+    private LineMove Move(LineWay way, int product)
     {
         int from = Index(way.From, true);
         int to = Index(way.To, false);
@@ -209,10 +241,11 @@ internal sealed class PlannedLineMaker
         }
 
         double metres = way.Millimetres / 1000;
-        double each = PlannedLine.ItemKilograms(plan) ?? 0;
+        double each = PlannedLine.ItemKilograms(plan, product) ?? 0;
         int items = way.Carriage.Kind switch
         {
-            _ when PlannedLine.InItems(way.Carriage.Takes, plan) is { } said => (int)Math.Clamp(Math.Floor(said + 1e-9), 1, 10_000),
+            _ when PlannedLine.InItems(way.Carriage.Takes, plan, product) is { } said
+                => (int)Math.Clamp(Math.Floor(said + 1e-9), 1, 10_000),
             CarriageKind.Trolley => Items(DayAssumptions.TrolleyKilograms, each),
             CarriageKind.Hand when way.Carriage.LoadKilograms is { } load => Items(load, each),
             _ => 1,
@@ -239,6 +272,9 @@ internal sealed class PlannedLineMaker
     private static int Items(double kilograms, double each)
         => each > 0 ? Math.Clamp((int)Math.Floor((kilograms / each) + 1e-9), 1, 10_000) : 1;
 
+    /// <summary>-1 where no hands are needed.</summary>
+    private int CrewAt(Station station) => StepOfStation.HasWork(station) ? CrewOf(station.Id, station.Room, station.Id) : -1;
+
     /// <summary>Who works at a station, or else in its room.</summary>
     private int CrewOf(string? station, Room? room, string at)
     {
@@ -250,51 +286,6 @@ internal sealed class PlannedLineMaker
         string where = room?.Id ?? at;
         Need(where, $"nobody works in {where}", $"`crew {where} 2` in the day");
         return -1;
-    }
-
-    private (List<LineBin> Bins, List<(int, double)>[] Waste) Bins(List<LineStep> steps)
-    {
-        var bins = new List<LineBin>();
-        var indices = new Dictionary<string, int>(StringComparer.Ordinal);
-        var waste = steps.Select(_ => new List<(int, double)>()).ToArray();
-        for (int s = 0; s < steps.Count; s++)
-        {
-            foreach (var one in (stops[s] as StationStop)?.Station.Wastes ?? [])
-            {
-                if (one.BinId is { } id && one.Amount is { Unit.Kind: QuantityKind.Mass } amount
-                    && plan.Stations.FirstOrDefault(b => b.Id == id) is { Volume: { } volume } bin)
-                {
-                    if (!indices.TryGetValue(id, out int index))
-                    {
-                        indices[id] = index = bins.Count;
-                        bins.Add(Bin(bin, volume, s));
-                    }
-
-                    waste[s].Add((index, amount.Base));
-                }
-            }
-        }
-
-        return (bins, waste);
-    }
-
-    private LineBin Bin(Station bin, Quantity volume, int near)
-    {
-        var made = new LineBin(bin.Id, volume.Base * 1000 * DayAssumptions.WasteDensity);
-        var outWay = Ways(Stream.Waste).FirstOrDefault(w => w.From.Name == bin.Id && w.Legs.All(l => l.Route is not null));
-        if (outWay is null || !crewOf.TryGetValue(bin.Room.Id, out int crew))
-        {
-            return made;
-        }
-
-        double metres = outWay.Millimetres / 1000;
-        return made with
-        {
-            Crew = crew,
-            Trip = Ticks.FromSeconds((metres / DayAssumptions.Loaded) + (metres / DayAssumptions.Empty) + DayAssumptions.TipBin),
-            Near = near,
-            Metres = metres,
-        };
     }
 
     /// <summary>With empty hands people take the straight way from where they stand to where they stand next.</summary>

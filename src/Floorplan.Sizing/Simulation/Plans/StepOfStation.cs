@@ -8,16 +8,19 @@ namespace Floorplan.Sizing.Simulation.Plans;
 /// <summary>What one station does in the day, from its figures.</summary>
 internal static class StepOfStation
 {
+    /// <param name="product">Of the plan's head.</param>
     /// <param name="crew">Who works there, or -1.</param>
     /// <param name="isLast">Nothing goes on from it: it keeps what comes.</param>
     /// <param name="needs">What is missing is added.</param>
-    public static LineStep Of(Plan plan, Station station, int crew, bool isLast, List<DayNeed> needs)
+    public static LineStep Of(Plan plan, Station station, int product, int crew, bool isLast, List<DayNeed> needs)
     {
-        double? holds = PlannedLine.InItems(station.Holds, plan);
-        double? batch = PlannedLine.InItems(station.Batch, plan);
-        double work = Seconds(station.WorkEach);
+        var own = OwnOf(plan, station, product);
+        double? holds = own?.Holds ?? PlannedLine.InItems(station.Holds, plan, product);
+        double? batch = own?.Batch ?? PlannedLine.InItems(station.Batch, plan, product);
+        TellOther(plan, station, product, own, needs);
+        double work = Seconds(own?.Work ?? station.WorkEach);
         var hands = TaskTime.HandSeconds(work, Share(station.WorkSpread));
-        double stay = Seconds(station.Cycle ?? station.Stays);
+        double stay = Seconds(own?.Cycle ?? own?.Stays ?? station.Cycle ?? station.Stays);
         int pauseEvery = station.PauseEvery is { } every ? Whole((double)every.Number) : 0;
         if (isLast)
         {
@@ -29,7 +32,7 @@ internal static class StepOfStation
                 Pause = pauseEvery > 0 ? Ticks.FromSeconds(Seconds(station.Pause)) : 0,
                 PauseEvery = pauseEvery,
                 Rework = Share(station.Rework),
-                Stay = TaskTime.OfSeconds(Seconds(station.Stays)),
+                Stay = TaskTime.OfSeconds(Seconds(own?.Stays ?? station.Stays)),
                 Crew = work > 0 ? crew : -1,
                 Hands = Hands(station),
             };
@@ -64,7 +67,34 @@ internal static class StepOfStation
             Stay = TaskTime.OfSeconds(stay),
             Hands = Hands(station),
             Crew = work > 0 ? crew : -1,
+            ChangeOver = station.ForProducts.Count > 0 ? Ticks.FromSeconds(Seconds(plan.Day?.Changeover)) : 0,
         };
+    }
+
+    /// <summary>Whether hands work there, on any product.</summary>
+    public static bool HasWork(Station station) => station.WorkEach is not null || station.ForProducts.Any(p => p.Work is not null);
+
+    public static int Waits(Plan plan, Station station, int product) => (int)Math.Clamp(
+        OwnOf(plan, station, product)?.Waits ?? PlannedLine.InItems(station.Waits, plan, product) ?? 0, 0, 1_000_000);
+
+    private static SaidForProduct? OwnOf(Plan plan, Station station, int product) => plan.Head.Products.Count > product
+        ? station.ForProducts.FirstOrDefault(
+            f => f.Product.Equals(plan.Head.Products[product].Unit, StringComparison.OrdinalIgnoreCase))
+        : null;
+
+    /// <summary>What is counted in one product says nothing of another.</summary>
+    private static void TellOther(Plan plan, Station station, int product, SaidForProduct? own, List<DayNeed> needs)
+    {
+        foreach (var (word, said, mine) in new[] { ("holds", station.Holds, own?.Holds), ("batch", station.Batch, own?.Batch) })
+        {
+            if (said is { } amount && mine is null && PlannedLine.IsOfOther(amount, plan, product))
+            {
+                string unit = plan.Head.Products[product].Unit;
+                Need(
+                    needs, station, $"not how many {unit} {station.Id} takes",
+                    $"`for {unit} {word} 8` in {Word(station)} {station.Id}");
+            }
+        }
     }
 
     public static string Unit(Plan plan) => plan.Head.Products.Count > 0 ? plan.Head.Products[0].Unit : "items";

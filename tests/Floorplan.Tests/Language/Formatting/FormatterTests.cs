@@ -71,7 +71,7 @@ public class FormatterTests
 
     private static string Of(Statement s)
         => $"{s.Keyword.Text} {s.Name?.Text} {s.Label?.Text.TrimEnd()} "
-            + $"{string.Join("; ", s.Details.Select(d => d.Keyword + "=" + Words(d.Span.Value)))}";
+            + $"{string.Join("; ", s.Details.Select(d => Words(d.Keyword) + "=" + Words(d.Span.Value)))}";
 
     private static string Words(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c != '\uFEFF'));
 }

@@ -188,7 +188,7 @@ public class StatementTests
     public void The_day_limits_accepts_and_sheets()
     {
         var day = One<DayStatement>(Every);
-        Assert.Equal(("birds/hour", 5m, 2), (day.Target!.Value.Unit.Symbol, day.Hours!.Value.Number, day.Crew.Count));
+        Assert.Equal(("birds/hour", 5m, 2), (day.Targets[0].Amount.Value.Unit.Symbol, day.Targets[0].Hours!.Value.Number, day.Crew.Count));
         Assert.Equal((30m, 10m), (day.Breaks!.Value.Number, day.Changeover!.Value.Number));
         Assert.Equal(
             ["2.10 m3", "14.50 "],

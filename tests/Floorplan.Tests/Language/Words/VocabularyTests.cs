@@ -24,7 +24,8 @@ public class VocabularyTests
     [InlineData("station", "cost", Use.NotYet)]
     [InlineData("room", "light", Use.Used)]
     [InlineData("room", "keep", Use.NotYet)]
-    [InlineData("day", "changeover", Use.NotYet)]
+    [InlineData("day", "changeover", Use.Used)]
+    [InlineData("day", "price", Use.NotYet)]
     public void Words_say_whether_they_are_used(string statement, string detail, Use use) =>
         Assert.Equal(use, Vocabulary.Find(statement)!.Details.Single(d => d.Word == detail).Use);
 
