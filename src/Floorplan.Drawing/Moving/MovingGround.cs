@@ -65,7 +65,7 @@ internal sealed class MovingGround
         view.Draw(new ViewCanvas(scene, labels, box, denominator, DrawingStandard.For(plan.Units)));
         labels.Place(box);
         SceneHatches.Draw(scene);
-        Unit = facts.Day.Planned.Unit;
+        Unit = facts.Day.Planned.Things;
         Key(space.Height);
     }
 

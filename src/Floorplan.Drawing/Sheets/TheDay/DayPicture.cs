@@ -23,7 +23,7 @@ public static class DayPicture
         string answer = facts.Day.KeepsUp ? "it keeps up" : $"the line makes {rate} {planned.Unit}/h at most";
         return ChartPicture.Draw(
             "day", $"{facts.Plan.Head.Title}: the day",
-            $"{QuantityText.Coarse(planned.TargetPerHour)} {planned.Unit}/h are asked for; {answer}. Lanes of what each person and each "
+            $"{planned.Asked} are asked for; {answer}. Lanes of what each person and each "
                 + "station is at through the day, and what is out beside the target.",
             [.. charts, new CurvesOfDay(facts, day, Width, standard).Output],
             [.. charts.SelectMany(l => l.Legend).DistinctBy(l => l.Text)], Width, standard);

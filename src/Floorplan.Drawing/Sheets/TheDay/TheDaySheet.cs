@@ -2,7 +2,6 @@ using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Simulation.Charts;
-using Floorplan.Sizing.Simulation.Line;
 
 namespace Floorplan.Drawing.Sheets.TheDay;
 
