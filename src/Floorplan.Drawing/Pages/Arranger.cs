@@ -1,6 +1,7 @@
 using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Pages.Parts;
 
 namespace Floorplan.Drawing.Pages;
 

@@ -1,4 +1,5 @@
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Pages.Parts;
 
 namespace Floorplan.Drawing.Pages;
 

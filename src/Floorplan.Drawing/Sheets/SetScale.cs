@@ -1,5 +1,6 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Pages;
+using Floorplan.Drawing.Pages.Parts;
 using Floorplan.Drawing.Sheets.GeneralArrangement;
 using Floorplan.Drawing.Views;
 using Floorplan.Drawing.Views.Findings;

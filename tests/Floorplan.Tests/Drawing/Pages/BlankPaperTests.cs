@@ -15,11 +15,15 @@ namespace Floorplan.Tests.Drawing.Pages;
 /// </summary>
 public sealed class BlankPaperTests(ITestOutputHelper output)
 {
-    /// <summary>The goal is 0.40 for every page; this is what holds today: a room with one bench in it is mostly floor.</summary>
-    private const double Most = 0.55;
+    /// <summary>The goal is 0.40 for every page; this is what holds today.</summary>
+    private const double Most = 0.45;
 
-    /// <summary>The goal.</summary>
-    private const double MostMedian = 0.30;
+    /// <summary>A room with one bench in it is mostly floor, and its sheets 4 and 5 have nothing to say.</summary>
+    private const double MostOfEmpty = 0.55;
+    private const double Goal = 0.4;
+    private const int MostOver = 9;
+
+    private const double MostMedian = 0.26;
 
     private const double Cell = 15;
     private const int Dpi = 60;
@@ -42,8 +46,10 @@ public sealed class BlankPaperTests(ITestOutputHelper output)
             output.WriteLine($"{share:0.00} {page}");
         }
 
-        output.WriteLine($"{median:0.00} median of {blank.Count} pages, {blank.Count(b => b.Share >= 0.4)} of them over 0.40");
-        Assert.All(blank, b => Assert.True(b.Share < Most, $"{b.Page}: {b.Share:0.00} is blank"));
+        output.WriteLine($"{median:0.00} median of {blank.Count} pages, {blank.Count(b => b.Share >= Goal)} of them over 0.40");
+        Assert.All(blank, b => Assert.True(
+            b.Share < (b.Page.StartsWith("empty", StringComparison.Ordinal) ? MostOfEmpty : Most), $"{b.Page}: {b.Share:0.00} is blank"));
+        Assert.InRange(blank.Count(b => b.Share >= Goal), 0, MostOver);
         Assert.InRange(median, 0, MostMedian);
     }
 

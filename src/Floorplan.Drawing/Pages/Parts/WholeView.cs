@@ -5,7 +5,7 @@ using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 
-namespace Floorplan.Drawing.Pages;
+namespace Floorplan.Drawing.Pages.Parts;
 
 /// <summary>A view that is too large for its page, drawn once on paper of its own; each part is a cutting of it.</summary>
 internal sealed class WholeView

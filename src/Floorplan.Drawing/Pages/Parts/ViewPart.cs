@@ -2,7 +2,7 @@ using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Scene;
 
-namespace Floorplan.Drawing.Pages;
+namespace Floorplan.Drawing.Pages.Parts;
 
 /// <summary>One part of a large view, from match line to match line.</summary>
 /// <param name="index">From 0, row by row, left to right.</param>

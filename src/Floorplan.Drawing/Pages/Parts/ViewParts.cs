@@ -1,7 +1,7 @@
 using Floorplan.Drawing.Frames;
 using Floorplan.Language.Quantities;
 
-namespace Floorplan.Drawing.Pages;
+namespace Floorplan.Drawing.Pages.Parts;
 
 /// <summary>A view that is too large for the paper, cut into parts of about equal size.</summary>
 internal static class ViewParts

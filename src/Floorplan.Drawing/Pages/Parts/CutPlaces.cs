@@ -1,4 +1,4 @@
-namespace Floorplan.Drawing.Pages;
+namespace Floorplan.Drawing.Pages.Parts;
 
 /// <summary>Where a large view is cut, along one of its sides: near the places that make parts alike, and where no text stands.</summary>
 internal static class CutPlaces
