@@ -8,20 +8,17 @@ using Floorplan.Drawing.Scene;
 namespace Floorplan.Drawing.Charts;
 
 /// <summary>
-/// Charts under each other as a picture of their own, without frame: each with its title over it, and a legend at the end.
+/// Charts under each other as a picture of their own, without frame: each with its title over it.
 /// </summary>
 internal static class ChartPicture
 {
     private const double Margin = 6;
     private const double TitleHeight = 9;
-    private const double LegendRow = 6.5;
-    private const double Sample = 12;
     private const int LongestDescription = 600;
 
     /// <param name="width">Of the charts, mm.</param>
     public static SheetScene Draw(
-        string name, string title, string description, IReadOnlyList<ISheetView> charts, IReadOnlyList<LegendEntry> legend, double width,
-        DrawingStandard standard)
+        string name, string title, string description, IReadOnlyList<ISheetView> charts, double width, DrawingStandard standard)
     {
         var scene = new SceneBuilder();
         var labels = new LabelPlacer(scene);
@@ -35,17 +32,6 @@ internal static class ChartPicture
             y += TitleHeight;
             chart.Draw(new ViewCanvas(scene, labels, PaperBox.At(new(Margin, y), size.Width, size.Height), 1, standard));
             y += size.Height + 3;
-        }
-
-        foreach (var entry in legend)
-        {
-            entry.Draw(scene, PaperBox.At(new(Margin, y), Sample, LegendRow - 2));
-            scene.Text(
-                new TextItem(
-                    SafeText.Fit(SafeText.Clean(entry.Text), width - Sample - 3, standard.NoteHeight),
-                    new(Margin + Sample + 3, y + ((LegendRow - 2 + standard.NoteHeight) / 2)), standard.NoteHeight, TextAnchor.Start,
-                    Layers.Legend));
-            y += LegendRow;
         }
 
         SceneHatches.Draw(scene);

@@ -34,22 +34,9 @@ internal sealed class LaneChart(
 
     public double Density => 0.95;
 
-    public IEnumerable<LegendEntry> Legend
-    {
-        get
-        {
-            foreach (var state in states.Where(s => lanes.Any(l => l.Sum(s) > 0)))
-            {
-                yield return new LegendEntry(StateLook.Words(state), (scene, box) => Sample(scene, box, state));
-            }
-
-            if (HasEndOfWork)
-            {
-                yield return new LegendEntry("end of the hours asked for", (scene, box) => scene.Line(
-                    new(box.Centre.X, box.Top), new(box.Centre.X, box.Bottom), EndOfWork, Layers.Legend));
-            }
-        }
-    }
+    /// <summary>It stands in the chart, since a chart that is read on one page and explained on another is of no use.</summary>
+    private LaneKey Key => new(
+        [.. states.Where(s => lanes.Any(l => l.Sum(s) > 0))], HasEndOfWork ? EndOfWork : null, width - nameWidth - AfterName, standard);
 
     /// <summary>Only where there is work for more than a slot after it.</summary>
     private bool HasEndOfWork => work + day.Slot < day.End;
@@ -61,14 +48,15 @@ internal sealed class LaneChart(
         IReadOnlyList<string> names, double height, DrawingStandard standard)
     {
         int from = 0;
-        double taken = TimeAxis.Height;
+        const double under = TimeAxis.Height + LaneKey.Highest;
+        double taken = under;
         for (int i = 0; i < names.Count; i++)
         {
             double lane = HeightOf(Lines(names[i], standard), standard) + Gap + GroupGap;
             if (i > from && taken + lane > height)
             {
                 yield return (from, i - from);
-                (from, taken) = (i, TimeAxis.Height);
+                (from, taken) = (i, under);
             }
 
             taken += lane;
@@ -80,7 +68,7 @@ internal sealed class LaneChart(
         }
     }
 
-    public PaperSpace Measure(double denominator) => new(width, Tops().Foot + TimeAxis.Height);
+    public PaperSpace Measure(double denominator) => new(width, Tops().Foot + TimeAxis.Height + Key.Height);
 
     public void Draw(ViewCanvas canvas)
     {
@@ -92,6 +80,7 @@ internal sealed class LaneChart(
         axis.Draw(
             scene, canvas.Box.Top, canvas.Box.Top + foot,
             $"{TimeAxis.Caption}; a bar is {QuantityText.Time(Ticks.Seconds(day.Slot))}, and its parts are shares of that time", title);
+        Key.Draw(scene, new(left, canvas.Box.Top + foot + TimeAxis.Height), title);
         double[] x = [.. Enumerable.Range(0, day.People.Concat(day.Stations).Max(l => l.Slots.Count) + 1)
             .Select(s => axis.X(Math.Min(day.End, s * day.Slot)))];
         for (int i = 0; i < lanes.Count; i++)
@@ -133,18 +122,6 @@ internal sealed class LaneChart(
 
         scene.Rectangle(
             new PaperBox(x[0], top, x[lane.Slots.Count], foot), new Pen(standard.Fine, Palette.Grey), Layers.Chart, "lane:" + lane.Name);
-    }
-
-    private static void Sample(SceneBuilder scene, PaperBox box, DayState state)
-    {
-        if (!StateLook.IsBlank(state))
-        {
-            StateLook.Draw(
-                scene, [[new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)]], state,
-                "legend");
-        }
-
-        scene.Rectangle(box, new Pen(0.18, Palette.Grey), Layers.Legend, "legend");
     }
 
     public static double NameWidth(IEnumerable<string> names, DrawingStandard standard)

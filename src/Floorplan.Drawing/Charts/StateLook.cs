@@ -27,13 +27,18 @@ internal static class StateLook
 
     public static string Words(DayState state) => state switch
     {
-        DayState.Work or DayState.ByHand => "people: work; stations: hand work",
-        DayState.Carry or DayState.ByItself => "people: carry; stations: run by themselves",
-        DayState.Walk or DayState.NoHands => "people: walk; stations: items wait",
-        DayState.Empty or DayState.Blocked => "people: empty a bin; stations: done, not taken on",
-        DayState.Wash => "people: wash hands",
-        DayState.Rest => "all rest together",
-        _ => "people: wait; stations: no item, or no whole batch",
+        DayState.Work => "work",
+        DayState.Carry => "carry",
+        DayState.Walk => "walk with empty hands",
+        DayState.Empty => "empty a bin",
+        DayState.Wash => "wash hands",
+        DayState.Rest => "rest",
+        DayState.Wait => "wait",
+        DayState.ByHand => "worked on by hand",
+        DayState.ByItself => "runs or keeps items without hands",
+        DayState.NoHands => "items wait, nobody works on them",
+        DayState.Blocked => "done, not taken on",
+        _ => "no item, or no whole batch",
     };
 
     public static void Draw(SceneBuilder scene, IReadOnlyList<IReadOnlyList<PaperPoint>> rings, DayState state, string group)

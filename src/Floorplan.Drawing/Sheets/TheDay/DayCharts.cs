@@ -10,7 +10,7 @@ namespace Floorplan.Drawing.Sheets.TheDay;
 
 /// <summary>The charts of the day, for a page: lanes over its whole width, curves beside each other.</summary>
 /// <param name="NotDrawn">What has a curve for which there is no room, by name.</param>
-internal sealed record DayCharts(IReadOnlyList<ISheetView> Views, IReadOnlyList<LegendEntry> Legend, IReadOnlyList<string> NotDrawn)
+internal sealed record DayCharts(IReadOnlyList<ISheetView> Views, IReadOnlyList<string> NotDrawn)
 {
     /// <summary>More curves are looked at by nobody; own choice.</summary>
     private const int MostCurves = 24;
@@ -34,7 +34,7 @@ internal sealed record DayCharts(IReadOnlyList<ISheetView> Views, IReadOnlyList<
         var curves = new CurvesOfDay(facts, day, width, standard);
         return new DayCharts(
             [.. lanes, curves.Output, .. curves.Pace, .. day.Fills.Take(MostCurves).Select(curves.Fill)],
-            [.. lanes.SelectMany(l => l.Legend).DistinctBy(l => l.Text)], [.. day.Fills.Skip(MostCurves).Select(f => f.Of)]);
+            [.. day.Fills.Skip(MostCurves).Select(f => f.Of)]);
     }
 
     /// <summary>What people do, and what stations do.</summary>

@@ -25,7 +25,6 @@ public static class DayPicture
             "day", $"{facts.Plan.Head.Title}: the day",
             $"{planned.Asked} are asked for; {answer}. Lanes of what each person and each "
                 + "station is at through the day, and what is out beside the target.",
-            [.. charts, new CurvesOfDay(facts, day, Width, standard).Output],
-            [.. charts.SelectMany(l => l.Legend).DistinctBy(l => l.Text)], Width, standard);
+            [.. charts, new CurvesOfDay(facts, day, Width, standard).Output], Width, standard);
     }
 }

@@ -41,6 +41,6 @@ public static class GridPicture
             [.. g.Select(r => ((double)r.Values[0], r.Rate))], IsStep: false));
         return ChartPicture.Draw(
             "pace", plan.Head.Title, $"{title}: {unit} an hour, with a dashed line at the target.",
-            [new CurveChart(frame, [.. lines], Width, Height, standard)], [], Width, standard);
+            [new CurveChart(frame, [.. lines], Width, Height, standard)], Width, standard);
     }
 }

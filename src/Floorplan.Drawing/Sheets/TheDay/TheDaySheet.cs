@@ -27,7 +27,6 @@ public sealed class TheDaySheet : Sheet
             Description = $"The day at the pace of the target, {planned.Asked}: {makes}. What people and stations are at through "
                 + "the day, what fills up, what comes out, and what one change would gain.",
             Views = charts.Views,
-            Legend = charts.Legend,
             Tables = [.. DayTables.Of(facts)],
             Notes = [.. DayNotes.Of(facts, charts.NotDrawn)],
             Cautions = [Cautions.Pace, Cautions.LocalCode],
