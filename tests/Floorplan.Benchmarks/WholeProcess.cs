@@ -39,7 +39,7 @@ internal static class WholeProcess
     private static IEnumerable<(string Name, string[] Arguments)> Works(string plan, string folder)
     {
         yield return ("`check`", ["check", plan]);
-        yield return ("`draw`: nine SVG", ["draw", plan, "--out", Path.Combine(folder, "svg")]);
+        yield return ("`draw`: ten SVG", ["draw", plan, "--out", Path.Combine(folder, "svg")]);
         yield return ("`draw`: SVG, PDF, PNG, DXF", ["draw", plan, "--out", Path.Combine(folder, "all"), "--format", "svg,pdf,png,dxf"]);
     }
 

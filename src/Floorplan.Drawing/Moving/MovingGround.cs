@@ -132,8 +132,12 @@ internal sealed class MovingGround
         Words(
             SafeText.Fit(SafeText.Clean($"{Unit} out"), 60, 3.5), out_ + (OutDigits * Larger * MovingLook.DigitWidth) + 1.5, foot, 3.5);
         double row = foot + 7;
-        Sample(MovingLook.Person($"{marks.Values.FirstOrDefault()}1", "key"), Margin + 3, row, PeopleWords());
-        row += 7;
+        if (marks.Count > 0)
+        {
+            Sample(MovingLook.Person($"{marks.Values.First()}1", "key"), Margin + 3, row, PeopleWords());
+            row += 7;
+        }
+
         double x = Sample(Moved(MovingLook.Load(1, false)), Margin + 3, row, "one item on its way");
         if (Motion.Loads.Any(l => l.IsCarrier))
         {

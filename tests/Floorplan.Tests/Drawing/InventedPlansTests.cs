@@ -11,7 +11,7 @@ using Xunit;
 
 namespace Floorplan.Tests.Drawing;
 
-/// <summary>All nine sheets of two hundred plans of 5 to 60 stations, some with labels of sixty letters, can be read.</summary>
+/// <summary>All ten sheets of two hundred plans of 5 to 60 stations, some with labels of sixty letters, can be read.</summary>
 public class InventedPlansTests
 {
     private const int Parts = 20;

@@ -23,7 +23,7 @@ internal static class DayNotes
         yield return $"Taken where the plan does not say: carrying {Speed(DayAssumptions.Loaded)} ({Short(DayAssumptions.LoadedSource)}); "
             + $"walking {Speed(DayAssumptions.Empty)} ({Short(DayAssumptions.EmptySource)}). The command floorplan day lists "
             + "all, with where it is from.";
-        if (facts.CrewPaces.Count == 0)
+        if (facts.CrewPaces.Count == 0 && facts.Day.Planned.Line!.Crews.Count > 0)
         {
             yield return "Pace with more or fewer people is not drawn: the line is so long that its runs would take too much time. The "
                 + "command floorplan day with --vary runs them.";
