@@ -33,6 +33,9 @@ public sealed record Finding
     /// <summary>Words that the statement of its thing lacks, such as <c>opens from inside</c>; null when there are none.</summary>
     public string? NewWords { get; init; }
 
+    /// <summary>Words of its statement that others in their place would mend; null when there are none.</summary>
+    public WordSwap? Swap { get; init; }
+
     /// <summary>A change of the text that mends it and makes nothing worse, proven; null when none was looked for or found.</summary>
     public Proposal? Proposal { get; init; }
 

@@ -9,7 +9,8 @@ namespace Floorplan.Checks.Mending;
 
 /// <summary>
 /// The small changes of a text that may mend a finding: a thing of the finding set a little farther along its wall, the words that it
-/// lacks, or the line that the finding itself proposes. Whether one does is for <see cref="Mender"/> to prove.
+/// lacks, other words in place of some, or the line that the finding itself proposes. Whether one does is for
+/// <see cref="Mender"/> to prove.
 /// </summary>
 internal static partial class Changes
 {
@@ -32,6 +33,11 @@ internal static partial class Changes
             changes.Add(new TextChange(text.Length, 0, ended + line + end, OfWords));
         }
 
+        if (finding.Swap is { } swap && finding.Span.Source == plan.Source)
+        {
+            changes.AddRange(Swapped(text, finding.Span.Start, swap));
+        }
+
         foreach (var span in Spans(plan, finding))
         {
             int end = BlockEnd(text, span.Start);
@@ -47,6 +53,14 @@ internal static partial class Changes
         }
 
         return changes.OrderBy(c => c.Size).ThenBy(c => c.Start);
+    }
+
+    /// <summary>Where the words stand once in the statement; where they stand twice it is not known which are meant.</summary>
+    private static IEnumerable<TextChange> Swapped(string text, int start, WordSwap swap)
+    {
+        string words = string.Join(@"[ \t]*", swap.Old.Split(' ').Select(Regex.Escape));
+        var matches = Regex.Matches(text[start..BlockEnd(text, start)], $@"(?<![\w.]){words}(?![\w.])");
+        return matches.Count == 1 ? [new TextChange(start + matches[0].Index, matches[0].Length, swap.New, OfWords)] : [];
     }
 
     /// <summary>Statements of the plan's own file that place the things of a finding.</summary>

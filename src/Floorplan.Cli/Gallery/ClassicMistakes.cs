@@ -63,5 +63,12 @@ internal static class ClassicMistakes
             1,
             "The door was pushed into the corner to win bench length along the wall.",
             [("south wall, 500 from east", "south wall, 0 from east")]),
+        new("hands-short",
+            "Too few hands for the day",
+            "poultry-40ft",
+            "falls-behind",
+            10,
+            "Two of the three at the clean end were taken off the list, because the plucker looked like the slow part.",
+            [("crew       kill 2, evis 3", "crew       kill 2, evis 1")]),
     ];
 }

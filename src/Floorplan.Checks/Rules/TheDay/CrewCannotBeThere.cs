@@ -49,6 +49,7 @@ internal sealed class CrewCannotBeThere : Rule
             {
                 Measured = people,
                 LimitValue = standing,
+                Swap = DaySources.Crew(place, people, standing),
             };
         }
     }

@@ -80,7 +80,10 @@ internal sealed class CrewOverworked : Rule
                     $"{QuantityText.Plain(people)} of {QuantityText.Count(crew.Count(), "person", "people")} at {name} "
                         + $"{(people == 1 ? "has" : "have")} work for up to {Percent(most)} of the time; over {Percent(limit.Value)} no "
                         + "time is left for tired hands",
-                    $"count one more at {name}, let others help there, or ask for fewer an hour", context.Plan.Day!.Span);
+                    $"count one more at {name}, let others help there, or ask for fewer an hour", context.Plan.Day!.Span) with
+                {
+                    Swap = DaySources.Crew(name, crew.Count(), crew.Count() + 1),
+                };
             }
         }
     }

@@ -53,6 +53,7 @@ internal sealed class FallsBehind : Rule
         {
             Measured = day.Rate,
             LimitValue = planned.TargetPerHour,
+            Swap = best?.Changes is [{ People: { } people, Of: var crew }] ? DaySources.Crew(crew, people - 1, people) : null,
         };
     }
 }

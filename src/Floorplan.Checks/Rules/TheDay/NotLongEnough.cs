@@ -71,13 +71,19 @@ internal sealed class NotLongEnough : Rule
             if ((station.Stays ?? station.Cycle) is { Unit.Kind: QuantityKind.Time } stays
                 && KeyOf(station, isPoultry) is { } key && context.Limit(this, key) is { } limit && stays.Base / 60 < limit.Value - 1e-9)
             {
+                string word = station.Stays is null ? "cycle" : "stays";
                 yield return CheckContext.Find(
                     this, limit, stays.Base / 60, [station.Id],
                     $"{Named.Of(station)}: the product stays {QuantityText.Time(stays.Base)}; {key} it is at least "
                         + $"{QuantityText.Time(limit.Value * 60)}",
-                    $"write `{(station.Stays is null ? "cycle" : "stays")} {QuantityText.Time(limit.Value * 60)}` in {station.Id}, and as "
+                    $"write `{word} {QuantityText.Time(limit.Value * 60)}` in {station.Id}, and as "
                         + "many more places as that takes",
-                    station.Span, station.Footprint.Centroid.Coordinate);
+                    station.Span, station.Footprint.Centroid.Coordinate) with
+                {
+                    Swap = new WordSwap(
+                        FormattableString.Invariant($"{word} {stays.Number} {stays.Unit.Symbol}"),
+                        $"{word} {QuantityText.Time(limit.Value * 60)}"),
+                };
             }
         }
     }

@@ -8,6 +8,9 @@ namespace Floorplan.Sizing.Simulation.Gains;
 /// <param name="Make">The line with it.</param>
 public sealed record DayChange(string Of, string Text, Func<ProductLine, ProductLine> Make)
 {
+    /// <summary>How many people the crew has with it; null where it is no change of a crew.</summary>
+    public int? People { get; private init; }
+
     /// <summary>A job of hands or of a machine, done in less time; own choice of how much.</summary>
     private const double Faster = 0.8;
 
@@ -21,7 +24,10 @@ public sealed record DayChange(string Of, string Text, Func<ProductLine, Product
 
     private static DayChange Person(ProductLine line, int c) => new(
         line.Crews[c].Name, FormattableString.Invariant($"one more person at {line.Crews[c].Name} ({line.Crews[c].People + 1} in all)"),
-        l => l.WithPeople(c, n => n + 1));
+        l => l.WithPeople(c, n => n + 1))
+    {
+        People = line.Crews[c].People + 1,
+    };
 
     private static IEnumerable<DayChange> OfStep(ProductLine line, int s)
     {
