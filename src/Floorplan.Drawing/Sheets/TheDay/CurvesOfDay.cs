@@ -22,7 +22,7 @@ internal sealed class CurvesOfDay(PlanFacts facts, DayInTime day, double width, 
         get
         {
             var planned = facts.Day.Planned;
-            var frame = Time("Output", $"{planned.Things} out; dashed: the target, {planned.Asked}") with { Limit = planned.Target };
+            var frame = Time("Output", $"{planned.Things} out; dashed: the target") with { Limit = planned.Target };
             return Chart(frame, [new CurveSeries("", Of(day.Output, 1))]);
         }
     }

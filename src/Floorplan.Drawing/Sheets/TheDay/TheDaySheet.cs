@@ -1,4 +1,6 @@
+using Floorplan.Checks.Framework;
 using Floorplan.Drawing.Frames;
+using Floorplan.Drawing.Views.Findings;
 using Floorplan.Language.Quantities;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Simulation.Charts;
@@ -15,7 +17,12 @@ public sealed class TheDaySheet : Sheet
     public override string Title => "The day";
 
     public override SheetContent Content(SheetRequest request, SheetContent head)
-        => request.Facts.DayInTime is { } day ? OfDay(request.Facts, day, head) : NotRun(request.Facts, head);
+        => (request.Facts.DayInTime is { } day ? OfDay(request.Facts, day, head) : NotRun(request.Facts, head)) with
+        {
+            // What is missing is a finding too, and stands in the table of what to write.
+            Findings = [.. MarkedFinding.NumberOf(request.Findings, RuleGroup.TheDay)
+                .Where(f => f.Finding.Rule != "step-without-figure").Select(f => f.Line)],
+        };
 
     private static SheetContent OfDay(PlanFacts facts, DayInTime day, SheetContent head)
     {
