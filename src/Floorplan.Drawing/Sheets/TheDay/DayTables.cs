@@ -92,7 +92,7 @@ internal static class DayTables
     {
         var paced = facts.Day.Paced!;
         return new KeyTable(
-            "People, shares of the day", ["Who", "Work", "Carry", "Walk", "Wash", "Wait", "On foot"],
+            "People, shares of the day", ["Who", "Work", "Carry", "Walk", "Wash", "Wait, rest", "On foot"],
             [.. paced.People.Index().Select(p => (IReadOnlyList<Cell>)
             [
                 facts.DayInTime!.People[p.Index].Name,
