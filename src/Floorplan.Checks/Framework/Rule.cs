@@ -59,5 +59,11 @@ public abstract class Rule
     /// <summary>The key of the figure that the plan is held against, where a rule has one for each kind of shell.</summary>
     public virtual string MainKey(Plan plan) => Limits[0].Key;
 
+    /// <summary>Which of its figures a plan may be held against, where some are for one kind of shell only.</summary>
+    public virtual bool Uses(Plan plan, string key) => true;
+
+    /// <summary>What is printed for a plan that none of its figures holds for.</summary>
+    public virtual Source SourceFor(Plan plan) => Sources[0];
+
     public abstract IEnumerable<Finding> Check(CheckContext context);
 }

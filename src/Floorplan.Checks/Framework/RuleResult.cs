@@ -9,6 +9,9 @@ namespace Floorplan.Checks.Framework;
 /// <param name="Findings">Its findings, accepted ones too.</param>
 public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Finding> Findings)
 {
+    /// <summary>The figure that held, or else where the rule comes from.</summary>
+    public string FigureAndSource { get; init; } = Limit?.Text ?? Rule.Sources[0].Text;
+
     /// <summary><c>nothing found</c>, <c>2 errors, 1 note, 1 accepted</c>.</summary>
     public string Text => FindingCounts.Of(Findings).Text("nothing found");
 
@@ -24,10 +27,13 @@ public sealed record RuleResult(Rule Rule, AppliedLimit? Limit, IReadOnlyList<Fi
         [
             .. from rule in RuleCatalogue.All
                where rule.Group != RuleGroup.File && rule.AppliesTo(plan)
-               let keys = rule.Limits.Select(l => l.Key).Distinct()
+               let keys = rule.Limits.Select(l => l.Key).Distinct().Where(key => rule.Uses(plan, key))
                let figures = keys.OrderBy(key => key == rule.MainKey(plan) ? 0 : 1).Select(key => limits.Find(rule, key)).ToList()
                where figures.Count == 0 || figures.Exists(f => f is not null) || byRule.Contains(rule.Name)
-               select new RuleResult(rule, figures.Find(f => f is not null), [.. byRule[rule.Name]]),
+               select new RuleResult(rule, figures.Find(f => f is not null), [.. byRule[rule.Name]])
+               {
+                   FigureAndSource = figures.Find(f => f is not null)?.Text ?? rule.SourceFor(plan).Text,
+               },
         ];
     }
 }

@@ -1,5 +1,6 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 
 namespace Floorplan.Checks.Limits;
@@ -52,7 +53,18 @@ public sealed class PlanLimits(Plan plan)
 
     private string Format(double value, LimitUnit unit) => LimitUnits.Text(value, unit, plan.Units);
 
-    private string Text(RuleLimit limit) => $"limit {Format(limit.Value, limit.Unit)} ({limit.Source.Text})";
+    private string Text(RuleLimit limit) => $"limit {Format(limit.Value, limit.Unit)}{InInches(limit)} ({limit.Source.Text})";
+
+    /// <summary>A figure that was published in inches is no whole millimetre, and no metric tape shows it.</summary>
+    private string InInches(RuleLimit limit)
+    {
+        const double inch = 25.4;
+        double inches = limit.Value / inch;
+        return plan.Units == UnitSystem.Metric && limit.Unit == LimitUnit.Millimetres && limit.Body is null
+            && Math.Abs(limit.Value - Math.Round(limit.Value)) > 1e-6 && Math.Abs(inches - Math.Round(inches)) < 1e-6
+            ? FormattableString.Invariant($", which is {inches:0} in")
+            : "";
+    }
 
     private static Severity Lighter(Severity a, Severity b) => a < b ? a : b;
 }

@@ -36,7 +36,9 @@ internal sealed class OpeningsTooClose : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("one wave of a container's side, about 280 mm, left whole between two frames", Origin.OwnAssumption),
+        new(
+            "a strip left whole between two frames: one wave of a container's side, about 280 mm, and as much of a trailer's",
+            Origin.OwnAssumption),
         new("two frames cannot stand in one place: geometry of the holes that are cut", Origin.OwnAssumption),
     ];
 

@@ -78,6 +78,15 @@ internal sealed class TooHeavy : Rule
 
     public override bool AppliesTo(Plan plan) => plan.Shell.Kind != ShellKind.Shed;
 
+    /// <summary>The ratings are those of containers; one that the plan says holds before them.</summary>
+    public override bool Uses(Plan plan, string key) => plan.Limits.Any(l => l.Rule == Name)
+        || (plan.Shell.Kind == ShellKind.Container && plan.Shell.Loads.RatedKg is null);
+
+    public override string MainKey(Plan plan) => plan.Limits.Any(l => l.Rule == Name) ? Plate : Key(plan);
+
+    /// <summary>The plate of the real unit.</summary>
+    public override Source SourceFor(Plan plan) => Sources[3];
+
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var things = context.Facts.Items.Weighed.Select(w => w.Station).ToList();
@@ -111,12 +120,14 @@ internal sealed class TooHeavy : Rule
         };
     }
 
+    private static string Key(Plan plan) => plan.Shell.Outside.EnvelopeInternal.Width < Small ? SmallPlate : Plate;
+
     private (double Kg, string Text)? Allowed(CheckContext context)
     {
         var shell = context.Plan.Shell;
         var applied = context.Limit(this) is { SetBy: not null } set ? set
             : shell.Kind != ShellKind.Container ? null
-            : context.Limit(this, shell.Outside.EnvelopeInternal.Width < Small ? SmallPlate : Plate);
+            : context.Limit(this, Key(context.Plan));
         return shell.Loads.RatedKg is { } rated && applied?.SetBy is null
             ? (rated, $"rated {context.Weight(rated)} in this plan ({Sources[3].Text})")
             : applied is null ? null

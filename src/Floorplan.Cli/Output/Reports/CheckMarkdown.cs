@@ -90,7 +90,7 @@ internal static class CheckMarkdown
         foreach (var result in results)
         {
             text.Append("| `").Append(result.Rule.Name).Append("` | ").Append(result.Text).Append(" | ")
-                .Append(Escape(result.Limit?.Text ?? result.Rule.Sources[0].Text)).Append(" |\n");
+                .Append(Escape(result.FigureAndSource)).Append(" |\n");
         }
 
         text.Append('\n');

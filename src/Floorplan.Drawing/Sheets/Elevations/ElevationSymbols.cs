@@ -17,12 +17,25 @@ internal static class ElevationSymbols
         brush.Box(box, hung ? brush.Dashed : brush.Symbol);
     }
 
-    /// <summary>A partition, seen from its end.</summary>
+    /// <summary>A partition, seen from its end: hatched where it is thick enough on paper, as on plans.</summary>
     public static void Partition(SymbolBrush brush, PaperBox box)
     {
-        brush.Fill(box, Palette.Grey);
-        (brush with { Band = Band.Wall }).Box(box, brush.Narrow);
+        bool hatched = IsHatched(brush, box.Width);
+        if (hatched)
+        {
+            string layer = brush.Layer == Layers.Wall ? Layers.WallHatch : brush.Layer;
+            brush.Scene.Hatch(box, HatchStyle.Wall, new Pen(brush.Standard.Fine), layer, brush.Group);
+        }
+        else
+        {
+            brush.Fill(box, Palette.Grey);
+        }
+
+        (brush with { Band = Band.Wall }).Box(box, hatched ? new Pen(brush.Standard.Wide) : brush.Narrow);
     }
+
+    /// <param name="thickness">On paper, mm.</param>
+    private static bool IsHatched(SymbolBrush brush, double thickness) => thickness >= brush.Standard.FilledWallBelow - 1e-9;
 
     /// <summary>A point of water, power or air on the wall: a ring with a cross, whose middle is at the height that is given.</summary>
     public static void Point(SymbolBrush brush, PaperPoint at)

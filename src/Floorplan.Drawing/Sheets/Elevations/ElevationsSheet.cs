@@ -14,7 +14,6 @@ namespace Floorplan.Drawing.Sheets.Elevations;
 public sealed class ElevationsSheet : Sheet
 {
     /// <summary>How broad a partition is in the legend, mm of paper.</summary>
-    private const double PartitionSample = 2;
 
     public override int Number => 7;
 
@@ -30,7 +29,7 @@ public sealed class ElevationsSheet : Sheet
         {
             Description = $"Inside elevations of {SheetHead.Count(faces.Count, "wall")} with the heights of what stands along them.",
             Views = [.. faces.Select(f => (ISheetView)new ElevationView(f, plan.Units))],
-            Legend = [.. Legend(faces, DrawingStandard.For(plan.Units))],
+            Legend = [.. Legend(plan, faces)],
             Tables = [.. Tables(plan, faces)],
             Notes =
             [
@@ -44,8 +43,9 @@ public sealed class ElevationsSheet : Sheet
         };
     }
 
-    private static IEnumerable<LegendEntry> Legend(IReadOnlyList<InsideFace> faces, DrawingStandard standard)
+    private static IEnumerable<LegendEntry> Legend(Plan plan, IReadOnlyList<InsideFace> faces)
     {
+        var standard = DrawingStandard.For(plan.Units);
         SymbolBrush Brush(SceneBuilder scene) => new(scene, standard, Layers.Legend);
         if (faces.Any(f => f.Stations.Any(s => !s.Hung)))
         {
@@ -59,9 +59,11 @@ public sealed class ElevationsSheet : Sheet
 
         if (faces.Any(f => f.Partitions.Any()))
         {
+            double thinnest = plan.Partitions.Min(p => p.Thickness.Millimetres);
             yield return new LegendEntry(
                 "partition, cut",
-                (scene, box) => ElevationSymbols.Partition(Brush(scene), PaperBox.Around(box.Centre, PartitionSample, box.Height)));
+                (scene, box) => ElevationSymbols.Partition(
+                    Brush(scene), PaperBox.Around(box.Centre, thinnest / scene.Denominator, box.Height)));
         }
 
         if (faces.Any(f => f.Points.Any()))

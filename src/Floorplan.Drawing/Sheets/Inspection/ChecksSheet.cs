@@ -75,7 +75,7 @@ public sealed class ChecksSheet : Sheet
         ["Rule", "Result", "Figure and source"],
         [
             .. results.GroupBy(r => r.Rule.Group).SelectMany(group => group
-                .Select(r => (IReadOnlyList<Cell>)[r.Rule.Name, r.Text, r.Limit?.Text ?? r.Rule.Sources[0].Text])
+                .Select(r => (IReadOnlyList<Cell>)[r.Rule.Name, r.Text, r.FigureAndSource])
                 .Prepend([group.Key.Title()])),
         ]);
 }

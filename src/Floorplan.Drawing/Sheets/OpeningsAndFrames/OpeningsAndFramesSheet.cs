@@ -59,7 +59,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
             Notes =
             [
                 .. hits.Notes, TapeWords.NoteOfRows(Tape.ForSteel(plan.Units)), .. FrameNotes.Of(plan.Shell.Kind, cuts, plan.Units),
-                .. Left(walls, cuts, holes, plan.Shell),
+                .. Left(walls, cuts, holes, plan.Shell, plan.Units),
             ],
             Findings = [.. findings.Select(f => f.Line)],
             Cautions = Cautions.Building(plan.Shell.Kind),
@@ -99,7 +99,7 @@ public sealed class OpeningsAndFramesSheet : Sheet
 
     /// <summary>What is not drawn, so that nobody looks for it.</summary>
     private static IEnumerable<string> Left(
-        IReadOnlyList<ShellWall> walls, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, Shell shell)
+        IReadOnlyList<ShellWall> walls, IReadOnlyList<CutOut> cuts, IReadOnlyList<ServiceHole> holes, Shell shell, UnitSystem units)
     {
         string[] whole =
         [
@@ -119,7 +119,8 @@ public sealed class OpeningsAndFramesSheet : Sheet
 
         if (holes.Any(h => h.Surface == HoleSurface.Roof))
         {
-            yield return "Roof holes get an upstand of at least 100 mm (4 in) all round and a flashing, before anybody relies on the "
+            string least = units == UnitSystem.Metric ? "100 mm" : "4 in";
+            yield return $"Roof holes get an upstand of at least {least} all round and a flashing, before anybody relies on the "
                 + "roof; common practice, no source. Nobody walks on the sheet between the bows.";
         }
     }

@@ -51,6 +51,45 @@ public sealed class LookedAtTests
         .SelectMany(p => p.Items.OfType<TextItem>().Where(t => t.Layer == Layers.Schedule).GroupBy(t => t.At.X))
         .Select(c => (IReadOnlyList<TextItem>)[.. c.OrderBy(t => t.At.Y)]);
 
+    /// <summary>The rating of a container is no figure for a trailer.</summary>
+    [Fact]
+    public void Sheet_9_of_a_trailer_prints_what_a_trailer_is_held_against()
+    {
+        string said = Words("game-trailer", 9);
+        Assert.DoesNotContain("ISO 668", said, StringComparison.Ordinal);
+        Assert.Contains("gross weight on the plate", said, StringComparison.Ordinal);
+    }
+
+    /// <summary>One inch is 25.4 mm by definition (international yard and pound agreement, 1959): 28 in are 711.2 mm.</summary>
+    [Fact]
+    public void A_figure_that_was_published_in_inches_is_printed_in_inches_too()
+        => Assert.Contains(
+            "711.2 mm, which is 28 in", Words(DrawnPlans.Draw(DrawnPlans.Text("goat-dairy-shed").Replace(
+                "units metric", "units metric\n  code us", StringComparison.Ordinal)), 9), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_set_in_feet_gives_the_upstand_of_roof_holes_in_inches()
+    {
+        Assert.Contains("at least 4 in all round", Words("poultry-40ft", 6), StringComparison.Ordinal);
+        Assert.DoesNotContain("100 mm", Words("poultry-40ft", 6), StringComparison.Ordinal);
+    }
+
+    /// <summary>Partitions of this shed are thick enough for hatching at 1:50.</summary>
+    [Fact]
+    public void A_partition_looks_the_same_from_inside_as_on_the_plan()
+    {
+        var set = DrawnPlans.Template("goat-dairy-shed");
+        foreach (string group in (string[])["wall:partitions", "partition"])
+        {
+            Assert.Contains(set.Items<LineItem>(), l => l.Layer == Layers.WallHatch && l.Group == group);
+            Assert.DoesNotContain(set.Items<AreaItem>(), a => a.Group == group);
+        }
+    }
+
+    private static string Words(string template, int sheet) => Words(DrawnPlans.Template(template), sheet);
+
+    private static string Words(IEnumerable<SheetScene> set, int sheet) => string.Join(' ', set.OfSheet(sheet).Texts().Select(t => t.Text));
+
     /// <summary>A page is named once: 9 to 9.3, not 9, 9.2 to 9.3.</summary>
     [Fact]
     public void The_list_of_sheets_names_each_page_once()

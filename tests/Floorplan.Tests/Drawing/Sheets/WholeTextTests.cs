@@ -24,7 +24,7 @@ public class WholeTextTests
         var request = DrawnPlans.Request(File.ReadAllText(Repository.At("templates", template + ".unit")));
         string words = Solid(string.Concat(DrawnPlans.Template(template).OfSheet(9).Texts().Select(t => t.Text)));
         Assert.All(
-            RuleResult.Of(request.Plan, request.Findings), r => Assert.Contains(Solid(r.Limit?.Text ?? r.Rule.Sources[0].Text), words));
+            RuleResult.Of(request.Plan, request.Findings), r => Assert.Contains(Solid(r.FigureAndSource), words));
     }
 
     /// <summary>A figure that breaks in two at the end of a line is read as two figures.</summary>
