@@ -1,12 +1,10 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
 using Floorplan.Drawing.Labels;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
 using Floorplan.Model;
-using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Sizing.LightAndAir;
 
@@ -15,7 +13,6 @@ namespace Floorplan.Drawing.Sheets.PowerLightAir;
 /// <summary>In each room its light, and arrows where air comes in or goes out, on empty floor. Drawn after all that takes floor.</summary>
 internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, RoomLight> light) : PlanLayer(plan)
 {
-    private const int LongestName = 40;
     private const double ArrowWidth = 5;
     private const double LightWidth = 16;
     private const double LightHeight = 4.5;
@@ -55,22 +52,11 @@ internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, Ro
                     floor.Take(place);
                     AirArrowSymbol.Draw(canvas.Brush(Layers.Air, "air:" + room.Id, Band.Annotation), place.Centre, supply);
                 }
-                else
-                {
-                    canvas.Labels.NotShown(Named(room), supply ? "air is brought in" : "air is drawn out");
-                }
             }
 
-            if (light.GetValueOrDefault(room.Id) is not { } lit)
-            {
-                continue;
-            }
-
-            if (floor.Find(LightWidth, LightHeight, new(bounds.Left, bounds.Bottom)) is not { } free)
-            {
-                canvas.Labels.NotShown(Named(room), lit.Level.Text);
-            }
-            else
+            // What finds no floor stands in the table of rooms.
+            if (light.GetValueOrDefault(room.Id) is { } lit
+                && floor.Find(LightWidth, LightHeight, new(bounds.Left, bounds.Bottom)) is { } free)
             {
                 canvas.Labels.Add(new LabelRequest
                 {
@@ -84,13 +70,10 @@ internal sealed class LightAndAirLayer(Plan plan, IReadOnlyDictionary<string, Ro
                     SmallestCapHeight = Standard.SmallestHeight,
                     MayLead = false,
                     Optional = true,
-                    ListedUnder = Named(room),
                     Layer = Layers.Light,
                     Group = "light:" + room.Id,
                 });
             }
         }
     }
-
-    private static string Named(Room room) => SafeText.Clean(room.Label, LongestName);
 }

@@ -1,6 +1,5 @@
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Labels;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Views;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Uses;
@@ -10,8 +9,6 @@ namespace Floorplan.Drawing.Sheets.PowerLightAir;
 /// <summary>Beside every machine: what it draws, as written in the plan.</summary>
 internal sealed class PowerNeedLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
-    private const int LongestName = 40;
-
     public override void Draw(PlanCanvas canvas)
     {
         foreach (var uses in facts.Power.Uses.Where(u => u.Station is not null).GroupBy(u => u.Station!))
@@ -29,7 +26,6 @@ internal sealed class PowerNeedLayer(PlanFacts facts) : PlanLayer(facts.Plan)
                 SmallestCapHeight = Standard.SmallestHeight,
                 LeadTo = box.Centre,
                 Optional = true,
-                ListedUnder = SafeText.Clean(station.Caption, LongestName),
                 Layer = Layers.Power,
                 Group = "station:" + station.Id,
             });

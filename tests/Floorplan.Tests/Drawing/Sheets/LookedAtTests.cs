@@ -22,6 +22,11 @@ public sealed class LookedAtTests
     public void A_column_without_a_word_in_it_is_left_out(string template)
         => Assert.DoesNotContain(DrawnPlans.Template(template).OfSheet(5).Texts(), t => t.Text == "Changes");
 
+    /// <summary>Loads, light and air stand in the tables of sheet 5 anyway.</summary>
+    [Theory, MemberData(nameof(Templates))]
+    public void What_a_table_of_the_sheet_says_is_not_listed_again(string template)
+        => Assert.DoesNotContain(DrawnPlans.Template(template).OfSheet(5).Texts(), t => t.Text == "Not shown at its place");
+
     /// <summary>Three lines of one word each are read slowly.</summary>
     [Theory, MemberData(nameof(Templates))]
     public void A_head_of_a_table_has_two_lines_at_most(string template)
