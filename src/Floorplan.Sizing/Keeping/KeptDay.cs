@@ -11,17 +11,23 @@ internal static class KeptDay
     /// <param name="before">Of an earlier plan; null where there is none.</param>
     public static PlannedDay Of(PlanFacts facts, PlannedDay? before)
     {
-        if (before?.Planned.Line is { } known)
+        if (before?.Planned.Whole is not null)
         {
             var planned = PlannedLineMaker.Of(facts);
-            if (planned.Line is { } line && SameLine.Is(known, line))
+            if (planned.Whole is not null && IsSame(before.Planned, planned))
             {
-                return before with { Planned = planned };
+                return before with { Planned = planned with { Tightest = before.Planned.Tightest } };
             }
         }
 
         return PlannedDay.Of(facts);
     }
+
+    /// <summary>The whole day, and each product by itself, which is run for its pace.</summary>
+    private static bool IsSame(PlannedLine a, PlannedLine b) => SameLine.Is(a.Whole!, b.Whole!)
+        && a.Products.Count == b.Products.Count
+        && a.Products.Zip(b.Products).All(
+            p => SameLine.Is(p.First.Line, p.Second.Line) && p.First.PerHour.Equals(p.Second.PerHour));
 }
 
 /// <summary>What sheet 10 asks many runs for, with the run of the line that it belongs to.</summary>

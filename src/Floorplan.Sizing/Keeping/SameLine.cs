@@ -14,11 +14,19 @@ internal static class SameLine
         && a.Breaks.SequenceEqual(b.Breaks)
         && a.Places.SequenceEqual(b.Places)
         && a.Rooms.SequenceEqual(b.Rooms)
-        && a.Steps.Count == b.Steps.Count && a.Steps.Zip(b.Steps).All(s => Step(s.First, s.Second))
+        && Steps(a.Steps, b.Steps)
+        && a.Later.Count == b.Later.Count && a.Later.Zip(b.Later).All(l => Lot(l.First, l.Second))
         && a.Crews.Count == b.Crews.Count && a.Crews.Zip(b.Crews).All(c => Crew(c.First, c.Second)));
 
     private static ProductLine Bare(ProductLine line)
-        => line with { Steps = [], Moves = [], Crews = [], Bins = [], Breaks = [], Places = [], Rooms = [] };
+        => line with { Steps = [], Moves = [], Crews = [], Bins = [], Breaks = [], Places = [], Rooms = [], Later = [] };
+
+    private static bool Steps(IReadOnlyList<LineStep> a, IReadOnlyList<LineStep> b)
+        => a.Count == b.Count && a.Zip(b).All(s => Step(s.First, s.Second));
+
+    private static bool Lot(LineLot a, LineLot b)
+        => a with { Steps = [], Moves = [] } == b with { Steps = [], Moves = [] } && Steps(a.Steps, b.Steps)
+            && a.Moves.SequenceEqual(b.Moves);
 
     private static bool Step(LineStep a, LineStep b) => a with { Waste = [] } == b with { Waste = [] } && a.Waste.SequenceEqual(b.Waste);
 

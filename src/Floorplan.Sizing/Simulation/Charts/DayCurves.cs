@@ -25,7 +25,7 @@ internal static class DayCurves
         [
             .. stores,
             .. outcome.Line.Steps.Index().Where(s => s.Item is { Places: > 1 and < LineStep.Unlimited, Stay.Mean: > 0 })
-                .Select(s => Places(s.Item, counts[s.Index], planned.Things, outcome, end)),
+                .Select(s => Places(s.Item, counts[s.Index], planned.Things, end)),
             .. outcome.Line.Steps.Index().Where(s => planned.Stations[s.Index]?.Waits is not null && s.Item.Waits > 0)
                 .Select(s => Curve(
                     DayCurveKind.Queue, s.Item.Name, planned.Things, s.Item.Waits, null,
@@ -36,10 +36,10 @@ internal static class DayCurves
         ];
     }
 
-    private static DayCurve Places(LineStep step, IEnumerable<StepCount> counts, string unit, LineOutcome outcome, long end)
+    private static DayCurve Places(LineStep step, IEnumerable<StepCount> counts, string unit, long end)
     {
         double holds = (double)step.Places * step.Batch;
-        var points = counts.Select(c => (c.At, Value: (double)StepItems.InPlaces(step, c, outcome.Line.Items))).ToList();
+        var points = counts.Select(c => (c.At, Value: (double)StepItems.InPlaces(step, c))).ToList();
         long? full = points.Where(p => p.Value >= holds).Select(p => (long?)p.At).FirstOrDefault();
         return Curve(DayCurveKind.Places, step.Name, unit, holds, full, points, end);
     }

@@ -57,7 +57,7 @@ internal sealed partial class LineRun
     private void Write(LineRecord into, int s)
     {
         var state = steps[s];
-        into.Steps.Add(new StepCount(now, s, state.Waiting, state.Going, state.Hands, state.Done, state.Started));
+        into.Steps.Add(new StepCount(now, s, state.Waiting, state.Going, state.Hands, state.Done, state.Started, state.Here));
     }
 
     private void LookAtMove(int m)

@@ -36,6 +36,9 @@ internal sealed class StepState(LineStep[] byProduct)
     /// <summary>Jobs that are not done yet.</summary>
     public int Going { get; private set; }
 
+    /// <summary>Items that wait or are in places: worked on, staying, or done.</summary>
+    public int Here => here;
+
     /// <summary>Items that have been started here.</summary>
     public int Started { get; private set; }
 

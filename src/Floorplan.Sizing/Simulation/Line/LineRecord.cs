@@ -47,7 +47,8 @@ public enum PersonDoes
 /// <param name="Hands">People at work here or on their way to it.</param>
 /// <param name="Done">Items that are done and not taken on yet.</param>
 /// <param name="Started">Items so far.</param>
-public readonly record struct StepCount(long At, int Step, int Waiting, int Going, int Hands, int Done, int Started);
+/// <param name="Here">Items that wait or are in places; none at the end of the line, where what is done has left it.</param>
+public readonly record struct StepCount(long At, int Step, int Waiting, int Going, int Hands, int Done, int Started, int Here);
 
 public readonly record struct BinLevel(long At, int Bin, double Kilograms);
 

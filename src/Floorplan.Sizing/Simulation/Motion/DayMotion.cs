@@ -62,7 +62,7 @@ public sealed record DayMotion(
         var track = new List<(long At, int InPlaces, int Waiting)> { (0, 0, 0) };
         foreach (var count in counts)
         {
-            var now = (count.At, StepItems.InPlaces(line.Steps[step], count, line.Items), count.Waiting);
+            var now = (count.At, StepItems.InPlaces(line.Steps[step], count), count.Waiting);
             if (track[^1].At == count.At)
             {
                 track[^1] = now;

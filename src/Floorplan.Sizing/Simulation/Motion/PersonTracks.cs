@@ -37,7 +37,7 @@ internal sealed class PersonTracks(ProductLine line, MoveRoutes routes)
         var move = line.Moves[trip.Move];
         var maker = new TrackMaker();
         Carry(maker, Way(trip.Move), move.From, move.To, trip.From, trip.Until);
-        return new MovingLoad(trip.Items, move.Load > 1, trip.From, trip.Until, maker.Track);
+        return new MovingLoad(trip.Items, trip.Items > 1 || move.Load > 1, trip.From, trip.Until, maker.Track);
     }
 
     public MovingLoad Empty(PersonSpan span)

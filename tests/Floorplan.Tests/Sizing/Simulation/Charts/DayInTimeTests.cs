@@ -15,7 +15,8 @@ public sealed class DayInTimeTests
     private const double Exact = 1e-9;
 
     public static TheoryData<string> Plans =>
-        ["fish-20ft", "game-trailer", "goat-dairy-shed", "poultry-40ft", "vegetable-l-shed", "birds", "birds with a break"];
+        ["fish-20ft", "game-trailer", "goat-dairy-shed", "poultry-40ft", "vegetable-l-shed", "birds", "birds with a break",
+            "birds, then geese"];
 
     [Theory, MemberData(nameof(Plans))]
     public void Every_slot_of_a_lane_is_shared_out_whole(string plan)
@@ -132,6 +133,17 @@ public sealed class DayInTimeTests
     }
 
     [Fact]
+    public void Runs_of_two_products_are_taken_over_too()
+    {
+        var before = Of(Geese);
+        _ = before.Day;
+        var same = CheckedPlan.Plan(Geese.Replace("plan \"Birds\"", "plan \"Geese\"", StringComparison.Ordinal));
+        Assert.Same(before.Day.FlatOut, new PlanFacts(same, before).Day.FlatOut);
+        var other = CheckedPlan.Plan(Geese.Replace("batch 2 cycle 1 min", "batch 2 cycle 2 min", StringComparison.Ordinal));
+        Assert.NotSame(before.Day.FlatOut, new PlanFacts(other, before).Day.FlatOut);
+    }
+
+    [Fact]
     public void More_people_in_the_crew_that_holds_the_line_up_make_it_faster()
     {
         var facts = Facts("birds");
@@ -144,11 +156,22 @@ public sealed class DayInTimeTests
     private static long Sum(DayInTime day, DayLane lane, DayState state) => (long)Math.Round(lane.Slots.Index()
         .Sum(s => s.Item[(int)state] * (Math.Min(day.End, (s.Index + 1) * day.Slot) - (s.Index * day.Slot))));
 
+    /// <summary>Two products whose batches and places differ.</summary>
+    private static string Geese => new DayLine
+    {
+        Cones = "work 4 s each\n  stays 2 min\n  holds 18 birds\n  for geese work 10 s each holds 6 stays 3 min",
+        Scald = "batch 8 birds\n  cycle 1 min\n  for geese batch 2 cycle 2 min",
+        Pluck = "batch 8 birds\n  cycle 50 s\n  for geese batch 2 cycle 1 min",
+        Store = "holds 600 birds\n  for geese holds 80",
+    }.Text.Replace("product birds, 2 kg each", "product birds, 2 kg each\n  product geese, 5 kg each", StringComparison.Ordinal)
+        .Replace("  crew kill", "  target 30 geese/h for 1 h\n  changeover 15 min\n  crew kill", StringComparison.Ordinal);
+
     private static PlanFacts Facts(string plan) => plan switch
     {
         "birds" => Of(new DayLine().Text),
         "birds with a break" => Of(
             new DayLine().Text.Replace("birds/h for 2 h", "birds/h for 2 h\n  breaks 30 min", StringComparison.Ordinal)),
+        "birds, then geese" => Of(Geese),
         _ => Of(DrawnPlans.Text(plan)),
     };
 
