@@ -28,6 +28,9 @@ internal sealed class MeasuredTable
     /// <summary>Letters of a text that a reader takes in at one look; own choice.</summary>
     private const int ShortText = 32;
 
+    /// <summary>Lines of a longer text; own choice.</summary>
+    private const int MostLines = 6;
+
     private readonly DrawingStandard standard;
     private readonly string title;
     private readonly string[] heads;
@@ -138,9 +141,9 @@ internal sealed class MeasuredTable
         return new TableColumns(ColumnShares.Lines(cells, even) < MuchShorter * ColumnShares.Lines(cells, widths) ? even : widths, Gap);
     }
 
-    /// <summary>A short text on three lines or more is read word by word.</summary>
+    /// <summary>A short text on three lines or more is read word by word, and a long one in a narrow column is a ribbon.</summary>
     private bool IsBroken(string[] row, TableColumns columns) => row.Where((text, i) =>
-        text.Length <= ShortText && TextWrap.Lines(text, columns.Widths[i], standard.NoteHeight).Count > 2).Any();
+        TextWrap.Lines(text, columns.Widths[i], standard.NoteHeight).Count > (text.Length <= ShortText ? 2 : MostLines)).Any();
 
     /// <summary>The width of a head that is set in two lines.</summary>
     private double InTwoLines(string head)
