@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Floorplan.Checks.Framework;
 using Floorplan.Tests.Architecture;
+using Floorplan.Tests.Sizing.Simulation;
 
 namespace Floorplan.Tests.Robustness;
 
@@ -35,7 +36,8 @@ internal static partial class FuzzInput
         };
     }
 
-    /// <summary>Whole plans that work, spread over the language: templates, examples of the rules, examples of the guide.</summary>
+    /// <summary>Whole plans that work, spread over the language: templates, examples of the rules, examples of the guide,
+    /// and all that a day may say.</summary>
     private static IEnumerable<string> FindSeeds()
     {
         var templates = Directory.EnumerateFiles(Repository.At("templates"), "*.unit").Order(StringComparer.Ordinal)
@@ -43,7 +45,7 @@ internal static partial class FuzzInput
         var examples = RuleCatalogue.All.SelectMany(r => new[] { r.Bad, r.Good });
         string guide = Repository.At("templates", "README.md");
         var fenced = File.Exists(guide) ? FencePattern().Matches(File.ReadAllText(guide)).Select(m => m.Groups[1].Value) : [];
-        return templates.Concat(examples).Concat(fenced);
+        return templates.Concat(examples).Concat(fenced).Append(FullDay.Text);
     }
 
     private static string Mutate(Random random, string text)

@@ -12,6 +12,9 @@ namespace Floorplan.Cli.Output.Days;
 /// <summary>What <c>day</c> prints for people.</summary>
 internal static class DayText
 {
+    /// <summary>Less is nothing at the rounding of a pace.</summary>
+    private const double LeastBand = 0.05;
+
     /// <summary>More changes than these are in the JSON only.</summary>
     private const int MostGains = 8;
 
@@ -100,7 +103,7 @@ internal static class DayText
     }
 
     /// <summary>Where times differ from piece to piece, the 95 % band of the pace.</summary>
-    private static string Band(LinePace pace) => pace.Half > 0 ? $" ± {QuantityText.Coarse(pace.Half)}" : "";
+    private static string Band(LinePace pace) => pace.Half >= LeastBand ? $" ± {QuantityText.Coarse(pace.Half)}" : "";
 
     private static void Gains(Page page, PlannedDay day, DayGains gains)
     {

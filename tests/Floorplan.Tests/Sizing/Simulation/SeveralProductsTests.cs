@@ -113,6 +113,17 @@ public sealed class SeveralProductsTests
         Assert.NotNull(store.FullAt);
     }
 
+    [Fact]
+    public void A_plan_that_says_all_is_run()
+    {
+        var plan = CheckedPlan.Plan(FullDay.Text);
+        var day = CheckedPlan.Facts(plan).Day;
+        Assert.Empty(day.Planned.Needs);
+        Assert.Equal(380, day.Paced!.Outs.Count);
+        Assert.All(day.Paces, p => Assert.True(p.PerHour > 0 && p.Half > 0));
+        Assert.True(day.Paced.Bins.Single().Kilograms > 0);
+    }
+
     /// <summary>Scald tank and plucker take a quarter of an hour each to be set, at the same time but for the first goose.</summary>
     [Fact]
     public void A_changeover_takes_its_time()
