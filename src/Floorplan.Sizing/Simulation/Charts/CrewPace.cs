@@ -24,7 +24,8 @@ public sealed record CrewPace(string Crew, int Now, IReadOnlyList<(int People, d
             return [];
         }
 
-        var line = PlannedDay.Fast(paced);
+        // With the mean times where they differ from piece to piece, and then in proportion to the day's own pace.
+        var line = PlannedDay.Fast(paced).WithoutSpread();
         var largest = line.Crews.Select((_, c) => c).Aggregate(line, (l, c) => l.WithPeople(c, n => n + More));
         if (largest.Weight * line.Crews.Count * (Fewer + More) > MostWeight)
         {
@@ -34,9 +35,10 @@ public sealed record CrewPace(string Crew, int Now, IReadOnlyList<(int People, d
         var runs = line.Crews.SelectMany((crew, c) => Enumerable.Range(crew.People - Fewer, Fewer + More + 1).Where(n => n > 0)
             .Select(n => (Crew: c, People: n))).ToList();
         double now = facts.Day.Rate;
+        double scale = paced.HasSpread ? now / Math.Max(double.Epsilon, LinePace.Of(line).PerHour) : 1;
         var rates = runs.AsParallel().AsOrdered().Select(r => r.People == line.Crews[r.Crew].People
             ? now
-            : LinePace.Of(line.WithPeople(r.Crew, _ => r.People)).PerHour).ToList();
+            : scale * LinePace.Of(line.WithPeople(r.Crew, _ => r.People)).PerHour).ToList();
         return
         [
             .. line.Crews.Select((crew, c) => new CrewPace(

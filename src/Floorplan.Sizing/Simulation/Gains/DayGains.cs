@@ -92,9 +92,21 @@ public sealed record DayGains(
     public static DayGain? Best(PlannedDay day) => Few(day, FewWeight, inParallel: false).FirstOrDefault();
 
     /// <summary>What single changes of the busiest parts gain, best first: no more than a check or a sheet has time for.</summary>
-    internal static IReadOnlyList<DayGain> Few(PlannedDay day, long most, bool inParallel) => day.Planned.Line is { } line
-        ? Better(PlannedDay.Fast(line), day.FlatOut!, inParallel, most)
-        : [];
+    /// <remarks>
+    /// Where times differ from piece to piece the lines are compared with the mean times, and the gains are those of the day's own pace.
+    /// </remarks>
+    internal static IReadOnlyList<DayGain> Few(PlannedDay day, long most, bool inParallel)
+    {
+        if (day.Planned.Line is not { } planned)
+        {
+            return [];
+        }
+
+        var line = PlannedDay.Fast(planned).WithoutSpread();
+        var run = planned.HasSpread ? LineRun.Of(line) : day.FlatOut!;
+        double scale = planned.HasSpread ? day.Rate / Math.Max(double.Epsilon, run.SteadyRate) : 1;
+        return [.. Better(line, run, inParallel, most).Select(g => g with { Rate = g.Rate * scale })];
+    }
 
     /// <param name="run">Of the line as it is.</param>
     /// <param name="inParallel">Not in a check, whose work is counted by thread.</param>

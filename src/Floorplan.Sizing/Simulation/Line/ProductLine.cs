@@ -74,6 +74,11 @@ public sealed record ProductLine
     public bool HasSpread => ByProduct(StepsOf).SelectMany(s => s)
         .Any(s => s.Work.Shape != TimeShape.Fixed || s.Stay.Shape != TimeShape.Fixed);
 
+    /// <summary>Every piece takes the mean time: for comparing lines in one run each.</summary>
+    public ProductLine WithoutSpread() => !HasSpread
+        ? this
+        : this with { Steps = [.. Steps.Select(s => s with { Work = new TaskTime(s.Work.Mean), Stay = new TaskTime(s.Stay.Mean) })] };
+
     public double WalkMetres(long walk) => Ticks.Seconds(walk) * WalkingSpeed;
 
     /// <summary>
