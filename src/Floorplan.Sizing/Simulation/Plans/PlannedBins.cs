@@ -9,7 +9,7 @@ namespace Floorplan.Sizing.Simulation.Plans;
 /// <summary>The bins of a line, and what each of its places puts into them.</summary>
 internal static class PlannedBins
 {
-        /// <param name="crewOf">Index of the crew by room or station.</param>
+    /// <param name="crewOf">Index of the crew by room or station.</param>
     public static (List<LineBin> Bins, List<(int, double)>[] Waste) Of(
         PlanFacts facts, IReadOnlyList<Stop> stops, Dictionary<string, int> crewOf)
     {

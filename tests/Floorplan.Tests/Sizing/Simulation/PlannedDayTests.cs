@@ -108,7 +108,7 @@ public sealed class PlannedDayTests
         var without = new DayLine { PerHour = 400 }.Day();
         var with = CheckedPlan.Facts(CheckedPlan.Plan(
             new DayLine { PerHour = 400 }.Text.Replace("  elsewhere", "  breaks 30 min\n  elsewhere", StringComparison.Ordinal))).Day;
-        
+
         // What a machine does goes on while people rest.
         Assert.InRange(with.Rate / without.Rate, 0.75, 0.78);
     }
