@@ -66,8 +66,14 @@ public static class FlowDetails
             }
             else if (!c.AtPhraseEnd && !c.Failed && trolleys is null && c.AtNumber && c.IsWord("trolleys", 1))
             {
+                var at = c.Here;
                 trolleys = c.Whole("how many trolleys go this way", 1, Bounds.MostTrolleys);
                 c.Skip();
+                if (carriage?.Text != "trolley")
+                {
+                    c.Error(
+                        "left-over", "no trolley goes this way", at.To(c.Before), "write `by trolley 600 wide` before it, or take it out");
+                }
             }
             else if (!c.AtPhraseEnd && !c.Failed)
             {

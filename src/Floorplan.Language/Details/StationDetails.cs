@@ -79,7 +79,7 @@ public static class StationDetails
         "rework",
         "what share of the pieces is worked on a second time",
         ["rework 4 %", "rework 6 %"],
-        c => c.Quantity("a share of the pieces", QuantityKind.Ratio));
+        c => StationReading.ShareOf(c, "a share of the pieces"));
 
     public static Detail<LengthSyntax> WorkHeight { get; } = Forms.Length(
         "work height",

@@ -77,7 +77,7 @@ internal static class StationReading
         if (c.NextInList(n => n.IsWord("spread")))
         {
             c.Skip();
-            spread = c.Quantity("how much the time differs from piece to piece", QuantityKind.Ratio);
+            spread = ShareOf(c, "how much the time differs from piece to piece");
         }
 
         return new WorkSyntax(
@@ -120,6 +120,20 @@ internal static class StationReading
         }
         while (!c.Failed && Array.Exists(ForWords, w => c.IsWord(w)));
         return said with { Span = start.To(c.Before) };
+    }
+
+    /// <summary>From 0 to 100 %.</summary>
+    /// <param name="what">For the sentence: <c>a share of the pieces</c>.</param>
+    public static QuantitySyntax? ShareOf(Cursor c, string what)
+    {
+        var share = c.Quantity(what, QuantityKind.Ratio);
+        if (share is { Value.Base: < 0 or > 1 })
+        {
+            c.Error("out-of-range", $"{what} is from 0 to 100 %", share.Span, "check the figure");
+            return null;
+        }
+
+        return share;
     }
 
     private static QuantitySyntax? TimeOf(Cursor c)

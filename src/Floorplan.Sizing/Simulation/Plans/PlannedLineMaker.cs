@@ -164,6 +164,11 @@ internal sealed class PlannedLineMaker
     {
         foreach (var help in (plan.Day?.Helps ?? []).Where(h => h.Where != h.From).GroupBy(h => h.From, StringComparer.Ordinal))
         {
+            foreach (string name in help.Select(h => h.Where).Append(help.Key).Where(n => !crewOf.ContainsKey(n)))
+            {
+                Need(name, $"nobody works in {name}", $"`crew {name} 2` in the day, or take out its `helps`");
+            }
+
             if (crewOf.TryGetValue(help.Key, out int from))
             {
                 var helped = help.Where(h => crewOf.ContainsKey(h.Where)).Select(h => crewOf[h.Where]).Distinct();

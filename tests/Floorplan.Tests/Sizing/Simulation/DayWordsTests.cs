@@ -98,6 +98,26 @@ public sealed class DayWordsTests
     }
 
     [Fact]
+    public void Help_of_a_crew_of_nobody_is_told()
+    {
+        var need = Assert.Single(Day("helps bench from kill").Planned.Needs);
+        Assert.Equal(("bench", "nobody works in bench"), (need.Of, need.Missing));
+    }
+
+    [Theory]
+    [InlineData("work 12 s each\n  rework 500 %", "out-of-range", "500 %")]
+    [InlineData("work 12 s each, spread 101 %", "out-of-range", "101 %")]
+    public void A_share_over_a_hundred_percent_is_a_mistake(string bench, string code, string words)
+        => Assert.Contains(CheckedPlan.Bind(Text("", bench)).Diagnostics, d => d.Code == code && d.Span.Value == words);
+
+    [Fact]
+    public void Trolleys_where_things_go_by_hand_are_a_mistake()
+    {
+        string text = Text("").Replace("by hand 16 kg", "by hand 16 kg, 2 trolleys", StringComparison.Ordinal);
+        Assert.Contains(CheckedPlan.Bind(text).Diagnostics, d => d.Code == "left-over" && d.Span.Value == "2 trolleys");
+    }
+
+    [Fact]
     public void Help_from_nobody_known_is_a_mistake_with_its_place()
     {
         var bound = CheckedPlan.Bind(Text("helps kil from kill"));
