@@ -70,7 +70,7 @@ internal sealed partial class LineRun
         outs = new long[line.Items];
         supplied = new int[line.Products];
         outProducts = line.Products > 1 ? new int[line.Items] : [];
-        stepsOfEvent = StepsOfWeight * line.Weight / Math.Max(1, (long)line.Items * line.Steps.Count);
+        stepsOfEvent = StepsOfWeight * line.RunWeight / Math.Max(1, (long)line.Items * line.Steps.Count);
         looked = new bool[steps.Length];
         toLook = new int[steps.Length];
         toGive = new int[crews.Length];

@@ -81,17 +81,18 @@ public sealed record ProductLine
 
     public double WalkMetres(long walk) => Ticks.Seconds(walk) * WalkingSpeed;
 
-    /// <summary>
-    /// How much work a run is, about: each item at each step, and with each a look at all that the largest crew could do.
-    /// </summary>
-    public long Weight
+    /// <summary>How much work a pace is, about: a run, or as many as are made where times differ.</summary>
+    public long Weight => RunWeight * (HasSpread ? SpreadRuns : 1);
+
+    /// <summary>Of one run: each item at each step, and with each a look at all that the largest crew could do.</summary>
+    public long RunWeight
     {
         get
         {
             int[] own = [.. Crews.Select((_, c) => Steps.Count(s => s.Crew == c) + Moves.Count(m => m.Crew == c))];
             int jobs = Crews.Select((crew, c) => own[c] + crew.Helps.Sum(h => own[h])).DefaultIfEmpty(0).Max();
             int people = Crews.Select(c => c.People).DefaultIfEmpty(0).Max();
-            return (long)Items * Steps.Count * Products * (1 + ((jobs + people) / LooksOfAnItem)) * (HasSpread ? SpreadRuns : 1);
+            return (long)Items * Steps.Count * Products * (1 + ((jobs + people) / LooksOfAnItem));
         }
     }
 

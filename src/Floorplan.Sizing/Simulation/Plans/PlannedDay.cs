@@ -45,12 +45,25 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
         {
             Supply = line.Supply with { Every = TaskTime.None, Items = items },
             Breaks = [],
-            RestEvery = line.RestShare > 0 ? RestEvery : 0,
+            RestEvery = line.RestShare > 0 ? Math.Max(RestEvery, Shortest(line, items) / MostRests) : 0,
         };
     }
 
     /// <summary>Own choice.</summary>
     private const long RestEvery = 30 * Ticks.Minute;
+
+    /// <summary>A run of months does not rest every half hour, or it would do little else; own choice.</summary>
+    private const int MostRests = 200;
+
+    /// <summary>No run is shorter: the busiest step or crew works all the time.</summary>
+    private static long Shortest(ProductLine line, int items)
+    {
+        double step = line.Steps.Where(s => s.Places != LineStep.Unlimited)
+            .Select(s => (((double)s.Work.Mean * s.Batch) + s.Stay.Mean) / ((double)s.Places * s.Batch)).DefaultIfEmpty(0).Max();
+        double crew = line.Crews.Select((c, i) => line.Steps.Where(s => s.Crew == i).Sum(s => (double)s.Work.Mean) / Math.Max(1, c.People))
+            .DefaultIfEmpty(0).Max();
+        return (long)(items * Math.Max(step, crew));
+    }
 
     /// <summary>Own choice.</summary>
     private const int Fillings = 8;

@@ -1,3 +1,4 @@
+using Floorplan.Model.Space;
 using Floorplan.Sizing.Simulation.Line;
 using Floorplan.Sizing.Simulation.Plans;
 using Floorplan.Tests.Checks.Support;
@@ -22,6 +23,33 @@ public sealed class DayWordsTests
         Assert.Equal(0, steady.Pace.Half);
         Assert.InRange(spread.Pace.Half, 0.05, 0.05 * spread.Rate);
         Assert.InRange(spread.Rate, 0.95 * steady.Rate, 1.01 * steady.Rate);
+    }
+
+    /// <summary>Ten runs count as ten, and each as one: the fuzz found a day that was counted as 128 million steps.</summary>
+    [Fact]
+    public void A_run_with_a_spread_counts_the_work_of_one_run()
+    {
+        long steady = Counted("work 12 s each\n  waits 16 birds");
+        Assert.True(steady > 0);
+        Assert.InRange(Counted("work 12 s each, spread 30 %\n  waits 16 birds"), steady, 2 * steady);
+
+        static long Counted(string bench)
+        {
+            var line = Day("", bench).Planned.Line!;
+            long before = Steps.Taken;
+            PlannedDay.Run(line with { Supply = line.Supply with { Items = 4_000 } });
+            return Steps.Taken - before;
+        }
+    }
+
+    /// <summary>The fuzz found a tank of 17,572 minutes, with a break: 23,000 rests a run, and half a minute for `day`.</summary>
+    [Fact]
+    public void A_day_of_months_does_not_rest_every_half_hour()
+    {
+        string text = Text("breaks 20 min").Replace("cycle 1 min", "cycle 17572 min", StringComparison.Ordinal);
+        var run = CheckedPlan.Facts(CheckedPlan.Plan(text)).Day.FlatOut!;
+        Assert.True(Ticks.Hours(run.End) > 1_000);
+        Assert.InRange(run.Events, run.Outs.Count, 40L * run.Outs.Count);
     }
 
     [Fact]
