@@ -98,6 +98,6 @@ internal sealed class ViewPart(WholeView whole, int index, double[] columns, dou
 
     private static void Words(ViewCanvas canvas, PaperPoint at, double degrees, int other) => canvas.Scene.Text(
         new TextItem(
-            FormattableString.Invariant($"match line, goes on in part {other}"), at, canvas.Standard.NoteHeight, TextAnchor.Start,
+            FormattableString.Invariant($"match line, part {other}"), at, canvas.Standard.NoteHeight, TextAnchor.Start,
             Layers.Marks, "match line", degrees));
 }
