@@ -98,12 +98,7 @@ public static class LineBalancer
 
         model.Minimize(last);
 
-        // The solver would take Ctrl+C for itself and leave nobody else listening.
-        var solver = new CpSolver
-        {
-            StringParameters = FormattableString.Invariant(
-                $"num_workers:1 random_seed:1 max_deterministic_time:{MostWork} catch_sigint_signal:false"),
-        };
+        var solver = RepeatableSolver.Of(MostWork);
         return solver.Solve(model) is CpSolverStatus.Optimal or CpSolverStatus.Feasible
             ? new BalancedLine(
                 [.. place.Select(p => (int)solver.Value(p))], (int)solver.Value(last) + 1, (int)Math.Ceiling(solver.BestObjectiveBound) + 1)

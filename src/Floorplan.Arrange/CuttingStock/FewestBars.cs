@@ -36,13 +36,7 @@ internal static class FewestBars
 
         model.Minimize(LinearExpr.Sum(used));
 
-        // The solver would take Ctrl+C for itself and leave nobody else listening.
-        var solver =
-            new CpSolver
-            {
-                StringParameters = FormattableString.Invariant(
-                    $"num_workers:1 random_seed:1 max_deterministic_time:{MostWork} catch_sigint_signal:false"),
-            };
+        var solver = RepeatableSolver.Of(MostWork);
         var status = solver.Solve(model);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
             ? (Bars(solver, kinds, counts, used), status == CpSolverStatus.Optimal)

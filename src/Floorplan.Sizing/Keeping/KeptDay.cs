@@ -11,16 +11,10 @@ internal static class KeptDay
     /// <param name="before">Of an earlier plan; null where there is none.</param>
     public static PlannedDay Of(PlanFacts facts, PlannedDay? before)
     {
-        if (before?.Planned.Whole is not null)
-        {
-            var planned = PlannedLineMaker.Of(facts);
-            if (planned.Whole is not null && IsSame(before.Planned, planned))
-            {
-                return before with { Planned = planned with { Tightest = before.Planned.Tightest } };
-            }
-        }
-
-        return PlannedDay.Of(facts);
+        var planned = PlannedLineMaker.Of(facts);
+        return before?.Planned.Whole is not null && planned.Whole is not null && IsSame(before.Planned, planned)
+            ? before with { Planned = planned with { Tightest = before.Planned.Tightest } }
+            : PlannedDay.Of(planned);
     }
 
     /// <summary>The whole day, and each product by itself, which is run for its pace.</summary>

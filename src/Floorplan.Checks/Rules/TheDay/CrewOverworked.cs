@@ -70,8 +70,9 @@ internal sealed class CrewOverworked : Rule
         long rest = paced.Line.Breaks.Sum(b => b.To - b.From);
         foreach (var crew in paced.People.Where(p => p.Until > rest).GroupBy(p => p.Crew))
         {
-            double most = crew.Max(p => 100.0 * (paced.End - p.Waiting) / (p.Until - rest));
-            int people = crew.Count(p => 100.0 * (paced.End - p.Waiting) / (p.Until - rest) > limit.Value);
+            double[] shares = [.. crew.Select(p => 100.0 * (paced.End - p.Waiting) / (p.Until - rest))];
+            double most = shares.Max();
+            int people = shares.Count(s => s > limit.Value);
             if (people > 0)
             {
                 string name = paced.Line.Crews[crew.Key].Name;
@@ -91,16 +92,15 @@ internal sealed class CrewOverworked : Rule
     private Finding? Long(CheckContext context, PlannedDay day)
     {
         if (DayFrame.Of(context.Plan, day) is not { } frame || day.Paced!.Line.Breaks.Count > 0
-            || context.Limit(this, WithoutBreak) is not { } limit || Ticks.Seconds(frame.CrewTime) / 60 <= limit.Value)
+            || context.Limit(this, WithoutBreak) is not { } limit || Ticks.Minutes(frame.CrewTime) <= limit.Value)
         {
             return null;
         }
 
         return CheckContext.Find(
-            this, limit, Ticks.Seconds(frame.CrewTime) / 60,
-            [.. context.Plan.Day!.Crew.Keys.Order(StringComparer.Ordinal)],
+            this, limit, Ticks.Minutes(frame.CrewTime), DaySources.Crews(context.Plan),
             $"the crew is there for {QuantityText.Time(Ticks.Seconds(frame.CrewTime))}, and the day has no break",
-            "write `breaks 30 min` in the day", context.Plan.Day.Span);
+            "write `breaks 30 min` in the day", context.Plan.Day!.Span);
     }
 
     private static string Percent(double share) => QuantityText.Of(share / 100, Measure.Ratio, UnitSystem.Metric);

@@ -39,8 +39,7 @@ internal sealed class FallsBehind : Rule
 
         var planned = day.Planned;
         var best = DayGains.Best(day);
-        IReadOnlyList<string> things =
-            best is null ? [.. context.Plan.Day!.Crew.Keys.Order(StringComparer.Ordinal)] : [best.Changes[0].Of];
+        IReadOnlyList<string> things = best is null ? DaySources.Crews(context.Plan) : [best.Changes[0].Of];
         string limit = best is null ? "" : $"; {best.Changes[0].Of} holds it up first";
         string mend = best is null
             ? "no one change helps; `floorplan day` shows which two do, and the use of every station and person"

@@ -13,8 +13,6 @@ namespace Floorplan.Drawing.Sheets.Elevations;
 /// <summary>Sheet 7: every outside wall seen from inside, with the heights of benches, sinks, sills, points and openings.</summary>
 public sealed class ElevationsSheet : Sheet
 {
-    /// <summary>How broad a partition is in the legend, mm of paper.</summary>
-
     public override int Number => 7;
 
     public override string Name => "elevations";

@@ -10,7 +10,6 @@ internal sealed class StepState(LineStep[] byProduct)
     private const double Slack = 1e-9;
 
     private readonly ProductAtStep[] products = [.. byProduct.Select(s => new ProductAtStep(s))];
-    private int here;
     private long since;
 
     /// <summary>As the first product sees it: its name, and what all products share.</summary>
@@ -37,7 +36,7 @@ internal sealed class StepState(LineStep[] byProduct)
     public int Going { get; private set; }
 
     /// <summary>Items that wait or are in places: worked on, staying, or done.</summary>
-    public int Here => here;
+    public int Here { get; private set; }
 
     /// <summary>Items that have been started here.</summary>
     public int Started { get; private set; }
@@ -121,9 +120,9 @@ internal sealed class StepState(LineStep[] byProduct)
         at.Waiting += items;
         at.Coming -= wereExpected ? items : 0;
         Waiting += items;
-        here += items;
+        Here += items;
         MostWaiting = Math.Max(MostWaiting, Waiting);
-        MostHere = Math.Max(MostHere, here);
+        MostHere = Math.Max(MostHere, Here);
     }
 
     /// <summary>A job gets its place.</summary>
@@ -162,7 +161,7 @@ internal sealed class StepState(LineStep[] byProduct)
     {
         Pass(now);
         Done -= items;
-        here -= items;
+        Here -= items;
         Taken -= products[product].Take(items);
     }
 

@@ -64,28 +64,35 @@ public sealed record DayGains(
         var pairs = single.Count > 0 ? [] : BetterPairs(line, day.FlatOut!);
         var steps = new List<DayGain>();
         double rate = day.Rate;
+        double enough = PlannedDay.Enough * planned.TargetPerHour;
         var best = single.Concat(pairs).FirstOrDefault();
-        DayGain? afterBest = null;
-        if (best is not null)
+        var after = best is null ? null : With(line, best);
+        var next = after?.Single.FirstOrDefault();
+        while (best is not null && after is not null && rate < enough && steps.Count < MostSteps)
         {
-            var better = best.Changes.Aggregate(line, (l, c) => c.Make(l));
-            afterBest = Better(better, LineRun.Of(better), inParallel: true).FirstOrDefault();
-        }
-
-        while (rate < PlannedDay.Enough * planned.TargetPerHour && steps.Count < MostSteps && best is not null)
-        {
-            line = best.Changes.Aggregate(line, (l, c) => c.Make(l));
             rate = best.Rate;
             steps.Add(best);
-            var run = LineRun.Of(line);
-            var next = Better(line, run, inParallel: true);
-            best = next.Count > 0 ? next[0] : BetterPairs(line, run).FirstOrDefault();
+            if (rate < enough)
+            {
+                best = after.Single.FirstOrDefault() ?? BetterPairs(after.Line, after.Run).FirstOrDefault();
+                after = best is null ? null : With(after.Line, best);
+            }
         }
 
-        return new DayGains(day.Rate, single, pairs, steps, rate >= PlannedDay.Enough * planned.TargetPerHour)
+        return new DayGains(day.Rate, single, pairs, steps, rate >= enough)
         {
-            Next = afterBest,
+            Next = next,
         };
+    }
+
+    /// <summary>A line with a gain made, and what helps it further.</summary>
+    private sealed record Changed(ProductLine Line, LineOutcome Run, IReadOnlyList<DayGain> Single);
+
+    private static Changed With(ProductLine line, DayGain gain)
+    {
+        var made = gain.Changes.Aggregate(line, (l, c) => c.Make(l));
+        var run = LineRun.Of(made);
+        return new Changed(made, run, Better(made, run, inParallel: true));
     }
 
     /// <summary>What helps most by itself; null where no single change does. A part of <see cref="Of"/> that takes little time.</summary>

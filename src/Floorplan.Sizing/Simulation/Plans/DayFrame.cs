@@ -1,4 +1,3 @@
-using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Simulation.Line;
@@ -26,9 +25,9 @@ public sealed record DayFrame(long StartUp, long FirstOut, long LastOut, long Ha
         }
 
         long last = paced.Outs[^1];
-        long said = Time(plan.Day?.WashDown);
+        long said = Ticks.Of(plan.Day?.WashDown) ?? 0;
         return new DayFrame(
-            Time(plan.Day?.StartUp), first, last, paced.People.Select(p => p.Until).DefaultIfEmpty(last).Max(),
+            Ticks.Of(plan.Day?.StartUp) ?? 0, first, last, paced.People.Select(p => p.Until).DefaultIfEmpty(last).Max(),
             said > 0 ? said : Estimate(day.Planned, paced.People.Count), said > 0);
     }
 
@@ -40,7 +39,4 @@ public sealed record DayFrame(long StartUp, long FirstOut, long LastOut, long Ha
         double seconds = (floor * DayAssumptions.WashFloor) + (stations.Count * DayAssumptions.WashStation);
         return Ticks.FromSeconds(seconds / Math.Max(1, people));
     }
-
-    private static long Time(Quantity? said)
-        => said is { Unit.Kind: QuantityKind.Time } time ? Ticks.FromSeconds(Math.Max(0, time.Base)) : 0;
 }

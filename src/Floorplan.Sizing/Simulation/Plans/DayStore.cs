@@ -31,7 +31,7 @@ public sealed record DayStore(string Id, int Items, double? Holds, long? FullAt)
     private static DayStore Of(Plan plan, PlannedDay day, LineOutcome paced, Station store, int items)
     {
         double share = items / (double)Math.Max(1, paced.Outs.Count);
-        double?[] holds = [.. day.Planned.Products.Select(p => RoomFor(plan, store, p.Unit))];
+        double?[] holds = [.. day.Planned.Products.Select(p => StepOfStation.Holds(plan, store, p.Product))];
         if (Array.Exists(holds, h => h is not > 0))
         {
             return new DayStore(store.Id, items, holds.Length == 1 ? holds[0] : null, null);
@@ -47,13 +47,5 @@ public sealed record DayStore(string Id, int Items, double? Holds, long? FullAt)
         }
 
         return new DayStore(store.Id, items, used > 0 ? Math.Round(items / used, 6) : null, fullAt);
-    }
-
-    private static double? RoomFor(Plan plan, Station store, string unit)
-    {
-        int product = Math.Max(
-            0, plan.Head.Products.Index().Where(p => p.Item.Unit == unit).Select(p => p.Index).DefaultIfEmpty(0).First());
-        return store.ForProducts.FirstOrDefault(f => f.Product.Equals(unit, StringComparison.OrdinalIgnoreCase))?.Holds
-            ?? PlannedLine.InItems(store.Holds, plan, product);
     }
 }

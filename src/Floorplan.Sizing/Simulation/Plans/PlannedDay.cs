@@ -15,9 +15,8 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
     /// <param name="record">Where to write down what happens when; null where nobody asks.</param>
     public static LineOutcome Run(ProductLine line, int seed = 0, LineRecord? record = null) => LineRun.Of(line, seed, record);
 
-    internal static PlannedDay Of(PlanFacts facts)
+    internal static PlannedDay Of(PlannedLine planned)
     {
-        var planned = PlannedLineMaker.Of(facts);
         if (planned.Whole is not { } whole)
         {
             return new PlannedDay(planned, null, null);

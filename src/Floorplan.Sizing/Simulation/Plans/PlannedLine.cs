@@ -74,11 +74,12 @@ public sealed record PlannedLine(
 }
 
 /// <summary>One product of the day.</summary>
+/// <param name="Product">Its index in the plan's head; 0 where that names none.</param>
 /// <param name="Unit">The word for its items.</param>
 /// <param name="PerHour">Items that the target asks for.</param>
 /// <param name="Work">How long it is made, in ticks.</param>
 /// <param name="Line">The line with this product alone.</param>
-public sealed record PlannedProduct(string Unit, double PerHour, long Work, ProductLine Line)
+public sealed record PlannedProduct(int Product, string Unit, double PerHour, long Work, ProductLine Line)
 {
     public string Asked => $"{QuantityText.Coarse(PerHour)} {Unit}/h for {QuantityText.Time(Ticks.Seconds(Work))}";
 }

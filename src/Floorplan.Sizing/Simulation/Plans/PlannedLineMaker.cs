@@ -1,4 +1,3 @@
-using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
@@ -73,7 +72,6 @@ internal sealed class PlannedLineMaker
             Connect(product, goesOn);
         }
 
-
         // Without a target the figures of the stations are asked for all the same.
         var asked = targets.Count > 0 ? targets : [new PlannedTarget(0, StepOfStation.Unit(plan), 1, Ticks.Hour, 1)];
         var lots = asked.Select(t => Lot(t, product, goesOn)).ToList();
@@ -95,7 +93,8 @@ internal sealed class PlannedLineMaker
         long hours = targets.Sum(t => t.Hours);
         var (bins, waste) = PlannedBins.Of(facts, stops, crewOf);
         lots = [.. lots.Select(l => l with { Steps = [.. l.Steps.Select((s, i) => s with { Waste = waste[i] })] })];
-        var alone = lots.ConvertAll(l => Alone(l, bins, hours));
+        var line = Empty(bins, PlannedTarget.Breaks(plan, hours), hours);
+        var alone = lots.ConvertAll(l => line with { Steps = l.Steps, Moves = l.Moves, Supply = l.Supply });
         long from = targets[0].Hours;
         var later = new List<LineLot>();
         for (int p = 1; p < lots.Count; p++)
@@ -109,7 +108,7 @@ internal sealed class PlannedLineMaker
         return needs.Count > 0
             ? Missing()
             : new PlannedLine(
-                whole, [.. targets.Zip(alone, (t, l) => new PlannedProduct(t.Unit, t.Rate, t.Hours, l))], StationOfStep(), []);
+                whole, [.. targets.Zip(alone, (t, l) => new PlannedProduct(t.Product, t.Unit, t.Rate, t.Hours, l))], StationOfStep(), []);
     }
 
     private PlannedLine Missing() => new(null, [], StationOfStep(), [.. needs.DistinctBy(n => n.Missing)]);
@@ -144,18 +143,19 @@ internal sealed class PlannedLineMaker
             target.Supply(plan), 0, [.. stops.Select((s, i) => Step(s, target.Product, !goesOn[i], coming[i]))], moves);
     }
 
-    private ProductLine Alone(LineLot lot, List<LineBin> bins, long hours) => new()
+    /// <summary>What all products share: people, bins, breaks and where people stand.</summary>
+    private ProductLine Empty(List<LineBin> bins, IReadOnlyList<LineBreak> breaks, long hours) => new()
     {
-        Steps = lot.Steps,
-        Moves = lot.Moves,
+        Steps = [],
+        Moves = [],
+        Supply = new LineSupply(0, TaskTime.None),
         Crews = crews,
         Bins = bins,
-        Supply = lot.Supply,
         Places = Places(),
-        Breaks = PlannedTarget.Breaks(plan, hours),
-        RestShare = hours > 0 ? PlannedTarget.Breaks(plan, hours).Sum(b => b.To - b.From) / (double)hours : 0,
+        Breaks = breaks,
+        RestShare = breaks.Sum(b => b.To - b.From) / (double)hours,
         Rooms = [.. stops.Select(RoomOf)],
-        HandWash = Ticks.FromSeconds(plan.Day?.HandWash is { Unit.Kind: QuantityKind.Time } wash ? wash.Base : DayAssumptions.HandWash),
+        HandWash = Ticks.Of(plan.Day?.HandWash) ?? Ticks.FromSeconds(DayAssumptions.HandWash),
         WalkingSpeed = DayAssumptions.Empty,
     };
 

@@ -103,7 +103,7 @@ internal sealed record PlannedTarget(int Product, string Unit, double Rate, long
     /// <param name="hours">Of all products.</param>
     public static IReadOnlyList<LineBreak> Breaks(Plan plan, long hours)
     {
-        long rest = plan.Day?.Breaks is { Unit.Kind: QuantityKind.Time } said ? Math.Min(Ticks.FromSeconds(said.Base), hours) : 0;
+        long rest = Math.Min(Ticks.Of(plan.Day?.Breaks) ?? 0, hours);
         return rest > 0 ? [new LineBreak((hours - rest) / 2, (hours + rest) / 2)] : [];
     }
 }

@@ -15,29 +15,27 @@ internal static class StepOfStation
     public static LineStep Of(Plan plan, Station station, int product, int crew, bool isLast, List<DayNeed> needs)
     {
         var own = OwnOf(plan, station, product);
-        double? holds = own?.Holds ?? PlannedLine.InItems(station.Holds, plan, product);
+        double? holds = Holds(plan, station, product);
         double? batch = own?.Batch ?? PlannedLine.InItems(station.Batch, plan, product);
         TellOther(plan, station, product, own, needs);
-        double work = Seconds(own?.Work ?? station.WorkEach);
-        var hands = TaskTime.HandSeconds(work, Share(station.WorkSpread));
-        double stay = Seconds(own?.Cycle ?? own?.Stays ?? station.Cycle ?? station.Stays);
+        long work = Ticks.Of(own?.Work ?? station.WorkEach) ?? 0;
         int pauseEvery = station.PauseEvery is { } every ? Whole((double)every.Number) : 0;
+        var step = new LineStep
+        {
+            Name = station.Id,
+            Work = TaskTime.HandSeconds(Ticks.Seconds(work), Share(station.WorkSpread)),
+            Pause = pauseEvery > 0 ? Ticks.Of(station.Pause) ?? 0 : 0,
+            PauseEvery = pauseEvery,
+            Rework = Share(station.Rework),
+            Hands = Hands(station),
+            Crew = work > 0 ? crew : -1,
+        };
         if (isLast)
         {
-            return new LineStep
-            {
-                Name = station.Id,
-                Places = LineStep.Unlimited,
-                Work = hands,
-                Pause = pauseEvery > 0 ? Ticks.FromSeconds(Seconds(station.Pause)) : 0,
-                PauseEvery = pauseEvery,
-                Rework = Share(station.Rework),
-                Stay = TaskTime.OfSeconds(Seconds(own?.Stays ?? station.Stays)),
-                Crew = work > 0 ? crew : -1,
-                Hands = Hands(station),
-            };
+            return step with { Places = LineStep.Unlimited, Stay = new TaskTime(Ticks.Of(own?.Stays ?? station.Stays) ?? 0) };
         }
 
+        long stay = Ticks.Of(own?.Cycle ?? own?.Stays ?? station.Cycle ?? station.Stays) ?? 0;
         if (work == 0 && stay == 0)
         {
             Need(
@@ -54,25 +52,22 @@ internal static class StepOfStation
 
         int items = Whole(batch ?? 1);
         int places = batch is not null ? Math.Max(1, Whole(holds ?? 0) / items) : stay > 0 ? Whole(holds ?? 1) : Hands(station);
-        return new LineStep
+        return step with
         {
-            Name = station.Id,
             Places = places,
             Batch = items,
             Least = items,
-            Work = hands,
-            Pause = pauseEvery > 0 ? Ticks.FromSeconds(Seconds(station.Pause)) : 0,
-            PauseEvery = pauseEvery,
-            Rework = Share(station.Rework),
-            Stay = TaskTime.OfSeconds(stay),
-            Hands = Hands(station),
-            Crew = work > 0 ? crew : -1,
-            ChangeOver = station.ForProducts.Count > 0 ? Ticks.FromSeconds(Seconds(plan.Day?.Changeover)) : 0,
+            Stay = new TaskTime(stay),
+            ChangeOver = station.ForProducts.Count > 0 ? Ticks.Of(plan.Day?.Changeover) ?? 0 : 0,
         };
     }
 
     /// <summary>Whether hands work there, on any product.</summary>
     public static bool HasWork(Station station) => station.WorkEach is not null || station.ForProducts.Any(p => p.Work is not null);
+
+    /// <summary>How many of a product it holds; null where the plan does not say.</summary>
+    public static double? Holds(Plan plan, Station station, int product)
+        => OwnOf(plan, station, product)?.Holds ?? PlannedLine.InItems(station.Holds, plan, product);
 
     public static int Waits(Plan plan, Station station, int product) => (int)Math.Clamp(
         OwnOf(plan, station, product)?.Waits ?? PlannedLine.InItems(station.Waits, plan, product) ?? 0, 0, 1_000_000);
@@ -109,6 +104,4 @@ internal static class StepOfStation
     private static int Whole(double items) => (int)Math.Clamp(Math.Floor(items + 1e-9), 1, 1_000_000);
 
     private static double Share(Quantity? said) => said is { Unit.Kind: QuantityKind.Ratio } share ? Math.Clamp(share.Base, 0, 1) : 0;
-
-    private static double Seconds(Quantity? said) => said is { Unit.Kind: QuantityKind.Time } time ? Math.Max(0, time.Base) : 0;
 }
