@@ -77,6 +77,7 @@ public static class App
             DrawCommand.Build(host),
             CompareCommand.Build(host),
             DayCommand.Build(host),
+            SizeCommand.Build(host),
             ExplainCommand.Build(host),
             RulesCommand.Build(host),
             FormatCommand.Build(host),

@@ -21,6 +21,12 @@ public sealed record PlanHead
     /// <summary>Whose bodies it is laid out for.</summary>
     public People People { get; init; } = People.Usual;
 
+    /// <summary>Null when not said.</summary>
+    public Climate? Climate { get; init; }
+
+    /// <summary>The water that comes in; null when not said.</summary>
+    public Mains? Mains { get; init; }
+
     public string Owner { get; init; } = "";
 
     public string Site { get; init; } = "";
@@ -47,6 +53,15 @@ public static class CodeChoices
     /// <summary>As a plan writes it: <c>us</c>, <c>eu</c>, <c>none</c>.</summary>
     public static string Word(this CodeChoice code) => code.ToString().ToLowerInvariant();
 }
+
+/// <summary>The days that the unit is sized for.</summary>
+/// <param name="Summer">Null when not said.</param>
+/// <param name="Humidity">Of the air of the summer day, from 0 to 1; null when not said.</param>
+public sealed record Climate(Quantity Winter, Quantity? Summer, Quantity? Humidity, SourceSpan Span);
+
+/// <summary>Water where it comes in.</summary>
+/// <param name="Temperature">The coldest of the year; null when not said.</param>
+public sealed record Mains(Quantity Pressure, Quantity? Temperature, SourceSpan Span);
 
 /// <summary>One row of the revision table; the date is as written, ISO 8601.</summary>
 public sealed record Revision(string Mark, string Date, string Text);

@@ -50,6 +50,18 @@ public static class PlanDetails
         ["people women 11 to 90 %", "people men 11 to 90 %", "people 11 to 92 %"],
         PeopleOf);
 
+    public static Detail<ClimateSyntax> Climate { get; } = new(
+        "climate",
+        "the coldest winter day and the hottest summer day to size for, and how damp the air of that summer day is",
+        ["climate -13 C, 33 C 41 %", "climate -8 C, 33 C 41 %", "climate -8 C, 36 C 41 %", "climate -8 C, 36 C 46 %", "climate 3 F, 91 F"],
+        ClimateOf);
+
+    public static Detail<MainsSyntax> Mains { get; } = new(
+        "mains",
+        "pressure and coldest temperature of the water where it comes in",
+        ["mains 3.1 bar, 11 C", "mains 2.6 bar, 11 C", "mains 2.6 bar, 6 C", "mains 41 psi"],
+        MainsOf);
+
     public static Detail<TextSyntax> Owner { get; } = Forms.Text(
         "owner", "who the unit is built for", "the owner's name", "owner \"Tarn Foot Fisheries\"", "owner \"Quern Hill\"");
 
@@ -70,7 +82,7 @@ public static class PlanDetails
     };
 
     public static IReadOnlyList<Detail> All { get; } =
-        [Number, Revision, Units, Code, Product, People, Owner, Site, DrawnBy, CheckedBy, Note];
+        [Number, Revision, Units, Code, Product, People, Climate, Mains, Owner, Site, DrawnBy, CheckedBy, Note];
 
     private static RevisionSyntax? RevisionOf(Cursor c)
     {
@@ -111,6 +123,49 @@ public static class PlanDetails
         }
 
         return new ProductSyntax(unit, weight, start.To(c.Before));
+    }
+
+    private static ClimateSyntax? ClimateOf(Cursor c)
+    {
+        var start = c.Here;
+        if (c.Quantity("the temperature of the coldest winter day", QuantityKind.Temperature) is not { } winter)
+        {
+            return null;
+        }
+
+        QuantitySyntax? summer = null;
+        QuantitySyntax? humidity = null;
+        if (c.NextInList(n => n.AtNumber))
+        {
+            summer = c.Quantity("the temperature of the hottest summer day", QuantityKind.Temperature);
+            humidity = summer is not null && c.AtNumber ? c.Quantity("the humidity of that day", QuantityKind.Ratio) : null;
+        }
+
+        var climate = new ClimateSyntax(winter, summer, humidity, start.To(c.Before));
+        if (summer is not null && summer.Value.Base < winter.Value.Base)
+        {
+            c.Error(
+                "summer-below-winter", "the winter day comes first, and the summer day is the hotter one", climate.Span,
+                "write such as `climate -12 C, 34 C 40 %`");
+            return null;
+        }
+
+        if (humidity is not null && humidity.Value.Base > 1)
+        {
+            c.Error("out-of-range", "air is at most 100 % damp", humidity.Span, "check the figure");
+            return null;
+        }
+
+        return climate;
+    }
+
+    private static MainsSyntax? MainsOf(Cursor c)
+    {
+        var start = c.Here;
+        return c.Quantity("the pressure of the water", QuantityKind.Pressure) is not { } pressure ? null : new MainsSyntax(
+            pressure,
+            c.NextInList(n => n.AtNumber) ? c.Quantity("the temperature of the water", QuantityKind.Temperature) : null,
+            start.To(c.Before));
     }
 
     private static PeopleSyntax? PeopleOf(Cursor c)

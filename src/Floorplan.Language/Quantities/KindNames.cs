@@ -14,6 +14,7 @@ public static class KindNames
         QuantityKind.Mass => "a weight",
         QuantityKind.Temperature => "a temperature",
         QuantityKind.Power => "a power",
+        QuantityKind.Energy => "an energy",
         QuantityKind.Voltage => "a voltage",
         QuantityKind.Current => "a current",
         QuantityKind.Illuminance => "a light level",

@@ -12,6 +12,7 @@ public enum QuantityKind
     Mass,
     Temperature,
     Power,
+    Energy,
     Voltage,
     Current,
     Illuminance,

@@ -21,6 +21,10 @@ public sealed class PlanStatement : Statement
 
     public PeopleSyntax? People => Value(PlanDetails.People);
 
+    public ClimateSyntax? Climate => Value(PlanDetails.Climate);
+
+    public MainsSyntax? Mains => Value(PlanDetails.Mains);
+
     public TextSyntax? Owner => Value(PlanDetails.Owner);
 
     public TextSyntax? Site => Value(PlanDetails.Site);
@@ -41,6 +45,12 @@ public sealed record PeopleSyntax(WordSyntax? Who, NumberSyntax? Least, Quantity
     /// <summary><see cref="Most"/> without the noise of a division by a hundred.</summary>
     public double? MostPercent => Most is null ? null : Math.Round(Most.Value.Base * 100, 6);
 }
+
+/// <summary><c>climate -12 C, 34 C 40 %</c>: the winter day, the summer day and its humidity, the latter two optional.</summary>
+public sealed record ClimateSyntax(QuantitySyntax Winter, QuantitySyntax? Summer, QuantitySyntax? Humidity, SourceSpan Span);
+
+/// <summary><c>mains 3 bar, 12 C</c>: the temperature is optional.</summary>
+public sealed record MainsSyntax(QuantitySyntax Pressure, QuantitySyntax? Temperature, SourceSpan Span);
 
 /// <summary><c>product fish, 0.9 kg each</c></summary>
 public sealed record ProductSyntax(NameSyntax Unit, QuantitySyntax? WeightEach, SourceSpan Span);

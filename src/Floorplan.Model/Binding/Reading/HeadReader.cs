@@ -28,6 +28,8 @@ internal static class HeadReader
             Revisions = [.. statement.Revisions.Select(r => new Revision(r.Mark.Text, Text(r.Date), Text(r.Text)))],
             Products = [.. statement.Products.Select(p => new Product(p.Unit.Text, p.WeightEach?.Value))],
             People = Whom(statement.People),
+            Climate = statement.Climate is { } c ? new Climate(c.Winter.Value, c.Summer?.Value, c.Humidity?.Value, c.Span) : null,
+            Mains = statement.Mains is { } m ? new Mains(m.Pressure.Value, m.Temperature?.Value, m.Span) : null,
             Owner = Text(statement.Owner),
             Site = Text(statement.Site),
             DrawnBy = Text(statement.DrawnBy),

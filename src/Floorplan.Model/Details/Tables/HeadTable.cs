@@ -1,6 +1,7 @@
 using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
+using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Model.Details.Tables;
 
@@ -22,6 +23,16 @@ internal static class HeadTable
             PlanDetails.People,
             p => FormattableString.Invariant($"{p.Who?.Text} {p.Least?.Value}{(p.MostPercent is { } most ? $" to {most:0.##} %" : "")}")
                 .Trim(),
+            (text, _) => text),
+        SaidRows<PlanStatement>.Part<ClimateSyntax, string>(
+            "climate",
+            PlanDetails.Climate,
+            c => string.Join(' ', new[] { c.Winter, c.Summer, c.Humidity }.OfType<QuantitySyntax>().Select(q => q.Value.ToString())),
+            (text, _) => text),
+        SaidRows<PlanStatement>.Part<MainsSyntax, string>(
+            "mains",
+            PlanDetails.Mains,
+            m => $"{m.Pressure.Value} {m.Temperature?.Value}".TrimEnd(),
             (text, _) => text),
         SaidRows<PlanStatement>.Of(PlanDetails.Owner),
         SaidRows<PlanStatement>.Of(PlanDetails.Site),

@@ -24,13 +24,12 @@ public sealed record DayInTime(
     /// <summary>Null where the day cannot be run.</summary>
     internal static DayInTime? Of(PlanFacts facts)
     {
-        if (facts.Day.Planned.Whole is not { } line)
+        if (facts.RecordedDay is not { } day)
         {
             return null;
         }
 
-        var record = new LineRecord();
-        var outcome = PlannedDay.Run(line, record: record);
+        var (outcome, record) = day;
         long end = Math.Max(Ticks.Minute, Math.Max(outcome.End, facts.Day.Planned.Work));
         long slot = SlotOf(end);
         return new DayInTime(

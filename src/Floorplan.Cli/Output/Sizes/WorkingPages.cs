@@ -1,0 +1,78 @@
+using Floorplan.Cli.Output.Printing;
+using Floorplan.Model;
+using Floorplan.Sizing.Sizes;
+using Floorplan.Sizing.Working;
+
+namespace Floorplan.Cli.Output.Sizes;
+
+/// <summary>What <c>size --working</c> prints: every figure, so that a person can follow it with a calculator.</summary>
+internal static class WorkingPages
+{
+    public static void Write(Page page, Plan plan, PlanSizes sizes)
+    {
+        page.Heading(plan.Head.Title);
+        foreach (var subject in sizes.Subjects)
+        {
+            page.Gap();
+            page.Heading(subject.Name);
+            foreach (var figure in subject.Figures)
+            {
+                Write(page, figure);
+            }
+
+            foreach (var table in subject.Tables)
+            {
+                Write(page, table);
+            }
+
+            foreach (var missing in subject.Missing)
+            {
+                page.Line(new Piece($"not said: {missing.What}; write `{missing.Write}`", Tone.Warning));
+            }
+        }
+
+        page.Gap();
+        foreach (string caution in SizeText.Cautions(sizes))
+        {
+            page.Prose(caution);
+        }
+    }
+
+    private static void Write(Page page, Figure figure)
+    {
+        string of = figure.Of == Figure.WholePlan ? "" : $" ({figure.Of})";
+        page.Line(new Piece($"{figure.Name}{of} = {figure.Text}", Tone.Strong));
+        page.Line($"  {figure.Formula}");
+        page.Line($"  = {figure.Substituted}");
+        foreach (var input in figure.Inputs)
+        {
+            page.Line($"    {input.Name} {input.Text}: {Origin(input)}");
+        }
+
+        page.Line($"  by {figure.Source.Text}");
+    }
+
+    private static string Origin(FigureInput input) => input switch
+    {
+        { Worked: { } } => "worked out above",
+        { Source: { } source } => source.Text,
+        { Line: { } line } => FormattableString.Invariant($"said in line {line.Position.Line}"),
+        _ => "",
+    };
+
+    private static void Write(Page page, SizeTable table)
+    {
+        int[] widths = [.. table.Heads.Select((h, i) => Math.Max(h.Length, table.Rows.Select(r => r[i].Length).DefaultIfEmpty(0).Max()))];
+        page.Gap();
+        page.Heading(table.Title);
+        page.Line(new Piece(Row(table.Heads), Tone.Strong));
+        foreach (var row in table.Rows)
+        {
+            page.Line(Row(row));
+        }
+
+        page.Gap();
+
+        string Row(IReadOnlyList<string> cells) => string.Join("  ", cells.Select((c, i) => c.PadRight(widths[i]))).TrimEnd();
+    }
+}

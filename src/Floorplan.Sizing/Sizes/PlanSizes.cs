@@ -1,0 +1,18 @@
+using Floorplan.Sizing.Working;
+
+namespace Floorplan.Sizing.Sizes;
+
+/// <summary>All that a unit needs, subject by subject.</summary>
+public sealed record PlanSizes(IReadOnlyList<SizedSubject> Subjects)
+{
+    /// <summary>Subjects that the plan has nothing of are left out.</summary>
+    internal static PlanSizes Of(PlanFacts facts) => new([.. All(facts).OfType<SizedSubject>()]);
+
+    /// <summary>Each figure once, in the order of the subjects.</summary>
+    public IEnumerable<Figure> Figures => Subjects.SelectMany(s => s.Figures).Distinct();
+
+    private static IEnumerable<SizedSubject?> All(PlanFacts facts)
+    {
+        yield return facts.WaterSizes;
+    }
+}
