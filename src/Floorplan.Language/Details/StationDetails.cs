@@ -75,11 +75,11 @@ public static class StationDetails
         ["pause 22 s every 26 fish", "pause 24 s every 26 fish", "pause 24 s every 31 fish"],
         StationReading.Pause);
 
-    public static Detail<QuantitySyntax> Rework { get; } = new(
+    public static Detail<ReworkSyntax> Rework { get; } = new(
         "rework",
-        "what share of the pieces is worked on a second time",
-        ["rework 4 %", "rework 6 %"],
-        c => StationReading.ShareOf(c, "a share of the pieces"));
+        "what share of the pieces is worked on a second time, and at which earlier station they begin again",
+        ["rework 4 %", "rework 6 %", "rework 6 % at gutting"],
+        StationReading.Rework);
 
     public static Detail<LengthSyntax> WorkHeight { get; } = Forms.Length(
         "work height",

@@ -150,6 +150,17 @@ internal static class StationReading
         return count;
     }
 
+    /// <summary><c>rework 5 %</c> or <c>rework 5 % at wash</c></summary>
+    public static ReworkSyntax? Rework(Cursor c)
+    {
+        if (ShareOf(c, "a share of the pieces") is not { } share)
+        {
+            return null;
+        }
+
+        return c.Try("at") ? c.Name("the station where they begin again") is { } at ? new ReworkSyntax(share, at) : null : new(share, null);
+    }
+
     /// <summary><c>pause 20 s every 25 fish</c></summary>
     public static PauseSyntax? Pause(Cursor c) =>
         c.Quantity("how long the pause is", QuantityKind.Time) is { } time && c.Expect("every")

@@ -33,7 +33,8 @@ internal static class ProductUnits
     /// <summary>What differs for a product is of a product that there is.</summary>
     private static void CompareFor(List<Statement> statements, List<string> products, Mistakes mistakes)
     {
-        var named = statements.SelectMany(s => s.Details).Select(d => d.Value).OfType<ForProductSyntax>().Select(f => f.Product);
+        var named = statements.SelectMany(s => s.Details).Select(d => d.Value).OfType<ForProductSyntax>().Select(f => f.Product)
+            .Concat(statements.OfType<FlowStatement>().Select(f => f.Product).OfType<NameSyntax>());
         foreach (var product in named.Where(n => !products.Exists(p => p.Equals(n.Text, StringComparison.OrdinalIgnoreCase))))
         {
             mistakes.Add(

@@ -93,7 +93,8 @@ public static class PlanThings
     {
         var first = chain.First();
         string stops = string.Join(" -> ", chain.Select(l => l.To.Name).Prepend(first.From.Name));
-        return new PlanThing($"flow {flow.Stream.ToString().ToLowerInvariant()}", stops, flow.Label, null, first.Span, [.. Facts(
+        string product = flow.Product is null ? "" : $" for {flow.Product}";
+        return new PlanThing($"flow {flow.Stream.ToString().ToLowerInvariant()}{product}", stops, flow.Label, null, first.Span, [.. Facts(
             ("by", first.Carriage.Kind.ToString().ToLowerInvariant()),
             (
                 "size", string.Join(

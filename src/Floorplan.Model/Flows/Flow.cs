@@ -8,7 +8,11 @@ using Floorplan.Model.Stations;
 namespace Floorplan.Model.Flows;
 
 /// <summary>One stream of the day: its chains of stops, leg by leg, in the order written.</summary>
-public sealed record Flow(Stream Stream, string Label, IReadOnlyList<Leg> Legs, SourceSpan Span);
+public sealed record Flow(Stream Stream, string Label, IReadOnlyList<Leg> Legs, SourceSpan Span)
+{
+    /// <summary>The one product of the plan that goes this way; null for all that have no flow of their own.</summary>
+    public string? Product { get; init; }
+}
 
 public enum Stream
 {

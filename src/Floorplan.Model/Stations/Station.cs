@@ -92,6 +92,9 @@ public sealed record Station
     /// <summary>The share of pieces that are worked on a second time.</summary>
     public Quantity? Rework => Said.Figure(StationTable.Rework);
 
+    /// <summary>The earlier station where those begin again; null where it is done at once.</summary>
+    public string? ReworkAt => Said.Get(StationTable.ReworkAt)?.Id;
+
     public Quantity? Batch => Said.Figure(StationTable.Batch);
 
     public Quantity? Cycle => Said.Figure(StationTable.Cycle);
@@ -200,6 +203,9 @@ public enum NeedKind
     /// <summary>Water of 82 C near, to dip knives and saws in.</summary>
     Sterilizer,
 }
+
+/// <summary>A station that another one names.</summary>
+public sealed record SaidStation(string Id, SourceSpan Span);
 
 /// <summary>Waste per product unit and the id of the bin that it goes to (null when not said).</summary>
 public sealed record Waste(Quantity? Amount, string? BinId, SourceSpan Span)

@@ -21,5 +21,10 @@ internal sealed class FlowParser : StatementParser<FlowStatement>
     {
         s.Stream = c.Word("a stream", Streams);
         s.Label = c.TryText();
+        if (c.Try("for"))
+        {
+            s.Product = c.Name("a product of the plan");
+            s.Label ??= c.TryText();
+        }
     }
 }

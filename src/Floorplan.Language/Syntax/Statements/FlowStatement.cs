@@ -10,6 +10,9 @@ public sealed class FlowStatement : Statement
     /// <summary><c>product</c>, <c>waste</c>, <c>people</c>, <c>supplies</c> or <c>returns</c>.</summary>
     public WordSyntax? Stream { get; internal set; }
 
+    /// <summary>The one product that goes this way; null for all that have no flow of their own.</summary>
+    public NameSyntax? Product { get; internal set; }
+
     public IReadOnlyList<ChainSyntax> Chains => Values(FlowDetails.Line);
 }
 

@@ -33,6 +33,10 @@ public sealed record WorkSyntax(QuantitySyntax? Each, WordSyntax? Kind)
     public QuantitySyntax? Spread { get; init; }
 }
 
+/// <summary><c>rework 5 %</c>, <c>rework 5 % at wash</c></summary>
+/// <param name="At">The earlier station where they begin again; null where it is done at once.</param>
+public sealed record ReworkSyntax(QuantitySyntax Share, NameSyntax? At);
+
 /// <summary><c>pause 20 s every 25 fish</c></summary>
 public sealed record PauseSyntax(QuantitySyntax Time, QuantitySyntax Every);
 

@@ -30,6 +30,6 @@ internal sealed class FlowMaker(StopFinder stops)
             }
         }
 
-        return new Flow(flow.Stream, flow.Label, legs, flow.Span);
+        return new Flow(flow.Stream, flow.Label, legs, flow.Span) { Product = flow.Product };
     }
 }

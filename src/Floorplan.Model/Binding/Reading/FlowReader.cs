@@ -20,7 +20,7 @@ internal static class FlowReader
             statement.Label?.Text ?? "",
             [.. statement.Chains.Select(
                 c => new ChainDraft([.. c.Stops.Select(s => new NameRef(s.Text, s.Span))], CarriageOf(c), PeriodOf(c), c.Span))],
-            statement.HeadSpan);
+            statement.Product?.Text, statement.HeadSpan);
     }
 
     private static Carriage? CarriageOf(ChainSyntax chain) => chain.Carriage?.Text switch

@@ -22,6 +22,11 @@ internal sealed class StationPlacer(IReadOnlyDictionary<string, Room> rooms, Nam
                 names.ReportUnknown(waste.BinId!, "bin", waste.Span, n => n.What == "bin");
             }
 
+            if (station.Said.Get(StationTable.ReworkAt) is { } again && names.Find(again.Id)?.What is not "station")
+            {
+                names.ReportUnknown(again.Id, "station", again.Span, n => n.What == "station");
+            }
+
             TellWeights(station);
             if (placed is { Failed: false, Box: { } box })
             {

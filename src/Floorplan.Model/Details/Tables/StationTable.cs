@@ -42,7 +42,10 @@ public static class StationTable
 
     public static SaidRow<StationStatement, Quantity> PauseEvery { get; } = Rows.Part("pause every", StationDetails.Pause, p => p.Every);
 
-    public static SaidRow<StationStatement, Quantity> Rework { get; } = Rows.Of(StationDetails.Rework);
+    public static SaidRow<StationStatement, Quantity> Rework { get; } = Rows.Part("rework", StationDetails.Rework, r => r.Share);
+
+    public static SaidRow<StationStatement, SaidStation> ReworkAt { get; } = Rows.Part<ReworkSyntax, SaidStation>(
+        "rework at", StationDetails.Rework, r => r.At is { } at ? new SaidStation(at.Text, at.Span) : null, (at, _) => at.Id);
 
     public static SaidRow<StationStatement, WorkKind> WorkKind { get; } = new(
         "work",
@@ -113,8 +116,8 @@ public static class StationTable
     /// <summary>In the order that they are told.</summary>
     public static IReadOnlyList<SaidRow<StationStatement>> All { get; } =
     [
-        Size, Place, Turned, Workers, WorkEach, WorkSpread, WorkKind, Pause, PauseEvery, Rework, WorkHeight, Batch, Cycle, Stays, Holds,
-        Waits, ForProducts, Needs, Clears, Wastes, WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
+        Size, Place, Turned, Workers, WorkEach, WorkSpread, WorkKind, Pause, PauseEvery, Rework, ReworkAt, WorkHeight, Batch, Cycle, Stays,
+        Holds, Waits, ForProducts, Needs, Clears, Wastes, WeightEmpty, WeightFull, Cost, Hung, Underside, OnWheels,
         AirGap, Inlet, Circuit, Volume,
     ];
 

@@ -15,18 +15,21 @@ internal static class DayCurves
         var counts = record.Steps.ToLookup(c => c.Step);
         var stores = DayStore.Of(facts.Plan, facts.Day).Select(store =>
         {
-            int step = outcome.Line.Steps.Index().First(s => s.Item.Name == store.Id && s.Item.Places == LineStep.Unlimited).Index;
+            int step = outcome.Line.Steps.Index().First(s => s.Item.Name == store.Id).Index;
             return Curve(
                 DayCurveKind.Store, store.Id, planned.Things, store.Holds, store.FullAt,
                 counts[step].Select(c => (c.At, (double)c.Started)),
                 end);
         });
+
+        // What is at a station is written down for the first time that product is there.
+        var steps = outcome.Line.Steps.Index().Where(s => s.Item.SameAs < 0).ToList();
         return
         [
             .. stores,
-            .. outcome.Line.Steps.Index().Where(s => s.Item is { Places: > 1 and < LineStep.Unlimited, Stay.Mean: > 0 })
+            .. steps.Where(s => s.Item is { Places: > 1 and < LineStep.Unlimited, Stay.Mean: > 0 })
                 .Select(s => Places(s.Item, counts[s.Index], planned.Things, end)),
-            .. outcome.Line.Steps.Index().Where(s => planned.Stations[s.Index]?.Waits is not null && s.Item.Waits > 0)
+            .. steps.Where(s => planned.Stations[s.Index]?.Waits is not null && s.Item.Waits > 0)
                 .Select(s => Curve(
                     DayCurveKind.Queue, s.Item.Name, planned.Things, s.Item.Waits, null,
                     counts[s.Index].Select(c => (c.At, (double)c.Waiting)), end)),

@@ -9,7 +9,8 @@ internal static class StationLanes
     public static IReadOnlyList<DayLane> Of(PlannedLine planned, LineOutcome outcome, LineRecord record, long slot, long end)
     {
         var counts = record.Steps.ToLookup(c => c.Step);
-        return [.. outcome.Line.Steps.Index().Where(s => planned.Stations[s.Index] is not null && Works(s.Item)).Select(s =>
+        var works = outcome.Line.Steps.Index().Where(s => planned.Stations[s.Index] is not null && s.Item.SameAs < 0 && Works(s.Item));
+        return [.. works.Select(s =>
         {
             var sums = new SlotSums(slot, end);
             long since = 0;

@@ -8,6 +8,8 @@ internal sealed class EventQueue
 
     public bool IsEmpty => queue.Count == 0;
 
+    public int Count => queue.Count;
+
     public void Add(long at, EventKind kind, int what, int person = -1, int items = 0, int product = 0)
         => queue.Enqueue(new LineEvent(at, kind, what, person, items, product), new EventPlace(at, added++));
 

@@ -123,10 +123,10 @@ internal sealed partial class LineRun
 
     private void Finish(int s, int product, int items)
     {
-        steps[s].Finish(product, items, now);
-        if (movesFrom[s].Length == 0)
+        int back = steps[s].Finish(product, items, now);
+        if (ends[s][product])
         {
-            Leave(s, product, items);
+            Leave(s, product, items - back);
         }
 
         Look(s);
@@ -145,6 +145,11 @@ internal sealed partial class LineRun
                 outProducts[outCount] = product;
             }
 
+            if (outSteps.Length > 0)
+            {
+                outSteps[outCount] = s;
+            }
+
             outs[outCount++] = now;
         }
     }
@@ -161,7 +166,7 @@ internal sealed partial class LineRun
         var state = moves[one.What];
         var move = state.Of(one.Product);
         state.SetOut(one.Product, -one.Items);
-        steps[move.To].Come(one.Product, one.Items, now, wereExpected: true);
+        steps[move.To].Come(one.Product, one.Items, now, wereExpected: true, move.IsBack);
         if (one.Person >= 0)
         {
             people[one.Person].At = move.To;

@@ -76,13 +76,13 @@ internal sealed partial class LineRun
         }
         else
         {
-            steps[move.From].Take(product, 1, now);
+            steps[move.From].Take(product, 1, now, move.IsBack);
         }
 
         state.Trips++;
         state.Items += items;
         state.SetOut(product, items);
-        steps[move.To].Expect(product, items);
+        steps[move.To].At(product).Expect(items, move.IsBack);
         if (who >= 0)
         {
             people[who].IsBusy = true;
@@ -99,7 +99,7 @@ internal sealed partial class LineRun
         {
             // What takes no time and nobody has happened.
             state.SetOut(product, -items);
-            steps[move.To].Come(product, items, now, wereExpected: true);
+            steps[move.To].Come(product, items, now, wereExpected: true, move.IsBack);
             Look(move.To);
         }
         else

@@ -11,16 +11,25 @@ internal sealed partial class LineRun
         return new LineOutcome(
             line, now, eventCount, [.. outs.AsSpan(0, outCount)], insideTime,
             [.. steps.Select(s => new StepOutcome(
-                s.Step.Name, s.Started, s.MostWaiting, s.MostHere, s.WaitingTime, s.GoingTime, s.HandsTime, s.BlockedTime))],
+                s.Step.Title, s.Started, s.MostWaiting, s.MostHere, s.WaitingTime, s.GoingTime, s.HandsTime, s.BlockedTime))],
             [.. moves.Select(m => new MoveOutcome(m.Trips, m.Items))],
             [.. people.Select(p => new PersonOutcome(
                 p.Crew, p.Working, p.Carrying, p.Walking, p.Emptying, p.Washing, now - p.Busy, p.Until, p.Metres, p.Trips))],
-            [.. bins.Select(b => new BinOutcome(b.Bin, b.Sum, b.Emptied, b.FullAt))], outProducts);
+            [.. bins.Select(b => new BinOutcome(b.Bin, b.Sum, b.Emptied, b.FullAt))], outProducts)
+        {
+            OutSteps = outSteps,
+            Locked = locked,
+        };
     }
 
     /// <summary>Items and people's time are neither made nor lost. If they were, it would be our fault, not that of the plan.</summary>
     private void Prove()
     {
+        if (locked is not null)
+        {
+            return;
+        }
+
         if (inside != 0 || outCount != line.Items || supplied.Sum() != line.Items)
         {
             throw new InvalidOperationException($"{line.Items} items came to the line, {outCount} left it, {inside} are in it");

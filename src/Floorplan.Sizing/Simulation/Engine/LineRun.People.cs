@@ -53,20 +53,40 @@ internal sealed partial class LineRun
                 continue;
             }
 
-            foreach (int m in movesFrom[person.At])
+            if (times[person.At] is { } same ? Array.Exists(same, s => CarryOn(crew, p, s)) : CarryOn(crew, p, person.At))
             {
-                if (crew == Of(moves[m].Move.Crew) && ToGo(m) is >= 0 and var load)
-                {
-                    Go(m, load, p, Walk(p, person.At));
-                    return true;
-                }
-            }
-
-            if (crew == Of(steps[person.At].Crew) && Startable(person.At, byHand: true) is >= 0 and var product)
-            {
-                Start(person.At, product, p, Walk(p, person.At));
                 return true;
             }
+
+            if (times[person.At] is { } station ? Array.Exists(station, s => Work(crew, p, s)) : Work(crew, p, person.At))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool CarryOn(CrewJobs crew, int who, int s)
+    {
+        foreach (int m in movesFrom[s])
+        {
+            if (crew == Of(moves[m].Move.Crew) && ToGo(m) is >= 0 and var load)
+            {
+                Go(m, load, who, Walk(who, s));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Work(CrewJobs crew, int who, int s)
+    {
+        if (crew == Of(steps[s].Crew) && Startable(s, byHand: true) is >= 0 and var product)
+        {
+            Start(s, product, who, Walk(who, s));
+            return true;
         }
 
         return false;

@@ -56,8 +56,18 @@ internal sealed partial class LineRun
 
     private void Write(LineRecord into, int s)
     {
-        var state = steps[s];
-        into.Steps.Add(new StepCount(now, s, state.Waiting, state.Going, state.Hands, state.Done, state.Started, state.Here));
+        if (times[s] is not { } same)
+        {
+            var state = steps[s];
+            into.Steps.Add(new StepCount(now, s, state.Waiting, state.Going, state.Hands, state.Done, state.Started, state.Here));
+            return;
+        }
+
+        // One station is one station, how often the product may come to it.
+        int Sum(Func<StepState, int> of) => same.Sum(t => of(steps[t]));
+        into.Steps.Add(new StepCount(
+            now, same[^1], Sum(t => t.Waiting), Sum(t => t.Going), Sum(t => t.Hands), Sum(t => t.Done), Sum(t => t.Started),
+            Sum(t => t.Here)));
     }
 
     private void LookAtMove(int m)
@@ -92,13 +102,18 @@ internal sealed partial class LineRun
 
         if (state.Loaded == 0)
         {
-            state.Product = FirstDone(from);
+            if (FirstReady(state, from) is not (>= 0 and var first))
+            {
+                return;
+            }
+
+            state.Product = first;
         }
 
-        int items = Math.Min(from.At(state.Product).Done, state.Of(state.Product).Load - state.Loaded);
+        int items = Math.Min(state.Ready(from, state.Product), state.Of(state.Product).Load - state.Loaded);
         if (items > 0)
         {
-            from.Take(state.Product, items, now);
+            from.Take(state.Product, items, now, state.Move.IsBack);
             state.Loaded += items;
             Look(state.Move.From);
         }
@@ -126,16 +141,18 @@ internal sealed partial class LineRun
         }
     }
 
-    /// <summary>The first product that is done.</summary>
-    private static int FirstDone(StepState from)
+    /// <summary>The first product that is done and goes this way; -1 for none.</summary>
+    private static int FirstReady(MoveState move, StepState from)
     {
-        int product = 0;
-        while (from.At(product).Done == 0)
+        for (int product = 0; product < from.Products; product++)
         {
-            product++;
+            if (move.Ready(from, product) > 0)
+            {
+                return product;
+            }
         }
 
-        return product;
+        return -1;
     }
 
     /// <summary>The first product of which a job may begin at a step; -1 for none.</summary>
@@ -182,13 +199,13 @@ internal sealed partial class LineRun
         {
             int on = state.Product;
             bool goes = state.Loaded > 0 && state.Standing > 0 && to.Room(on) >= state.Loaded
-                && (state.Loaded >= state.Of(on).Load || isRelaxed || from.At(on).IsEmpty && IsLast(state.Move.From, on));
+                && (state.Loaded >= state.Of(on).Load || isRelaxed || from.At(on).IsEmpty && IsLast(state.Move.From, on, m));
             return goes ? on : -1;
         }
 
         for (int product = 0; from.Done > 0 && product < from.Products; product++)
         {
-            if (from.At(product).Done > 0 && to.Room(product) > 0)
+            if (state.Ready(from, product) > 0 && (state.Move.IsBack ? to.At(product).BackRoom : to.Room(product)) > 0)
             {
                 return product;
             }
@@ -198,8 +215,15 @@ internal sealed partial class LineRun
     }
 
     /// <summary>Whether no more items of a product will come to a step.</summary>
-    private bool IsLast(int s, int product)
+    /// <param name="but">A load that does not count, since it is asked for.</param>
+    private bool IsLast(int s, int product, int but = -1)
     {
+        if (round.Has(s))
+        {
+            return round.IsLast(s, but, t => steps[t].At(product), m => moves[m], product)
+                && supplied[product] == line.SupplyOf(product).Items;
+        }
+
         if (s == 0)
         {
             return supplied[product] == line.SupplyOf(product).Items;
@@ -209,6 +233,11 @@ internal sealed partial class LineRun
         {
             var state = moves[m];
             int from = state.Move.From;
+            if (!state.Of(product).IsTaken)
+            {
+                continue;
+            }
+
             if (state.Under(product) > 0 || (state.Loaded > 0 && state.Product == product) || !steps[from].At(product).IsEmpty
                 || !IsLast(from, product))
             {

@@ -14,6 +14,9 @@ internal sealed partial class LineRun
     private const int StepsOfWeight = 4;
     private const int CountedAtOnce = 1024;
 
+    /// <summary>It begins and it ends.</summary>
+    private const int EventsOfRest = 2;
+
     private readonly ProductLine line;
     private readonly StepState[] steps;
     private readonly MoveState[] moves;
@@ -26,6 +29,9 @@ internal sealed partial class LineRun
     private readonly Random arrivals;
     private readonly EventQueue events = new();
     private readonly long[] outs;
+    private readonly bool[][] ends;
+    private readonly LineRound round;
+    private readonly int[]?[] times;
     private readonly bool[] looked;
     private readonly int[] toLook;
     private readonly int[] toGive;
@@ -34,7 +40,9 @@ internal sealed partial class LineRun
     private int outCount;
     private readonly int[] supplied;
     private readonly int[] outProducts;
+    private readonly int[] outSteps;
     private bool isRelaxed;
+    private LineLock? locked;
     private int breaks;
     private long restFrom;
     private long now;
@@ -56,6 +64,10 @@ internal sealed partial class LineRun
         bins = [.. line.Bins.Select(b => new BinState(b))];
         movesFrom = ByStep(m => m.From);
         movesTo = ByStep(m => m.To);
+        ends = [.. steps.Select((_, s) => (bool[])[.. line.ByProduct(
+            p => !Array.Exists(movesFrom[s], m => moves[m].Of(p) is { IsTaken: true, IsBack: false }))])];
+        round = new LineRound(line, movesFrom, movesTo);
+        times = ShareStations();
         int[] depth = Depths();
         crews = [.. line.Crews.Select((_, c) => new CrewJobs(line, c, depth))];
         people =
@@ -70,6 +82,7 @@ internal sealed partial class LineRun
         outs = new long[line.Items];
         supplied = new int[line.Products];
         outProducts = line.Products > 1 ? new int[line.Items] : [];
+        outSteps = ends.Index().Count(e => e.Index > 0 && Array.Exists(e.Item, x => x)) > 1 ? new int[line.Items] : [];
         stepsOfEvent = StepsOfWeight * line.RunWeight / Math.Max(1, (long)line.Items * line.Steps.Count);
         looked = new bool[steps.Length];
         toLook = new int[steps.Length];
@@ -91,6 +104,29 @@ internal sealed partial class LineRun
         return [.. Enumerable.Range(0, line.Steps.Count).Select(s => all[s].ToArray())];
     }
 
+    /// <summary>Steps that are one station, the last time first; null for a step that is alone.</summary>
+    private int[]?[] ShareStations()
+    {
+        var all = new int[]?[steps.Length];
+        foreach (var station in line.Steps.Index().GroupBy(s => s.Item.SameAs < 0 ? s.Index : s.Item.SameAs).Where(g => g.Count() > 1))
+        {
+            int[] same = [.. station.Select(s => s.Index).OrderDescending()];
+            var state = new StationState([.. same.Reverse().Select(s => steps[s])]);
+            foreach (int s in same)
+            {
+                all[s] = same;
+                steps[s].Station = state;
+            }
+        }
+
+        foreach (var back in line.Moves.Where(m => m.IsBack))
+        {
+            steps[back.To].HasOwnRoom = true;
+        }
+
+        return all;
+    }
+
     /// <summary>Unlike that of the library, the same in every process.</summary>
     private static int HashCode(int seed, int stream) => unchecked((seed * 486_187_739) + ((stream + 2) * 1_000_003));
 
@@ -101,7 +137,7 @@ internal sealed partial class LineRun
         for (int round = 0; round < steps.Length; round++)
         {
             bool changed = false;
-            foreach (var move in line.Moves)
+            foreach (var move in line.Moves.Where(m => !m.IsBack))
             {
                 if (depth[move.From] < depth[move.To] + 1 && depth[move.To] < steps.Length)
                 {
@@ -154,20 +190,26 @@ internal sealed partial class LineRun
                 Steps.Take(CountedAtOnce * stepsOfEvent);
             }
 
-            if (events.IsEmpty && inside > 0)
+            if (IsStill(one.Kind) && inside > 0)
             {
                 // What is last at a step that several feed shows only when all of them are empty.
                 LookAll();
                 Settle();
             }
 
-            if (events.IsEmpty && inside > 0)
+            if (IsStill(one.Kind) && inside > 0)
             {
                 // Two products that each wait for more of their own would wait for ever: what is there goes on.
                 isRelaxed = true;
                 LookAll();
                 Settle();
                 isRelaxed = false;
+            }
+
+            if (IsStill(one.Kind) && inside > 0)
+            {
+                locked = new LockFinder(line, steps, moves, movesFrom, times).Find(now);
+                break;
             }
         }
 
@@ -178,7 +220,26 @@ internal sealed partial class LineRun
         }
     }
 
+    /// <summary>Nothing will happen any more, but for the next rest.</summary>
+    private bool IsStill(EventKind last)
+        => events.IsEmpty || (events.Count == EventsOfRest && line.RestEvery > 0 && breaks == 0 && last == EventKind.BreakEnded);
+
     private void Look(int step)
+    {
+        if (times[step] is not { } same)
+        {
+            LookOne(step);
+            return;
+        }
+
+        // What is put down last is looked at first: those who are there for the last time.
+        for (int i = same.Length - 1; i >= 0; i--)
+        {
+            LookOne(same[i]);
+        }
+    }
+
+    private void LookOne(int step)
     {
         if (!looked[step])
         {

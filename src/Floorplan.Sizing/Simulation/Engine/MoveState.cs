@@ -12,7 +12,7 @@ internal sealed class MoveState(LineMove[] byProduct)
     public LineMove Move => byProduct[0];
 
     /// <summary>One that carries any product in loads carries all.</summary>
-    public bool HasCarrier { get; } = byProduct.Any(m => m.Load > 1);
+    public bool HasCarrier { get; } = byProduct.Any(m => m is { IsTaken: true, Load: > 1 });
 
     /// <summary>Trolleys that stand at the start.</summary>
     public int Standing { get; set; } = byProduct[0].Carriers;
@@ -26,6 +26,14 @@ internal sealed class MoveState(LineMove[] byProduct)
     public int Trips { get; set; }
 
     public int Items { get; set; }
+
+    /// <summary>Items of a product that are done and go this way.</summary>
+    public int Ready(StepState from, int product)
+    {
+        var move = byProduct[product];
+        var at = from.At(product);
+        return !move.IsTaken ? 0 : move.IsBack ? at.ToSendBack : at.Done - at.ToSendBack;
+    }
 
     public LineMove Of(int product) => byProduct[product];
 

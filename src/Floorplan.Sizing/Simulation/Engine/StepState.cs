@@ -10,12 +10,27 @@ internal sealed class StepState(LineStep[] byProduct)
     private const double Slack = 1e-9;
 
     private readonly ProductAtStep[] products = [.. byProduct.Select(s => new ProductAtStep(s))];
+    private StationState? station;
     private long since;
 
     /// <summary>As the first product sees it: its name, and what all products share.</summary>
     public LineStep Step => byProduct[0];
 
     public int Products => byProduct.Length;
+
+    /// <summary>What the times that the product is at one station share; null where it is there once.</summary>
+    public StationState? Station
+    {
+        get => station;
+        set
+        {
+            station = value;
+            HasOwnRoom = value is not null;
+        }
+    }
+
+    /// <summary>Each product, and each time that it is there, has room of its own to wait: where something comes again.</summary>
+    public bool HasOwnRoom { get; set; }
 
     /// <summary>Who works at it, for any product; -1 where it runs by itself.</summary>
     public int Crew { get; } = byProduct.Max(s => s.Crew);
@@ -67,6 +82,14 @@ internal sealed class StepState(LineStep[] byProduct)
     /// <summary>How many more items of a product may set out for here.</summary>
     public int Room(int product)
     {
+        if (HasOwnRoom)
+        {
+            var own = products[product];
+            double places = (double)own.Step.Places * own.Step.Batch;
+            double free = station?.Free(own) ?? StationState.Free(this, own);
+            return (int)Math.Clamp(Math.Floor((free * places) + Slack) + own.Step.Waits - own.Usual, int.MinValue, int.MaxValue);
+        }
+
         if (products.Length == 1)
         {
             var only = products[0];
@@ -89,9 +112,14 @@ internal sealed class StepState(LineStep[] byProduct)
     public bool HasPlace(int product)
     {
         var step = byProduct[product];
-        if (NeedsHands(product) && Hands >= step.Hands || Taken > 0 && IsChangedFor(product))
+        if (NeedsHands(product) && (station?.Hands ?? Hands) >= step.Hands || (station?.Taken ?? Taken) > 0 && IsChangedFor(product))
         {
             return false;
+        }
+
+        if (station is not null)
+        {
+            return station.Used + (1.0 / step.Places) <= 1 + Slack;
         }
 
         if (products.Length == 1)
@@ -109,16 +137,16 @@ internal sealed class StepState(LineStep[] byProduct)
     }
 
     /// <summary>Whether a job of this product asks for other settings than the last one did.</summary>
-    public bool IsChangedFor(int product) => Last >= 0 && Last != product && byProduct[product].ChangeOver > 0;
+    public bool IsChangedFor(int product)
+    {
+        int last = station?.Last ?? Last;
+        return last >= 0 && last != product && byProduct[product].ChangeOver > 0;
+    }
 
-    public void Expect(int product, int items) => products[product].Coming += items;
-
-    public void Come(int product, int items, long now, bool wereExpected)
+    public void Come(int product, int items, long now, bool wereExpected, bool isBack = false)
     {
         Pass(now);
-        var at = products[product];
-        at.Waiting += items;
-        at.Coming -= wereExpected ? items : 0;
+        products[product].Come(items, wereExpected, isBack);
         Waiting += items;
         Here += items;
         MostWaiting = Math.Max(MostWaiting, Waiting);
@@ -129,17 +157,17 @@ internal sealed class StepState(LineStep[] byProduct)
     public void Start(int product, int items, long now, bool byHand)
     {
         Pass(now);
-        var at = products[product];
-        at.Waiting -= items;
-        at.Taken++;
-        at.Going++;
-        at.Started += items;
+        products[product].Start(items);
         Waiting -= items;
         Taken++;
         Going++;
         Started += items;
         Hands += byHand ? 1 : 0;
         Last = product;
+        if (station is not null)
+        {
+            station.Last = product;
+        }
     }
 
     public void HandsOff(long now)
@@ -148,21 +176,22 @@ internal sealed class StepState(LineStep[] byProduct)
         Hands--;
     }
 
-    public void Finish(int product, int items, long now)
+    /// <returns>How many of them are to be sent back.</returns>
+    public int Finish(int product, int items, long now)
     {
         Pass(now);
         Going--;
         Done += items;
-        products[product].Finish(items);
+        return products[product].Finish(items);
     }
 
     /// <summary>Takes items away that are done; a place is free when its whole job is gone.</summary>
-    public void Take(int product, int items, long now)
+    public void Take(int product, int items, long now, bool isBack = false)
     {
         Pass(now);
         Done -= items;
         Here -= items;
-        Taken -= products[product].Take(items);
+        Taken -= products[product].Take(items, isBack);
     }
 
     /// <summary>Adds up to now; before every change.</summary>

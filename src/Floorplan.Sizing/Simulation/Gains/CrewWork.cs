@@ -39,14 +39,14 @@ public sealed record CrewWork(string Name, int People, IReadOnlyList<HandTask> T
             if (step.Crew == crew && step.Work.Mean > 0)
             {
                 double each = (step.Work.Mean * (1 + step.Rework)) + (step.PauseEvery > 0 ? step.Pause / (double)step.PauseEvery : 0);
-                tasks.Add(new HandTask($"work at {step.Name}", (long)(each * run.Steps[s].Items / items)));
+                tasks.Add(new HandTask($"work at {step.Title}", (long)(each * run.Steps[s].Items / items)));
             }
 
-            foreach (var (move, m) in line.Moves.Select((move, m) => (move, m)).Where(x => x.move.From == s && x.move.Crew == crew))
+            foreach (var (m, move) in line.Moves.Index().Where(x => x.Item.IsTaken && x.Item.From == s && x.Item.Crew == crew))
             {
                 long trip = move.There + (move.Load > 1 ? move.Back : 0);
                 tasks.Add(new HandTask(
-                    $"carry from {step.Name} to {line.Steps[move.To].Name}", (long)((double)trip * run.Moves[m].Trips / items)));
+                    $"carry from {step.Title} to {line.Steps[move.To].Title}", (long)((double)trip * run.Moves[m].Trips / items)));
             }
         }
 

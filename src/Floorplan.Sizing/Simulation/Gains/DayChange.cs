@@ -19,7 +19,7 @@ public sealed record DayChange(string Of, string Text, Func<ProductLine, Product
     [
         .. line.Crews.Select((_, c) => Person(line, c)),
         .. line.Steps.Index().SelectMany(s => OfStep(line, s.Index)),
-        .. line.Moves.Index().Where(m => m.Item.Load > 1 && m.Item.Crew >= 0).Select(m => Trolley(line, m.Index)),
+        .. line.Moves.Index().Where(m => m.Item is { IsTaken: true, Load: > 1, Crew: >= 0 }).Select(m => Trolley(line, m.Index)),
     ];
 
     private static DayChange Person(ProductLine line, int c) => new(
@@ -32,7 +32,7 @@ public sealed record DayChange(string Of, string Text, Func<ProductLine, Product
     private static IEnumerable<DayChange> OfStep(ProductLine line, int s)
     {
         var step = line.Steps[s];
-        if (step.Places == LineStep.Unlimited || step is { Work.Mean: 0, Stay.Mean: 0 })
+        if (step.SameAs >= 0 || step.Places == LineStep.Unlimited || step is { Work.Mean: 0, Stay.Mean: 0 })
         {
             yield break;
         }

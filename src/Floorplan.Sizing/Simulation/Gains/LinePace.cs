@@ -7,6 +7,9 @@ namespace Floorplan.Sizing.Simulation.Gains;
 /// <param name="Half">Half of the 95 % band where work times differ from piece to piece; 0 where all times are fixed.</param>
 public readonly record struct LinePace(double PerHour, double Half)
 {
+    /// <summary>Of the first run that locked itself; null where none did.</summary>
+    public LineLock? Locked { get; private init; }
+
     /// <summary>Runs with other draws, where times differ.</summary>
     public const int Runs = 10;
 
@@ -20,12 +23,13 @@ public readonly record struct LinePace(double PerHour, double Half)
     {
         if (!line.HasSpread)
         {
-            return new LinePace(first.SteadyRate, 0);
+            return new LinePace(first.SteadyRate, 0) { Locked = first.Locked };
         }
 
-        double[] rates = [first.SteadyRate, .. Enumerable.Range(1, Runs - 1).Select(seed => LineRun.Of(line, seed).SteadyRate)];
+        List<LineOutcome> runs = [first, .. Enumerable.Range(1, Runs - 1).Select(seed => LineRun.Of(line, seed))];
+        double[] rates = [.. runs.Select(r => r.SteadyRate)];
         double mean = rates.Average();
         double variance = rates.Sum(r => (r - mean) * (r - mean)) / (Runs - 1);
-        return new LinePace(mean, StudentForTen * Math.Sqrt(variance / Runs));
+        return new LinePace(mean, StudentForTen * Math.Sqrt(variance / Runs)) { Locked = runs.Find(r => r.Locked is not null)?.Locked };
     }
 }

@@ -59,7 +59,7 @@ public sealed record VariedFigure(string Name, int From, int To, Func<ProductLin
     };
 
     private static string Names(ProductLine line)
-        => string.Join(", ", line.Steps.Where(s => s.Work.Mean + s.Stay.Mean > 0).Select(s => s.Name));
+        => string.Join(", ", line.Steps.Where(s => s.SameAs < 0 && s.Work.Mean + s.Stay.Mean > 0).Select(s => s.Name));
 
     private static int? Number(string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number is >= 1 and <= Most

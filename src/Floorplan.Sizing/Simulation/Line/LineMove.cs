@@ -5,6 +5,12 @@ namespace Floorplan.Sizing.Simulation.Line;
 /// <param name="To">Index of the step.</param>
 public sealed record LineMove(int From, int To)
 {
+    /// <summary>Whether the product goes this way at all.</summary>
+    public bool IsTaken { get; init; } = true;
+
+    /// <summary>The way of those that are worked on a second time, and of no others.</summary>
+    public bool IsBack { get; init; }
+
     /// <summary>Items of one trip. Those of more than one collect on what carries them, and free their place.</summary>
     public int Load { get; init; } = 1;
 

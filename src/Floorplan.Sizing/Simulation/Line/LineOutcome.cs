@@ -11,6 +11,12 @@ public sealed record LineOutcome(
     IReadOnlyList<MoveOutcome> Moves, IReadOnlyList<PersonOutcome> People, IReadOnlyList<BinOutcome> Bins,
     IReadOnlyList<int> OutProducts)
 {
+    /// <summary>At which step each item left, in order; empty where only one is an end of the line.</summary>
+    public IReadOnlyList<int> OutSteps { get; init; } = [];
+
+    /// <summary>Why not all items came out; null where they did.</summary>
+    public LineLock? Locked { get; init; }
+
     /// <summary>
     /// Items an hour, without the first and the last tenth of the items: there the line fills and runs dry. It is the slope of the line
     /// through what is out by when (least squares), because items that leave in batches would tilt one through two of them.
@@ -19,6 +25,11 @@ public sealed record LineOutcome(
     {
         get
         {
+            if (Locked is not null)
+            {
+                return 0;
+            }
+
             int from = Outs.Count / 10;
             int count = Outs.Count - (2 * from);
             double middle = 0;

@@ -11,6 +11,18 @@ public sealed record LineStep
 
     public required string Name { get; init; }
 
+    /// <summary>
+    /// Index of the step that is the first time at this station, where the product comes to it again; -1 for that first time itself. The
+    /// places and hands are those of the station; each time has room of its own to wait.
+    /// </summary>
+    public int SameAs { get; init; } = -1;
+
+    /// <summary>Which time it is: 1, 2.</summary>
+    public int Time { get; init; } = 1;
+
+    /// <summary><c>bench</c>, or <c>bench, time 2</c>.</summary>
+    public string Title => Time > 1 ? FormattableString.Invariant($"{Name}, time {Time}") : Name;
+
     /// <summary>How many jobs at a time: hooks of a rail, places of a rack, machines.</summary>
     public int Places { get; init; } = 1;
 
@@ -31,6 +43,9 @@ public sealed record LineStep
 
     /// <summary>Share of the items that are worked on a second time, spread evenly; 0 to 1.</summary>
     public double Rework { get; init; }
+
+    /// <summary>Share of the items that are sent back from here, by the way that is <see cref="LineMove.IsBack"/>; 0 to below 1.</summary>
+    public double SentBack { get; init; }
 
     /// <summary>After that, for the whole job, without hands: a cycle of a machine, a stay in a tank.</summary>
     public TaskTime Stay { get; init; }

@@ -45,7 +45,9 @@ public sealed record ProductLine
     /// <summary>Where people stand at each step, in metres; empty where walking takes no time, null where a step is nowhere.</summary>
     public IReadOnlyList<(double X, double Y)?> Places { get; init; } = [];
 
-    public ProductLine WithStep(int index, Func<LineStep, LineStep> change) => this with { Steps = With(Steps, index, change) };
+    /// <summary>What changes at a station changes each time that the product is there.</summary>
+    public ProductLine WithStep(int index, Func<LineStep, LineStep> change)
+        => this with { Steps = [.. Steps.Select((x, i) => i == index || x.SameAs == index ? change(x) : x)] };
 
     public ProductLine WithMove(int index, Func<LineMove, LineMove> change) => this with { Moves = With(Moves, index, change) };
 
@@ -92,9 +94,14 @@ public sealed record ProductLine
             int[] own = [.. Crews.Select((_, c) => Steps.Count(s => s.Crew == c) + Moves.Count(m => m.Crew == c))];
             int jobs = Crews.Select((crew, c) => own[c] + crew.Helps.Sum(h => own[h])).DefaultIfEmpty(0).Max();
             int people = Crews.Select(c => c.People).DefaultIfEmpty(0).Max();
-            return (long)Items * Steps.Count * Products * (1 + ((jobs + people) / LooksOfAnItem));
+            long once = (long)Items * Steps.Count * Products * (1 + ((jobs + people) / LooksOfAnItem));
+            double times = Steps.Aggregate(1.0, (all, s) => all / (1 - s.SentBack));
+            return times > 1 ? (long)Math.Min(TooMuch, once * times) : once;
         }
     }
+
+    /// <summary>More than anything that is run, and small enough to be multiplied.</summary>
+    private const double TooMuch = 1e12;
 
     /// <summary>So many looks cost as much as an item at a step. Own estimate.</summary>
     private const int LooksOfAnItem = 8;

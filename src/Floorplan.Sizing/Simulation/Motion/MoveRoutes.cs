@@ -18,8 +18,13 @@ public sealed record MoveRoutes(
         var taken = new Dictionary<(string, string), int>();
         var waste = Ways(facts, Stream.Waste).ToLookup(w => w.From.Name);
         return new MoveRoutes(
-            [.. line.Moves.Select(m => Next((line.Steps[m.From].Name, line.Steps[m.To].Name)))],
+            [.. line.Moves.Select(m => m.IsBack
+                ? Back(facts.Day.Planned.Stops[m.From], facts.Day.Planned.Stops[m.To])
+                : Next((line.Steps[m.From].Name, line.Steps[m.To].Name)))],
             [.. line.Bins.Select(b => waste[b.Name].Select(Path).FirstOrDefault(p => p is not null))]);
+
+        IReadOnlyList<(double X, double Y)>? Back(Stop from, Stop to)
+            => SentBack.RouteOf(facts, from, to) is { Path.NumPoints: > 1 } way ? [.. way.Path.Coordinates.Select(c => (c.X, c.Y))] : null;
 
         // Two flows may have a way between the same places: the line has a move for each, in the order of the flows.
         IReadOnlyList<(double X, double Y)>? Next((string From, string To) key)

@@ -34,7 +34,7 @@ public sealed record DayFrame(long StartUp, long FirstOut, long LastOut, long Ha
     /// <summary>Floors of the rooms that product goes through, and each station on its way, shared by the crew.</summary>
     private static long Estimate(PlannedLine planned, int people)
     {
-        List<Station> stations = [.. planned.Stations.OfType<Station>()];
+        List<Station> stations = [.. planned.Stations.OfType<Station>().Distinct()];
         double floor = stations.Select(s => s.Room).DistinctBy(r => r.Id).Sum(r => r.AreaSquareMetres);
         double seconds = (floor * DayAssumptions.WashFloor) + (stations.Count * DayAssumptions.WashStation);
         return Ticks.FromSeconds(seconds / Math.Max(1, people));

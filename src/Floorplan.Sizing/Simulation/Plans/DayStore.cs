@@ -17,22 +17,28 @@ public sealed record DayStore(string Id, int Items, double? Holds, long? FullAt)
             yield break;
         }
 
-        var goesOn = paced.Line.Moves.Select(m => m.From).ToHashSet();
+        bool isOnly = paced.OutSteps.Count == 0;
+        var ends = isOnly ? EndsOf(paced.Line) : paced.OutSteps.ToHashSet();
         for (int s = 0; s < paced.Steps.Count; s++)
         {
-            if (day.Planned.Stations[s] is { Role: StationRole.Store } store && !goesOn.Contains(s))
+            if (day.Planned.Stations[s] is { Role: StationRole.Store } store && ends.Contains(s))
             {
-                yield return Of(plan, day, paced, store, paced.Steps[s].Items);
+                yield return Of(plan, day, paced, store, s);
             }
         }
     }
 
-    /// <summary>With one store at the end its items are those that leave the line; of several each has its share in turn.</summary>
-    private static DayStore Of(Plan plan, PlannedDay day, LineOutcome paced, Station store, int items)
+    private static HashSet<int> EndsOf(ProductLine line)
+        => [.. Enumerable.Range(0, line.Steps.Count).Except(line.Moves.Where(m => !m.IsBack).Select(m => m.From))];
+
+    /// <summary>Its items are those that leave the line there.</summary>
+    private static DayStore Of(Plan plan, PlannedDay day, LineOutcome paced, Station store, int step)
     {
-        double share = items / (double)Math.Max(1, paced.Outs.Count);
+        List<int> outs = [.. Enumerable.Range(0, paced.Outs.Count).Where(i => paced.OutSteps.Count == 0 || paced.OutSteps[i] == step)];
+        int items = outs.Count;
         double?[] holds = [.. day.Planned.Products.Select(p => StepOfStation.Holds(plan, store, p.Product))];
-        if (Array.Exists(holds, h => h is not > 0))
+        var comes = outs.Select(ProductOf).ToHashSet();
+        if (comes.Any(p => holds[p] is not > 0))
         {
             return new DayStore(store.Id, items, holds.Length == 1 ? holds[0] : null, null);
         }
@@ -40,12 +46,14 @@ public sealed record DayStore(string Id, int Items, double? Holds, long? FullAt)
         // Each item takes its part of the room: with several products they are not of one size.
         double used = 0;
         long? fullAt = null;
-        for (int i = 0; i < paced.Outs.Count; i++)
+        foreach (int i in outs)
         {
-            used += share / holds[paced.OutProducts.Count > 0 ? paced.OutProducts[i] : 0]!.Value;
+            used += 1 / holds[ProductOf(i)]!.Value;
             fullAt ??= used > 1 + 1e-9 ? paced.Outs[i] : null;
         }
 
         return new DayStore(store.Id, items, used > 0 ? Math.Round(items / used, 6) : null, fullAt);
+
+        int ProductOf(int item) => paced.OutProducts.Count > 0 ? paced.OutProducts[item] : 0;
     }
 }

@@ -13,6 +13,9 @@ namespace Floorplan.Sizing.Simulation.Plans;
 /// <param name="To">The same.</param>
 internal sealed record LineWay(Stop From, Stop To, IReadOnlyList<LegRoute> Legs)
 {
+    /// <summary>The product that the flow is for; empty for all.</summary>
+    public string Product => Legs[0].Flow.Product ?? "";
+
     /// <summary>The items are there from the start.</summary>
     public bool IsStart { get; init; }
 

@@ -1,3 +1,4 @@
+using Floorplan.Language.Quantities;
 using Floorplan.Sizing.Simulation.Engine;
 using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Line;
@@ -24,11 +25,32 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
 
         List<LineOutcome> runs = [.. planned.Products.Select(p => LineRun.Of(Fast(p.Line)))];
         List<LinePace> paces = [.. runs.Select(r => LinePace.Of(r.Line, r))];
+        var paced = LineRun.Of(whole);
+        if ((paced.Locked ?? paces.Select(p => p.Locked).FirstOrDefault(l => l is not null)) is { } locked)
+        {
+            return new PlannedDay(planned.WithoutLine(LockOf(planned, whole, locked)), null, null);
+        }
+
         int tightest = Enumerable.Range(0, paces.Count).MinBy(p => paces[p].PerHour / planned.Products[p].PerHour);
-        return new PlannedDay(planned with { Tightest = tightest }, LineRun.Of(whole), runs[tightest])
+        return new PlannedDay(planned with { Tightest = tightest }, paced, runs[tightest])
         {
             Paces = paces,
         };
+    }
+
+    /// <summary>A line that locks itself cannot be run: that is told, with what to write.</summary>
+    private static DayNeed LockOf(PlannedLine planned, ProductLine line, LineLock locked)
+    {
+        string names = string.Join(", ", locked.Steps.Select(s => line.Steps[s].Name).Distinct());
+        int waits = Math.Max(locked.Items, line.Steps[locked.Wait].Waits + 1);
+        string name = line.Steps[locked.Wait].Name;
+        var span = planned.Stations[locked.Wait]?.Span;
+        string at = QuantityText.Time(Ticks.Seconds(locked.At));
+        return new DayNeed(
+            span is null ? "day" : name,
+            $"the line locks itself after {at}: each of {names} is full of what waits for the next",
+            FormattableString.Invariant($"`waits {waits} {planned.Unit}` in station {name}, or let fewer come at a time"),
+            span ?? default);
     }
 
     /// <summary>

@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
+using Floorplan.Model.Flows;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Simulation.Line;
 
@@ -16,6 +17,9 @@ public sealed record PlannedLine(
     /// <summary>The product whose target is the hardest to make; the first until that is known.</summary>
     public int Tightest { get; init; }
 
+    /// <summary>By step.</summary>
+    internal IReadOnlyList<Stop> Stops { get; init; } = [];
+
     /// <summary>The line as that product sees it, alone; null where something is missing.</summary>
     public ProductLine? Line => Products.Count > 0 ? Products[Tightest].Line : null;
 
@@ -24,6 +28,9 @@ public sealed record PlannedLine(
 
     /// <summary>The word for its items: <c>fish</c>.</summary>
     public string Unit => Products.Count > 0 ? Products[Tightest].Unit : "items";
+
+    /// <summary>The same where it cannot be run after all.</summary>
+    internal PlannedLine WithoutLine(DayNeed need) => new(null, [], Stations, [need]);
 
     /// <summary>How long the working day is, of all products.</summary>
     public long Work => Products.Sum(p => p.Work);

@@ -15,9 +15,6 @@ internal sealed class PlannedLineMaker
 {
     private const string Outside = "outside";
 
-    /// <summary>A unit with more stations in its line is no small one; own bound.</summary>
-    private const int MostSteps = 500;
-
     /// <summary>All work and stays of a day, in ticks, so that sums stay exact; own bound.</summary>
     private const double LongestDay = 100 * 366.0 * 24 * Ticks.Hour;
 
@@ -25,8 +22,7 @@ internal sealed class PlannedLineMaker
     private readonly Plan plan;
     private readonly List<DayNeed> needs = [];
     private readonly List<LineWay> ways;
-    private readonly Dictionary<string, int> places = new(StringComparer.Ordinal);
-    private readonly List<Stop> stops = [];
+    private readonly LineWays line;
     private readonly List<LineCrew> crews = [];
     private readonly Dictionary<string, int> crewOf = new(StringComparer.Ordinal);
 
@@ -35,6 +31,7 @@ internal sealed class PlannedLineMaker
         this.facts = facts;
         plan = facts.Plan;
         ways = [.. LineWay.During(facts, Stream.Product)];
+        line = new LineWays(ways);
     }
 
     public static PlannedLine Of(PlanFacts facts) => new PlannedLineMaker(facts).Make();
@@ -51,38 +48,19 @@ internal sealed class PlannedLineMaker
 
         AddHelp();
 
-        // Product leaves a store after work, so the way from it is none of the day.
-        var product = ways.Where(w => !(w.From is StationStop { Station.Role: StationRole.Store } && w.To is OutsideStop)).ToList();
-        if (product.Count == 0)
+        if (line.All.Count == 0)
         {
             Need("plan", "no flow of product", "`flow product` with the stations in order, such as `outside -> d1 -> bench -> rack`");
         }
 
-        PlaceOf(new OutsideStop(default), isStart: true);
-        foreach (var way in product)
-        {
-            PlaceOf(way.From, isStart: true);
-            PlaceOf(way.To, isStart: false);
-        }
-
-        bool[] goesOn = new bool[stops.Count];
-        product.ForEach(w => goesOn[Index(w.From, true)] = true);
-        if (product.Count > 0 && !product.Exists(w => w.From is OutsideStop))
-        {
-            Connect(product, goesOn);
-        }
-
         // Without a target the figures of the stations are asked for all the same.
         var asked = targets.Count > 0 ? targets : [new PlannedTarget(0, StepOfStation.Unit(plan), 1, Ticks.Hour, 1)];
-        var lots = asked.Select(t => Lot(t, product, goesOn)).ToList();
-        if (stops.Count > MostSteps)
+        var nets = asked.Select(NetOf).ToList();
+        var back = SentBack.Of(facts, line, nets, needs);
+        var lots = asked.Zip(nets, (t, n) => Lot(t, n, back)).ToList();
+        if (line.Places.IsTooMany)
         {
-            Need("plan", FormattableString.Invariant($"{stops.Count} places in the line of product, more than are run"), "two plans");
-        }
-
-        if (RoundTrip.IsIn(stops.Count, lots[0].Moves))
-        {
-            Need("plan", "the product goes round in a circle", "the flow so that no station comes twice");
+            Need("plan", FormattableString.Invariant($"more than {LinePlaces.Most} places in the line of product"), "two plans");
         }
 
         if (targets.Count == 0 || targets.Count < plan.Day!.Targets.Count)
@@ -91,10 +69,10 @@ internal sealed class PlannedLineMaker
         }
 
         long hours = targets.Sum(t => t.Hours);
-        var (bins, waste) = PlannedBins.Of(facts, stops, crewOf);
-        lots = [.. lots.Select(l => l with { Steps = [.. l.Steps.Select((s, i) => s with { Waste = waste[i] })] })];
-        var line = Empty(bins, PlannedTarget.Breaks(plan, hours), hours);
-        var alone = lots.ConvertAll(l => line with { Steps = l.Steps, Moves = l.Moves, Supply = l.Supply });
+        var (bins, waste) = PlannedBins.Of(facts, Stops, crewOf);
+        lots = [.. lots.Select(l => l with { Steps = [.. l.Steps.Select((s, i) => s with { Waste = WasteOf(i) })] })];
+        var shared = Empty(bins, PlannedTarget.Breaks(plan, hours), hours);
+        var alone = lots.ConvertAll(l => shared with { Steps = l.Steps, Moves = l.Moves, Supply = l.Supply });
         long from = targets[0].Hours;
         var later = new List<LineLot>();
         for (int p = 1; p < lots.Count; p++)
@@ -108,12 +86,44 @@ internal sealed class PlannedLineMaker
         return needs.Count > 0
             ? Missing()
             : new PlannedLine(
-                whole, [.. targets.Zip(alone, (t, l) => new PlannedProduct(t.Product, t.Unit, t.Rate, t.Hours, l))], StationOfStep(), []);
+                whole, [.. targets.Zip(alone, (t, l) => new PlannedProduct(t.Product, t.Unit, t.Rate, t.Hours, l))], StationOfStep(), [])
+            {
+                Stops = Stops,
+            };
+
+        // What is thrown away of a piece is thrown away once, however often the piece comes.
+        IReadOnlyList<(int Bin, double Kilograms)> WasteOf(int place) => line.Places.All[place].SameAs >= 0
+            ? []
+            : [.. waste[place].Select(w => (w.Item1, w.Item2 * back.Once(place)))];
+    }
+
+    private IReadOnlyList<Stop> Stops => line.Stops;
+
+    /// <summary>The ways that a product takes; told where there are none.</summary>
+    private LineNet NetOf(PlannedTarget target)
+    {
+        var net = line.NetOf(target.Unit);
+        if (net is null && line.All.Count > 0)
+        {
+            Need(
+                "plan", $"no flow of product for {target.Unit}",
+                $"`flow product for {target.Unit}` with the stations in order, or take `for` out of the flow that they take too");
+        }
+
+        if (net is not null && line.EndsTooEarly(net) is { } place)
+        {
+            Need(
+                place.Stop.Name,
+                $"the product comes to {place.Stop.Name} again and does not go on from there, though it does the first time",
+                $"the way on from {place.Stop.Name} as the last line of the flow, in the order in which the product goes");
+        }
+
+        return net ?? line.Places.Net();
     }
 
     private PlannedLine Missing() => new(null, [], StationOfStep(), [.. needs.DistinctBy(n => n.Missing)]);
 
-    private IReadOnlyList<Station?> StationOfStep() => [.. stops.Select(s => (s as StationStop)?.Station)];
+    private IReadOnlyList<Station?> StationOfStep() => [.. Stops.Select(s => (s as StationStop)?.Station)];
 
     /// <summary>What is too much to be run is told.</summary>
     private void Bound(ProductLine line)
@@ -128,19 +138,21 @@ internal sealed class PlannedLineMaker
         {
             Need(
                 "day",
-                FormattableString.Invariant($"{line.Items} items through {stops.Count} places with {crews.Sum(c => c.People)} people are ")
+                FormattableString.Invariant($"{line.Items} items through {Stops.Count} places with {crews.Sum(c => c.People)} people are ")
                     + "more than are run",
                 "a shorter day, or count in trays or crates");
         }
     }
 
     /// <summary>The steps and ways as one product sees them.</summary>
-    private LineLot Lot(PlannedTarget target, List<LineWay> product, bool[] goesOn)
+    private LineLot Lot(PlannedTarget target, LineNet net, SentBack back)
     {
-        List<LineMove> moves = [.. product.Select(w => Move(w, target.Product))];
-        var coming = moves.ToLookup(m => m.To);
+        List<LineMove> moves = [.. line.All.Select(w => Move(w, target.Product, net)), .. back.Moves(net, CrewAt)];
+        var coming = moves.Where(m => m is { IsTaken: true, IsBack: false }).ToLookup(m => m.To);
         return new LineLot(
-            target.Supply(plan), 0, [.. stops.Select((s, i) => Step(s, target.Product, !goesOn[i], coming[i]))], moves);
+            target.Supply(plan), 0,
+            [.. line.Places.All.Select((p, i) => Step(p, i, target.Product, net, coming[i]) with { SentBack = back.ShareOf(net, i) })],
+            moves);
     }
 
     /// <summary>What all products share: people, bins, breaks and where people stand.</summary>
@@ -154,7 +166,7 @@ internal sealed class PlannedLineMaker
         Places = Places(),
         Breaks = breaks,
         RestShare = breaks.Sum(b => b.To - b.From) / (double)hours,
-        Rooms = [.. stops.Select(RoomOf)],
+        Rooms = [.. Stops.Select(RoomOf)],
         HandWash = Ticks.Of(plan.Day?.HandWash) ?? Ticks.FromSeconds(DayAssumptions.HandWash),
         WalkingSpeed = DayAssumptions.Empty,
     };
@@ -182,41 +194,18 @@ internal sealed class PlannedLineMaker
         ? plan.Rooms.Index().First(r => r.Item.Id == at.Station.Room.Id).Index
         : -1;
 
-    /// <summary>A line that begins at a station, where the day's items are from the start.</summary>
-    private void Connect(List<LineWay> product, bool[] goesOn)
-    {
-        var ends = product.Select(w => w.To.Name).ToHashSet(StringComparer.Ordinal);
-        foreach (var first in product.Where(w => !ends.Contains(w.From.Name)).DistinctBy(w => w.From.Name).ToList())
-        {
-            product.Add(new LineWay(new OutsideStop(default), first.From, [first.Legs[0] with { Route = null }]) { IsStart = true });
-        }
-
-        goesOn[0] = true;
-    }
-
-    /// <summary>Where product comes from and where it leaves to are two places.</summary>
-    private int PlaceOf(Stop stop, bool isStart)
-    {
-        string name = Name(stop, isStart);
-        if (!places.TryGetValue(name, out int place))
-        {
-            places[name] = place = stops.Count;
-            stops.Add(stop);
-        }
-
-        return place;
-    }
-
-    private static string Name(Stop stop, bool isStart) => stop is OutsideStop && !isStart ? "outside again" : stop.Name;
-
-    private int Index(Stop stop, bool isStart) => places[Name(stop, isStart)];
-
-    private LineStep Step(Stop stop, int product, bool isLast, IEnumerable<LineMove> coming)
+    private LineStep Step(LinePlace place, int index, int product, LineNet net, IEnumerable<LineMove> coming)
     {
         int load = coming.Select(m => m.Load).DefaultIfEmpty(0).Max();
-        return stop switch
+        var step = place.Stop switch
         {
-            StationStop { Station: var station } => StepOfStation.Of(plan, station, product, CrewAt(station), isLast, needs) with
+            StationStop when !net.Has(index) => new LineStep
+            {
+                Name = place.Stop.Name,
+                Places = line.All.Any(w => w.From == index) ? 1 : LineStep.Unlimited,
+            },
+            StationStop { Station: var station } => StepOfStation.Of(
+                plan, station, product, CrewAt(station), !net.GoesOn(index), needs) with
             {
                 // What a load brings has room on the trolley or beside the work until it is taken.
                 Waits = Math.Max(load, StepOfStation.Waits(plan, station, product)),
@@ -224,17 +213,18 @@ internal sealed class PlannedLineMaker
             OutsideStop => new LineStep { Name = Outside, Places = LineStep.Unlimited },
 
             // Set down on the sill, taken from there.
-            _ => new LineStep { Name = stop.Name, Places = Math.Max(1, load) },
+            _ => new LineStep { Name = place.Stop.Name, Places = Math.Max(1, load) },
         };
+        return step with { SameAs = place.SameAs, Time = place.Time };
     }
 
-    private LineMove Move(LineWay way, int product)
+    private LineMove Move(PlacedWay placed, int product, LineNet net)
     {
-        int from = Index(way.From, true);
-        int to = Index(way.To, false);
+        var (way, from, to) = (placed.Way, placed.From, placed.To);
+        bool isTaken = placed.Nets.Contains(net);
         if (way.IsStart)
         {
-            return new LineMove(from, to);
+            return new LineMove(from, to) { IsTaken = isTaken };
         }
 
         if (way.Legs.FirstOrDefault(l => l.Route is null) is { } blocked)
@@ -242,7 +232,7 @@ internal sealed class PlannedLineMaker
             Need(
                 way.From.Name, blocked.Blocked ?? $"no way from {blocked.Leg.From.Name} to {blocked.Leg.To.Name}",
                 "what the finding on that way asks for");
-            return new LineMove(from, to);
+            return new LineMove(from, to) { IsTaken = isTaken };
         }
 
         double metres = way.Millimetres / 1000;
@@ -265,6 +255,7 @@ internal sealed class PlannedLineMaker
         double handling = byPerson ? DayAssumptions.PickAndPut * (way.Carriage.Kind == CarriageKind.Trolley ? items : 1) : 0;
         return new LineMove(from, to)
         {
+            IsTaken = isTaken,
             Load = items,
             Carriers = way.Carriage.Trolleys ?? 1,
             There = Ticks.FromSeconds((metres / speed) + handling),
@@ -296,7 +287,7 @@ internal sealed class PlannedLineMaker
     /// <summary>With empty hands people take the straight way from where they stand to where they stand next.</summary>
     private IReadOnlyList<(double X, double Y)?> Places() =>
     [
-        .. stops.Select((s, i) => s is OutsideStop ? OutsidePlace(isStart: i == 0) : facts.Space.StandingAt(s) ?? Middle(s))
+        .. Stops.Select((s, i) => s is OutsideStop ? OutsidePlace(isStart: i == 0) : facts.Space.StandingAt(s) ?? Middle(s))
             .Select(c => c is null ? ((double, double)?)null : (c.X / 1000, c.Y / 1000)),
     ];
 

@@ -26,7 +26,7 @@ internal static class StepOfStation
             Work = TaskTime.HandSeconds(Ticks.Seconds(work), Share(station.WorkSpread)),
             Pause = pauseEvery > 0 ? Ticks.Of(station.Pause) ?? 0 : 0,
             PauseEvery = pauseEvery,
-            Rework = Share(station.Rework),
+            Rework = station.ReworkAt is null ? Share(station.Rework) : 0,
             Hands = Hands(station),
             Crew = work > 0 ? crew : -1,
         };
