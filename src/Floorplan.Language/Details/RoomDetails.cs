@@ -2,7 +2,6 @@ using Floorplan.Language.Parsing;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
-using Floorplan.Language.Words;
 
 namespace Floorplan.Language.Details;
 
@@ -48,8 +47,10 @@ public static class RoomDetails
         "keep",
         "the temperature that it keeps",
         ["keep 2 C", "keep -4 C"],
-        c => c.Quantity("a temperature", QuantityKind.Temperature))
-    { Use = Use.NotYet };
+        c => c.Quantity("a temperature", QuantityKind.Temperature));
+
+    public static Detail<QuantitySyntax> Cooling { get; } = Forms.Quantity(
+        "cooling", "what its cooling unit carries away", "a power", [QuantityKind.Power], "cooling 2.3 kW", "cooling 3.1 kW");
 
     public static Detail<QuantitySyntax> Light { get; } = Forms.Quantity(
         "light", "its light level", "a light level", [QuantityKind.Illuminance], "light 221 lux", "light 543 lux");
@@ -74,7 +75,7 @@ public static class RoomDetails
         Clashes = (a, b) => a.Any(f => b.Any(g => g.Surface.Text == f.Surface.Text)),
     };
 
-    public static IReadOnlyList<Detail> All { get; } = [Slice, Area, Place, Keep, Light, Washed, Finish];
+    public static IReadOnlyList<Detail> All { get; } = [Slice, Area, Place, Keep, Cooling, Light, Washed, Finish];
 
     private static SliceSyntax? SliceOf(Cursor c)
     {

@@ -28,6 +28,9 @@ public sealed record Room
     /// <summary>The temperature that the room keeps, in C; null when not said.</summary>
     public double? KeepCelsius { get; init; }
 
+    /// <summary>Heat that its cooling unit carries away, in W; null when not said.</summary>
+    public double? CoolingWatts { get; init; }
+
     /// <summary>Light in lux; null when not said.</summary>
     public double? Lux { get; init; }
 

@@ -13,5 +13,7 @@ internal static class PowerAndLightRules
         new LightMissing(),
         new TooDark(),
         new TooLittleAir(),
+        new SteamWithoutExtract(),
+        new CoolingTooSmall(),
     ];
 }

@@ -24,6 +24,9 @@ public sealed class RoomStatement : Statement
 
     public QuantitySyntax? Keep => Value(RoomDetails.Keep);
 
+    /// <summary>What its cooling unit carries away.</summary>
+    public QuantitySyntax? Cooling => Value(RoomDetails.Cooling);
+
     public QuantitySyntax? Light => Value(RoomDetails.Light);
 
     /// <summary>True for <c>washed down</c>, false for <c>kept dry</c>, null when not said.</summary>

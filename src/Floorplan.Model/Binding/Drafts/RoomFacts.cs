@@ -9,6 +9,8 @@ internal sealed record RoomFacts(RoomDraft Shape, string Label, HygieneClass Cla
 {
     public double? KeepCelsius { get; init; }
 
+    public double? CoolingWatts { get; init; }
+
     public double? Lux { get; init; }
 
     public bool? WashedDown { get; init; }

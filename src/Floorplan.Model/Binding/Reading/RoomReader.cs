@@ -21,6 +21,7 @@ internal sealed class RoomReader(Reports reports)
         return new RoomFacts(shape, statement.Label?.Text ?? "", ClassOf(statement))
         {
             KeepCelsius = statement.Keep is { Value.Unit.Kind: QuantityKind.Temperature } keep ? keep.Value.Base : null,
+            CoolingWatts = statement.Cooling is { Value.Unit.Kind: QuantityKind.Power } cooling ? cooling.Value.Base : null,
             Lux = statement.Light is { Value.Unit.Kind: QuantityKind.Illuminance } light ? light.Value.Base : null,
             WashedDown = statement.WashedDown,
             Finishes = statement.Finishes.GroupBy(f => f.Surface.Text).ToDictionary(g => g.Key, g => g.Last().Text.Text),

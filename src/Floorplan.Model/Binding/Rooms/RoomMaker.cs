@@ -47,6 +47,7 @@ internal sealed class RoomMaker(PlanDraft draft, NameTable names, Reports report
             CeilingHeight = facts.CeilingHeight ?? draft.Shell.Shell.CeilingHeight,
             CarvedFrom = laid.CarvedFrom,
             KeepCelsius = facts.KeepCelsius,
+            CoolingWatts = facts.CoolingWatts,
             Lux = facts.Lux ?? lux,
             WashedDown = facts.WashedDown ?? facts.Class is HygieneClass.Dirty or HygieneClass.Clean,
             Falls = falls,

@@ -22,6 +22,7 @@ internal static class RoomTable
         SaidRows<RoomStatement>.Of(RoomDetails.In),
         SaidRows<RoomStatement>.Place(RoomDetails.Place),
         SaidRows<RoomStatement>.Of(RoomDetails.Keep),
+        SaidRows<RoomStatement>.Of(RoomDetails.Cooling),
         SaidRows<RoomStatement>.Of(RoomDetails.Light),
         SaidRows<RoomStatement>.Part<Language.Syntax.Values.WordSyntax, bool>(
             "floor", RoomDetails.Washed, w => w.Text == "down", (isWashed, _) => isWashed ? "washed down" : "kept dry"),
