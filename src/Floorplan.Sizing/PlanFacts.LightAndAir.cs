@@ -1,5 +1,4 @@
 using Floorplan.Sizing.LightAndAir;
-using Floorplan.Sizing.LightAndAir.Lamps;
 using Floorplan.Sizing.LightAndAir.Rooms;
 using Floorplan.Sizing.Sizes;
 

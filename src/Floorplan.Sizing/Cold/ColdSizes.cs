@@ -96,6 +96,7 @@ internal static class ColdSizes
         string said = $"estimate in {time.Around}; the plan says {QuantityText.Time(time.Said)}";
         return time.Seconds is { } figure
             ? SizeRow.Of($"{figure.Name} in {time.Station.Id}", figure, said)
+            : time.Unknown is { } unknown ? new SizeRow($"cooling in {time.Station.Id}", "not estimated", unknown, null)
             : new SizeRow($"cooling in {time.Station.Id}", "never cold", said, null);
     }
 

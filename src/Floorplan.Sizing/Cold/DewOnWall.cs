@@ -31,7 +31,7 @@ internal sealed record DewOnWall(RoomSide Side, Figure Surface, Figure DewPoint)
             }
 
             var u = w.Figures.First(f => f.Of == room.Id && f.Name == $"U of {side.Name}");
-            string film = HeatUnits.Resistance(HeatPath.Inside, w.Units);
+            string film = HeatText.Resistance(HeatPath.Inside, w.Units);
             var surface = w.Of(
                 $"warm face of {side.Name}", room.Id, HeatPath.Surface(before.Celsius, inside.Celsius, side.Transmittance),
                 Measure.Temperature, "warm side - film x U x difference",

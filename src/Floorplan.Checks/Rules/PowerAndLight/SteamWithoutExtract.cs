@@ -34,7 +34,7 @@ internal sealed class SteamWithoutExtract : Rule
         room scald "Scalding" dirty from west to east
         door d1 scald to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
         drain fd1 floor in scald, 2000 from west, 2500 from south, 100
-        sink s1 hand in scald, 400 x 350, against east wall, 1200 from south
+        sink s1 hand in scald, 400 x 350, against north wall, 3000 from west
         water w1 cold hot in scald, north wall, 2400 from west, height 1200
         station tank "Scald tank" in scald
           size   900 x 700 x 900

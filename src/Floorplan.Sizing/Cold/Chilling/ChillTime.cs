@@ -15,6 +15,9 @@ namespace Floorplan.Sizing.Cold.Chilling;
 /// <param name="Around">What cools it, as printed: <c>water of 1 °C</c>.</param>
 public sealed record ChillTime(Station Station, int Product, Figure? Seconds, double Said, string Around)
 {
+    /// <summary>Why there is no estimate; null where there is one, or where it is never cold.</summary>
+    public string? Unknown { get; private init; }
+
     private const double BodyWarm = 38;
     private const double IceWater = 1;
     private const double Mains = 10;
@@ -41,7 +44,10 @@ public sealed record ChillTime(Station Station, int Product, Figure? Seconds, do
     private static readonly Source Frozen = new("Pham 1986, a slab", Origin.FromMemory);
     private static readonly Source Former = new("former 9 CFR 381.66(b)(2): 40 °F", Origin.FoundInPublicCopy);
 
-    /// <summary>Stations that say how long product stays; products whose weight or food is not known are left out.</summary>
+    /// <summary>Heavier pieces are no food, kg; own bound.</summary>
+    private const double Heaviest = 2000;
+
+    /// <summary>Stations that say how long product stays in cold water or in a cold room, with each product.</summary>
     internal static IReadOnlyList<ChillTime> Of(PlanFacts facts, Workings w) =>
     [
         .. from station in facts.Plan.Stations
@@ -49,10 +55,13 @@ public sealed record ChillTime(Station Station, int Product, Figure? Seconds, do
            let around = AroundIt(facts, station)
            where around is not null
            from product in facts.Plan.Head.Products.Index()
-           where PlannedLine.ItemKilograms(facts.Plan, product.Index) is > 0 and < 2000
            let food = ProductHeats.Of(product.Item.Unit)
-           where food.Parts is not null
-           select Make(facts, w, station, product.Index, food, around.Value),
+           let unknown = food.Parts is null ? $"no published figure for {product.Item.Unit}"
+               : PlannedLine.ItemKilograms(facts.Plan, product.Index) is > 0 and < Heaviest ? null
+               : $"what one weighs is not said; write `product {product.Item.Unit}, 2 kg each`"
+           select unknown is null
+               ? Make(facts, w, station, product.Index, food, around.Value)
+               : new ChillTime(station, product.Index, null, station.Stays!.Value.Base, "") { Unknown = unknown },
     ];
 
     private static (double Celsius, bool IsWater, FigureInput Input)? AroundIt(PlanFacts facts, Station station)

@@ -2,6 +2,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
+using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Weights;
 using NetTopologySuite.Geometries;
@@ -75,7 +76,7 @@ internal static class RoomSides
         double sum = 0;
         foreach (var edge in edges)
         {
-            double shared = edge.Intersection(near).Length;
+            double shared = Overlays.Stretches(edge, near).Length;
             sum += shared < 5 * Touch ? 0 : shared > edge.Length - (3 * Touch) ? edge.Length : shared;
         }
 

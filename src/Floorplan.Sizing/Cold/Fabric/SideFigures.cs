@@ -18,12 +18,12 @@ internal static class SideFigures
     {
         var units = w.Units;
         var build = side.Build;
-        string films = HeatUnits.Resistance(side.Films, units);
-        string core = HeatUnits.Thick(build.Core, units);
-        string conductivity = HeatUnits.Conductivity(build.Conductivity.Value, units);
+        string films = HeatText.Resistance(side.Films, units);
+        string core = HeatText.Thick(build.Core, units);
+        string conductivity = HeatText.Conductivity(build.Conductivity.Value, units);
         double plywood = BuildUp.ContainerFloor * 1000;
         string more = build.BareFloor
-            ? $" + {HeatUnits.Thick(plywood, units)} / {HeatUnits.Conductivity(Conductivity.Plywood.Value, units)}"
+            ? $" + {HeatText.Thick(plywood, units)} / {HeatText.Conductivity(Conductivity.Plywood.Value, units)}"
             : "";
         FigureInput[] inputs =
         [
@@ -32,11 +32,11 @@ internal static class SideFigures
             FigureInput.Taken("conductivity", conductivity, build.Conductivity.Source),
             FigureInput.Taken("films on both faces", films, Films),
             .. build.BareFloor
-                ? [FigureInput.Taken("floor of the box", HeatUnits.Thick(plywood, units), Plywood)]
+                ? [FigureInput.Taken("floor of the box", HeatText.Thick(plywood, units), Plywood)]
                 : Array.Empty<FigureInput>(),
         ];
         return w.Of(
-            $"U of {side.Name}", of, side.Transmittance, QuantityKind.Ratio, HeatUnits.Transmittance(side.Transmittance, units),
+            $"U of {side.Name}", of, side.Transmittance, QuantityKind.Ratio, HeatText.Transmittance(side.Transmittance, units),
             "1 / (films + thickness of the core / conductivity)", $"1 / ({films} + {core} / {conductivity}{more})", Iso, inputs);
     }
 

@@ -31,8 +31,7 @@ internal static class ColdRooms
         if (day is null)
         {
             missing.AddRange(facts.Day.Planned.Needs.Take(1).Select(n => new NotSaid(
-                $"{n.Missing.Replace("no ", "", StringComparison.Ordinal)}, for what the day brings into {room.Id}",
-                n.Write.Trim('`'), n.Span)));
+                $"the day, for what it brings into {room.Id}: {n.Missing}", n.Write.Replace("`", "", StringComparison.Ordinal), n.Span)));
         }
 
         var inside = new InsideLoads(facts.Plan, room, w);

@@ -46,9 +46,10 @@ internal sealed class DoorLoads(PlanFacts facts, Room room, Workings w)
         string size = $"{WorkingText.Long(opening.Width.Millimetres, w.Units)} x {WorkingText.Long(opening.Height.Millimetres, w.Units)}";
         var whileOpen = w.Of(
             $"heat through {opening.Id} while it is open", room.Id, open, Measure.Heat,
-            "0.221 A (hi - hr) ρr (1 - ρi/ρr)^½ (g H)^½ Fm, in kW and kJ/kg; i outside air, r room air",
-            $"{size}; {beyond.Temperature.Text} {beyond.Damp.Text} to {inside.Temperature.Text} {inside.Damp.Text}", Gosney,
-            FigureInput.Said("opening", size, opening.Span), beyond.Temperature, beyond.Damp, inside.Temperature, inside.Damp);
+            "0.221 A (hi - hr) ρr (1 - ρi/ρr)^½ (g H)^½ Fm in kW, m, kJ/kg and kg/m³; i air outside, r of the room;"
+                + " nothing where i is colder",
+            Numbers(opening, beyond), Gosney, FigureInput.Said("opening", size, opening.Span), beyond.Temperature, beyond.Damp,
+            inside.Temperature, inside.Damp);
         var share = Share(opening, day);
         double factor = Doorway.FlowFactor(beyond.Celsius - inside.Celsius);
         double kept = opening.Swing?.Kind == SwingKind.Strip ? 1 - Strips : 1;
@@ -61,6 +62,18 @@ internal sealed class DoorLoads(PlanFacts facts, Room room, Workings w)
         return new ColdLoad(
             $"{opening.Kind.ToString().ToLowerInvariant()} {opening.Id}".Replace("cargodoor", "doors", StringComparison.Ordinal),
             $"open {share.Text} of the day", w.Text(Math.Max(0, beyond.Celsius - inside.Celsius), Measure.TemperatureDifference), heat);
+    }
+
+    /// <summary>In SI units, as the equation is published.</summary>
+    private string Numbers(Opening opening, DesignAir beyond)
+    {
+        var (hot, light) = Doorway.Air(beyond.Pair);
+        var (cool, heavy) = Doorway.Air(inside.Pair);
+        string width = QuantityText.Plain(opening.Width.Metres, 3);
+        string height = QuantityText.Plain(opening.Height.Metres, 3);
+        return $"0.221 x {width} x {height} x ({QuantityText.Plain(hot)} - {QuantityText.Plain(cool)}) x {QuantityText.Plain(heavy, 4)}"
+            + $" x (1 - {QuantityText.Plain(light, 4)} / {QuantityText.Plain(heavy, 4)})^½ x (9.807 x {height})^½"
+            + $" x {QuantityText.Plain(Doorway.Factor(light, heavy), 3)}";
     }
 
     private Figure Share(Opening opening, RoomDay? day)

@@ -15,16 +15,24 @@ internal static class Doorway
     public static double WhileOpen(
         double width, double height, (double Celsius, double Humidity) warm, (double Celsius, double Humidity) cold)
     {
-        double wet = Psychrometrics.Water(warm.Celsius, warm.Humidity);
-        double dry = Psychrometrics.Water(cold.Celsius, cold.Humidity);
-        double light = Psychrometrics.Density(warm.Celsius, wet);
-        double heavy = Psychrometrics.Density(cold.Celsius, dry);
-        double heat = Psychrometrics.Heat(warm.Celsius, wet) - Psychrometrics.Heat(cold.Celsius, dry);
+        var (hot, light) = Air(warm);
+        var (cool, heavy) = Air(cold);
+        double heat = hot - cool;
         return heat <= 0 || light >= heavy
             ? 0
             : 1000 * 0.221 * width * height * heat * heavy * Math.Sqrt(1 - (light / heavy)) * Math.Sqrt(Gravity * height)
                 * Factor(light, heavy);
     }
+
+    /// <summary>What is in such air, kJ for each kg of it dry, and what it weighs, kg/m3.</summary>
+    public static (double Heat, double Density) Air((double Celsius, double Humidity) air)
+    {
+        double water = Psychrometrics.Water(air.Celsius, air.Humidity);
+        return (Psychrometrics.Heat(air.Celsius, water), Psychrometrics.Density(air.Celsius, water));
+    }
+
+    /// <summary>Fm: the two streams in the doorway are of unlike weight.</summary>
+    public static double Factor(double light, double heavy) => Math.Pow(2 / (1 + Math.Cbrt(heavy / light)), 1.5);
 
     /// <summary>How much of the day the door stands open, 0 to 1.</summary>
     /// <param name="each">Seconds for each passage.</param>
@@ -34,6 +42,4 @@ internal static class Doorway
 
     /// <summary>How much of the full flow gets going: less where the air on both sides differs much.</summary>
     public static double FlowFactor(double difference) => difference > 11 ? 0.8 : 1.1;
-
-    private static double Factor(double light, double heavy) => Math.Pow(2 / (1 + Math.Cbrt(heavy / light)), 1.5);
 }

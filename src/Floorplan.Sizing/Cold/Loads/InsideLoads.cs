@@ -49,7 +49,7 @@ internal sealed class InsideLoads(Plan plan, Room room, Workings w)
 
         double lit = day is null ? UsualHours : Math.Min(24, day.WorkSeconds / 3600);
         string light = QuantityText.Time(lit * 3600);
-        string per = HeatUnits.PerArea(Lamps, w.Units);
+        string per = HeatText.PerArea(Lamps, w.Units);
         string area = w.Text(room.AreaSquareMetres, Measure.Area);
         var lamps = w.Of(
             "heat of lamps", room.Id, ColdStore.OverDay(Lamps * room.AreaSquareMetres, lit), Measure.Heat, "lamps x area x time / 24 h",

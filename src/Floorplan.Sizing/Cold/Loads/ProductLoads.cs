@@ -57,14 +57,14 @@ internal sealed class ProductLoads(PlanFacts facts, Room room, Workings w)
         var (from, warm) = From(arrival);
         var food = ProductHeats.Of(product.Unit);
         double given = food.PerKilogram(from, inside.Celsius);
-        string above = HeatUnits.SpecificHeat(food.Above, units);
+        string above = HeatText.SpecificHeat(food.Above, units);
         bool freezes = from > food.Freezes && inside.Celsius < food.Freezes;
         var heat = w.Of(
-            $"heat out of {which}", room.Id, given, QuantityKind.Ratio, HeatUnits.PerWeight(given, units),
+            $"heat out of {which}", room.Id, given, QuantityKind.Ratio, HeatText.PerWeight(given, units),
             "specific heat x what it is cooled by" + (freezes ? ", and the heat of freezing and below" : ""),
             freezes
-                ? $"{above} x ({warm.Text} - {w.Text(food.Freezes, Measure.Temperature)}) + {HeatUnits.PerWeight(food.Latent, units)} + "
-                    + $"{HeatUnits.SpecificHeat(food.Below, units)} x "
+                ? $"{above} x ({warm.Text} - {w.Text(food.Freezes, Measure.Temperature)}) + {HeatText.PerWeight(food.Latent, units)} + "
+                    + $"{HeatText.SpecificHeat(food.Below, units)} x "
                     + $"({w.Text(food.Freezes, Measure.Temperature)} - {inside.Temperature.Text})"
                 : $"{above} x ({warm.Text} - {inside.Temperature.Text})",
             Heats, FigureInput.Taken($"specific heat of {food.Name}", above, food.Source), warm, inside.Temperature);

@@ -69,8 +69,8 @@ internal sealed class SideLoads(Plan plan, Room room, Workings w)
     private (double Celsius, FigureInput Input) Sunny(RoomSide side, double sun, double sky)
     {
         double celsius = SolAir.Temperature(outside.Celsius, SolAir.Dark, sun, sky);
-        string taken = HeatUnits.Resistance(SolAir.Dark, w.Units);
-        string sunny = HeatUnits.PerArea(sun, w.Units);
+        string taken = HeatText.Resistance(SolAir.Dark, w.Units);
+        string sunny = HeatText.PerArea(sun, w.Units);
         string lost = w.Text(sky, Measure.TemperatureDifference);
         var figure = Make(
             "sun-warmed", side, celsius, Measure.Temperature, "outside + taken by the paint x sun - lost to the sky",

@@ -45,7 +45,7 @@ internal static class LightSizes
         {
             Figures = w.Figures,
             Tables = rooms.Count == 0 ? [] : [Table(rooms, plan.Units)],
-            Missing = [.. Missing(facts)],
+            Missing = [.. Missing(facts, rooms)],
             Cautions = Cautions,
         };
     }
@@ -59,8 +59,7 @@ internal static class LightSizes
             [.. rooms.Select(r => FigureInput.Of(r.Count))]);
         return SizeRow.Of(
             "lamps", lamps,
-            FormattableString.Invariant($"battens of {RoomLamps.Lumens} lm and {RoomLamps.Watts} W, own assumption; together ")
-                + w.Text(count * RoomLamps.Watts, Measure.Power));
+            $"battens of {RoomLamps.Batten}, own assumption; together " + w.Text(count * RoomLamps.Watts, Measure.Power));
     }
 
     private static SizeTable Table(List<RoomLamps> rooms, UnitSystem units) => new(
@@ -85,8 +84,14 @@ internal static class LightSizes
         return facts.Plan.Rooms.Where(r => doors.Contains(r.Id) || facts.Crew.Working[r.Id].Value > 0).Select(r => r.Id).Distinct();
     }
 
-    private static IEnumerable<NotSaid> Missing(PlanFacts facts)
+    private static IEnumerable<NotSaid> Missing(PlanFacts facts, List<RoomLamps> lit)
     {
+        foreach (var light in facts.Light.Values.Where(l => !lit.Exists(r => r.Room.Id == l.Room.Id)))
+        {
+            yield return new NotSaid(
+                $"a light of {light.Room.Id} that lamps can give", $"light {light.Room.Id} {Level(facts.Plan, light.Room)}", light.SaidAt);
+        }
+
         var dark = facts.Plan.Rooms.Where(r => !facts.Light.ContainsKey(r.Id)).DistinctBy(r => r.Id).ToList();
         if (dark.Count > 0)
         {

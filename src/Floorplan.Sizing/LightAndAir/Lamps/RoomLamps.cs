@@ -14,6 +14,9 @@ internal sealed record RoomLamps(
     public const double Lumens = 4000;
     public const double Watts = 40;
 
+    /// <summary>Of <see cref="Lumens"/> and <see cref="Watts"/>.</summary>
+    public const string Batten = "4000 lm and 40 W";
+
     /// <summary>From the ceiling to the lamp, and from the floor to the work, m; own assumption.</summary>
     private const double Hangs = 0.1;
     private const double Work = 0.9;
@@ -30,7 +33,7 @@ internal sealed record RoomLamps(
     private const double MostLamps = 10_000;
 
     private static readonly Source Method = new("lumen method, CIBSE", Origin.FoundInPublicCopy);
-    private static readonly Source Batten = new("a common batten of 1.2 m; own assumption", Origin.OwnAssumption);
+    private static readonly Source BattenSource = new("a common batten of 1.2 m; own assumption", Origin.OwnAssumption);
     private static readonly Source Table = new("table of one open batten, 70/50/20, a lighting handbook", Origin.FoundInPublicCopy);
     private static readonly Source Maintenance = new("average room 0.7; a lamp maker's page", Origin.FoundInSecondaryCopy);
     private static readonly Source Own = new("own assumption", Origin.OwnAssumption);
@@ -70,7 +73,7 @@ internal sealed record RoomLamps(
             "lamps", room.Id, count, QuantityKind.Count, QuantityText.Count(count, "lamp"),
             "level x area / (light of one x share that reaches the work x what dirt and age leave), rounded up to whole rows",
             $"{light.Level.Text} x {w.Fine(area.Value, Measure.Area)} / ({flux} x {used} x {kept}) = {QuantityText.Plain(lamps)}", Method,
-            FigureInput.Of(light.Level), FigureInput.Of(area), FigureInput.Of(index), FigureInput.Taken("light of one", flux, Batten),
+            FigureInput.Of(light.Level), FigureInput.Of(area), FigureInput.Of(index), FigureInput.Taken("light of one", flux, BattenSource),
             FigureInput.Taken("share that reaches the work", used, Table),
             FigureInput.Taken("what dirt and age leave", kept, Maintenance));
         var reached = w.Of(

@@ -137,7 +137,7 @@ internal static class AirSizes
         double damp = facts.Plan.Rooms.Any(r => r.WashedDown) ? WetRoom : DryRoom;
         string inside = w.Text(BoxHeat.WinterInside, Measure.Temperature);
         string share = w.Text(damp, Measure.Ratio);
-        string film = HeatUnits.Resistance(HeatPath.Inside, w.Units);
+        string film = HeatText.Resistance(HeatPath.Inside, w.Units);
         var warm = FigureInput.Taken("inside", inside, Own);
         var surface = w.Of(
             "inside face of the walls in winter", Figure.WholePlan, HeatPath.Surface(BoxHeat.WinterInside, winter.Base, u.Value),

@@ -1,7 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Services;
 using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.LightAndAir.Rooms;

@@ -1,11 +1,8 @@
-using Floorplan.Language.Quantities;
-
-namespace Floorplan.Sizing.Cold;
+namespace Floorplan.Language.Quantities;
 
 /// <summary>Prints how well walls and foods take heat, fine enough to reckon on with.</summary>
-internal static class HeatUnits
+public static class HeatText
 {
-    private const double Watt = 1 / InchPound.WattsPerBtuPerHour;
     private const double SquareFoot = InchPound.SquareMetresPerSquareFoot;
 
     /// <summary>One degree Fahrenheit in K.</summary>
@@ -17,15 +14,17 @@ internal static class HeatUnits
     /// <summary>A Btu for a pound and degree Fahrenheit, by definition.</summary>
     private const double KilojoulesPerBtuPound = 4.1868;
 
+    /// <summary>From W/m2K.</summary>
     public static string Transmittance(double value, UnitSystem units) => units == UnitSystem.Metric
         ? QuantityText.Plain(value, 3) + " W/m²K"
         : QuantityText.Plain(value / Film, 3) + " Btu/h sq ft °F";
 
+    /// <summary>From m2K/W.</summary>
     public static string Resistance(double value, UnitSystem units) => units == UnitSystem.Metric
         ? QuantityText.Plain(value, 3) + " m²K/W"
         : QuantityText.Plain(value * Film, 3) + " h sq ft °F/Btu";
 
-    /// <summary>For thicknesses as <see cref="Thick"/> prints them.</summary>
+    /// <summary>From W/mK, for thicknesses as <see cref="Thick"/> prints them.</summary>
     public static string Conductivity(double value, UnitSystem units) => units == UnitSystem.Metric
         ? QuantityText.Plain(value, 3) + " W/mK"
         : QuantityText.Plain(value / Film / (InchPound.MillimetresPerInch / 1000), 3) + " Btu in/h sq ft °F";
@@ -48,5 +47,5 @@ internal static class HeatUnits
     /// <summary>From W/m2.</summary>
     public static string PerArea(double value, UnitSystem units) => units == UnitSystem.Metric
         ? QuantityText.Plain(value, 1) + " W/m²"
-        : QuantityText.Plain(value * Watt * SquareFoot, 1) + " Btu/h sq ft";
+        : QuantityText.Plain(value * SquareFoot / InchPound.WattsPerBtuPerHour, 1) + " Btu/h sq ft";
 }
