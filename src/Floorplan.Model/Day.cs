@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
+using Floorplan.Model.Rates;
 
 namespace Floorplan.Model;
 
@@ -31,6 +32,9 @@ public sealed record Day(IReadOnlyList<DayTarget> Targets, IReadOnlyDictionary<s
 
     /// <summary>Who helps where when they have nothing to do: rooms or stations, both as in <see cref="Crew"/>.</summary>
     public IReadOnlyList<(string Where, string From)> Helps { get; init; } = [];
+
+    /// <summary>Prices and rates that the day itself says.</summary>
+    public IReadOnlyList<Rate> Rates { get; init; } = [];
 
     /// <summary>Toilets for the crew on the same site, but not in this unit.</summary>
     public int ToiletsElsewhere { get; init; }

@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
+using Floorplan.Model.Rates;
 
 namespace Floorplan.Model;
 
@@ -26,6 +27,12 @@ public sealed record PlanHead
 
     /// <summary>The water that comes in; null when not said.</summary>
     public Mains? Mains { get; init; }
+
+    /// <summary>That the unit has to stand in; null when not said.</summary>
+    public Wind? Wind { get; init; }
+
+    /// <summary>The owner's prices; null when the plan names none, or they cannot be read.</summary>
+    public RateList? Rates { get; init; }
 
     public string Owner { get; init; } = "";
 
@@ -62,6 +69,9 @@ public sealed record Climate(Quantity Winter, Quantity? Summer, Quantity? Humidi
 /// <summary>Water where it comes in.</summary>
 /// <param name="Temperature">The coldest of the year; null when not said.</param>
 public sealed record Mains(Quantity Pressure, Quantity? Temperature, SourceSpan Span);
+
+/// <summary>By <c>code us</c> a gust of 3 seconds, else the basic mean of 10 minutes.</summary>
+public sealed record Wind(Quantity Speed, SourceSpan Span);
 
 /// <summary>One row of the revision table; the date is as written, ISO 8601.</summary>
 public sealed record Revision(string Mark, string Date, string Text);

@@ -11,6 +11,10 @@ public sealed partial class PlanFacts
     private UnitWeight? weight;
     private IReadOnlyList<FloorLoad>? floorLoads;
     private IReadOnlyList<TrailerLoad>? trailerLoads;
+    private Told<TankStates>? tankStates;
+    private WorkingWeight? workingWeight;
+    private Told<CentreOfWeight>? centreEmpty;
+    private Told<CentreOfWeight>? centreFull;
 
     /// <summary>What the things weigh.</summary>
     public ItemWeights Items => Once(ref items, ItemWeights.Of);
@@ -26,5 +30,18 @@ public sealed partial class PlanFacts
     /// <summary>With everything full, then with everything empty; none where the plan does not say enough.</summary>
     public IReadOnlyList<TrailerLoad> TrailerLoads => Once(
         ref trailerLoads, f =>
-            TrailerLoad.Of(f, full: true) is { } full && TrailerLoad.Of(f, full: false) is { } empty ? [full, empty] : []);
+            TrailerLoad.Of(f, LoadState.Of(f.Weight, full: true)) is { } full
+            && TrailerLoad.Of(f, LoadState.Of(f.Weight, full: false)) is { } empty ? [full, empty] : []);
+
+    /// <summary>Whichever tanks of a trailer are full; null where the plan does not say enough, or nothing can be filled.</summary>
+    public TankStates? TankStates => Once(ref tankStates, f => new Told<TankStates>(Trailers.TankStates.Of(f))).Value;
+
+    /// <summary>With everything empty; null without any weight.</summary>
+    public CentreOfWeight? CentreEmpty => Once(ref centreEmpty, f => new Told<CentreOfWeight>(CentreOfWeight.Of(f, full: false))).Value;
+
+    /// <summary>With everything full; null without any weight.</summary>
+    public CentreOfWeight? CentreFull => Once(ref centreFull, f => new Told<CentreOfWeight>(CentreOfWeight.Of(f, full: true))).Value;
+
+    /// <summary>With people and product in it.</summary>
+    public WorkingWeight WorkingWeight => Once(ref workingWeight, Weights.WorkingWeight.Of);
 }

@@ -96,7 +96,7 @@ public static class DayDetails
         new(word, says, examples, c => c.Quantity(says, QuantityKind.Time)) { Use = use };
 
     private static Detail<MoneySyntax> Money(string word, string says, params string[] examples) =>
-        new(word, says, examples, MoneyOf) { Use = Use.NotYet, Repeatable = true };
+        new(word, says, examples, MoneyOf) { Repeatable = true };
 
     private static TargetSyntax? TargetOf(Cursor c)
     {

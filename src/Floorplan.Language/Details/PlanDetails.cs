@@ -62,6 +62,19 @@ public static class PlanDetails
         ["mains 3.1 bar, 11 C", "mains 2.6 bar, 11 C", "mains 2.6 bar, 6 C", "mains 41 psi"],
         MainsOf);
 
+    public static Detail<QuantitySyntax> Wind { get; } = new(
+        "wind",
+        "the wind that the unit has to stand in: by `code us` a gust of 3 seconds, else the mean of 10 minutes of the country's map",
+        ["wind 27 m/s", "wind 29 m/s"],
+        c => c.Quantity("the speed of the wind", QuantityKind.Speed))
+    {
+        InFeet = "wind 117 mph",
+    };
+
+    public static Detail<TextSyntax> Rates { get; } = Forms.Text(
+        "rates", "the owner's table of prices, a `.csv` file in the plan's folder", "the name of a file",
+        "rates \"our rates.csv\"", "rates \"last year.csv\"");
+
     public static Detail<TextSyntax> Owner { get; } = Forms.Text(
         "owner", "who the unit is built for", "the owner's name", "owner \"Tarn Foot Fisheries\"", "owner \"Quern Hill\"");
 
@@ -82,7 +95,7 @@ public static class PlanDetails
     };
 
     public static IReadOnlyList<Detail> All { get; } =
-        [Number, Revision, Units, Code, Product, People, Climate, Mains, Owner, Site, DrawnBy, CheckedBy, Note];
+        [Number, Revision, Units, Code, Product, People, Climate, Mains, Wind, Rates, Owner, Site, DrawnBy, CheckedBy, Note];
 
     private static RevisionSyntax? RevisionOf(Cursor c)
     {

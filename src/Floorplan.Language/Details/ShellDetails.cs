@@ -29,8 +29,8 @@ public static class ShellDetails
 
     public static Detail<HitchSyntax> Hitch { get; } = new(
         "hitch",
-        "the end with the coupling, and how far it lies before the box",
-        ["hitch west, 1210 ahead", "hitch west, 1230 ahead", "hitch west"],
+        "the end with the coupling, how far it lies before the box, and what its plate allows it to carry",
+        ["hitch west, 1210 ahead, 105 kg rated", "hitch west, 1230 ahead, 105 kg rated", "hitch west, 1230 ahead", "hitch west"],
         HitchOf)
     { Of = [Shell, Trailer] };
 
@@ -148,14 +148,22 @@ public static class ShellDetails
             return null;
         }
 
-        LengthSyntax? ahead = null;
-        if (c.NextInList(n => n.AtNumber && n.PhraseHolds("ahead")))
+        var hitch = new HitchSyntax(end, null, null);
+        while (c.NextInList(n => n.AtNumber && (n.PhraseHolds("ahead") || n.PhraseHolds("rated"))))
         {
-            ahead = c.Length("how far the coupling lies before the box");
-            c.Expect("ahead");
+            if (c.PhraseHolds("ahead"))
+            {
+                hitch = hitch with { Ahead = c.Length("how far the coupling lies before the box") };
+                c.Expect("ahead");
+            }
+            else
+            {
+                hitch = hitch with { Rated = c.Quantity("what the coupling may carry", QuantityKind.Mass) };
+                c.Expect("rated");
+            }
         }
 
-        return new HitchSyntax(end, ahead);
+        return hitch;
     }
 
     private static AxlesSyntax? AxlesOf(Cursor c)

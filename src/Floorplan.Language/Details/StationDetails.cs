@@ -156,7 +156,9 @@ public static class StationDetails
     };
 
     public static Detail<TextSyntax> Cost { get; } =
-        new("cost", "what it costs, in words", ["cost \"455 used\"", "cost \"905 new\""], c => c.Words("a cost")) { Use = Use.NotYet };
+        new(
+            "cost", "what it costs: the first figure counts, or `400 to 600`", ["cost \"455 used\"", "cost \"905 new\""],
+            c => c.Words("a cost"));
 
     public static Detail<WordSyntax> Hung { get; } =
         new(

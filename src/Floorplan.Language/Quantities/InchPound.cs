@@ -13,6 +13,9 @@ public static class InchPound
     /// <summary>A pound-force (standard gravity 9.80665 m/s2) on a square inch.</summary>
     public const double PascalsPerPoundPerSquareInch = KilogramsPerPound * 9.80665 / (0.0254 * 0.0254);
 
+    /// <summary>Mile of 5280 ft.</summary>
+    public const double MetresPerSecondOfMilePerHour = 5280 * 0.3048 / 3600;
+
     /// <summary>International Table Btu of 1055.055 852 62 J.</summary>
     public const double WattsPerBtuPerHour = 1055.05585262 / 3600;
 

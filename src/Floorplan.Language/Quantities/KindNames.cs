@@ -23,6 +23,7 @@ public static class KindNames
         QuantityKind.Count => "a count",
         QuantityKind.Pressure => "a pressure",
         QuantityKind.Money => "a price",
+        QuantityKind.Force => "a force",
         _ => "a speed",
     };
 }

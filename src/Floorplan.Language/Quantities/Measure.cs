@@ -66,8 +66,17 @@ public enum Measure
     /// <summary>Pa.</summary>
     Pressure,
 
+    /// <summary>Of the ground under a foot, and of wind on a wall; Pa.</summary>
+    SurfacePressure,
+
     /// <summary>m/s.</summary>
     Speed,
+
+    /// <summary>Of wind; m/s.</summary>
+    WindSpeed,
+
+    /// <summary>N.</summary>
+    Force,
 
     /// <summary>Shares and slopes; 1 is the whole.</summary>
     Ratio,

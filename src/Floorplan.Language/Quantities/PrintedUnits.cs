@@ -35,6 +35,9 @@ public static class PrintedUnits
         [Measure.Current] = Everywhere(new("A", "A", 1, 1)),
         [Measure.Illuminance] = (new("lux", "lux", 1, 0), new("fc", "fc", 1 / SquareFoot, 1)),
         [Measure.Pressure] = (new("bar", "bar", 100_000, 2), new("psi", "psi", InchPound.PascalsPerPoundPerSquareInch, 1)),
+        [Measure.SurfacePressure] = (new("kPa", null, Kilo, 2), new("lb/sq ft", null, InchPound.PascalsPerPoundPerSquareInch / 144, 1)),
+        [Measure.WindSpeed] = (new("m/s", "m/s", 1, 1), new("mph", "mph", InchPound.MetresPerSecondOfMilePerHour, 0)),
+        [Measure.Force] = (new("kN", null, Kilo, 2), new("lbf", null, Pound * 9.80665, 0)),
         [Measure.Speed] = (new("m/s", "m/s", 1, 2), new("ft/s", "ft/s", Foot, 1)),
         [Measure.Ratio] = Everywhere(new("%", "%", 0.01, 2)),
     };

@@ -22,4 +22,5 @@ public enum QuantityKind
     Pressure,
     Money,
     Speed,
+    Force,
 }

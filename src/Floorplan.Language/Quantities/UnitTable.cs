@@ -40,7 +40,8 @@ public static class UnitTable
         .. Scaled(QuantityKind.Ratio, ("%", 0.01)),
         .. Scaled(QuantityKind.Area, ("m2", 1), ("ft2", Foot * Foot)),
         .. Scaled(QuantityKind.Pressure, ("bar", 100_000), ("kPa", 1000), ("psi", InchPound.PascalsPerPoundPerSquareInch)),
-        .. Scaled(QuantityKind.Speed, ("m/s", 1), ("ft/s", Foot)),
+        .. Scaled(
+            QuantityKind.Speed, ("m/s", 1), ("km/h", 1 / 3.6), ("ft/s", Foot), ("mph", InchPound.MetresPerSecondOfMilePerHour)),
     ];
 
     private static readonly Dictionary<string, Unit> Known = All.ToDictionary(u => u.Symbol);

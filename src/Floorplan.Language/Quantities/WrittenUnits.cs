@@ -18,10 +18,10 @@ internal static class WrittenUnits
     };
 
     private static readonly HashSet<string> Metric =
-        ["L", "l", "mL", "m3", "L/min", "L/h", "L/s", "m3/h", "kg", "g", "t", "C", "lux", "lx", "m2", "bar", "kPa", "m/s"];
+        ["L", "l", "mL", "m3", "L/min", "L/h", "L/s", "m3/h", "kg", "g", "t", "C", "lux", "lx", "m2", "bar", "kPa", "m/s", "km/h"];
 
     private static readonly HashSet<string> Feet =
-        ["gal", "ft3", "gpm", "gal/min", "gal/h", "cfm", "lb", "oz", "F", "Btu/h", "fc", "ft2", "psi", "ft/s"];
+        ["gal", "ft3", "gpm", "gal/min", "gal/h", "cfm", "lb", "oz", "F", "Btu/h", "fc", "ft2", "psi", "ft/s", "mph"];
 
     /// <summary><c>m²</c> for <c>m2</c>.</summary>
     public static string Symbol(string written) => ForPeople.GetValueOrDefault(written, written);

@@ -39,6 +39,9 @@ public sealed class SourceText
         return new LinePosition(index + 1, offset - lineStarts[index] + 1);
     }
 
+    /// <summary>The offset at which a line begins; <paramref name="line"/> counts from 1.</summary>
+    public int StartOf(int line) => lineStarts[line - 1];
+
     /// <summary>One line without its line end; <paramref name="line"/> counts from 1.</summary>
     public string Line(int line)
     {

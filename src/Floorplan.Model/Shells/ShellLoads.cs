@@ -10,5 +10,8 @@ namespace Floorplan.Model.Shells;
 /// <param name="HitchAhead">From the box to the coupling before it.</param>
 public sealed record ShellLoads(double? EmptyKg, double? RatedKg, double? AxleRatedKg, Length? AxlesFromHitch, Length HitchAhead)
 {
+    /// <summary>The most that the coupling may carry, as on its plate.</summary>
+    public double? HitchRatedKg { get; init; }
+
     public static ShellLoads None { get; } = new(null, null, null, null, Length.Zero);
 }

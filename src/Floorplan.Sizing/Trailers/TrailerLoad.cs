@@ -1,5 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
+using Floorplan.Model;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Weights;
 using Floorplan.Sizing.Working;
@@ -10,9 +11,12 @@ namespace Floorplan.Sizing.Trailers;
 /// How a trailer's weight is shared between hitch and axles: moments about the coupling. The bare trailer's weight is taken to lie in the
 /// middle of the box (own assumption); linings, floor, partitions and frames lie where they are built.
 /// </summary>
+/// <param name="Name">What it carries: <c>full</c>.</param>
+/// <param name="IsFull">Everything is full.</param>
 /// <param name="ToWeight">From the coupling to the centre of all weight, in mm.</param>
 /// <param name="HitchShare">Of all weight; 1 is the whole.</param>
-public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Figure OnAxles, Figure OnHitch, Figure HitchShare)
+public sealed record TrailerLoad(
+    string Name, bool IsFull, Figure Total, Figure ToWeight, Figure OnAxles, Figure OnHitch, Figure HitchShare)
 {
     private static readonly Source Statics = new(
         "moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy);
@@ -21,34 +25,39 @@ public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Fig
     /// <summary>How far behind the coupling the axles would have to be for the hitch to carry this share, in mm.</summary>
     public double AxlesFor(double percent) => ToWeight.Value / (1 - (percent / 100));
 
-    /// <summary>Null where the plan does not say enough: the trailer's own weight, its axles, and a thing's weight.</summary>
-    internal static TrailerLoad? Of(PlanFacts facts, bool full)
+    /// <summary>How far behind the coupling a place of the plan lies, in mm.</summary>
+    internal static double FromCoupling(Plan plan, double x)
     {
-        var shell = facts.Plan.Shell;
+        var (shell, box) = (plan.Shell, plan.Shell.Outside.EnvelopeInternal);
+        double ahead = shell.Loads.HitchAhead.Millimetres;
+        return shell.HitchEnd == Side.West ? x - (box.MinX - ahead) : box.MaxX + ahead - x;
+    }
+
+    /// <summary>Of a weight on the hitch, from 0 to 1; less than zero where the hitch is lifted.</summary>
+    internal static double ShareOf(Plan plan, double kilograms, Moment moment)
+        => 1 - (FromCoupling(plan, moment.East / kilograms) / plan.Shell.Loads.AxlesFromHitch!.Value.Millimetres);
+
+    /// <summary>Null where the plan does not say enough: the trailer's own weight, its axles, and a thing's weight.</summary>
+    internal static TrailerLoad? Of(PlanFacts facts, LoadState state)
+    {
+        var (plan, shell, units) = (facts.Plan, facts.Plan.Shell, facts.Plan.Units);
         if (shell.Kind != ShellKind.Trailer || facts.Items.Weighed.Count == 0
-            || shell.Loads is not { EmptyKg: not null, AxlesFromHitch: { } axles } loads)
+            || shell.Loads is not { EmptyKg: not null, AxlesFromHitch: { } axles } loads
+            || state.Total is not { Value: > 0 } total)
         {
             return null;
         }
 
-        var units = facts.Plan.Units;
-        var box = shell.Outside.EnvelopeInternal;
-        bool west = shell.HitchEnd == Side.West;
-        double coupling = west ? box.MinX - loads.HitchAhead.Millimetres : box.MaxX + loads.HitchAhead.Millimetres;
-        var weight = facts.Weight;
-        var total = weight.Of(full);
-        double moment = weight.Moment(full) - (coupling * total.Value);
-        double toWeight = (west ? moment : -moment) / total.Value;
-        string state = full ? "full" : "empty";
+        double toWeight = FromCoupling(plan, state.Moment.East / total.Value);
         var ahead = FigureInput.Said("coupling to box", QuantityText.Length(loads.HitchAhead, units), shell.Span);
         var toAxles = FigureInput.Said("coupling to axles", QuantityText.Length(axles, units), shell.Span);
         var centre = Make(
             "distance from coupling to weight", toWeight, QuantityKind.Length, WorkingText.Long(toWeight, units),
             [
-                .. weight.Parts.Select(p => FigureInput.Of(p.Of(full))), ahead,
+                .. state.Parts.Select(p => FigureInput.Of(p.Weight)), ahead,
                 FigureInput.Taken("place of the bare trailer's weight", "middle of the box", Middle)],
             "sum of each weight x its distance from the coupling / weight together",
-            $"({WorkingText.Sum([.. weight.Parts.Where(p => p.Of(full).Value > 0).Select(Term)])}) / {total.Text}");
+            $"({WorkingText.Sum([.. state.Parts.Select(Term)])}) / {total.Text}");
         double onAxles = total.Value * toWeight / axles.Millimetres;
         var axleLoad = Make(
             "weight on the axles", onAxles, QuantityKind.Mass, QuantityText.Of(onAxles, Measure.Mass, units),
@@ -64,19 +73,16 @@ public sealed record TrailerLoad(bool IsFull, Figure Total, Figure ToWeight, Fig
             "share of the weight on the hitch", share, QuantityKind.Ratio, QuantityText.Of(share, Measure.Ratio, units),
             [FigureInput.Of(hitch), FigureInput.Of(total)],
             "weight on the hitch / weight together", $"{hitch.Text} / {total.Text}");
-        return new TrailerLoad(full, total, centre, axleLoad, hitch, hitchShare);
+        return new TrailerLoad(state.Name, state.IsFull, total, centre, axleLoad, hitch, hitchShare);
 
-        string Term(WeightPart part)
-        {
-            double at = (part.Moment(full) / part.Of(full).Value) - coupling;
-            return $"{part.Of(full).Text} x {WorkingText.Long(west ? at : -at, units)}";
-        }
+        string Term((Figure Weight, Moment Moment) part) =>
+            $"{part.Weight.Text} x {WorkingText.Long(FromCoupling(plan, part.Moment.East / part.Weight.Value), units)}";
 
         Figure Make(
             string name, double value, QuantityKind kind, string text, IReadOnlyList<FigureInput> inputs, string formula,
             string substituted) => new()
             {
-                Name = $"{name}, {state}",
+                Name = $"{name}, {state.Name}",
                 Of = Figure.WholePlan,
                 Value = value,
                 Kind = kind,

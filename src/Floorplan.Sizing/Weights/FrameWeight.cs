@@ -29,13 +29,17 @@ internal static class FrameWeight
             Substituted = WorkingText.Sum([.. list.Totals.Select(t => t.Kilograms.Text)]),
             Source = CutList.Sums,
         };
-        double moment = facts.CutOuts.Where(c => c.Frame is not null).Sum(
-            c => c.Frame!.Pieces.Sum(p => p.Kilograms) * CentreX(c));
-        double share = facts.CutOuts.Sum(c => c.Frame?.Pieces.Sum(p => p.Kilograms) ?? 0);
-        return WeightPart.Same("frames of openings", weight, moment / share);
+        var moment = Moment.Sum(facts.CutOuts.Where(c => c.Frame is not null).Select(MomentOf));
+        double share = facts.CutOuts.Sum(KilogramsOf);
+        return WeightPart.Same("frames of openings", weight, moment.East / share, moment.North / share);
     }
 
-    private static double CentreX(CutOut cut) => cut.Wall.RunsEastWest
-        ? (cut.Along + (cut.Width / 2) + cut.Wall.From).Millimetres
-        : cut.Wall.At.Millimetres;
+    private static double KilogramsOf(CutOut cut) => cut.Frame?.Pieces.Sum(p => p.Kilograms) ?? 0;
+
+    private static Moment MomentOf(CutOut cut)
+    {
+        double along = (cut.Along + (cut.Width / 2) + cut.Wall.From).Millimetres;
+        double across = cut.Wall.At.Millimetres;
+        return cut.Wall.RunsEastWest ? Moment.Of(KilogramsOf(cut), along, across) : Moment.Of(KilogramsOf(cut), across, along);
+    }
 }

@@ -31,7 +31,8 @@ internal static class HeaterWater
             $"{QuantityText.Of(volume, Measure.Liquid, plan.Units)} x {WorkingText.Density(ItemWeight.WaterDensity, plan.Units)}");
         var empty = Make(plan, "weight of water in heaters, empty", 0, [], "none");
         return new WeightPart(
-            "water in heaters", empty, full, 0, held.Sum(p => p.Litres.Base * ItemWeight.WaterDensity * p.Heater.At.X.Millimetres));
+            "water in heaters", empty, full, default, Moment.Sum(held.Select(p => Moment.Of(
+                p.Litres.Base * ItemWeight.WaterDensity, p.Heater.At.X.Millimetres, p.Heater.At.Y.Millimetres))));
     }
 
     private static Figure Make(Plan plan, string name, double kilograms, IReadOnlyList<FigureInput> inputs, string substituted) => new()

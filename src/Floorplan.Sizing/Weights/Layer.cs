@@ -10,7 +10,7 @@ namespace Floorplan.Sizing.Weights;
 /// said</c>.</param>
 /// <param name="PerArea">Weight of one square metre; its value is in kg.</param>
 /// <param name="CentreX">Of its weight, in plan mm.</param>
-public sealed record Layer(string Name, string Made, Figure Area, Figure PerArea, Figure Weight, double CentreX)
+public sealed record Layer(string Name, string Made, Figure Area, Figure PerArea, Figure Weight, double CentreX, double CentreY)
 {
     private static readonly Source Product = new("area times weight of a square metre", Origin.CommonPractice);
     private static readonly Source Build = new("the layer between its faces, and the faces", Origin.CommonPractice);
@@ -62,9 +62,9 @@ public sealed record Layer(string Name, string Made, Figure Area, Figure PerArea
         };
         string unsure = found is not null ? "" : said.Length == 0 ? ", not said" : $", {said} is not known";
         string made = $"{material.Name}, {QuantityText.Length(thickness, units)}{unsure}";
-        return new Layer(name, made, place.Area, perArea, weight, place.CentreX);
+        return new Layer(name, made, place.Area, perArea, weight, place.CentreX, place.CentreY);
     }
 }
 
 /// <summary>Where a layer lies and how much of it there is.</summary>
-internal sealed record LayerPlace(Figure Area, double CentreX, bool IsFloor = false);
+internal sealed record LayerPlace(Figure Area, double CentreX, double CentreY, bool IsFloor = false);

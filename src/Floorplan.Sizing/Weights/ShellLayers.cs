@@ -38,7 +38,7 @@ public static class ShellLayers
         }
 
         var layers = new List<Layer>();
-        double middle = shell.Finished.Centroid.X;
+        var middle = shell.Finished.Centroid;
         if (shell.WallLining > Length.Zero)
         {
             layers.Add(Layer.Of(
@@ -49,16 +49,17 @@ public static class ShellLayers
         if (shell.CeilingLining > Length.Zero)
         {
             layers.Add(Layer.Of(
-                "ceiling lining", new LayerPlace(FloorArea(plan, "ceiling lining"), middle), shell.CeilingLining, shell.CeilingLiningOf,
-                LayerMaterials.Panel, PanelUsual, shell.Span, plan.Units));
+                "ceiling lining", new LayerPlace(FloorArea(plan, "ceiling lining"), middle.X, middle.Y), shell.CeilingLining,
+                shell.CeilingLiningOf, LayerMaterials.Panel, PanelUsual, shell.Span, plan.Units));
         }
 
         if (shell.FloorBuildUp > Length.Zero)
         {
             bool falls = plan.Rooms.Any(r => r.Falls is not null);
             layers.Add(Layer.Of(
-                Floor, new LayerPlace(FloorArea(plan, Floor), middle, IsFloor: true), shell.FloorBuildUp, shell.FloorBuildUpOf,
-                falls ? LayerMaterials.Screed : LayerMaterials.Plywood, falls ? FloorWithFalls : FloorWithout, shell.Span, plan.Units));
+                Floor, new LayerPlace(FloorArea(plan, Floor), middle.X, middle.Y, IsFloor: true), shell.FloorBuildUp,
+                shell.FloorBuildUpOf, falls ? LayerMaterials.Screed : LayerMaterials.Plywood,
+                falls ? FloorWithFalls : FloorWithout, shell.Span, plan.Units));
         }
 
         if (plan.Partitions.Count > 0)
@@ -88,8 +89,11 @@ public static class ShellLayers
         var figure = Area(
             plan, "wall lining", area, "length round the inside x height, less the shell's own doors",
             $"{WorkingText.Long(round, plan.Units)} x {WorkingText.Long(high.Millimetres, plan.Units)}{less}");
-        double moment = (whole * plan.Shell.Finished.ExteriorRing.Centroid.X) - (doorArea * (door?.Centre.X.Millimetres ?? 0));
-        return new LayerPlace(figure, area > 0 ? moment / area : plan.Shell.Finished.Centroid.X);
+        var ring = plan.Shell.Finished.ExteriorRing.Centroid;
+        var moment = Moment.Of(whole, ring.X, ring.Y)
+            - Moment.Of(doorArea, door?.Centre.X.Millimetres ?? 0, door?.Centre.Y.Millimetres ?? 0);
+        var middle = plan.Shell.Finished.Centroid;
+        return area > 0 ? new LayerPlace(figure, moment.East / area, moment.North / area) : new LayerPlace(figure, middle.X, middle.Y);
     }
 
     private static Figure FloorArea(Plan plan, string of)
@@ -104,11 +108,11 @@ public static class ShellLayers
     {
         double run = plan.Partitions.Sum(LengthOf);
         double area = plan.Partitions.Sum(AreaOf);
-        double moment = plan.Partitions.Sum(p => AreaOf(p) * p.Outline.Centroid.X);
+        var moment = Moment.Sum(plan.Partitions.Select(p => Moment.Of(AreaOf(p), p.Outline.Centroid.X, p.Outline.Centroid.Y)));
         var figure = Area(
             plan, Partitions, area, "length of all partitions x height",
             $"{WorkingText.Long(run, plan.Units)} x {WorkingText.Long(plan.Partitions[0].Height.Millimetres, plan.Units)}");
-        return new LayerPlace(figure, moment / area);
+        return new LayerPlace(figure, moment.East / area, moment.North / area);
     }
 
     private static Figure Area(Plan plan, string of, double squareMetres, string formula, string substituted) => new()

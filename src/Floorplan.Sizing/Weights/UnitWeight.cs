@@ -16,8 +16,8 @@ public sealed record UnitWeight(IReadOnlyList<WeightPart> Parts, Figure? BuiltIn
 
     public Figure Of(bool full) => full ? Full : Empty;
 
-    /// <summary>Of all weight about the plan's origin, along the shell, in kg mm.</summary>
-    public double Moment(bool full) => Parts.Sum(p => p.Moment(full));
+    /// <summary>Of all weight about the plan's origin.</summary>
+    public Moment Moment(bool full) => Weights.Moment.Sum(Parts.Select(p => p.Moment(full)));
 
     internal static UnitWeight Of(PlanFacts facts)
     {
@@ -26,10 +26,11 @@ public sealed record UnitWeight(IReadOnlyList<WeightPart> Parts, Figure? BuiltIn
         var bare = BareShell.WeightOf(plan);
         if (bare is not null)
         {
-            parts.Add(WeightPart.Same("bare shell", bare, plan.Shell.Outside.EnvelopeInternal.Centre.X));
+            var middle = plan.Shell.Outside.EnvelopeInternal.Centre;
+            parts.Add(WeightPart.Same("bare shell", bare, middle.X, middle.Y));
         }
 
-        List<WeightPart> builtIn = [.. facts.Layers.Select(l => WeightPart.Same($"{l.Name}: {l.Made}", l.Weight, l.CentreX))];
+        List<WeightPart> builtIn = [.. facts.Layers.Select(l => WeightPart.Same($"{l.Name}: {l.Made}", l.Weight, l.CentreX, l.CentreY))];
         if (plan.Shell.Kind != ShellKind.Shed && FrameWeight.Of(facts) is { } frames)
         {
             builtIn.Add(frames);

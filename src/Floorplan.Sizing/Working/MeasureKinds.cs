@@ -19,8 +19,9 @@ internal static class MeasureKinds
         Measure.Voltage => QuantityKind.Voltage,
         Measure.Current => QuantityKind.Current,
         Measure.Illuminance => QuantityKind.Illuminance,
-        Measure.Pressure => QuantityKind.Pressure,
-        Measure.Speed => QuantityKind.Speed,
+        Measure.Pressure or Measure.SurfacePressure => QuantityKind.Pressure,
+        Measure.Speed or Measure.WindSpeed => QuantityKind.Speed,
+        Measure.Force => QuantityKind.Force,
         _ => QuantityKind.Ratio,
     };
 }

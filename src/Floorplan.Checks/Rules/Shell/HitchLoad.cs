@@ -8,12 +8,18 @@ using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Checks.Rules.Shell;
 
-/// <summary>The share of a trailer's weight on its hitch, with everything full and with everything empty; the worse is told.</summary>
+/// <summary>
+/// The share of a trailer's weight on its hitch, with everything full and with everything empty, and against the plate of the coupling; the
+/// worse is told.
+/// </summary>
 internal sealed class HitchLoad : Rule
 {
     private const string Least = "least share of the weight on the hitch";
     private const string Most = "most of the weight on the hitch";
     private const double Middle = 12.5;
+
+    /// <summary>A little over the least, for couplings there are plated low; own choice.</summary>
+    private const double MiddleOfEurope = 6;
 
     public override string Name => "hitch-load";
 
@@ -38,12 +44,17 @@ internal sealed class HitchLoad : Rule
         new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy),
         new("the bare trailer's weight lies in the middle of its box", Origin.OwnAssumption),
         ShellLayers.Usual,
+        new(
+            "Regulation (EU) 1230/2012, Annex I 2.7: at least 4 % of the trailer; the plates of coupling and vehicle say how much at most",
+            Origin.FoundInSecondaryCopy),
+        new("the plate of the coupling", Origin.CommonPractice),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Least, 10, LimitUnit.Percent, Sources[0], Severity.Warning),
-        new(Most, 15, LimitUnit.Percent, Sources[0], Severity.Warning),
+        new(Least, 10, LimitUnit.Percent, Sources[0], Severity.Warning, CodeChoice.Us, CodeChoice.None),
+        new(Most, 15, LimitUnit.Percent, Sources[0], Severity.Warning, CodeChoice.Us, CodeChoice.None),
+        new(Least, 4, LimitUnit.Percent, Sources[4], Severity.Warning, CodeChoice.Eu),
     ];
 
     public override string Bad => """
@@ -73,6 +84,11 @@ internal sealed class HitchLoad : Rule
             .Where(c => c.Limit is not null)
             .OrderByDescending(c => Math.Abs(c.Percent - c.Limit!.Value) + (c.Load.IsFull ? 1e-6 : 0))
             .FirstOrDefault();
+        if (OverPlate(context) is { } over)
+        {
+            yield return over;
+        }
+
         if (worst.Limit is not { } limit)
         {
             yield break;
@@ -83,7 +99,7 @@ internal sealed class HitchLoad : Rule
         string carries = load.OnHitch.Value >= 0
             ? $"the hitch carries {load.OnHitch.Text} of {load.Total.Text}, {load.HitchShare.Text}"
             : $"the trailer lifts its hitch with {context.Weight(-load.OnHitch.Value)}";
-        double target = limit.SetBy is null ? Middle : limit.Value;
+        double target = limit.SetBy is not null ? limit.Value : context.Plan.Head.Code == CodeChoice.Eu ? MiddleOfEurope : Middle;
         yield return CheckContext.Find(
             this, limit, worst.Percent, [.. things.Select(s => s.Id)],
             $"{carries}, with everything {(load.IsFull ? "full" : "empty")} ({CountedWeight.Of(context.Facts)})",
@@ -92,6 +108,31 @@ internal sealed class HitchLoad : Rule
             things[0].Span, things[0].Footprint.Centroid.Coordinate)
             with
         { Figures = [load.OnHitch, load.Total, load.HitchShare, .. CountedWeight.Figures(context.Facts)] };
+    }
+
+    /// <summary>Null where the plate is not said, or holds.</summary>
+    private Finding? OverPlate(CheckContext context)
+    {
+        if (context.Plan.Shell.Loads.HitchRatedKg is not { } rated
+            || context.Facts.TrailerLoads.MaxBy(l => l.OnHitch.Value) is not { } load || load.OnHitch.Value <= rated + 1e-6)
+        {
+            return null;
+        }
+
+        var things = context.Facts.Items.Weighed.Select(w => w.Station).ToList();
+        return CheckContext.Find(
+            this, Severity.Warning, [.. things.Select(s => s.Id)],
+            $"the hitch carries {load.OnHitch.Text} with everything {(load.IsFull ? "full" : "empty")} "
+                + $"({CountedWeight.Of(context.Facts)})",
+            $"move {Named.Of(things[0])} away from the hitch, or set the axles nearer to it", things[0].Span,
+            things[0].Footprint.Centroid.Coordinate)
+            with
+        {
+            Limit = $"rated {context.Weight(rated)} in this plan ({Sources[5].Text})",
+            Measured = load.OnHitch.Value,
+            LimitValue = rated,
+            Figures = [load.OnHitch, .. CountedWeight.Figures(context.Facts)],
+        };
     }
 
     private AppliedLimit? Broken(CheckContext context, double percent)

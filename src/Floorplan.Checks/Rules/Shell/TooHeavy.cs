@@ -17,9 +17,6 @@ internal sealed class TooHeavy : Rule
     private const string Plate = "what a container may weigh in all";
     private const string SmallPlate = "what a container of 10 ft may weigh in all";
 
-    /// <summary>Between boxes of 10 and 20 ft, in mm.</summary>
-    private const double Small = 4500;
-
     public override string Name => "too-heavy";
 
     public override RuleGroup Group => RuleGroup.Shell;
@@ -39,10 +36,8 @@ internal sealed class TooHeavy : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
-            "ISO 668 rating of 20 ft to 45 ft boxes 30 480 kg, as most are still plated; the plate of the real box prevails",
-            Origin.FoundInPublicCopy),
-        new("ISO 668 rating of 10 ft boxes 10 160 kg", Origin.FoundInPublicCopy),
+        RatedWeight.Usual,
+        RatedWeight.UsualSmall,
         BareShell.Trade,
         new("49 CFR 567 and 571.3, US CFR: all together at most the gross weight on the plate", Origin.FromMemory, Force.Law),
         ShellLayers.Usual,
@@ -50,8 +45,8 @@ internal sealed class TooHeavy : Rule
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Plate, 30_480, LimitUnit.Kilograms, Sources[0], Severity.Warning),
-        new(SmallPlate, 10_160, LimitUnit.Kilograms, Sources[1], Severity.Warning),
+        new(Plate, RatedWeight.Box, LimitUnit.Kilograms, Sources[0], Severity.Warning),
+        new(SmallPlate, RatedWeight.SmallBox, LimitUnit.Kilograms, Sources[1], Severity.Warning),
     ];
 
     public override string Bad => """
@@ -120,7 +115,7 @@ internal sealed class TooHeavy : Rule
         };
     }
 
-    private static string Key(Plan plan) => plan.Shell.Outside.EnvelopeInternal.Width < Small ? SmallPlate : Plate;
+    private static string Key(Plan plan) => RatedWeight.IsSmall(plan.Shell) ? SmallPlate : Plate;
 
     private (double Kg, string Text)? Allowed(CheckContext context)
     {

@@ -17,7 +17,7 @@ internal static class WorkingPages
             page.Heading(subject.Name);
             foreach (var figure in subject.Figures)
             {
-                Write(page, figure);
+                Write(page, plan, figure);
             }
 
             foreach (var table in subject.Tables)
@@ -38,7 +38,7 @@ internal static class WorkingPages
         }
     }
 
-    private static void Write(Page page, Figure figure)
+    private static void Write(Page page, Plan plan, Figure figure)
     {
         string of = figure.Of == Figure.WholePlan ? "" : $" ({figure.Of})";
         page.Line(new Piece($"{figure.Name}{of} = {figure.Text}", Tone.Strong));
@@ -46,17 +46,18 @@ internal static class WorkingPages
         page.Line($"  = {figure.Substituted}");
         foreach (var input in figure.Inputs)
         {
-            page.Line($"    {input.Name} {input.Text}: {Origin(input)}");
+            page.Line($"    {input.Name} {input.Text}: {Origin(input, plan)}");
         }
 
         page.Line($"  by {figure.Source.Text}");
     }
 
-    private static string Origin(FigureInput input) => input switch
+    private static string Origin(FigureInput input, Plan plan) => input switch
     {
         { Worked: { } } => "worked out above",
         { Source: { } source } => source.Text,
-        { Line: { } line } => FormattableString.Invariant($"said in line {line.Position.Line}"),
+        { Line: { } line } => FormattableString.Invariant($"said in line {line.Position.Line}")
+            + (ReferenceEquals(line.Source, plan.Source) ? "" : $" of {line.Source.Path}"),
         _ => "",
     };
 

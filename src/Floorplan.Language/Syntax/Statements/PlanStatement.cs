@@ -25,6 +25,10 @@ public sealed class PlanStatement : Statement
 
     public MainsSyntax? Mains => Value(PlanDetails.Mains);
 
+    public QuantitySyntax? Wind => Value(PlanDetails.Wind);
+
+    public TextSyntax? Rates => Value(PlanDetails.Rates);
+
     public TextSyntax? Owner => Value(PlanDetails.Owner);
 
     public TextSyntax? Site => Value(PlanDetails.Site);

@@ -55,9 +55,10 @@ public sealed record LiningSyntax(LengthSyntax? Walls, TextSyntax? WallsOf, Leng
     public TextSyntax? FloorOf { get; init; }
 }
 
-/// <summary><c>hitch west, 1200 ahead</c></summary>
+/// <summary><c>hitch west, 1200 ahead, 100 kg rated</c></summary>
 /// <param name="Ahead">How far the coupling lies before the box; null when not said.</param>
-public sealed record HitchSyntax(SideSyntax End, LengthSyntax? Ahead);
+/// <param name="Rated">What the plate of the coupling allows it to carry; null when not said.</param>
+public sealed record HitchSyntax(SideSyntax End, LengthSyntax? Ahead, QuantitySyntax? Rated);
 
 /// <summary><c>axles 2, 4200 from hitch, 1500 kg each</c></summary>
 /// <param name="FromHitch">From the coupling to the middle of the axles.</param>

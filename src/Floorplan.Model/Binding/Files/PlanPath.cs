@@ -5,6 +5,9 @@ internal static class PlanPath
 {
     public const string Extension = ".unit";
 
+    /// <summary>Of tables of rates, which are named in full.</summary>
+    private const string Table = ".csv";
+
     /// <summary>Longer names are refused; own bound.</summary>
     private const int LongestName = 200;
 
@@ -35,7 +38,9 @@ internal static class PlanPath
     }
 
     public static string WithExtension(string name)
-        => name.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) ? name : name + Extension;
+        => name.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) || name.EndsWith(Table, StringComparison.OrdinalIgnoreCase)
+            ? name
+            : name + Extension;
 
     /// <summary>The path of a file named by another one, both from the plan's folder.</summary>
     public static string Beside(string from, string name)

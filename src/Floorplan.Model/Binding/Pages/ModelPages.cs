@@ -6,5 +6,8 @@ namespace Floorplan.Model.Binding.Pages;
 public static class ModelPages
 {
     public static IReadOnlyList<DiagnosticPage> All { get; } =
-        [.. NamePages.All, .. ShellPages.All, .. RoomPages.All, .. OpeningPages.All, .. PlacePages.All, .. KindPages.All, .. WorkPages.All];
+    [
+        .. NamePages.All, .. ShellPages.All, .. RoomPages.All, .. OpeningPages.All, .. PlacePages.All, .. KindPages.All,
+        .. RatesPages.All, .. WorkPages.All,
+    ];
 }

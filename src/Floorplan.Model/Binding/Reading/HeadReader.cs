@@ -30,6 +30,7 @@ internal static class HeadReader
             People = Whom(statement.People),
             Climate = statement.Climate is { } c ? new Climate(c.Winter.Value, c.Summer?.Value, c.Humidity?.Value, c.Span) : null,
             Mains = statement.Mains is { } m ? new Mains(m.Pressure.Value, m.Temperature?.Value, m.Span) : null,
+            Wind = statement.Wind is { } w ? new Wind(w.Value, w.Span) : null,
             Owner = Text(statement.Owner),
             Site = Text(statement.Site),
             DrawnBy = Text(statement.DrawnBy),

@@ -6,6 +6,8 @@ using Floorplan.Language.Text;
 using Floorplan.Language.Tokens;
 using Floorplan.Model.Binding.Drafts;
 using Floorplan.Model.Binding.Files;
+using Floorplan.Model.Binding.Rates;
+using Floorplan.Model.Rates;
 
 namespace Floorplan.Model.Binding.Reading;
 
@@ -43,7 +45,11 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
             return null;
         }
 
-        var draft = new PlanDraft(tree.Source, HeadReader.Read(head, tree.Units, tree.Source.Path), built)
+        var said = HeadReader.Read(head, tree.Units, tree.Source.Path) with
+        {
+            Rates = new RatesReader(files, reports).Read(head?.Rates, tree.Source),
+        };
+        var draft = new PlanDraft(tree.Source, said, built)
         {
             PartitionThickness = ThicknessOf(partitions),
             PartitionHeight = partitions?.Height?.Value,
@@ -120,6 +126,10 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
         return thickness.Value;
     }
 
+    /// <summary>A price without a unit is of one piece.</summary>
+    private static Rate Money(MoneySyntax m)
+        => new(m.Of.Text, m.Per?.Text ?? "each", (double)m.Amount.Value, (double)m.Amount.Value, m.Span);
+
     private static void ReadDay(PlanDraft draft, DayStatement? day)
     {
         if (day is null)
@@ -139,6 +149,7 @@ internal sealed class PlanReader(SyntaxTree tree, IPlanFiles files, Reports repo
             StartUp = day.StartUp?.Value,
             WashDown = day.WashDown?.Value,
             HandWash = day.HandWash?.Value,
+            Rates = [.. day.Rates.Concat(day.Prices).Select(Money)],
         };
         draft.Helps.AddRange(
             day.Helps.Select(h => (new NameRef(h.Where.Text, h.Where.Span), new NameRef(h.From.Text, h.From.Span))));

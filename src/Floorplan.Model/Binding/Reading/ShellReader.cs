@@ -77,7 +77,10 @@ internal sealed class ShellReader(Reports reports)
         PostSpacing = s.PostsEvery?.Value,
         Loads = new ShellLoads(
             s.Weight?.Empty?.Value.Base, s.Weight?.Rated?.Value.Base, s.Axles?.Rated?.Value.Base, s.Axles?.FromHitch?.Value,
-            NotBelowZero(s.Hitch?.Ahead?.Value)),
+            NotBelowZero(s.Hitch?.Ahead?.Value))
+        {
+            HitchRatedKg = s.Hitch?.Rated?.Value.Base,
+        },
         Span = s.HeadSpan,
     };
 

@@ -34,6 +34,8 @@ internal static class HeadTable
             PlanDetails.Mains,
             m => $"{m.Pressure.Value} {m.Temperature?.Value}".TrimEnd(),
             (text, _) => text),
+        SaidRows<PlanStatement>.Of(PlanDetails.Wind),
+        SaidRows<PlanStatement>.Of(PlanDetails.Rates),
         SaidRows<PlanStatement>.Of(PlanDetails.Owner),
         SaidRows<PlanStatement>.Of(PlanDetails.Site),
         SaidRows<PlanStatement>.Of(PlanDetails.DrawnBy),

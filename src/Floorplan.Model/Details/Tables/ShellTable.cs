@@ -31,6 +31,7 @@ internal static class ShellTable
         SaidRows<ShellStatement>.Of(ShellDetails.Doors),
         SaidRows<ShellStatement>.Part<HitchSyntax, string>("hitch", ShellDetails.Hitch, h => h.End.Side.Word(), (end, _) => end),
         SaidRows<ShellStatement>.Part("hitch ahead", ShellDetails.Hitch, h => h.Ahead),
+        SaidRows<ShellStatement>.Part("hitch rated", ShellDetails.Hitch, h => h.Rated),
         SaidRows<ShellStatement>.Part<AxlesSyntax, decimal>(
             "axles",
             ShellDetails.Axles,

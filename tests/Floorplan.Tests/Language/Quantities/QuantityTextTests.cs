@@ -46,6 +46,9 @@ public class QuantityTextTests
     [InlineData(Measure.Illuminance, 540, "540 lux", "50.2 fc")]
     [InlineData(Measure.Pressure, 300_000, "3 bar", "43.5 psi")]
     [InlineData(Measure.Speed, 1.5, "1.5 m/s", "4.9 ft/s")]
+    [InlineData(Measure.SurfacePressure, 71_820, "71.8 kPa", "1500 lb/sq ft")]
+    [InlineData(Measure.WindSpeed, 44.704, "44.7 m/s", "100 mph")]
+    [InlineData(Measure.Force, 4448.2216, "4.45 kN", "1000 lbf")]
     [InlineData(Measure.Ratio, 0.0125, "1.25 %", "1.25 %")]
     [InlineData(Measure.Ratio, 0.11356, "11.4 %", "11.4 %")]
     public void Each_measure_in_the_units_of_the_plan(Measure measure, double value, string metric, string feet)

@@ -52,6 +52,8 @@ public class UnitTableTests
         ["bar"] = x => Pressure.FromBars(x).Pascals,
         ["kPa"] = x => Pressure.FromKilopascals(x).Pascals,
         ["psi"] = x => Pressure.FromPoundsForcePerSquareInch(x).Pascals,
+        ["km/h"] = x => Speed.FromKilometersPerHour(x).MetersPerSecond,
+        ["mph"] = x => Speed.FromMilesPerHour(x).MetersPerSecond,
         ["ft/s"] = x => Speed.FromFeetPerSecond(x).MetersPerSecond,
         ["m/s"] = x => Speed.FromMetersPerSecond(x).MetersPerSecond,
     };
