@@ -1,4 +1,5 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Quantities.Heat;
 using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Cold.Fabric;

@@ -26,16 +26,13 @@ internal sealed record RoomDay(
         }
 
         var stations = facts.Day.Planned.Stations;
-        List<LineWay> ways =
-        [
-            .. LineWay.During(facts, Stream.Product)
-                .Where(w => !(w.From is StationStop { Station.Role: StationRole.Store } && w.To is OutsideStop)),
-        ];
+        var ways = LineWay.During(facts, Stream.Product).ToLookup(w => (w.From.Name, w.To.Name));
+        var taken = new Dictionary<(string, string), int>();
         var trips = new Dictionary<string, int>(StringComparer.Ordinal);
         var arrivals = new List<Arrival>();
         for (int i = 0; i < line.Moves.Count; i++)
         {
-            foreach (var opening in i < ways.Count ? Through(ways[i]) : [])
+            foreach (var opening in Next(line.Moves[i]) is { } way ? Through(way) : [])
             {
                 trips[opening.Id] = trips.GetValueOrDefault(opening.Id) + day.Moves[i].Trips;
             }
@@ -55,6 +52,15 @@ internal sealed record RoomDay(
         double hands = day.Steps.Index().Where(s => stations[s.Index]?.Room.Id == room.Id).Sum(s => s.Item.HandsTime) / Ticks.Second;
         long until = day.People.Select(p => p.Until).DefaultIfEmpty(day.End).Max();
         return new RoomDay(arrivals, trips, hands, Ticks.Seconds(until));
+
+        // Two flows may have a way between the same places: the line has a move for each, in the order of the flows.
+        LineWay? Next(LineMove move)
+        {
+            var key = (line.Steps[move.From].Name, line.Steps[move.To].Name);
+            int number = move.IsBack ? 0 : taken.GetValueOrDefault(key);
+            taken[key] = number + (move.IsBack ? 0 : 1);
+            return ways[key].ElementAtOrDefault(number) ?? ways[key].LastOrDefault();
+        }
     }
 
     private static IEnumerable<Opening> Through(LineWay way)

@@ -1,4 +1,5 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Quantities.Heat;
 using Floorplan.Model.Rooms;
 using Floorplan.Sizing.Cold;
 using Floorplan.Sizing.Cold.Fabric;

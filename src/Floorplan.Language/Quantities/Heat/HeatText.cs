@@ -1,4 +1,4 @@
-namespace Floorplan.Language.Quantities;
+namespace Floorplan.Language.Quantities.Heat;
 
 /// <summary>Prints how well walls and foods take heat, fine enough to reckon on with.</summary>
 public static class HeatText
