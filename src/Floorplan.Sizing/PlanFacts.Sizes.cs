@@ -1,4 +1,8 @@
+using Floorplan.Sizing.Drainage.Lines;
 using Floorplan.Sizing.Sizes;
+using Floorplan.Sizing.Water.Hot;
+using Floorplan.Sizing.Water.Pipes;
+using Floorplan.Sizing.Water.Sizes;
 
 namespace Floorplan.Sizing;
 
@@ -6,16 +10,39 @@ namespace Floorplan.Sizing;
 public sealed partial class PlanFacts
 {
     private PlanSizes? sizes;
-    private Told<SizedSubject>? waterSizes;
     private Told<SizedSubject>? weightSizes;
     private Told<SizedSubject>? groundSizes;
     private Told<SizedSubject>? steelSizes;
     private SizedSubject? moneySizes;
+    private DrainLines? drainLines;
+    private Told<DrainsSized>? drainsSized;
+    private Told<HotWaterSized>? hotWaterSized;
+    private Told<WaterPiping>? waterPiping;
+    private Told<WaterSized>? waterSized;
 
     public PlanSizes Sizes => Once(ref sizes, PlanSizes.Of);
 
     /// <summary>Null where the plan has no water.</summary>
-    public SizedSubject? WaterSizes => Once(ref waterSizes, f => new Told<SizedSubject>(Water.Sizes.WaterSizes.Of(f))).Value;
+    public SizedSubject? WaterSizes => WaterSized?.Subject;
+
+    /// <summary>Null where nothing takes hot water or ice.</summary>
+    public SizedSubject? HotWaterSizes => HotWaterSized?.Subject;
+
+    public HotWaterSized? HotWaterSized
+        => Once(ref hotWaterSized, f => new Told<HotWaterSized>(Water.Hot.HotWaterSized.Of(f))).Value;
+
+    /// <summary>Of every drain, without the day.</summary>
+    public DrainLines DrainLines => Once(ref drainLines, DrainLines.Of);
+
+    /// <summary>Null where the plan has no drain.</summary>
+    public SizedSubject? DrainSizes => DrainsSized?.Subject;
+
+    public DrainsSized? DrainsSized => Once(ref drainsSized, f => new Told<DrainsSized>(DrainsSized.Of(f))).Value;
+
+    /// <summary>Pipes and pressure, without the day; null where nothing takes water.</summary>
+    public WaterPiping? WaterPiping => Once(ref waterPiping, f => new Told<WaterPiping>(WaterPiping.Of(f))).Value;
+
+    public WaterSized? WaterSized => Once(ref waterSized, f => new Told<WaterSized>(Water.Sizes.WaterSized.Of(f))).Value;
 
     /// <summary>Null for a shed.</summary>
     public SizedSubject? WeightSizes => Once(ref weightSizes, f => new Told<SizedSubject>(Weights.Sizes.WeightSizes.Of(f))).Value;

@@ -17,6 +17,8 @@ public sealed record PlanSizes(IReadOnlyList<SizedSubject> Subjects)
     private static IEnumerable<SizedSubject?> All(PlanFacts facts)
     {
         yield return facts.WaterSizes;
+        yield return facts.HotWaterSizes;
+        yield return facts.DrainSizes;
         yield return facts.ColdSizes;
         yield return facts.AirSizes;
         yield return facts.LightSizes;

@@ -35,9 +35,16 @@ public sealed record SizeRow(string What, string Value, string Remark, Figure? F
 
 /// <summary>What the plan does not say, so that something could not be sized.</summary>
 /// <param name="What">As the end of a sentence: <c>power of plucker</c>.</param>
-/// <param name="Write">What to write, as the plan has it: <c>needs power 230 V 1.1 kW in station plucker</c>.</param>
+/// <param name="Write">
+/// What to write and where, the words of the plan between back quotes: <c>`needs power 230 V 1.1 kW` in station plucker</c>; all of it is
+/// of the plan where there are none.
+/// </param>
 /// <param name="Span">Where it would stand.</param>
-public sealed record NotSaid(string What, string Write, SourceSpan Span);
+public sealed record NotSaid(string What, string Write, SourceSpan Span)
+{
+    /// <summary>For sentences: the words of the plan always between back quotes.</summary>
+    public string Quoted => Write.Contains('`', StringComparison.Ordinal) ? Write : $"`{Write}`";
+}
 
 /// <summary>A schedule that belongs to a subject; all cells as text, each row as long as the heads.</summary>
 /// <param name="Title">Such as <c>Pipes, run by run</c>.</param>

@@ -6,6 +6,7 @@ using Xunit.Abstractions;
 namespace Floorplan.Tests.Robustness;
 
 /// <summary>Whatever the text, the pipeline answers with findings: no exception, no hang, no memory blow-up.</summary>
+[Collection(nameof(Alone))]
 public class FuzzTests(ITestOutputHelper output)
 {
     /// <summary>In CI; a slice of them otherwise.</summary>

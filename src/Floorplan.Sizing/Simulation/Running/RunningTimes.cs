@@ -10,6 +10,12 @@ namespace Floorplan.Sizing.Simulation.Running;
 /// <param name="Stretches">By the id of the station, in order of time; a station that is not on the line is not in it.</param>
 public sealed record RunningTimes(long End, IReadOnlyDictionary<string, IReadOnlyList<(long From, long Until)>> Stretches)
 {
+    /// <summary>
+    /// In place of a station: people who wash their hands, each for himself, so that stretches overlap. No thing of a plan has a blank in
+    /// its id.
+    /// </summary>
+    public const string HandWash = "hand wash";
+
     /// <summary>Null where the day cannot be run.</summary>
     internal static RunningTimes? Of(PlanFacts facts)
     {
@@ -30,10 +36,11 @@ public sealed record RunningTimes(long End, IReadOnlyDictionary<string, IReadOnl
             stretches.AddRange(Of(counts[index], day.Outcome.End));
         }
 
-        return new RunningTimes(
-            day.Outcome.End,
-            found.ToDictionary(
-                f => f.Key, IReadOnlyList<(long From, long Until)> (f) => Joined(f.Value), StringComparer.Ordinal));
+        var stretchesOf = found.ToDictionary(
+            f => f.Key, IReadOnlyList<(long From, long Until)> (f) => Joined(f.Value), StringComparer.Ordinal);
+        stretchesOf[HandWash] =
+            [.. day.Record.People.Where(p => p.Does == PersonDoes.Wash).OrderBy(p => p.From).Select(p => (p.From, p.Until))];
+        return new RunningTimes(day.Outcome.End, stretchesOf);
     }
 
     /// <summary>How long it is in use, in seconds; null where it is not on the line.</summary>

@@ -1,0 +1,60 @@
+using Floorplan.Model;
+using Floorplan.Sizing.Working;
+
+namespace Floorplan.Sizing.Water.Pipes;
+
+/// <summary>One size of copper tube.</summary>
+/// <param name="Name">As it is bought: <c>3/4 in</c>, <c>22 x 1</c>.</param>
+/// <param name="Bore">Inside, m.</param>
+public sealed record TubeSize(string Name, double Bore)
+{
+    private const double Inch = 0.0254;
+
+    /// <summary>ASTM B88 type L.</summary>
+    private static readonly TubeSize[] Inches =
+    [
+        new("1/2 in", 0.545 * Inch), new("3/4 in", 0.785 * Inch), new("1 in", 1.025 * Inch), new("1 1/4 in", 1.265 * Inch),
+        new("1 1/2 in", 1.505 * Inch), new("2 in", 1.985 * Inch), new("2 1/2 in", 2.465 * Inch), new("3 in", 2.945 * Inch),
+    ];
+
+    /// <summary>EN 1057: outside diameter by wall.</summary>
+    private static readonly TubeSize[] Millimetres =
+    [
+        new("15 x 1 mm", 0.013), new("18 x 1 mm", 0.016), new("22 x 1 mm", 0.020), new("28 x 1 mm", 0.026), new("35 x 1.2 mm", 0.0326),
+        new("42 x 1.2 mm", 0.0396), new("54 x 1.5 mm", 0.051), new("76.1 x 1.5 mm", 0.0731),
+    ];
+
+    public static Source InchSource { get; } = new("ASTM B88 type L copper tube", Origin.FoundInSecondaryCopy);
+
+    public static Source MetricSource { get; } = new("EN 1057 copper tube", Origin.FromMemory);
+
+    /// <summary>Of cold and hot water; the code's own text has no limit.</summary>
+    public static Source VelocitySource { get; } = new(
+        "at most 8 ft/s (2.4 m/s) cold and 5 ft/s (1.5 m/s) hot: UPC 2021 610.12 and the makers' copper tube handbook",
+        Origin.FoundInSecondaryCopy, Force.ModelCode);
+
+    public const double FastestCold = 8 * 0.3048;
+    public const double FastestHot = 5 * 0.3048;
+
+    public static IReadOnlyList<TubeSize> Of(CodeChoice code) => code == CodeChoice.Us ? Inches : Millimetres;
+
+    public static Source SourceOf(CodeChoice code) => code == CodeChoice.Us ? InchSource : MetricSource;
+
+    /// <summary>
+    /// The tube that a plan calls by its size: in inches by the nominal size, in mm by the outside; null where there is none so small.
+    /// </summary>
+    public static TubeSize? Bought(CodeChoice code, Language.Quantities.Length size)
+    {
+        double[] sizes = code == CodeChoice.Us ? [.. InchSizes.Select(i => i * 25.4)] : MillimetreSizes;
+        int found = Array.FindLastIndex(sizes, s => s <= size.Millimetres + 0.6);
+        return found < 0 ? null : Of(code)[found];
+    }
+
+    private static readonly double[] InchSizes = [0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3];
+    private static readonly double[] MillimetreSizes = [15, 18, 22, 28, 35, 42, 54, 76.1];
+
+    /// <summary>The smallest in which water runs no faster than it may; null where the largest is too small.</summary>
+    /// <param name="least">Index of the smallest that the code takes.</param>
+    public static TubeSize? Smallest(IReadOnlyList<TubeSize> sizes, double flow, double fastest, int least = 0)
+        => sizes.Skip(least).FirstOrDefault(s => HazenWilliams.Velocity(flow, s.Bore) <= fastest);
+}
