@@ -25,6 +25,8 @@ public static class RelatedRules
         ["water-too-far", "drain-too-far", "sink-not-served"],
         ["room-without-drain", "drain-too-few", "fall-not-possible", "hose-misses-floor"],
         ["hand-sink-missing", "hand-sink-too-far", "hand-sinks-too-few", "sink-not-served", "sink-blocked"],
+        ["hot-water-short", "supply-too-small", "waste-tank-too-small"],
+        ["drain-pipe-too-small", "drain-line-uphill", "fall-not-possible"],
         ["air-gap-missing", "backflow-guard-missing"],
         ["eyewash-too-far", "hand-sink-too-far"],
         ["panel-space", "outlet-unprotected", "switch-out-of-reach"],

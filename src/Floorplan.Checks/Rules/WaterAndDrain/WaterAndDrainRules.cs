@@ -21,5 +21,10 @@ internal static class WaterAndDrainRules
         new BackflowGuardMissing(),
         new HoseMissesFloor(),
         new EyewashTooFar(),
+        new HotWaterShort(),
+        new SupplyTooSmall(),
+        new DrainPipeTooSmall(),
+        new DrainLineUphill(),
+        new WasteTankTooSmall(),
     ];
 }

@@ -1,3 +1,4 @@
+using Floorplan.Sizing.Water.Pipes;
 using Floorplan.Tests.Checks.Support;
 using static System.FormattableString;
 
@@ -81,7 +82,70 @@ internal static class WaterEdges
                     Invariant(
                         $"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}, inlet 20")),
                             "tank"),
+        new(
+            "supply-too-small", "8 psi at the worst outlet: IPC 2018 Table 604.3", WaterPiping.LeastPressure,
+                WaterPiping.LeastPressure - 100,
+            LeftOver, "bench") { Within = 10 },
+        new(
+            "supply-too-small", "8 ft/s in a cold pipe: UPC 2021 610.12, here of 22 x 1 mm", 8 * 0.3048, (8 * 0.3048) + 0.01,
+            speed => Rinse(
+                Invariant($"needs cold {speed * Math.PI / 4 * 0.02 * 0.02 * 60_000:0.######} L/min"),
+                "water w1 cold in rinse, north wall, 2700 from west, height 1200, 22"), "w1") { Within = 1e-4 },
+        new(
+            "hot-water-short", "70 % of the store and 10 kW for an hour against a hose in wash-down", HoseHour, HoseHour - 0.001, Heater,
+            "wh1") { Within = 1e-5 },
+        new(
+            "drain-pipe-too-small", "a building drain of 3 in takes 42 units at 1/4 in a foot: IPC 2018 Table 710.1(1)", 101.6, 76.2, mm
+                => Rinse("needs cold 72 L/min, drain", Invariant($"""
+                water w1 cold in rinse, north wall, 2700 from west, height 1200
+                drain fd1 floor in rinse, 1500 from west, centred, {mm}
+                """)).Replace("code eu", "code us", StringComparison.Ordinal), "fd1"),
+        new(
+            "drain-line-uphill", "2 % over 2.5 m: EN 12056-2, from memory", 50, 49, mm => Rinse("needs drain", Invariant($"""
+                drain fd1 floor in rinse, 1500 from west, centred, 100, outlet 200 below floor, runs to fd2
+                drain fd2 floor in rinse, 4000 from west, centred, 100, outlet {200 + mm} below floor
+                """)), "fd1", "fd2"),
+        new(
+            "drain-line-uphill", "1/4 in a foot over 10 ft: IPC 2021 704.1", 63.5, 63, mm => Rinse("needs drain", Invariant($"""
+                drain fd1 floor in rinse, 1000 from west, centred, 100, outlet 200 below floor, runs to fd2
+                drain fd2 floor in rinse, 4048 from west, centred, 100, outlet {200 + mm} below floor
+                """)).Replace("code eu", "code us", StringComparison.Ordinal), "fd1", "fd2"),
+        new(
+            "waste-tank-too-small", "15 % more than the fresh water: many US states, common practice", 115, 114, percent
+                => Rinse("needs cold 8 L/min", Invariant($"""
+                bin fresh "Fresh water tank" 200 L in rinse, 600 x 600 x 700, against north wall, 2500 from west
+                bin waste "Waste water tank" {2 * percent} L in rinse, 600 x 600 x 700, against north wall, 3500 from west
+                """)), "waste") { Set = ("110 %", "120 %") },
     ];
+
+    /// <summary>5 gpm for half an hour of 50 C, in water of 60 C from 10 C, m3.</summary>
+    private const double HoseHour = 5 * 0.003785411784 * 30 * 0.8;
+
+    /// <summary>A heater of 10 kW with such a store that both give so many m3 in an hour.</summary>
+    private static string Heater(double cubicMetres) => Rinse("needs cold 8 L/min, drain\n  worker south\n  work 60 s each", Invariant($"""
+        water w1 cold hot in rinse, north wall, 2700 from west, height 1200
+        hose hz1 on w1, 5 m
+        drain fd1 floor in rinse, 1500 from west, centred, 100
+        heater wh1 in rinse, west wall, 300 from south, 10 kW {(cubicMetres - (10e3 * 3600 / (4186e3 * 50))) / 0.7 * 1000:0.######} L
+        flow product
+          outside -> d1 -> bench -> d1 -> outside by hand
+        day
+          target 20 crates/h for 2 h
+          crew rinse 1
+          wash-down 1 h
+        """));
+
+    /// <summary>The main of 3 bar is run first, and what it leaves too much is taken off.</summary>
+    private static string LeftOver(double pascals)
+    {
+        double left = CheckedPlan.Facts(CheckedPlan.Plan(Main(3e5))).WaterPiping!.Pressure!.Value;
+        return Main(3e5 - left + pascals);
+
+        static string Main(double pascals) => Rinse("needs cold 8 L/min", """
+            water w1 cold in rinse, north wall, 2700 from west, height 1200
+            hole water-in "Cold water" in rinse, north wall, 5 m from west, height 150, 40
+            """).Replace("  code eu\n", Invariant($"  code eu\n  mains {pascals / 1e5:0.########} bar\n"), StringComparison.Ordinal);
+    }
 
     private static string Rinse(string needs, string more) => $"""
         plan "Edge"
