@@ -78,6 +78,7 @@ public static class App
             CompareCommand.Build(host),
             DayCommand.Build(host),
             SizeCommand.Build(host),
+            ReportCommand.Build(host),
             ExplainCommand.Build(host),
             RulesCommand.Build(host),
             FormatCommand.Build(host),

@@ -13,10 +13,9 @@ internal static class Cautions
     private const double Scalding = 50;
 
     public static string Water(UnitSystem units)
-        => "Runs are diagrams: which point serves which use, not a route to build from. Pipe sizes, hot water and outfall come with a "
-            + "later "
-        + $"calculation and a licensed plumber. Water over {QuantityText.Of(Scalding, Measure.Temperature, units)} scalds; fit backflow "
-        + "protection where the code asks for it.";
+        => "Runs are diagrams: which point serves which use, not a route to build from. Pipe sizes are for planning: "
+            + "a licensed plumber settles pipes, hot water and outfall. Water over "
+            + QuantityText.Of(Scalding, Measure.Temperature, units) + " scalds; fit backflow protection where the code asks for it.";
 
     /// <summary>A shed may be of steel or not.</summary>
     public static string Power(ShellKind kind) =>

@@ -29,7 +29,7 @@ internal static class SizeText
 
             foreach (var missing in subject.Missing)
             {
-                page.Line(new Piece($"  not said: {missing.What}; write `{missing.Write}`", Tone.Warning));
+                page.Line(new Piece($"  not said: {missing.What}; write {missing.Quoted}", Tone.Warning));
             }
         }
 

@@ -1,4 +1,5 @@
 using Floorplan.Cli.Output.Printing;
+using Floorplan.Drawing.Reports;
 using Floorplan.Model;
 using Floorplan.Sizing.Sizes;
 using Floorplan.Sizing.Working;
@@ -27,7 +28,7 @@ internal static class WorkingPages
 
             foreach (var missing in subject.Missing)
             {
-                page.Line(new Piece($"not said: {missing.What}; write `{missing.Write}`", Tone.Warning));
+                page.Line(new Piece($"not said: {missing.What}; write {missing.Quoted}", Tone.Warning));
             }
         }
 
@@ -40,26 +41,16 @@ internal static class WorkingPages
 
     private static void Write(Page page, Plan plan, Figure figure)
     {
-        string of = figure.Of == Figure.WholePlan ? "" : $" ({figure.Of})";
-        page.Line(new Piece($"{figure.Name}{of} = {figure.Text}", Tone.Strong));
+        page.Line(new Piece($"{WorkingWords.Name(figure)} = {figure.Text}", Tone.Strong));
         page.Line($"  {figure.Formula}");
         page.Line($"  = {figure.Substituted}");
         foreach (var input in figure.Inputs)
         {
-            page.Line($"    {input.Name} {input.Text}: {Origin(input, plan)}");
+            page.Line("    " + WorkingWords.Of(input, plan.Source));
         }
 
         page.Line($"  by {figure.Source.Text}");
     }
-
-    private static string Origin(FigureInput input, Plan plan) => input switch
-    {
-        { Worked: { } } => "worked out above",
-        { Source: { } source } => source.Text,
-        { Line: { } line } => FormattableString.Invariant($"said in line {line.Position.Line}")
-            + (ReferenceEquals(line.Source, plan.Source) ? "" : $" of {line.Source.Path}"),
-        _ => "",
-    };
 
     private static void Write(Page page, SizeTable table)
     {

@@ -99,6 +99,11 @@ public sealed class WaterAndDrainageSheet : Sheet
         {
             yield return NeedTable.Of(facts);
         }
+
+        foreach (var table in SizedTable.Of(facts.WaterSizes).Concat(SizedTable.Of(facts.DrainSizes)))
+        {
+            yield return table;
+        }
     }
 
     private static string Describe(PlanFacts facts) =>
