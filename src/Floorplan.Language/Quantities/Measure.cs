@@ -48,6 +48,9 @@ public enum Measure
     /// <summary>Of electric machines and heaters; W.</summary>
     Power,
 
+    /// <summary>What electric lines carry, with the part of it that does no work; VA.</summary>
+    ApparentPower,
+
     /// <summary>Heat that is taken away or brought in a time; W.</summary>
     Heat,
 

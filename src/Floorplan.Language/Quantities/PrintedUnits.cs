@@ -29,6 +29,7 @@ public static class PrintedUnits
         [Measure.Temperature] = (new("°C", "C", 1, 1), new("°F", "F", 1 / 1.8, 1, Zero: 32)),
         [Measure.TemperatureDifference] = (new("K", null, 1, 1), new("°F", null, 1 / 1.8, 1)),
         [Measure.Power] = Everywhere(new("kW", "kW", Kilo, 2)),
+        [Measure.ApparentPower] = Everywhere(new("kVA", null, Kilo, 2)),
         [Measure.Heat] = (new("kW", "kW", Kilo, 2), new("Btu/h", "Btu/h", InchPound.WattsPerBtuPerHour, 0)),
         [Measure.Energy] = Everywhere(new("kWh", null, Kilo * Hour, 1)),
         [Measure.Voltage] = Everywhere(new("V", "V", 1, 0)),

@@ -14,7 +14,7 @@ internal static class MeasureKinds
         Measure.AirChanges or Measure.MassFlow => QuantityKind.Rate,
         Measure.Mass or Measure.LineLoad or Measure.FloorLoad or Measure.Density => QuantityKind.Mass,
         Measure.Temperature or Measure.TemperatureDifference => QuantityKind.Temperature,
-        Measure.Power or Measure.Heat => QuantityKind.Power,
+        Measure.Power or Measure.ApparentPower or Measure.Heat => QuantityKind.Power,
         Measure.Energy => QuantityKind.Energy,
         Measure.Voltage => QuantityKind.Voltage,
         Measure.Current => QuantityKind.Current,
