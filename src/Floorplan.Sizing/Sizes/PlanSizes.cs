@@ -19,6 +19,7 @@ public sealed record PlanSizes(IReadOnlyList<SizedSubject> Subjects)
         yield return facts.WaterSizes;
         yield return facts.HotWaterSizes;
         yield return facts.DrainSizes;
+        yield return facts.PowerSizes;
         yield return facts.ColdSizes;
         yield return facts.AirSizes;
         yield return facts.LightSizes;
