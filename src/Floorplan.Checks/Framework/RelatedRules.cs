@@ -30,6 +30,7 @@ public static class RelatedRules
         ["air-gap-missing", "backflow-guard-missing"],
         ["eyewash-too-far", "hand-sink-too-far"],
         ["panel-space", "outlet-unprotected", "switch-out-of-reach"],
+        ["circuit-overloaded", "voltage-mismatch", "voltage-drop", "panel-too-small"],
         ["light-missing", "too-dark"],
         ["exit-too-far", "one-exit-only", "exit-door-narrow", "exit-locks-in", "step-at-door", "aisle-too-narrow"],
         ["cuts-frame", "openings-too-close", "wall-cut-too-much", "hot-work-near-lining"],

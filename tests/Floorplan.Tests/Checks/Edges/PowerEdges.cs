@@ -63,6 +63,33 @@ internal static class PowerEdges
         new(
             "too-little-air", "4 air changes an hour: Malaysian code of veterinary practice 3.11", 4, 3.99, Changes,
             "scald") { Set = ("3.5 changes/h", "5 changes/h") },
+        new(
+            "circuit-overloaded", "80 % of its breaker for hours: NEC 210.20(A), secondary copy; code us", 80, 80.1,
+            percent => Outlet("us", 240, 20, percent), "saw", "x1") { Set = ("90 %", "70 %") },
+        new(
+            "circuit-overloaded", "load current no more than the device: IEC 60364-4-43 433.1, secondary copy; code eu", 100, 100.1,
+            percent => Outlet("eu", 230, 16, percent), "saw", "x1") { Set = ("110 %", "90 %") },
+        new(
+            "circuit-overloaded", "load current no more than the device: IEC 60364-4-43 433.1, secondary copy; code none", 100, 100.1,
+            percent => Outlet("none", 230, 16, percent), "saw", "x1"),
+        new(
+            "voltage-mismatch", "machines bear a tenth more or less: IEC 60038 and NEMA MG 1, from memory", 10, 10.1,
+            percent => Machine("none", "63 A 230 V single-phase", Invariant($"{230 / (1 - (percent / 100)):0.########} V 1 kW")),
+            "p1", "saw") { Set = ("12 %", "8 %") },
+        new(
+            "voltage-drop", "5 % to the farthest outlet: NEC 210.19(A), informational note, secondary copy; code us", 5, 5.01,
+            percent => Machine("us", "60 A 240 V single-phase", Drawing(120, percent, 3.07 / 304.8)), "p1", "saw") { Set = ("6 %", "4 %") },
+        new(
+            "voltage-drop", "5 % of other uses: IEC 60364-5-52 Table G.52.1, secondary copy; code eu", 5, 5.01,
+            percent => Machine("eu", "63 A 230 V single-phase", Drawing(230, percent, 0.0145)), "p1", "saw") { Set = ("6 %", "4 %") },
+        new(
+            "voltage-drop", "3 % of light: IEC 60364-5-52 Table G.52.1, secondary copy; code none", 3, 3.01, Lamps, "hall", "p1"),
+        new(
+            "panel-too-small", "no less than the load: NEC 408.30, from memory; code us", 100, 100.1,
+            percent => Machine("us", "60 A 240 V single-phase", Watts(240, 60, percent)), "p1") { Set = ("110 %", "90 %") },
+        new(
+            "panel-too-small", "no less than the load: IEC 60364-4-43 433.1, secondary copy; code eu", 100, 100.1,
+            percent => Machine("eu", "63 A 230 V single-phase", Watts(230, 63, percent)), "p1") { Set = ("110 %", "90 %") },
         new("too-little-air", "50 cfm from a toilet: ASHRAE 62.1, secondary copy", 50 * Cfm, 49 * Cfm, Toilet, "wc") { Within = 1e-6 },
     ];
 
@@ -75,6 +102,67 @@ internal static class PowerEdges
         door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
         sink s1 hand in pack, 400 x 350 x 900, against north wall, 1000 from west
         outlet x1 in pack, north wall, {1400 + away:0.####} from west, height 1100, 16 A 230 V
+        """);
+
+    private static string Watts(double volts, double amperes, double percent)
+        => Invariant($"{volts:0.###} V {volts * amperes * percent / 100:0.########} W");
+
+    /// <summary>A machine at the end of <see cref="Far"/> of the smallest wire, there and back, that loses so much.</summary>
+    /// <param name="ohms">Of a metre of one conductor.</param>
+    private static string Drawing(double volts, double percent, double ohms)
+        => Watts(volts, volts / (2 * ohms * Far), percent);
+
+    /// <summary>
+    /// In m: from a panel 1600 high up to a ceiling at 2600, 30 m along the wall, down to a machine 900 high.
+    /// </summary>
+    private const double Far = 1 + 30 + 1.7;
+
+    private static string Outlet(string code, double volts, double amperes, double percent) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+        shell shed 6000 x 3000 x 2600
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
+        panel p1 in pack, east wall, 1500 from south, 100 A {volts:0.###} V single-phase
+        outlet x1 in pack, north wall, 2400 from west, height 1100, {amperes:0.###} A {volts:0.###} V, circuit 1
+        station saw "Saw" in pack
+          size 600 x 600 x 900
+          place against north wall, 1000 from west
+          needs power {Watts(volts, amperes, percent)}
+          circuit 1
+        """);
+
+    private static string Machine(string code, string panel, string power) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+        shell shed 40200 x 3200 x 2600
+          walls 100
+          lining walls 0, ceiling 0, floor 0
+        room hall "Hall" dry from west to east
+        door d1 hall to outside, south wall, 10 m from west, 1000 x 2050, swings out
+        panel p1 in hall, west wall, 500 from south, height 1600, {panel}
+        station saw "Saw" in hall
+          size 600 x 600 x 900
+          place 29700 from west, 200 from south
+          needs power {power}
+        """);
+
+    /// <summary>
+    /// 40 x 3 m of floor, lamps of 100 lm/W of which 0.5 x 0.7 is used; 1 m up, 20 m along and 1 m across to the middle of the ceiling,
+    /// in 1.5 mm2 of 29 mV for each A and m.
+    /// </summary>
+    private static string Lamps(double percent) => Invariant($"""
+        plan "Edge"
+          units metric
+        shell shed 40200 x 3200 x 2600
+          walls 100
+          lining walls 0, ceiling 0, floor 0
+        room hall "Hall" dry from west to east
+        door d1 hall to outside, south wall, 10 m from west, 1000 x 2050, swings out
+        panel p1 in hall, west wall, 500 from south, height 1600, 63 A 230 V single-phase
+        light hall {percent / 100 * 230 / (0.029 * 22) * 230 * 35 / 120:0.########} lux
         """);
 
     /// <summary>A switch that high, behind a low bench that deep; no bench when 0.</summary>
