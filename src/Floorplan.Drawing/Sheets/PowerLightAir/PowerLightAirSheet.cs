@@ -71,8 +71,8 @@ public sealed class PowerLightAirSheet : Sheet
         {
             yield return DatumWords.Note(facts.Plan.Shell.Kind);
             yield return TapeWords.Note(Tape.For(facts.Plan.Units));
-            yield return "Circuits are as the plan names them; cables and protection are designed by the electrician: the loads are what "
-                + "the machines draw, not what a circuit is sized for.";
+            yield return "Circuits are as the plan names them or proposed. Breakers and copper are the smallest by the tables, each "
+                + "circuit alone; a licensed electrician designs them.";
         }
         else
         {

@@ -7,6 +7,7 @@ using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Sizing;
+using Floorplan.Sizing.Power.Circuits;
 using Floorplan.Sizing.Uses;
 using Floorplan.Sizing.Working;
 
@@ -39,19 +40,36 @@ internal static class PowerTables
             ["", "all together", "", "", facts.Power.Together is { } sum ? sum : "not said"],
         ]);
 
-    /// <summary>What hangs on each circuit, in the order of their numbers; null for a plan that names none.</summary>
-    public static KeyTable? Circuits(PlanFacts facts) => facts.Power.Circuits.Count == 0 ? null : new KeyTable(
-        "Circuits, as written in the plan",
-        ["Circuit", "Serves", "Rating", "Load"],
-        [.. facts.Power.Circuits.Select(c => (IReadOnlyList<Cell>)
+    /// <summary>
+    /// What hangs on each circuit, in the order of their numbers, then those that are proposed, each with what would guard and wire it;
+    /// null for a plan without any.
+    /// </summary>
+    public static KeyTable? Circuits(PlanFacts facts)
+    {
+        var sized = facts.PowerDesign?.Circuits ?? [];
+        var said = sized.Where(c => !c.IsProposed).ToDictionary(c => c.Name, StringComparer.Ordinal);
+        List<IReadOnlyList<Cell>> rows =
         [
-            c.Circuit,
-            string.Join(", ", c.Points.Select(p => p.Id).Concat(c.Machines.Select(u => $"{Number(u)} {Name(u)}"))),
-            string.Join(
-                ", ", c.Points.Select(p => string.Join(' ', p.Ratings.Select(r => QuantityText.Of(r, facts.Plan.Units))))
-                    .Where(r => r.Length > 0).Distinct()),
-            c.Load is { } load ? load : "",
-        ])]);
+            .. facts.Power.Circuits.Select(c => Row(
+                c.Circuit,
+                string.Join(", ", c.Points.Select(p => p.Id).Concat(c.Machines.Select(u => $"{Number(u)} {Name(u)}"))),
+                said.GetValueOrDefault(c.Circuit))),
+            .. sized.Where(c => c.IsProposed).Select(c => Row(c.Mark, c.Serves, c)),
+        ];
+        return rows.Count == 0 ? null : new KeyTable(
+            "Circuits, with breaker and copper",
+            ["Circuit", "Serves", "Load", "Current", "Breaker", "Conductor", "Drop"], rows);
+    }
+
+    private static IReadOnlyList<Cell> Row(string mark, string serves, SizedCircuit? circuit) =>
+    [
+        mark, serves,
+        circuit is null ? "" : circuit.Draws,
+        circuit is null ? "" : circuit.Current,
+        circuit?.Breaker is { } breaker ? breaker : "",
+        circuit?.Conductor is { } wire ? wire : "",
+        circuit?.Drop is { } drop ? drop : "",
+    ];
 
     public static KeyTable Rooms(PlanFacts facts) => new(
         "Light and air by room",

@@ -51,7 +51,7 @@ public class PowerTests
         Assert.Equal(10_500, together.Value, 6);
         Assert.Same(together, PowerTables.Loads(facts).Rows[^1][^1].Figures[0]);
         Assert.Same(together, ScheduleTables.Connections(facts).Rows.Single(r => r[0].Text == "Power")[2].Figures[0]);
-        Assert.Equal(10_500, PowerTables.Circuits(facts)!.Rows.Single(r => r[0].Text == "3")[^1].Figures[0].Value, 6);
+        Assert.Equal(10_500, PowerTables.Circuits(facts)!.Rows.Single(r => r[0].Text == "3")[2].Figures[0].Value, 6);
         Assert.Equal(["", "230 V 1.5 kW"], new[] { "", PowerTables.Loads(facts).Rows.Single(r => r[1].Text == "Saw")[^1].Text });
     }
 
