@@ -42,21 +42,21 @@ internal sealed class VoltageMismatch : Rule
     ];
 
     public override string Bad => """
-        plan "Vat on a small panel"
+        plan "Sealer on a low panel"
           units metric
         shell shed 6000 x 3000 x 2600
-        room make "Making" dry from west to east
-        door d1 make to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
-        panel p1 in make, east wall, 1500 from south, 63 A 230 V single-phase
-        station vat "Vat" in make
-          size 1000 x 1000 x 900
+        room pack "Packing" dry from west to east
+        door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
+        panel p1 in pack, east wall, 1500 from south, 63 A 120 V single-phase
+        station sealer "Sealer" in pack
+          size 600 x 500 x 900
           place against north wall, 1000 from west
-          needs power 400 V 6 kW three-phase
+          needs power 230 V 2 kW
         """;
 
     public override IReadOnlyList<LineChange> Mended =>
     [
-        new("panel p1", "panel p1 in make, east wall, 1500 from south, 63 A 400 V three-phase"),
+        new("panel p1", "panel p1 in pack, east wall, 1500 from south, 63 A 230 V single-phase"),
     ];
 
     public override IEnumerable<Finding> Check(CheckContext context)

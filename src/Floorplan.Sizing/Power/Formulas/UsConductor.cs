@@ -38,8 +38,11 @@ internal static class UsConductor
     public static CopperAwg? For(double needed, double? breaker, bool guardsItself, double factor)
     {
         bool warm = Math.Max(needed, guardsItself ? 0 : breaker ?? 0) > SmallCircuit;
+
+        // Above 100 A the warmer column holds; yet a larger circuit never gets less copper than one of 100 A.
         return breaker is not { } rating ? null : CopperAwg.All.FirstOrDefault(s
-            => needed <= Carries(s, warm, factor) * (1 + 1e-9)
+            => (!warm || s.At60 >= SmallCircuit)
+            && needed <= Carries(s, warm, factor) * (1 + 1e-9)
             && (guardsItself || (rating <= Carries(s, warm, factor) * (1 + 1e-9) && rating <= s.LargestBreaker)));
     }
 }

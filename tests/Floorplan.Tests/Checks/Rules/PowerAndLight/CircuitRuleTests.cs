@@ -27,6 +27,15 @@ public sealed class CircuitRuleTests
     public void A_panel_gives_the_voltages_of_its_supply(string code, string panel, string needs, int found)
         => Assert.Equal(found, CheckedPlan.Check(Plan(code, panel, needs), "voltage-mismatch").Count);
 
+    [Fact]
+    public void A_three_phase_vat_is_not_for_a_single_phase_panel()
+    {
+        var finding = Assert.Single(CheckedPlan.Check(Plan("eu", "63 A 230 V single-phase", "400 V 6 kW three-phase"), "voltage-mismatch"));
+        Assert.Contains("takes three phases", finding.Message);
+        Assert.Contains("three-phase", finding.Mend);
+        Assert.Equal(["p1", "saw"], finding.Things.Order());
+    }
+
     [Theory]
     [InlineData("20 A 120 V", 1)]
     [InlineData("20 A 240 V", 0)]

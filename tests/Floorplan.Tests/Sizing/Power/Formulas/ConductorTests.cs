@@ -34,6 +34,7 @@ public sealed class ConductorTests
     [InlineData(32, 35, false, "8 AWG")]
     [InlineData(90, 100, false, "1 AWG")] // 60 C terminals: 95 A of 2 AWG is short of the breaker
     [InlineData(120, 125, false, "1 AWG")] // 75 C terminals above 100 A
+    [InlineData(102, 110, false, "1 AWG")] // 2 AWG carries 115 A warm, and yet a circuit of 100 A has more
     public void Small_conductors_have_small_breakers(double needed, double breaker, bool motor, string conductor)
         => Assert.Equal(conductor, UsConductor.For(needed, breaker, motor, 1)!.Name);
 
