@@ -45,7 +45,7 @@ internal static partial class FuzzInput
         var examples = RuleCatalogue.All.SelectMany(r => new[] { r.Bad, r.Good });
         string guide = Repository.At("templates", "README.md");
         var fenced = File.Exists(guide) ? FencePattern().Matches(File.ReadAllText(guide)).Select(m => m.Groups[1].Value) : [];
-        return templates.Concat(examples).Concat(fenced).Append(FullDay.Text);
+        return templates.Concat(examples).Concat(fenced).Append(FullDay.Text).Append(FullDay.Ways).Append(FullDay.Ways);
     }
 
     private static string Mutate(Random random, string text)

@@ -164,7 +164,7 @@ internal sealed partial class LineRun
         {
             int waiting = state.At(product).Waiting;
             if (waiting > 0 && state.NeedsHands(product) == byHand && state.HasPlace(product)
-                && (waiting >= state.Of(product).Least || isRelaxed || IsLast(s, product)) && BinsTake(state, product))
+                && (waiting >= state.Of(product).Least || isRelaxed || IsLast(s, product)) && BinsTake(state, product, byHand))
             {
                 return product;
             }
@@ -173,15 +173,21 @@ internal sealed partial class LineRun
         return -1;
     }
 
-    private bool BinsTake(StepState state, int product)
+    /// <summary>A crew that looks for work tells itself once of a full bin: told at every look, it would never stop looking.</summary>
+    private bool BinsTake(StepState state, int product, bool byHand)
     {
         var step = state.Of(product);
         foreach (var (bin, kilograms) in step.Waste)
         {
             if (!bins[bin].Takes(kilograms * Math.Min(state.At(product).Waiting, step.Batch)))
             {
+                bool isKnown = byHand && bins[bin].IsWaitedFor;
                 bins[bin].Wait(now);
-                Tell(bins[bin].Bin.Crew);
+                if (!isKnown)
+                {
+                    Tell(bins[bin].Bin.Crew);
+                }
+
                 return false;
             }
         }

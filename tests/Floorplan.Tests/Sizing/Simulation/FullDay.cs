@@ -83,4 +83,55 @@ internal static class FullDay
           wash-down  1 h
           elsewhere  1 toilet, changing room
         """;
+
+    /// <summary>A station passed twice, pieces sent back, and a product with a way of its own.</summary>
+    public const string Ways = """
+        plan "Fish in brine"
+          units metric
+          product trout, 0.4 kg each
+          product eels, 0.8 kg each
+        shell shed 12000 x 4000 x 2700
+        room prep "Preparation" dry from west to east
+        door d1 prep to outside, west wall, centred, 1000 x 2050, swings out, closes itself, opens from inside
+        station wash "Wash tank" in prep
+          size   1500 x 600 x 900
+          place  at 1500, 3300
+          worker south
+          batch  10 trout
+          cycle  2 min
+          for eels batch 5 cycle 3 min
+        station bench "Bench" in prep
+          size   2400 x 600 x 900
+          place  at 3600, 3300
+          workers 2 south, 750 apart
+          work   10 s each, spread 10 %
+          waits  30 trout
+          rework 5 % at wash
+          for eels work 20 s each waits 8
+        station brine "Brine tank" in prep
+          size   1600 x 800 x 900
+          place  at 6600, 3200
+          worker south
+          stays  5 min
+          holds  60 trout
+          for eels holds 20
+        store rack "Rack" in prep
+          size   1500 x 500 x 1800
+          place  at 9000, 3400
+          holds  400 trout
+        store box "Box" in prep
+          size   900 x 500 x 900
+          place  at 9000, 500
+          holds  60 eels
+        flow product
+          outside -> d1 -> wash -> bench -> brine -> bench   by hand 4 kg
+          bench -> rack                                      by trolley 500 wide, takes 10 trout
+        flow product "Eels" for eels
+          outside -> d1 -> wash -> bench -> box              by hand 4 kg
+        day
+          target 60 trout/h for 2 h
+          target 30 eels/h for 1 h
+          crew   prep 3
+          elsewhere 1 toilet, changing room
+        """;
 }

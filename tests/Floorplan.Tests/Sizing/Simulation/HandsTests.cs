@@ -7,6 +7,29 @@ namespace Floorplan.Tests.Sizing.Simulation;
 /// <summary>Washing, pauses, second work and help, on lines small enough to work out by hand.</summary>
 public sealed class HandsTests
 {
+    /// <summary>
+    /// Waste of 1 kg each into a bin of 5 kg, which the one who works empties in a minute: after every five, so 60 of 10 s take 600 s and
+    /// 11 trips. A crew that told itself of the full bin at every look never stopped looking.
+    /// </summary>
+    [Theory]
+    [InlineData(1, 600 + (11 * 60))]
+    [InlineData(3, 600 + (11 * 60))]
+    public void Who_works_empties_the_bin_and_goes_on(int people, double seconds)
+    {
+        var bench = new LineStep
+        {
+            Name = "bench", Places = 3, Hands = 3, Waits = 100, Crew = 0, Work = TaskTime.OfSeconds(10), Waste = [(0, 1)],
+        };
+        var run = LineRun.Of(TestLines.Of(new LineSupply(60, TaskTime.None), bench) with
+        {
+            Crews = [new("hands", people)],
+            Bins = [new LineBin("bin", 5) { Crew = 0, Trip = Ticks.FromSeconds(60), Near = 1 }],
+        });
+        Assert.Equal(60, run.Outs.Count);
+        Assert.Equal(11, run.Bins.Single().Emptied);
+        Assert.Equal(seconds, Ticks.Seconds(run.People.Sum(p => p.Working + p.Emptying)));
+    }
+
     private static readonly LineStep Bench = new() { Name = "bench", Work = TaskTime.OfSeconds(10), Crew = 0, Waits = 100 };
 
     private static ProductLine Line(int items, params LineStep[] steps)

@@ -64,6 +64,19 @@ public sealed class OwnWayTests
     }
 
     [Fact]
+    public void All_kinds_of_ways_in_one_plan_are_run()
+    {
+        var day = Day(FullDay.Ways);
+        Assert.Empty(day.Planned.Needs);
+        Assert.Equal(150, day.Paced!.Outs.Count);
+        Assert.Equal([120, 30], Items(day, "rack", "box"));
+
+        // Trout pass the bench twice and every 20th goes back each time: at least an eighteenth more than 120.
+        Assert.True(Items(day, "bench").Single() >= 150 + 6);
+        Assert.All(day.Paces, p => Assert.True(p.PerHour > 0 && p.Half > 0));
+    }
+
+    [Fact]
     public void A_product_without_a_way_is_told()
     {
         var day = Day(Both.Replace("flow product\n", "flow product for birds\n", StringComparison.Ordinal));

@@ -11,7 +11,7 @@ public sealed class QueueFormulaTests
 
     /// <summary>
     /// Customers in the system. M/M/1 and M/M/2 with 2 an hour in and 3 served: Hillier and Lieberman's hospital (from memory, recomputed);
-    /// M/M/3: the same formula; 24 and 30 an hour: Bronson 1982, problem 23.3.
+    /// M/M/3: the same formula; 24 and 30 an hour, and 300 and 182.5 a year: Bronson 1982, problems 23.3 and 24.6.
     /// </summary>
     [Theory]
     [InlineData(2, 3, 1, 2)]
@@ -19,6 +19,7 @@ public sealed class QueueFormulaTests
     [InlineData(2, 1, 3, 26 / 9.0)]
     [InlineData(1.6, 1, 2, 40 / 9.0)]
     [InlineData(24, 30, 1, 4)]
+    [InlineData(300, 182.5, 3, 1.996262)]
     public void Random_arrivals_and_services(double arrive, double serve, int servers, double inside)
     {
         var line = TestLines.Of(
@@ -26,6 +27,24 @@ public sealed class QueueFormulaTests
         var mean = Interval.Of20(seed => Inside(LineRun.Of(line, seed)));
         Assert.True(mean.AlmostHolds(inside), $"{mean} for {inside}");
         Assert.InRange(mean.Half, 0, 0.15 * inside);
+    }
+
+    /// <summary>The same queues: how many wait, and how long one is there, in hours.</summary>
+    [Theory]
+    [InlineData(2, 3, 1, 4 / 3.0, 1)]
+    [InlineData(2, 3, 2, 1 / 12.0, 3 / 8.0)]
+    [InlineData(2, 1, 3, 8 / 9.0, 13 / 9.0)]
+    [InlineData(1.6, 1, 2, 128 / 45.0, 25 / 9.0)]
+    [InlineData(300, 182.5, 3, 0.352426, 1.996262 / 300)]
+    public void Random_arrivals_wait(double arrive, double serve, int servers, double waiting, double hours)
+    {
+        var line = TestLines.Of(
+            new LineSupply(Items, TaskTime.RandomSeconds(3600 / arrive)),
+            TestLines.Server(servers, TaskTime.RandomSeconds(3600 / serve)));
+        var mean = Interval.Of20(seed => Waiting(LineRun.Of(line, seed)));
+        Assert.True(mean.AlmostHolds(waiting), $"{mean} for {waiting}");
+        var time = Interval.Of20(seed => Ticks.Hours((long)LineRun.Of(line, seed).TimeOnLine));
+        Assert.True(time.AlmostHolds(hours), $"{time} for {hours}");
     }
 
     /// <summary>Waiting with services of one length: Pollaczek and Khinchine, Lq = ρ² / 2 (1 - ρ).</summary>
