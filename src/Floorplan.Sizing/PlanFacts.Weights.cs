@@ -1,5 +1,6 @@
 using Floorplan.Sizing.Trailers;
 using Floorplan.Sizing.Weights;
+using Floorplan.Sizing.Weights.Crane;
 
 namespace Floorplan.Sizing;
 

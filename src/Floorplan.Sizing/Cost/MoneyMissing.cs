@@ -1,5 +1,6 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Cost.Lists;
 using Floorplan.Sizing.Sizes;
 
 namespace Floorplan.Sizing.Cost;

@@ -1,3 +1,4 @@
+using Floorplan.Sizing.Cost.Lists;
 using Floorplan.Sizing.Sizes;
 using Floorplan.Sizing.Working;
 

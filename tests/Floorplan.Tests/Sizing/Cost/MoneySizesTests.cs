@@ -3,6 +3,7 @@ using Floorplan.Language.Text;
 using Floorplan.Model.Binding;
 using Floorplan.Model.Binding.Files;
 using Floorplan.Sizing.Cost;
+using Floorplan.Sizing.Cost.Lists;
 using Floorplan.Sizing.Sizes;
 using Floorplan.Sizing.Working;
 using Floorplan.Tests.Checks.Support;

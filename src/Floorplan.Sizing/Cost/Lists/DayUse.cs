@@ -1,6 +1,6 @@
 using Floorplan.Sizing.Working;
 
-namespace Floorplan.Sizing.Cost;
+namespace Floorplan.Sizing.Cost.Lists;
 
 /// <summary>What a day uses and throws away, where other subjects have worked it out.</summary>
 /// <param name="Name">Of its rate.</param>

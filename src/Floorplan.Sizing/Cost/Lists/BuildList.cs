@@ -3,7 +3,7 @@ using Floorplan.Model.Openings;
 using Floorplan.Model.Services;
 using Floorplan.Sizing.Working;
 
-namespace Floorplan.Sizing.Cost;
+namespace Floorplan.Sizing.Cost.Lists;
 
 /// <summary>What is bought and built, by the schedules: shell, steel, linings, openings, services.</summary>
 internal static class BuildList

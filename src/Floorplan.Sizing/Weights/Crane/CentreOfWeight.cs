@@ -1,7 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Sizing.Working;
 
-namespace Floorplan.Sizing.Weights;
+namespace Floorplan.Sizing.Weights.Crane;
 
 /// <summary>Where the weight of a unit lies on plan, from the middle of its outside. Null without any weight.</summary>
 /// <param name="East">Of the middle, in mm; less than zero is west.</param>

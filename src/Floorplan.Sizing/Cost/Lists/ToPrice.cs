@@ -1,6 +1,6 @@
 using Floorplan.Sizing.Working;
 
-namespace Floorplan.Sizing.Cost;
+namespace Floorplan.Sizing.Cost.Lists;
 
 /// <summary>A quantity of the plan that a rate of the owner would make money of.</summary>
 /// <param name="Name">That the rate goes by: <c>wall lining</c>.</param>

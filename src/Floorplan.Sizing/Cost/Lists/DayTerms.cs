@@ -3,7 +3,7 @@ using Floorplan.Sizing.Simulation.Line;
 using Floorplan.Sizing.Simulation.Plans;
 using Floorplan.Sizing.Working;
 
-namespace Floorplan.Sizing.Cost;
+namespace Floorplan.Sizing.Cost.Lists;
 
 /// <summary>What a day costs and brings.</summary>
 internal static class DayTerms

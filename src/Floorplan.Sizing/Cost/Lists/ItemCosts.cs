@@ -4,7 +4,7 @@ using Floorplan.Model.Details.Tables;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Working;
 
-namespace Floorplan.Sizing.Cost;
+namespace Floorplan.Sizing.Cost.Lists;
 
 /// <summary>What each thing costs: by its <c>cost</c> in the plan, or by a rate that goes by its name.</summary>
 internal static partial class ItemCosts

@@ -1,7 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Sizing.Working;
 
-namespace Floorplan.Sizing.Weights;
+namespace Floorplan.Sizing.Weights.Crane;
 
 /// <summary>What one cross-member under the most heavily loaded metre of a container's floor carries.</summary>
 internal static class CrossMember
