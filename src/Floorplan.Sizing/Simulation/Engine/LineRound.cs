@@ -32,9 +32,9 @@ internal sealed class LineRound
 
     /// <summary>Whether all that is before a step in the round, and before the round, is empty: what waits there is the last.</summary>
     /// <param name="but">A load that does not count; -1 for none.</param>
-    public bool IsLast(int s, int but, Func<int, ProductAtStep> at, Func<int, MoveState> move, int product)
+    public bool IsLast(int s, int but, StepState[] steps, MoveState[] moves, int product)
     {
-        if (at(s) is not { Going: 0, Done: 0 })
+        if (steps[s].At(product) is not { Going: 0, Done: 0 })
         {
             return false;
         }
@@ -45,11 +45,12 @@ internal sealed class LineRound
         open.Push(s);
         while (open.TryPop(out int step))
         {
-            foreach (int m in movesTo[step].Where(m => m != but && move(m).Of(product).IsTaken))
+            foreach (int m in movesTo[step].Where(m => m != but && moves[m].Of(product).IsTaken))
             {
-                var state = move(m);
+                var state = moves[m];
                 int from = line.Moves[m].From;
-                if (state.Under(product) > 0 || (state.Loaded > 0 && state.Product == product) || (from != s && !at(from).IsEmpty))
+                if (state.Under(product) > 0 || (state.Loaded > 0 && state.Product == product)
+                    || (from != s && !steps[from].At(product).IsEmpty))
                 {
                     return false;
                 }

@@ -53,12 +53,28 @@ internal sealed partial class LineRun
                 continue;
             }
 
-            if (times[person.At] is { } same ? Array.Exists(same, s => CarryOn(crew, p, s)) : CarryOn(crew, p, person.At))
+            if (times[person.At] is { } same ? AtStation(crew, p, same) : CarryOn(crew, p, person.At) || Work(crew, p, person.At))
             {
                 return true;
             }
+        }
 
-            if (times[person.At] is { } station ? Array.Exists(station, s => Work(crew, p, s)) : Work(crew, p, person.At))
+        return false;
+    }
+
+    private bool AtStation(CrewJobs crew, int who, int[] same)
+    {
+        foreach (int s in same)
+        {
+            if (CarryOn(crew, who, s))
+            {
+                return true;
+            }
+        }
+
+        foreach (int s in same)
+        {
+            if (Work(crew, who, s))
             {
                 return true;
             }

@@ -226,8 +226,7 @@ internal sealed partial class LineRun
     {
         if (round.Has(s))
         {
-            return round.IsLast(s, but, t => steps[t].At(product), m => moves[m], product)
-                && supplied[product] == line.SupplyOf(product).Items;
+            return round.IsLast(s, but, steps, moves, product) && supplied[product] == line.SupplyOf(product).Items;
         }
 
         if (s == 0)
