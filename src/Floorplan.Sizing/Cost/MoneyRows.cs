@@ -118,7 +118,7 @@ internal static class MoneyRows
         {
             var now = book.Follows(
                 "net present value", present, "surplus of a year x (1 - (1 + interest)^-years) / interest - cost to build",
-                $"interest {Factor.Text(terms.Interest!.Of)} %, {Factor.Text(terms.Life!.Of)} years, ({surplus.Figure.Text}), "
+                $"interest {Factor.Text(terms.Interest!.Of)} per cent, {Factor.Text(terms.Life!.Of)} years, ({surplus.Figure.Text}), "
                     + $"({build.Figure.Text})",
                 FigureInput.Of(surplus.Figure), FigureInput.Of(build.Figure), terms.Interest.Input, terms.Life.Input);
             worth = $"worth {now.Text} now";

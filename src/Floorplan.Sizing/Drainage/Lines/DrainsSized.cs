@@ -132,8 +132,9 @@ public sealed record DrainsSized(SizedSubject Subject, (Station Tank, Figure Flo
         return SizeRow.Of(
             "grease interceptor", figure,
             GreaseInterceptor.Next(gpm) is { } next
-                ? FormattableString.Invariant($"take the {next:0} gpm size, {GreaseInterceptor.Pounds(next):0} lb of grease; ")
-                    + "screen feathers and scraps before it"
+                ? $"take the size of {w.Text(next * InchPound.CubicMetresPerGallon / 60, Measure.Flow)}, "
+                    + w.Text(GreaseInterceptor.Pounds(next) * InchPound.KilogramsPerPound, Measure.Mass)
+                    + " of grease; screen feathers and scraps before it"
                 : "more than the largest listed size");
     }
 

@@ -45,12 +45,13 @@ public sealed record PlannedDay(PlannedLine Planned, LineOutcome? Paced, LineOut
         int waits = Math.Max(locked.Items, line.Steps[locked.Wait].Waits + 1);
         string name = line.Steps[locked.Wait].Name;
         var span = planned.Stations[locked.Wait]?.Span;
+        var near = planned.Stations.OfType<Model.Stations.Station>().FirstOrDefault();
         string at = QuantityText.Time(Ticks.Seconds(locked.At));
         return new DayNeed(
             span is null ? "day" : name,
             $"the line locks itself after {at}: each of {names} is full of what waits for the next",
             FormattableString.Invariant($"`waits {waits} {planned.Unit}` in station {name}, or let fewer come at a time"),
-            span ?? default);
+            span ?? near?.Span ?? default);
     }
 
     /// <summary>

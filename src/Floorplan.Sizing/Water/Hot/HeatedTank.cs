@@ -1,4 +1,5 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Quantities.Heat;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Water.Sizes;
 using Floorplan.Sizing.Working;
@@ -29,8 +30,8 @@ public sealed record HeatedTank(Station Station, double Celsius, Figure? HeatUp,
         double watts = (area * OpenTank.FromSurface(celsius)) + (wall * OpenTank.FromWall(celsius));
         var loss = w.Of(
             "heat lost by the open tank", tank.Id, watts, Measure.Heat, "surface x loss of open water + sides x loss of a bare wall",
-            FormattableString.Invariant(
-                $"{area:0.###} m² x {OpenTank.FromSurface(celsius):0} W/m² + {wall:0.###} m² x {OpenTank.FromWall(celsius):0} W/m²"),
+            $"{w.Fine(area, Measure.Area)} x {HeatText.PerArea(OpenTank.FromSurface(celsius), w.Units)} + "
+                + $"{w.Fine(wall, Measure.Area)} x {HeatText.PerArea(OpenTank.FromWall(celsius), w.Units)}",
             OpenTank.Source,
             FigureInput.Said("size", "its outline and height", tank.Span), FigureInput.Said("water", at, tank.Span));
         if (WaterDay.Volume(tank) is not { } volume)

@@ -1,4 +1,5 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Quantities.Heat;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Simulation.Plans;
 using Floorplan.Sizing.Working;
@@ -49,8 +50,8 @@ internal static class DayIce
                     Cooled);
             ice += IceNeed.Of(items * each, heat, from - to);
             terms.Add(
-                $"{items} {product.Unit} x {w.Text(each, Measure.Mass)} x {QuantityText.Plain(heat / 1000)} kJ/(kg K) x "
-                    + QuantityText.Plain(from - to) + " K / 334 kJ/kg");
+                $"{items} {product.Unit} x {w.Text(each, Measure.Mass)} x {HeatText.SpecificHeat(heat / 1000, w.Units)} x "
+                    + $"{w.Text(from - to, Measure.TemperatureDifference)} / {HeatText.PerWeight(IceNeed.Melting / 1000, w.Units)}");
         }
 
         return w.Of(

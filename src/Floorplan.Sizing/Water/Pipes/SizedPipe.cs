@@ -60,6 +60,6 @@ public sealed record SizedPipe(
     }
 
     private static string Inside(TubeSize tube, Workings w) => w.Units == UnitSystem.Metric
-        ? QuantityText.Plain(tube.Bore * 1000, 1) + " mm"
+        ? QuantityText.Length(Language.Quantities.Length.FromMillimetres(tube.Bore * 1000), w.Units)
         : QuantityText.Plain(tube.Bore / 0.0254, 3) + " in";
 }

@@ -28,7 +28,7 @@ internal static class WaterPeak
         double sinks = FixtureDemand.Gpm(total) * InchPound.CubicMetresPerGallon / 60;
         var fixtures = w.Of(
             "flow to sinks at once", Figure.WholePlan, sinks, Measure.Flow, "demand of the fixture units, from the table",
-            $"{QuantityText.Plain(total)} units: {QuantityText.Plain(FixtureDemand.Gpm(total), 3)} gpm", FixtureDemand.Source,
+            $"{QuantityText.Plain(total)} units: {w.Text(sinks, Measure.Flow)}", FixtureDemand.Source,
             FigureInput.Of(units));
         List<WaterDraw> steady = [.. draws.Where(d => d.Flow > 0)];
         return w.Of(
