@@ -1,3 +1,4 @@
+using Floorplan.Sizing.Simulation.Engine.States;
 using Floorplan.Sizing.Simulation.Line;
 
 namespace Floorplan.Sizing.Simulation.Engine;

@@ -1,4 +1,5 @@
 using Floorplan.Model.Space;
+using Floorplan.Sizing.Simulation.Engine.States;
 using Floorplan.Sizing.Simulation.Line;
 
 namespace Floorplan.Sizing.Simulation.Engine;

@@ -1,4 +1,4 @@
-namespace Floorplan.Sizing.Simulation.Engine;
+namespace Floorplan.Sizing.Simulation.Engine.States;
 
 /// <summary>One station that the product comes to more than once: its places and hands serve every time.</summary>
 /// <param name="times">A step for each time, in their order.</param>

@@ -1,4 +1,4 @@
-namespace Floorplan.Sizing.Simulation.Engine;
+namespace Floorplan.Sizing.Simulation.Engine.States;
 
 /// <summary>Where somebody is and what the time went into.</summary>
 internal sealed class PersonState(int crew, int at)

@@ -1,6 +1,6 @@
 using Floorplan.Sizing.Simulation.Line;
 
-namespace Floorplan.Sizing.Simulation.Engine;
+namespace Floorplan.Sizing.Simulation.Engine.States;
 
 /// <summary>What is at a step of one product.</summary>
 internal sealed class ProductAtStep(LineStep step)

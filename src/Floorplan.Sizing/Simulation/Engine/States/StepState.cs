@@ -1,6 +1,6 @@
 using Floorplan.Sizing.Simulation.Line;
 
-namespace Floorplan.Sizing.Simulation.Engine;
+namespace Floorplan.Sizing.Simulation.Engine.States;
 
 /// <summary>What is at one step now, and what has been there so far.</summary>
 /// <param name="byProduct">The step as each product sees it: at least one.</param>

@@ -1,6 +1,6 @@
 using Floorplan.Sizing.Simulation.Line;
 
-namespace Floorplan.Sizing.Simulation.Engine;
+namespace Floorplan.Sizing.Simulation.Engine.States;
 
 /// <summary>How full a bin is.</summary>
 internal sealed class BinState(LineBin bin)

@@ -1,6 +1,6 @@
 using Floorplan.Sizing.Simulation.Line;
 
-namespace Floorplan.Sizing.Simulation.Engine;
+namespace Floorplan.Sizing.Simulation.Engine.States;
 
 /// <summary>What is on the way between two steps.</summary>
 /// <param name="byProduct">The way as each product takes it: at least one.</param>
