@@ -1,6 +1,5 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
-using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;

@@ -11,9 +11,9 @@ internal sealed record DayUse(string Name, RateKind Kind, IReadOnlyList<string> 
     public static IReadOnlyList<DayUse> All { get; } =
     [
         new("water", RateKind.Volume, ["water a day"]),
-        new("waste water", RateKind.Volume, ["waste water a day"]),
+        new("waste water", RateKind.Volume, ["waste water a day", "water a day"]),
         new("energy", RateKind.Energy, ["energy a day"]),
-        new("ice", RateKind.Mass, ["ice a day"]),
+        new("ice", RateKind.Mass, ["ice that cools the product of a day"]),
         new("waste", RateKind.Mass, ["waste a day"]),
     ];
 

@@ -1,6 +1,4 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
-using Floorplan.Model.Services;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing.Sizes;
@@ -23,6 +21,8 @@ public sealed record DrainsSized(SizedSubject Subject, (Station Tank, Figure Flo
 
     private static readonly Source HoldingSource = new(
         "rules for mobile food units in many US states: the waste tank is 15 % larger than the fresh water", Origin.CommonPractice);
+
+    private static readonly Source WasteSource = new("the day of the plan, run with the waste that stations say", Origin.OwnAssumption);
 
     /// <summary>Null where the plan has no drain.</summary>
     public static DrainsSized? Of(PlanFacts facts)
@@ -91,6 +91,16 @@ public sealed record DrainsSized(SizedSubject Subject, (Station Tank, Figure Flo
         if (facts.WaterSized?.Day is { } day)
         {
             yield return SizeRow.Of("waste water a day", w.Add(day.Total), "all water that comes in");
+        }
+
+        if (facts.Day.Paced is { Bins.Count: > 0 } paced)
+        {
+            double kilograms = paced.Bins.Sum(b => b.Kilograms);
+            yield return SizeRow.Of(
+                "waste in bins a day",
+                w.Of(
+                    "waste a day", Figure.WholePlan, kilograms, Measure.Mass, "sum over the bins, at the pace of the target",
+                    WorkingText.Sum([.. paced.Bins.Select(b => w.Text(b.Kilograms, Measure.Mass))]), WasteSource));
         }
 
         if (holding is not null)

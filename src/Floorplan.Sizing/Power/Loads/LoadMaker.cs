@@ -1,7 +1,6 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
-using Floorplan.Model.Stations;
 using Floorplan.Language.Words.Terms;
 using Floorplan.Sizing.Power.Formulas;
 using Floorplan.Sizing.Power.Panels;

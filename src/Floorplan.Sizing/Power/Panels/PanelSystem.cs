@@ -2,7 +2,6 @@ using Floorplan.Language.Quantities;
 using Floorplan.Language.Words.Terms;
 using Floorplan.Model;
 using Floorplan.Model.Services;
-using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Power.Panels;
 
