@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Floorplan.Cli.Commands.Options;
 using Floorplan.Cli.Hosting;
 using Floorplan.Cli.Input;
 using Floorplan.Cli.Output.Files;

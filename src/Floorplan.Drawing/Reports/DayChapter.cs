@@ -1,5 +1,4 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Model.Stations;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Simulation.Line;
 using Floorplan.Sizing.Simulation.Plans;

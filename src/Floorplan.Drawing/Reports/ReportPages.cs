@@ -1,7 +1,5 @@
-using Floorplan.Drawing.Blocks;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
-using Floorplan.Drawing.Lettering;
 using Floorplan.Drawing.Scene;
 using Floorplan.Language.Quantities;
 

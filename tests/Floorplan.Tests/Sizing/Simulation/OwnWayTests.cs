@@ -1,4 +1,3 @@
-using Floorplan.Sizing.Simulation.Line;
 using Floorplan.Sizing.Simulation.Plans;
 using Floorplan.Tests.Checks.Support;
 using Xunit;

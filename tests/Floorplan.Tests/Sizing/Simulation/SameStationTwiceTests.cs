@@ -2,7 +2,6 @@ using System.Text.RegularExpressions;
 using Floorplan.Sizing.Simulation.Engine;
 using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Line;
-using Floorplan.Sizing.Simulation.Plans;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

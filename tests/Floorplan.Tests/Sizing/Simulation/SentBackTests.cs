@@ -1,7 +1,6 @@
 using Floorplan.Sizing.Simulation.Engine;
 using Floorplan.Sizing.Simulation.Gains;
 using Floorplan.Sizing.Simulation.Line;
-using Floorplan.Sizing.Simulation.Plans;
 using Floorplan.Tests.Checks.Support;
 using Xunit;
 

@@ -1,6 +1,4 @@
-using Floorplan.Language.Quantities;
 using Floorplan.Sizing;
-using Floorplan.Sizing.Sizes;
 using Floorplan.Sizing.Working;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
