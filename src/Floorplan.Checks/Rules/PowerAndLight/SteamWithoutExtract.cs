@@ -2,6 +2,7 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
 
@@ -64,11 +65,12 @@ internal sealed class SteamWithoutExtract : Rule
             var hottest = tanks.MaxBy(t => t.Celsius)!;
             var room = hottest.Station.Room;
             string line = $"air exhaust {room.Id}";
+            var fan = context.Plan.Services.OfType<AirPoint>().FirstOrDefault(a => a.Room?.Id == room.Id);
             yield return CheckContext.Find(
                 this, Severity.Warning, [room.Id, hottest.Station.Id],
                 $"{Named.Of(hottest.Station)} stands open with water of {context.Temperature(hottest.Celsius)} and nothing draws the steam "
                     + $"out of {Named.Of(room)}",
-                $"add a line such as: {line}", hottest.Station.Span, hottest.Station.Footprint.Centroid.Coordinate) with
+                $"add a line such as: {line}", fan?.Span ?? hottest.Station.Span, hottest.Station.Footprint.Centroid.Coordinate) with
             { NewLine = line };
         }
     }

@@ -24,16 +24,11 @@ internal static class HeadTable
             p => FormattableString.Invariant($"{p.Who?.Text} {p.Least?.Value}{(p.MostPercent is { } most ? $" to {most:0.##} %" : "")}")
                 .Trim(),
             (text, _) => text),
-        SaidRows<PlanStatement>.Part<ClimateSyntax, string>(
-            "climate",
-            PlanDetails.Climate,
-            c => string.Join(' ', new[] { c.Winter, c.Summer, c.Humidity }.OfType<QuantitySyntax>().Select(q => q.Value.ToString())),
-            (text, _) => text),
-        SaidRows<PlanStatement>.Part<MainsSyntax, string>(
-            "mains",
-            PlanDetails.Mains,
-            m => $"{m.Pressure.Value} {m.Temperature?.Value}".TrimEnd(),
-            (text, _) => text),
+        SaidRows<PlanStatement>.Part<ClimateSyntax>("climate, winter", PlanDetails.Climate, c => c.Winter),
+        SaidRows<PlanStatement>.Part<ClimateSyntax>("climate, summer", PlanDetails.Climate, c => c.Summer),
+        SaidRows<PlanStatement>.Part<ClimateSyntax>("climate, damp of summer", PlanDetails.Climate, c => c.Humidity),
+        SaidRows<PlanStatement>.Part<MainsSyntax>("mains, pressure", PlanDetails.Mains, m => m.Pressure),
+        SaidRows<PlanStatement>.Part<MainsSyntax>("mains, temperature", PlanDetails.Mains, m => m.Temperature),
         SaidRows<PlanStatement>.Of(PlanDetails.Wind),
         SaidRows<PlanStatement>.Of(PlanDetails.Rates),
         SaidRows<PlanStatement>.Of(PlanDetails.Owner),
