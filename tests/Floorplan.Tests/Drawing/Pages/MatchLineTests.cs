@@ -101,7 +101,7 @@ public sealed class MatchLineTests
                     .MinBy(t => Math.Abs(t.At.X - line.From.X))!;
                 var title = texts.Where(t => t.Bold && t.Text.Contains(", part ", StringComparison.Ordinal) && t.At.Y > line.To.Y
                     && t.At.X < line.From.X + TitleIndent).MinBy(t => t.At.Y - line.To.Y + line.From.X - t.At.X)!;
-                found.Add(new MatchLine(page, line, Number(title.Text, ", part "), Number(words.Text, "in part ")));
+                found.Add(new MatchLine(page, line, Number(title.Text, ", part "), Number(words.Text, ", part ")));
             }
         }
 
