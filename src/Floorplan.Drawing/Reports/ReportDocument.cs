@@ -25,7 +25,17 @@ public sealed record ReportHeading(string Text) : ReportBlock;
 public sealed record ReportText(string Text, bool IsCaution = false) : ReportBlock;
 
 /// <summary>A table; each row as long as the heads.</summary>
-public sealed record ReportTable(string Title, IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows) : ReportBlock;
+public sealed record ReportTable(string Title, IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows) : ReportBlock
+{
+    /// <summary>A column without a word in any row says nothing; tables on paper leave it out too.</summary>
+    public ReportTable Filled()
+    {
+        int[] shown = [.. Enumerable.Range(0, Heads.Count).Where(i => Rows.Any(r => r[i].Length > 0))];
+        return shown.Length == Heads.Count || shown.Length == 0
+            ? this
+            : this with { Heads = [.. shown.Select(i => Heads[i])], Rows = [.. Rows.Select(r => (string[])[.. shown.Select(i => r[i])])] };
+    }
+}
 
 /// <summary>One figure, so that it can be followed with a pocket calculator.</summary>
 public sealed record ReportWorking(Figure Figure) : ReportBlock;

@@ -123,7 +123,7 @@ public static class ReportHtml
                 html.WriteEndElement();
                 break;
             case ReportTable table:
-                Write(html, table);
+                Write(html, table.Filled());
                 break;
             case ReportWorking working:
                 Write(html, working.Figure, plan);

@@ -40,9 +40,8 @@ internal static class MoneySizes
             Figures = work.Figures,
             Tables = [Table(all, rates, book), .. WhatMatters.Of(money, book.Text) is { } matters ? [matters] : Array.Empty<SizeTable>()],
             Missing = [.. MoneyMissing.Of(facts, rates, money, all, [.. items.Where(i => i.Cost is null).Select(i => i.Station)])],
-            Cautions = rates.IsEmpty
-                ? []
-                : ["Money is the owner's rates times the plan's quantities: tax, loans, spoilt goods and slow months are not in it."],
+            Cautions =
+                ["Money is the owner's rates times the plan's quantities: tax, loans, spoilt goods and slow months are not in it."],
         };
 
         IEnumerable<Term> Priced(IEnumerable<ToPrice> list) => list.Select(p => p.Price(rates)).OfType<Term>();

@@ -67,13 +67,13 @@ public sealed record DrainLine(
         var run = RunOf(plan, drain, next, name, w);
         var fall = w.Of(
             "fall of the drain line", name, run.Value * slope, QuantityKind.Length,
-            QuantityText.Length(Length.FromMillimetres(Math.Round(run.Value * slope)), w.Units), "run x slope", $"{run.Text} x {slopeText}",
+            OnTape(run.Value * slope, w), "run x slope", $"{run.Text} x {slopeText}",
             SlopeSourceOf(code), FigureInput.Of(run), FigureInput.Taken("slope", slopeText, SlopeSourceOf(code)));
         double outlet = drain.OutletBelow?.Millimetres ?? UsualOutlet;
-        string outletText = QuantityText.Length(Length.FromMillimetres(Math.Round(outlet)), w.Units);
+        string outletText = OnTape(outlet, w);
         var invert = w.Of(
             "depth of the drain line at its end", name, outlet + fall.Value, QuantityKind.Length,
-            QuantityText.Length(Length.FromMillimetres(Math.Round(outlet + fall.Value)), w.Units), "outlet below the floor + fall",
+            OnTape(outlet + fall.Value, w), "outlet below the floor + fall",
             $"{outletText} + {fall.Text}", SlopeSourceOf(code),
             drain.OutletBelow is null
                 ? FigureInput.Taken("outlet below the floor", outletText, Own)
@@ -89,6 +89,8 @@ public sealed record DrainLine(
                 Manning.Source, FigureInput.Of(size!));
         return new DrainLine(drain, next, units, flow, pipe, needed, size, run, fall, invert, capacity);
     }
+
+    private static string OnTape(double millimetres, Workings w) => Tape.For(w.Units).Sentence(Length.FromMillimetres(millimetres));
 
     private static Figure RunOf(Plan plan, Drain drain, Drain? next, string name, Workings w)
     {

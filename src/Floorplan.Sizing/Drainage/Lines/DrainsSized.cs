@@ -156,8 +156,8 @@ public sealed record DrainsSized(SizedSubject Subject, (Station Tank, Figure Flo
             [
                 .. lines.Select(l => new[]
                 {
-                    l.Name, l.Units?.Text ?? "-", l.Flow.Text, l.Size?.Text ?? "none is large enough", l.Run.Text, l.Fall.Text,
-                    l.InvertAtEnd.Text, l.Capacity?.Text ?? "-",
+                    l.Name, l.Units?.Text ?? "", l.Flow.Text, l.Size?.Text ?? "none is large enough", l.Run.Text, l.Fall.Text,
+                    l.InvertAtEnd.Text, l.Capacity?.Text ?? "",
                 })],
             [.. lines.SelectMany(l => new[] { l.Units, l.Flow, l.Size, l.Run, l.Fall, l.InvertAtEnd, l.Capacity }).OfType<Figure>()]);
         if (facts.Day.Paced is { Bins.Count: > 0 } paced)

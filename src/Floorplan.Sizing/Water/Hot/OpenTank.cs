@@ -22,26 +22,27 @@ internal static class OpenTank
         Origin.FoundInPublicCopy);
 
     /// <summary>W/m2 of water surface.</summary>
-    public static double FromSurface(double celsius) => Between(Surface, InchPound.Fahrenheit(celsius)) * WattsPerSquareMetre;
+    public static double FromSurface(double celsius) => Between(Surface, celsius) * WattsPerSquareMetre;
 
     /// <summary>W/m2 of bare wall.</summary>
-    public static double FromWall(double celsius) => Between(Wall, InchPound.Fahrenheit(celsius)) * WattsPerSquareMetre;
+    public static double FromWall(double celsius) => Between(Wall, celsius) * WattsPerSquareMetre;
 
     /// <summary>On straight lines between the rows, and on the last one beyond them.</summary>
-    private static double Between((double Fahrenheit, double Btu)[] rows, double fahrenheit)
+    private static double Between((double Fahrenheit, double Btu)[] rows, double celsius)
     {
-        if (!(fahrenheit > rows[0].Fahrenheit))
+        if (!(celsius > InchPound.Celsius(rows[0].Fahrenheit)))
         {
             return 0;
         }
 
         int i = 1;
-        while (i < rows.Length - 1 && fahrenheit > rows[i].Fahrenheit)
+        while (i < rows.Length - 1 && celsius > InchPound.Celsius(rows[i].Fahrenheit))
         {
             i++;
         }
 
         var (from, to) = (rows[i - 1], rows[i]);
-        return from.Btu + ((fahrenheit - from.Fahrenheit) / (to.Fahrenheit - from.Fahrenheit) * (to.Btu - from.Btu));
+        double share = (celsius - InchPound.Celsius(from.Fahrenheit)) / InchPound.Celsius(32 + to.Fahrenheit - from.Fahrenheit);
+        return from.Btu + (share * (to.Btu - from.Btu));
     }
 }

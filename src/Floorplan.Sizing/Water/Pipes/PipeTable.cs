@@ -8,7 +8,7 @@ internal static class PipeTable
 {
     public static SizeTable Of(PipeNetwork network) => new(
         "Water pipes, run by run",
-        ["Pipe", "Water", "Flow", "Length", "Size", "Speed", "Friction"],
+        ["Pipe", "Water", "Flow", "Run", "Size", "Speed", "Friction"],
         [
             .. network.Pipes.Select(p => new[]
             {
