@@ -120,7 +120,7 @@ internal sealed class HitchLoad : Rule
         }
 
         var things = context.Facts.Items.Weighed.Select(w => w.Station).ToList();
-        return CheckContext.Find(
+        return things.Count == 0 ? null : CheckContext.Find(
             this, Severity.Warning, [.. things.Select(s => s.Id)],
             $"the hitch carries {load.OnHitch.Text} with everything {(load.IsFull ? "full" : "empty")} "
                 + $"({CountedWeight.Of(context.Facts)})",

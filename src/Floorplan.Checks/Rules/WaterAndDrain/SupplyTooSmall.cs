@@ -81,7 +81,7 @@ internal sealed class SupplyTooSmall : Rule
     {
         // What the plan says is the size that a pipe is bought by; its bore is that of the tube of this size.
         double fastest = pipe.IsHot ? TubeSize.FastestHot : TubeSize.FastestCold;
-        if (TubeSize.Bought(context.Plan.Head.Code, point.Size!.Value) is not { } tube
+        if (TubeSize.Bought(context.Plan.Units, point.Size!.Value) is not { } tube
             || HazenWilliams.Velocity(pipe.Flow.Value, tube.Bore) is var speed && speed <= fastest * (1 + 1e-9))
         {
             return null;

@@ -1,7 +1,6 @@
 using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
-using Floorplan.Language.Syntax.Values;
 
 namespace Floorplan.Model.Details.Tables;
 

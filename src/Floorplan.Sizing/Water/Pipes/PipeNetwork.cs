@@ -29,7 +29,6 @@ public sealed record PipeNetwork(
         var plan = facts.Plan;
         var entry = EntryOf(plan);
         var heater = plan.Services.OfType<Heater>().FirstOrDefault();
-        var code = plan.Head.Code;
         var byId = draws.ToDictionary(d => d.Id, StringComparer.Ordinal);
         var pipes = new List<SizedPipe>
         {
@@ -39,7 +38,7 @@ public sealed record PipeNetwork(
                     "length of the pipe", "main", 0, QuantityKind.Length, "0", "from where it comes in; the way outside is the plumber's",
                         "0",
                     SizedPipe.RouteSource),
-                1, code, w),
+                1, w),
         };
         var ends = new List<(string, double, IReadOnlyList<SizedPipe>)>();
         var points = facts.Supply.All.Where(s => s.Point is WaterPoint or Model.Services.Heater && s.Use.Kind != NeedKind.Drain)
@@ -55,15 +54,14 @@ public sealed record PipeNetwork(
                 continue;
             }
 
-            var trunk = SizedPipe.Of(from?.Id ?? "way in", point.Id, isHot, flow, Length(from, point, isHot, w), 0, code, w);
+            var trunk = SizedPipe.Of(from?.Id ?? "way in", point.Id, isHot, flow, Length(from, point, isHot, w), 0, w);
             pipes.Add(trunk);
             foreach (var served in group.Where(g => g.Branch is not null))
             {
                 if (byId.GetValueOrDefault(served.Use.ById) is { Station: { } station } draw
                     && FlowOf(group.Key.Kind, station.Id, [draw], w) is { Value: > 0 } own)
                 {
-                    var branch = SizedPipe.Of(point.Id, station.Id, isHot, own, Branch(served.Branch!, point, station, isHot, w), 0, code,
-                        w);
+                    var branch = SizedPipe.Of(point.Id, station.Id, isHot, own, Branch(served.Branch!, point, station, isHot, w), 0, w);
                     pipes.Add(branch);
                     ends.Add((station.Id, station.Top.Millimetres, [trunk, branch]));
                 }

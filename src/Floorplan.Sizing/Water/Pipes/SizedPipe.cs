@@ -1,5 +1,4 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Water.Pipes;
@@ -30,11 +29,11 @@ public sealed record SizedPipe(
 
     /// <param name="length">Of the pipe, in mm.</param>
     /// <param name="least">Index of the smallest size that may be taken.</param>
-    internal static SizedPipe Of(string from, string to, bool isHot, Figure flow, Figure length, int least, CodeChoice code, Workings w)
+    internal static SizedPipe Of(string from, string to, bool isHot, Figure flow, Figure length, int least, Workings w)
     {
         double fastest = isHot ? TubeSize.FastestHot : TubeSize.FastestCold;
         string name = NameOf(from, to, isHot);
-        if (TubeSize.Smallest(TubeSize.Of(code), flow.Value, fastest, least) is not { } tube)
+        if (TubeSize.Smallest(TubeSize.Of(w.Units), flow.Value, fastest, least) is not { } tube)
         {
             return new SizedPipe(from, to, isHot, flow, length, null, null, null, null);
         }
@@ -43,7 +42,7 @@ public sealed record SizedPipe(
         var bore = w.Of(
             "size of the pipe", name, tube.Bore * 1000, QuantityKind.Length, tube.Name,
             "the smallest in which water runs no faster than it may",
-            $"{flow.Text} at no more than {w.Text(fastest, Measure.Speed)}: {tube.Name}, {inside} inside", TubeSize.SourceOf(code),
+            $"{flow.Text} at no more than {w.Text(fastest, Measure.Speed)}: {tube.Name}, {inside} inside", TubeSize.SourceOf(w.Units),
             FigureInput.Of(flow), FigureInput.Taken("fastest", w.Text(fastest, Measure.Speed), TubeSize.VelocitySource));
         double speed = HazenWilliams.Velocity(flow.Value, tube.Bore);
         var velocity = w.Of(

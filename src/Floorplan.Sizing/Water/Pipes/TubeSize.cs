@@ -1,4 +1,4 @@
-using Floorplan.Model;
+using Floorplan.Language.Quantities;
 using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Water.Pipes;
@@ -36,18 +36,19 @@ public sealed record TubeSize(string Name, double Bore)
     public const double FastestCold = 8 * 0.3048;
     public const double FastestHot = 5 * 0.3048;
 
-    public static IReadOnlyList<TubeSize> Of(CodeChoice code) => code == CodeChoice.Us ? Inches : Millimetres;
+    /// <summary>Tube is bought in the units that the plan is in.</summary>
+    public static IReadOnlyList<TubeSize> Of(UnitSystem units) => units == UnitSystem.Feet ? Inches : Millimetres;
 
-    public static Source SourceOf(CodeChoice code) => code == CodeChoice.Us ? InchSource : MetricSource;
+    public static Source SourceOf(UnitSystem units) => units == UnitSystem.Feet ? InchSource : MetricSource;
 
     /// <summary>
     /// The tube that a plan calls by its size: in inches by the nominal size, in mm by the outside; null where there is none so small.
     /// </summary>
-    public static TubeSize? Bought(CodeChoice code, Language.Quantities.Length size)
+    public static TubeSize? Bought(UnitSystem units, Length size)
     {
-        double[] sizes = code == CodeChoice.Us ? [.. InchSizes.Select(i => i * 25.4)] : MillimetreSizes;
+        double[] sizes = units == UnitSystem.Feet ? [.. InchSizes.Select(i => i * 25.4)] : MillimetreSizes;
         int found = Array.FindLastIndex(sizes, s => s <= size.Millimetres + 0.6);
-        return found < 0 ? null : Of(code)[found];
+        return found < 0 ? null : Of(units)[found];
     }
 
     private static readonly double[] InchSizes = [0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3];

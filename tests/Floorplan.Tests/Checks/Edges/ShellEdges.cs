@@ -58,6 +58,7 @@ internal static class ShellEdges
                 => Trailer(1500, kg - 1500, 2500), "tank") { Set = ("4 t", "3 t") },
         new("hitch-load", "10 % of the weight at least: towing practice", 10, 9.9, Hitch, "tank") { Set = ("8 %", "12 %"), Within = 0.02 },
         new("hitch-load", "15 % of the weight at most: towing practice", 15, 15.1, Hitch, "tank") { Within = 0.02 },
+        new("hitch-load", "4 % at least: Regulation (EU) 1230/2012, Annex I 2.7", 4, 3.9, HitchInEurope, "tank") { Within = 0.02 },
         new(
             "axle-overloaded", "two plates of 1500 kg: 49 CFR 567 (from memory); all weight over the axles", 3000, 3001, kg
                 => Trailer(1500, kg - 1500, 4000), "tank"),
@@ -135,7 +136,10 @@ internal static class ShellEdges
     /// Trailer and tank of 1000 kg each, the trailer's own over its axles: the tank alone loads the hitch, by how far it stands before
     /// them.
     /// </summary>
-    private static string Hitch(double percent) => Trailer(1000, 1000, 4000 * (1 - (percent / 50)));
+    private static string Hitch(double percent)
+        => HitchInEurope(percent).Replace("code eu", "code us", StringComparison.Ordinal);
+
+    private static string HitchInEurope(double percent) => Trailer(1000, 1000, 4000 * (1 - (percent / 50)));
 
     private static string Wide(double mm, string code) => Invariant($"""
         plan "Edge"

@@ -1,5 +1,4 @@
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Sizing.Water.Pipes;
 using Xunit;
 
@@ -54,12 +53,12 @@ public class PipeFormulaTests
     public void The_smallest_tube_that_is_not_too_fast(double units, double fastest, string name, double feetPerSecond)
     {
         double flow = FixtureDemand.Gpm(units) * Gpm;
-        var tube = TubeSize.Smallest(TubeSize.Of(CodeChoice.Us), flow, fastest)!;
+        var tube = TubeSize.Smallest(TubeSize.Of(UnitSystem.Feet), flow, fastest)!;
         Assert.Equal(name, tube.Name);
         Assert.Equal(feetPerSecond, HazenWilliams.Velocity(flow, tube.Bore) / Foot, 0.005 * feetPerSecond);
     }
 
     [Fact]
     public void No_tube_is_large_enough_for_a_river()
-        => Assert.Null(TubeSize.Smallest(TubeSize.Of(CodeChoice.Eu), 1, TubeSize.FastestCold));
+        => Assert.Null(TubeSize.Smallest(TubeSize.Of(UnitSystem.Metric), 1, TubeSize.FastestCold));
 }
