@@ -60,6 +60,10 @@ internal sealed class ReportPage
         IEnumerable<SceneItem> items = picture is null ? scene.Items : picture.Items.Concat(scene.Items);
         return new SheetScene(
             FormattableString.Invariant($"report-{number}"), SafeText.Clean(chapter), SafeText.Clean($"{title}: {chapter}"), width, height,
-            [.. items]) { Page = number, Pages = pages };
+            [.. items])
+        {
+            Page = number,
+            Pages = pages,
+        };
     }
 }

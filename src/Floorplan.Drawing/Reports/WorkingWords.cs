@@ -11,7 +11,7 @@ public static class WorkingWords
 
     /// <summary>What goes in and where it comes from: <c>wash-down 60 min: line 151 of the plan</c>.</summary>
     /// <param name="plan">Text of the plan: lines of other files are told with their file.</param>
-    public static string Of(FigureInput input, SourceText? plan) 
+    public static string Of(FigureInput input, SourceText? plan)
         => $"{(input.Worked is { } worked ? Name(worked) : input.Name)} {input.Text}: {Origin(input, plan)}";
 
     private static string Origin(FigureInput input, SourceText? plan) => input switch

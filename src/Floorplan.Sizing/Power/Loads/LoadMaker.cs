@@ -1,7 +1,7 @@
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Words.Terms;
 using Floorplan.Model;
 using Floorplan.Model.Services;
-using Floorplan.Language.Words.Terms;
 using Floorplan.Sizing.Power.Formulas;
 using Floorplan.Sizing.Power.Panels;
 using Floorplan.Sizing.Sizes;

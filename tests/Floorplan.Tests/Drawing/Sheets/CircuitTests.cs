@@ -28,7 +28,7 @@ public sealed class CircuitTests
         int two = Array.IndexOf(texts, "x1, x2");
         Assert.Equal(["2", "x1, x2", "0.36 kVA"], texts[(two - 1)..(two + 2)]);
         int ten = Array.IndexOf(texts, "10", two);
-        Assert.Equal(["10", "1 Band saw", "1.5 kVA"], texts[ten..(ten + 3)]);
+        Assert.Equal(["10", "1 Band", "saw", "1.5 kVA"], texts[ten..(ten + 4)]);
         Assert.Equal(2, texts.Count(t => t == "circuit 2"));
     }
 

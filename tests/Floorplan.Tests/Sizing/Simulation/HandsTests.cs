@@ -18,7 +18,13 @@ public sealed class HandsTests
     {
         var bench = new LineStep
         {
-            Name = "bench", Places = 3, Hands = 3, Waits = 100, Crew = 0, Work = TaskTime.OfSeconds(10), Waste = [(0, 1)],
+            Name = "bench",
+            Places = 3,
+            Hands = 3,
+            Waits = 100,
+            Crew = 0,
+            Work = TaskTime.OfSeconds(10),
+            Waste = [(0, 1)],
         };
         var run = LineRun.Of(TestLines.Of(new LineSupply(60, TaskTime.None), bench) with
         {
