@@ -53,13 +53,13 @@ public static class PlanDetails
     public static Detail<ClimateSyntax> Climate { get; } = new(
         "climate",
         "the coldest winter day and the hottest summer day to size for, and how damp the air of that summer day is",
-        ["climate -13 C, 33 C 41 %", "climate -8 C, 33 C 41 %", "climate -8 C, 36 C 41 %", "climate -8 C, 36 C 46 %", "climate 3 F, 91 F"],
+        ["climate -13 C, 33 C 41 %", "climate -8 C, 33 C 41 %", "climate -8 C, 36 C 41 %", "climate -8 C, 36 C 46 %", "climate -8 C, 37 C"],
         ClimateOf);
 
     public static Detail<MainsSyntax> Mains { get; } = new(
         "mains",
         "pressure and coldest temperature of the water where it comes in",
-        ["mains 3.1 bar, 11 C", "mains 2.6 bar, 11 C", "mains 2.6 bar, 6 C", "mains 41 psi"],
+        ["mains 3.1 bar, 11 C", "mains 2.6 bar, 11 C", "mains 2.6 bar, 6 C", "mains 4.1 bar"],
         MainsOf);
 
     public static Detail<QuantitySyntax> Wind { get; } = new(
