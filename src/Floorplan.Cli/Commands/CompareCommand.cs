@@ -38,11 +38,7 @@ internal static class CompareCommand
         var (old, fresh) = (Checked.Read(was, host), Checked.Read(now, host));
         foreach (var input in new[] { old, fresh }.Where(i => i.Examination?.Plan is null))
         {
-            CheckText.Write(Page.OfError(host), input);
-            Page.OfError(host)
-                .Line(
-                    new Piece("floorplan: ", Tone.Error),
-                    $"{input.Input.Name}: {input.Input.Problem ?? "nothing is compared until the text is mended"}");
+            UnreadText.Write(host, input, "nothing is compared");
         }
 
         if (old.Examination is not { Plan: { } before } || fresh.Examination is not { Plan: { } after })

@@ -54,10 +54,7 @@ internal static class DayCommand
         var input = Checked.Read(name, host);
         if (input.Examination is not { Plan: { } plan, Facts: { } facts })
         {
-            CheckText.Write(Page.OfError(host), input);
-            Page.OfError(host).Line(
-                new Piece("floorplan: ", Tone.Error),
-                $"{input.Input.Name}: {input.Input.Problem ?? "no day is run until the text is mended"}");
+            UnreadText.Write(host, input, "no day is run");
             return input.ExitCode;
         }
 

@@ -77,8 +77,7 @@ internal static class DrawCommand
             return old;
         }
 
-        CheckText.Write(error, old);
-        error.Line(new Piece("floorplan: ", Tone.Error), $"{name}: {old.Input.Problem ?? "nothing is compared until the text is mended"}");
+        UnreadText.Write(host, old, "nothing is compared");
         return null;
     }
 }

@@ -34,10 +34,7 @@ internal static class ReportCommand
         var input = Checked.Read(name, host);
         if (input.Examination is not { Plan: { } plan, Facts: { } facts } examination)
         {
-            CheckText.Write(Page.OfError(host), input);
-            Page.OfError(host).Line(
-                new Piece("floorplan: ", Tone.Error),
-                $"{input.Input.Name}: {input.Input.Problem ?? "no report is written until the text is mended"}");
+            UnreadText.Write(host, input, "no report is written");
             return input.ExitCode;
         }
 

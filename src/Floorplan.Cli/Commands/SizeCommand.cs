@@ -31,10 +31,7 @@ internal static class SizeCommand
         var input = Checked.Read(name, host);
         if (input.Examination is not { Plan: { } plan, Facts: { } facts })
         {
-            CheckText.Write(Page.OfError(host), input);
-            Page.OfError(host).Line(
-                new Piece("floorplan: ", Tone.Error),
-                $"{input.Input.Name}: {input.Input.Problem ?? "nothing is sized until the text is mended"}");
+            UnreadText.Write(host, input, "nothing is sized");
             return input.ExitCode;
         }
 

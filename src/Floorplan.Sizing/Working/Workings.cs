@@ -45,17 +45,6 @@ internal sealed class Workings(UnitSystem units)
         return figure;
     }
 
-    /// <summary>What the plan leaves open: from the least to the most that it may be. Its value is the most.</summary>
-    public Figure Range(
-        string name, string of, double least, double most, Measure measure, string formula, string substituted, Source source,
-        params ReadOnlySpan<FigureInput> inputs)
-    {
-        string text = Text(least, measure) == Text(most, measure)
-            ? Text(most, measure)
-            : $"{QuantityText.Number(least, measure, units)} to {Text(most, measure)}";
-        return Of(name, of, most, measure.Kind(), text, formula, substituted, source, inputs);
-    }
-
     /// <summary>A figure worked out elsewhere, told with this subject too.</summary>
     public Figure Add(Figure figure)
     {

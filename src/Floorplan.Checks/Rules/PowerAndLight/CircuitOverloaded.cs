@@ -25,7 +25,7 @@ internal sealed class CircuitOverloaded : Rule
 
     public override string Mend => "Write another `circuit` at one of the machines, or a larger outlet with the cable that belongs to it.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

@@ -21,7 +21,7 @@ internal sealed class LightMissing : Rule
 
     public override string Mend => "Say how much light the room is to have: `light ROOM 540 lux`.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

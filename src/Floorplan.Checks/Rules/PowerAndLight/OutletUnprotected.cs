@@ -42,7 +42,7 @@ internal sealed class OutletUnprotected : Rule
 
     public override string Mend => "Write `gfci` (or `rcd`) at the outlet and have it fitted, or move the outlet away from water.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

@@ -26,7 +26,7 @@ internal sealed class PanelSpace : Rule
     public override string Mend
         => "Move the panel or what stands before it. A steel wall opposite counts as grounded, and higher voltages ask for more.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

@@ -23,7 +23,7 @@ internal sealed class PanelTooSmall : Rule
 
     public override string Mend => "Write a larger panel and ask for the supply that it needs, or heat with something else than power.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

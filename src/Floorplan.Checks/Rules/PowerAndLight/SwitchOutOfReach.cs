@@ -40,7 +40,7 @@ internal sealed class SwitchOutOfReach : Rule
     public override string Mend
         => "Set the switch between 15 in and 48 in (380 to 1220 mm) above the floor, where nothing deep stands before it.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

@@ -32,7 +32,7 @@ internal sealed class TooDark : Rule
     public override string Mend
         => "Put up more lamps, covered against breaking, or lamps of more light; then measure at the height of the work.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

@@ -36,7 +36,7 @@ internal sealed class TooLittleAir : Rule
 
     public override string Mend => "Take a larger fan, or a second one, and let as much air in as is drawn out.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

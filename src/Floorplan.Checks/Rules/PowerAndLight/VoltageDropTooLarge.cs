@@ -24,7 +24,7 @@ internal sealed class VoltageDropTooLarge : Rule
 
     public override string Mend => "Hang the panel nearer, share the load out to two circuits, or have a thicker cable pulled.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

@@ -26,7 +26,7 @@ internal sealed class VoltageMismatch : Rule
     public override string Mend
         => "Correct what is written; else buy the machine for the voltage that is there, or have the panel fed with the one that it needs.";
 
-    public override string? Caution => "Power can kill. A licensed electrician does the work; local codes prevail.";
+    public override string? Caution => ElectricWork.Caution;
 
     public override IReadOnlyList<Source> Sources { get; } =
     [

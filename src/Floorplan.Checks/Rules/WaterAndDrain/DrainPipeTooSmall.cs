@@ -1,6 +1,5 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
-using Floorplan.Language.Diagnostics;
 using Floorplan.Sizing.Drainage.Lines;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
@@ -46,7 +45,7 @@ internal sealed class DrainPipeTooSmall : Rule
             var source = DrainPipe.SourceOf(context.Plan.Head.Code);
             string comes = line.Units is { } units ? $"{units.Text}, {line.Flow.Text} at once" : line.Flow.Text;
             yield return CheckContext.Find(
-                this, source.Heaviest == Severity.Error ? Severity.Warning : source.Heaviest, [line.Drain.Id],
+                this, source.Heaviest, [line.Drain.Id],
                 $"{comes} come to {line.Drain.Id}, more than a drain line of {context.Text(size)} takes",
                 line.Needed is { } needed
                     ? $"take {needed.Name}, or lead part of it out by another line"

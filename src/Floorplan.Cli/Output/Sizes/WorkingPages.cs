@@ -54,17 +54,14 @@ internal static class WorkingPages
 
     private static void Write(Page page, SizeTable table)
     {
-        int[] widths = [.. table.Heads.Select((h, i) => Math.Max(h.Length, table.Rows.Select(r => r[i].Length).DefaultIfEmpty(0).Max()))];
         page.Gap();
         page.Heading(table.Title);
-        page.Line(new Piece(Row(table.Heads), Tone.Strong));
+        var columns = new TextColumns([.. table.Heads]) { Words = true };
         foreach (var row in table.Rows)
         {
-            page.Line(Row(row));
+            columns.Add([.. row]);
         }
 
-        page.Gap();
-
-        string Row(IReadOnlyList<string> cells) => string.Join("  ", cells.Select((c, i) => c.PadRight(widths[i]))).TrimEnd();
+        columns.Print(page);
     }
 }

@@ -8,8 +8,7 @@ using Floorplan.Sizing.Working;
 namespace Floorplan.Sizing.Drainage.Lines;
 
 /// <summary>Drains and waste, for the subject and what goes on from it.</summary>
-/// <param name="Dump">The fullest tank let out: its station and m3/s; null without a tank.</param>
-public sealed record DrainsSized(SizedSubject Subject, (Station Tank, Figure Flow)? Dump, Figure? Tank)
+public sealed record DrainsSized(SizedSubject Subject)
 {
     /// <summary>A tank is let out in so long, s; own choice.</summary>
     private const double DumpTime = 300;
@@ -52,7 +51,7 @@ public sealed record DrainsSized(SizedSubject Subject, (Station Tank, Figure Flo
                     + "licensed plumber lays them by the local code, and the sewer's owner says what it takes.",
             ],
         };
-        return new DrainsSized(subject, dump, holding);
+        return new DrainsSized(subject);
     }
 
     private static (Station Tank, Figure Flow)? DumpOf(PlanFacts facts, Workings w)

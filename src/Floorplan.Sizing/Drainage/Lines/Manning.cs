@@ -19,5 +19,5 @@ internal static class Manning
 
     /// <summary>m/s in a full pipe, and in one that is half full.</summary>
     public static double Velocity(double bore, double slope, double roughness = Roughness)
-        => Math.Pow(bore / 4, 2.0 / 3) * Math.Sqrt(Math.Max(0, slope)) / roughness;
+        => Full(bore, slope, roughness) / (Math.PI / 4 * bore * bore);
 }

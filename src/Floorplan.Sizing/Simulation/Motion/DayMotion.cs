@@ -1,6 +1,5 @@
 using Floorplan.Sizing.Simulation.Charts;
 using Floorplan.Sizing.Simulation.Line;
-using Floorplan.Sizing.Simulation.Plans;
 
 namespace Floorplan.Sizing.Simulation.Motion;
 
@@ -32,13 +31,13 @@ public sealed record DayMotion(
     /// <summary>Null where the day cannot be run.</summary>
     public static DayMotion? Of(PlanFacts facts)
     {
-        if (facts.Day.Planned.Whole is not { } line)
+        if (facts.RecordedDay is not { } day)
         {
             return null;
         }
 
-        var record = new LineRecord();
-        var outcome = PlannedDay.Run(line, record: record);
+        var (outcome, record) = day;
+        var line = outcome.Line;
         var routes = MoveRoutes.Of(facts, line);
         var tracks = new PersonTracks(line, routes);
         var spans = record.People.ToLookup(s => s.Person);

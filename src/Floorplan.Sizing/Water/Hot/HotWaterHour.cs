@@ -51,18 +51,16 @@ public sealed record HotWaterHour(Figure Litres, string When, Figure Day)
             "heat that hands, stations, filling or wash-down take in an hour / (heat of water x rise of temperature)",
             $"{w.Text(joules, Measure.Energy)} / (1000 kg/m³ x 4186 J/(kg K) x {w.Text(basis.Rise, Measure.TemperatureDifference)})", Own,
             [basis.ColdInput, basis.StoreInput, .. draws.Where(d => d.Hot > 0).SelectMany(d => d.Inputs)]);
-        double day = powers.Sum(p => p.Value * (running.Seconds(p.Key) ?? workSeconds)) + fill + (hose * Ticks.Seconds(frame.WashDown));
+        double inUse = powers.Sum(p => p.Value * (running.Seconds(p.Key) ?? workSeconds));
+        double cleaning = hose * Ticks.Seconds(frame.WashDown);
         var energy = w.Of(
-            "heat in the hot water of a day", Figure.WholePlan, day, Measure.Energy, "in use + filling + wash-down",
-            $"{w.Text(day - fill - (hose * Ticks.Seconds(frame.WashDown)), Measure.Energy)} + {w.Text(fill, Measure.Energy)} + "
-                + w.Text(hose * Ticks.Seconds(frame.WashDown), Measure.Energy), Own,
+            "heat in the hot water of a day", Figure.WholePlan, inUse + fill + cleaning, Measure.Energy, "in use + filling + wash-down",
+            $"{w.Text(inUse, Measure.Energy)} + {w.Text(fill, Measure.Energy)} + {w.Text(cleaning, Measure.Energy)}", Own,
             basis.ColdInput, basis.StoreInput);
         return new HotWaterHour(hour, when, energy);
     }
 
     /// <summary>Hoses on a hot point, one a person.</summary>
     private static int HotHoses(PlanFacts facts, IReadOnlyList<WaterDraw> draws)
-        => Math.Min(
-            draws.Count(d => d.IsHose && facts.Uses.By(d.Id).Any(u => u.Kind == NeedKind.HotWater)),
-            Math.Max(1, (int)facts.Crew.All.Value));
+        => WaterDraw.HosesAtOnce(facts, draws.Where(d => facts.Uses.By(d.Id).Any(u => u.Kind == NeedKind.HotWater)));
 }

@@ -10,10 +10,7 @@ namespace Floorplan.Sizing.Water.Hot;
 
 /// <summary>Hot water and ice, for the subject and what goes on from it.</summary>
 /// <param name="Hour">Null where the day cannot be run.</param>
-/// <param name="Energy">J a day; null where the day cannot be run.</param>
-/// <param name="Ice">kg a day; null where nothing needs ice.</param>
-public sealed record HotWaterSized(
-    SizedSubject Subject, HotWaterHour? Hour, SaidHeater Heater, IReadOnlyList<HeatedTank> Tanks, Figure? Energy, Figure? Ice)
+public sealed record HotWaterSized(SizedSubject Subject, HotWaterHour? Hour, SaidHeater Heater)
 {
     /// <summary>A store is heated again in so long, s; own choice.</summary>
     private const double Recovery = 2 * 3600;
@@ -31,9 +28,7 @@ public sealed record HotWaterSized(
             return ice is null
                 ? null
                 : new HotWaterSized(
-                    new SizedSubject("Ice", [SizeRow.Of("ice a day", ice)]) { Figures = w.Figures }, null, new SaidHeater(null, null), [],
-                        null,
-                    ice);
+                    new SizedSubject("Ice", [SizeRow.Of("ice a day", ice)]) { Figures = w.Figures }, null, new SaidHeater(null, null));
         }
 
         var basis = HotWaterBasis.Of(facts, water.Draws, water.Network.Heater);
@@ -78,7 +73,7 @@ public sealed record HotWaterSized(
                     + "electrician connect it by the local code.",
             ],
         };
-        return new HotWaterSized(subject, hour, heater, tanks, energy, ice);
+        return new HotWaterSized(subject, hour, heater);
     }
 
     private static IEnumerable<SizeRow> Proposed(HotWaterHour hour, HotWaterBasis basis, Workings w)

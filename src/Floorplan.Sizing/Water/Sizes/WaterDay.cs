@@ -92,7 +92,7 @@ public sealed record WaterDay(
 
     private static Figure? OfWashDown(PlanFacts facts, IReadOnlyList<WaterDraw> draws, DayFrame frame, Workings w)
     {
-        int hoses = Math.Min(draws.Count(d => d.IsHose), Math.Max(1, (int)facts.Crew.All.Value));
+        int hoses = WaterDraw.HosesAtOnce(facts, draws);
         double seconds = Ticks.Seconds(frame.WashDown);
         return hoses == 0 || seconds <= 0 ? null : w.Of(
             "water to wash down", Figure.WholePlan, hoses * seconds * WaterDraw.HoseFlow * OpenShare, Measure.Liquid,

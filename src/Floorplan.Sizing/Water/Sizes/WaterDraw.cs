@@ -31,6 +31,11 @@ public sealed record WaterDraw(
 
     public bool IsHose => Station is null;
 
+    /// <summary>How many hoses are open at a time: one a person, and one where the plan counts nobody.</summary>
+    /// <param name="draws">Those that count.</param>
+    public static int HosesAtOnce(PlanFacts facts, IEnumerable<WaterDraw> draws)
+        => Math.Min(draws.Count(d => d.IsHose), Math.Max(1, (int)facts.Crew.All.Value));
+
     /// <summary>Stations in the order of their numbers, then hoses. What takes water and says no flow is in it with a flow of 0.</summary>
     public static IReadOnlyList<WaterDraw> Of(PlanFacts facts)
     {

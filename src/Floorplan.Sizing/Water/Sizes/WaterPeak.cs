@@ -54,7 +54,7 @@ internal static class WaterPeak
         }
 
         var (work, at) = running.Peak(flows);
-        int hoses = Math.Min(draws.Count(d => d.IsHose), Math.Max(1, (int)facts.Crew.All.Value));
+        int hoses = WaterDraw.HosesAtOnce(facts, draws);
         double clean = hoses * WaterDraw.HoseFlow;
         bool cleans = clean >= work;
         var peak = w.Of(

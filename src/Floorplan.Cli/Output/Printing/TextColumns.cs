@@ -1,11 +1,12 @@
-using Floorplan.Cli.Output.Printing;
+namespace Floorplan.Cli.Output.Printing;
 
-namespace Floorplan.Cli.Output.Days;
-
-/// <summary>A table of a few columns: the first to the left, the others to the right.</summary>
+/// <summary>A table of a few columns: the first to the left, the others to the right where they are numbers.</summary>
 internal sealed class TextColumns(params string[] heads)
 {
     private readonly List<string[]> rows = [];
+
+    /// <summary>All columns hold words and stand to the left.</summary>
+    public bool Words { get; init; }
 
     public void Add(params string[] cells) => rows.Add(cells);
 
@@ -22,6 +23,6 @@ internal sealed class TextColumns(params string[] heads)
         page.Gap();
     }
 
-    private static string Row(string[] cells, int[] widths)
-        => string.Join("  ", cells.Select((c, i) => i == 0 ? c.PadRight(widths[i]) : c.PadLeft(widths[i]))).TrimEnd();
+    private string Row(string[] cells, int[] widths)
+        => string.Join("  ", cells.Select((c, i) => i == 0 || Words ? c.PadRight(widths[i]) : c.PadLeft(widths[i]))).TrimEnd();
 }
