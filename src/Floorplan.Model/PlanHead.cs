@@ -15,6 +15,15 @@ public sealed record PlanHead
 
     public CodeChoice Code { get; init; } = CodeChoice.None;
 
+    /// <summary>Where it stands, in small letters: <c>de</c>, <c>us-wa</c>; empty when not said.</summary>
+    public string Country { get; init; } = "";
+
+    /// <summary>What it makes; empty when not said.</summary>
+    public IReadOnlyList<Trade> Trades { get; init; } = [];
+
+    /// <summary>In the United States; null when not said.</summary>
+    public PlantOf? Plant { get; init; }
+
     public IReadOnlyList<Revision> Revisions { get; init; } = [];
 
     public IReadOnlyList<Product> Products { get; init; } = [];

@@ -6,6 +6,7 @@ using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Space;
 using Floorplan.Sizing;
+using Floorplan.Sizing.Power;
 using NetTopologySuite.Geometries;
 
 namespace Floorplan.Checks.Framework;
@@ -30,6 +31,12 @@ public sealed class CheckContext(PlanFacts facts)
 
     /// <summary>The rule's first figure, the one that <c>limit</c> sets.</summary>
     public AppliedLimit? Limit(Rule rule) => limits.Find(rule, rule.Limits[0].Key);
+
+    /// <summary>How deep the floor before a panel is to be free; null where no figure holds.</summary>
+    public AppliedLimit? PanelDepth(WorkingSpace space) => PanelDepths.For(limits, space);
+
+    /// <summary>Of a rule's sources the one that binds this plan; the practice of the trade where none does.</summary>
+    public Source SourceOf(Rule rule) => PlanSources.For(Plan.Head, rule.Sources);
 
     /// <summary>All figures of a rule that hold for this plan, as <see cref="PlanLimits.Holding"/> says.</summary>
     public IReadOnlyList<AppliedLimit> Holding(Rule rule) => limits.Holding(rule);

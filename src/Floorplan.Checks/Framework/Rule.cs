@@ -63,7 +63,7 @@ public abstract class Rule
     public virtual bool Uses(Plan plan, string key) => true;
 
     /// <summary>What is printed for a plan that none of its figures holds for.</summary>
-    public virtual Source SourceFor(Plan plan) => Sources[0];
+    public virtual Source SourceFor(Plan plan) => PlanSources.For(plan.Head, Sources);
 
     public abstract IEnumerable<Finding> Check(CheckContext context);
 }

@@ -1,7 +1,9 @@
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Language.Words;
 using Floorplan.Model;
+using Floorplan.Model.Limits;
 
 namespace Floorplan.Checks.Limits;
 
@@ -18,25 +20,33 @@ public sealed class PlanLimits(Plan plan)
             throw new ArgumentException($"rule {rule.Name} has no limit '{key}'", nameof(key));
         }
 
-        RuleLimit? applies = ofKey.Find(l => l.AppliesUnder(plan.Head.Code));
+        var (applies, fit) = Closest(ofKey);
         var set = key == rule.Limits[0].Key
             ? plan.Limits.LastOrDefault(l => l.Rule == rule.Name && LimitUnits.Value(l, ofKey[0].Unit) is not null)
             : null;
         if (set is null)
         {
-            return applies is null
-                ? null
-                : new AppliedLimit(applies.Value, Lighter(applies.Severity, applies.Source.Heaviest), Text(applies), applies, null);
+            return applies is null ? null : fit == ScopeFit.Binds
+                ? new AppliedLimit(applies.Value, Lighter(applies.Severity, applies.Source.Heaviest), Text(applies), applies, null)
+                : new AppliedLimit(applies.Value, Severity.Note, Advice(applies, fit), applies, null) { IsAdvice = true };
         }
 
         // A plan may set a figure that no law asks for under its code; then the plan's own word is no more than a warning.
         var published = applies ?? ofKey[0];
-        var severity = applies is null ? Lighter(published.Severity, Severity.Warning) : published.Severity;
+        var severity = fit == ScopeFit.Binds ? Lighter(published.Severity, published.Source.Heaviest) : Severity.Warning;
         double value = LimitUnits.Value(set, published.Unit)!.Value;
         string text =
             $"limit {Format(value, published.Unit)}, set in this plan: {set.Reason}; published: "
                 + $"{Format(published.Value, published.Unit)} ({published.Source.Text})";
-        return new AppliedLimit(value, Lighter(severity, published.Source.Heaviest), text, published, set);
+        return new AppliedLimit(value, severity, text, published, set);
+    }
+
+    /// <summary>Of the figures of one key the one that binds, the closest first; else one that may be quoted; else none.</summary>
+    private (RuleLimit? Limit, ScopeFit Fit) Closest(List<RuleLimit> ofKey)
+    {
+        var best = ofKey.Select(l => (Limit: l, Fit: l.FitsTo(plan.Head))).Where(l => l.Fit != ScopeFit.None)
+            .OrderByDescending(l => l.Fit).ThenByDescending(l => l.Limit.Source.Scope.Closeness(plan.Head)).FirstOrDefault();
+        return (best.Limit, best.Fit);
     }
 
     /// <summary>
@@ -54,6 +64,26 @@ public sealed class PlanLimits(Plan plan)
     private string Format(double value, LimitUnit unit) => LimitUnits.Text(value, unit, plan.Units);
 
     private string Text(RuleLimit limit) => $"limit {Format(limit.Value, limit.Unit)}{InInches(limit)} ({limit.Source.Text})";
+
+    /// <summary><c>no figure for cheese under code eu; South African poultry rules ask 3 m</c>, in our words for it.</summary>
+    private string Advice(RuleLimit limit, ScopeFit fit)
+    {
+        var scope = limit.Source.Scope;
+        string figure = $"{Format(limit.Value, limit.Unit)}{InInches(limit)}";
+        if (fit == ScopeFit.OtherPlace)
+        {
+            string trades = string.Join(" or ", plan.Head.Trades.Where(scope.Trades.Contains).Select(t => t.Word()));
+            string where = plan.Head.Country.Length > 0
+                ? $"in {Countries.Names[plan.Head.Country]}"
+                : $"under code {plan.Head.Code.Word()}";
+            return $"no figure for {trades} {where}; elsewhere {figure} is asked ({limit.Source.Text})";
+        }
+
+        string missing = scope.Trades.Count > 0 && plan.Head.Trades.Count == 0
+            ? $"it is of {string.Join(", ", scope.Trades.Select(t => t.Word()))}, and the plan does not say its `trade`"
+            : "the plan does not say whose `plant` it is";
+        return $"advice {figure} ({limit.Source.Text}); {missing}";
+    }
 
     /// <summary>A figure that was published in inches is no whole millimetre, and no metric tape shows it.</summary>
     private string InInches(RuleLimit limit)

@@ -1,5 +1,6 @@
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Model.Limits;
 using Floorplan.Sizing.Bodies;
 
 namespace Floorplan.Checks.Limits;
@@ -22,6 +23,17 @@ public sealed record RuleLimit(string Key, double Value, LimitUnit Unit, Source 
     public RuleLimit For(People people) => Body is null || people == People.Usual
         ? this
         : this with { Value = Body.Of(people), Source = Source with { Title = $"{Source.Title}; people of this plan: {people.Text}" } };
+
+    /// <summary>In a plan of the same trade in another place it is quoted in a note; else it is silent there.</summary>
+    public bool Quoted { get; init; }
+
+    /// <summary>How it stands to a plan: only where code, place, trade and plant match it binds.</summary>
+    public ScopeFit FitsTo(PlanHead head) => Source.Scope.Of(head) switch
+    {
+        _ when !AppliesUnder(head.Code) => ScopeFit.None,
+        ScopeFit.OtherPlace when !Quoted || head.Code == CodeChoice.None => ScopeFit.None,
+        var fit => fit,
+    };
 
     public bool AppliesUnder(CodeChoice code) => Codes.Length == 0 || Codes.Contains(code);
 }

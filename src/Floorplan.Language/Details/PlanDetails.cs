@@ -32,9 +32,6 @@ public static class PlanDetails
     public static Detail<WordSyntax> Units { get; } = new(
         "units", "what bare numbers are read in", ["units metric", "units feet"], c => c.Word("a choice of units", "metric", "feet"));
 
-    public static Detail<WordSyntax> Code { get; } = new(
-        "code", "which published limits the checks start from", ["code us", "code eu"], c => c.Word("a code", "us", "eu", "none"));
-
     public static Detail<ProductSyntax> Product { get; } = new(
         "product",
         "what is counted, and the weight of one",
@@ -95,7 +92,10 @@ public static class PlanDetails
     };
 
     public static IReadOnlyList<Detail> All { get; } =
-        [Number, Revision, Units, Code, Product, People, Climate, Mains, Wind, Rates, Owner, Site, DrawnBy, CheckedBy, Note];
+    [
+        Number, Revision, Units, PlaceDetails.Code, PlaceDetails.Country, PlaceDetails.Trade, PlaceDetails.Plant, Product, People, Climate,
+        Mains, Wind, Rates, Owner, Site, DrawnBy, CheckedBy, Note,
+    ];
 
     private static RevisionSyntax? RevisionOf(Cursor c)
     {

@@ -55,6 +55,7 @@ internal static class FileParser
         }
 
         ProductUnits.Compare(statements, mistakes);
+        PlaceWords.Compare(statements, mistakes);
         return new SyntaxTree(source, tokens, statements, mistakes.All, units, mistakes.Full ? null : heads);
     }
 

@@ -4,7 +4,9 @@ using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shapes;
+using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Power.Panels;
 using Floorplan.Sizing.Working;
 using NetTopologySuite.Geometries;
 
@@ -22,6 +24,12 @@ namespace Floorplan.Sizing.Power;
 /// <param name="EndedBy">What stands at the end of the free floor; null is the wall opposite.</param>
 public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double From, double To, Figure Free, Station? EndedBy)
 {
+    /// <summary>Voltage from a line to ground, in V; null where the panel does not say its voltage.</summary>
+    public double? ToGround { get; init; }
+
+    /// <summary>What is opposite whoever works at it.</summary>
+    public Faced Faces { get; init; }
+
     /// <summary>30 in, NEC 110.26(A)(2), in mm; a wider panel is not told to the plan.</summary>
     public const double Width = 762;
 
@@ -30,6 +38,9 @@ public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double Fr
 
     private static readonly Source Nec =
         new("NEC 2023 110.26(A)(2) and (3): 30 in wide and 6 ft 6 in high", Origin.FromMemory, Force.ModelCode);
+
+    /// <summary>A panel on the face of the wall opposite lies this near its line, in mm.</summary>
+    private const double Reached = 50;
 
     /// <summary>Two things that touch do not stand in each other, in mm; a rounding of the geometry.</summary>
     private const double Touching = 0.5;
@@ -69,7 +80,24 @@ public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double Fr
             Formula = "from the wall of the panel to the nearest fixed thing before it, over the width of the space",
             Substituted = $"from the wall to {ends}",
             Source = Nec,
-        }, by);
+        }, by)
+        {
+            ToGround = panel.Ratings.Any(r => r.Unit.Kind == QuantityKind.Voltage && r.Base > 0)
+                ? PanelSystem.Of(panel, plan.Head.Code).ToNeutral
+                : null,
+            Faces = FacedBy(plan, panel, Strip(wall, face, from, to, free + Reached), by),
+        };
+    }
+
+    /// <summary>Steel walls and machines are grounded, timber and free floor are not; another panel is live when it is open.</summary>
+    private static Faced FacedBy(Plan plan, Panel panel, Polygon upTo, Station? by)
+    {
+        var opposite = upTo.EnvelopeInternal;
+        bool live = plan.Services.OfType<Panel>().Any(p => p != panel
+            && p.Room?.Id == panel.Room!.Id
+            && p.Wall == panel.Wall!.Value.Opposite()
+            && opposite.Intersects(p.At.Coordinate));
+        return live ? Faced.Live : by is not null || plan.Shell.Kind != ShellKind.Shed ? Faced.Grounded : Faced.Nothing;
     }
 
     /// <summary>The stretch of the room's wall that the panel hangs on.</summary>
@@ -130,4 +158,14 @@ public sealed record WorkingSpace(Panel Panel, Side Wall, double Face, double Fr
         var box = wall.RunsEastWest() ? new Envelope(from, to, face, far) : new Envelope(face, far, from, to);
         return (Polygon)Model.Shapes.Shape.Factory.ToGeometry(box);
     }
+}
+
+/// <summary>What faces whoever works at a panel; the conditions 1 to 3 of NEC 110.26(A)(1).</summary>
+public enum Faced
+{
+    Nothing,
+
+    /// <summary>Steel, concrete, tile and machines count as grounded.</summary>
+    Grounded,
+    Live,
 }

@@ -31,7 +31,7 @@ internal sealed class Unreachable : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("Geometry of the plan: a person needs 450 mm to pass (shoulder breadth of a 95th-percentile man 567 mm, ANSUR II, turned), a "
-            + "trolley its width", Origin.OwnAssumption),
+            + "trolley its width", Origin.OwnAssumption, Force.Measured),
         new("21 CFR 117.20(b)(2), US CFR: adequate, unobstructed aisles, no number", Origin.FromMemory, Force.Law),
     ];
 

@@ -17,7 +17,8 @@ namespace Floorplan.Checks.Rules.GettingOut;
 internal sealed class AisleTooNarrow : Rule
 {
     private const string Aisle = "free width of an aisle";
-    private const string Least = "least width of a walkway";
+    private const string Least = "width that a person passes through";
+    private const string Main = "width of a way out, as advised";
     private const string WayOut = "least width anywhere on a way out";
 
     /// <summary>Walks that are pinched at the same place share one finding; own assumption.</summary>
@@ -37,20 +38,31 @@ internal sealed class AisleTooNarrow : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("FDA/CFP Food Establishment Plan Review Guide 2000, Part 6: 36 in between work units", Origin.FoundInPublicCopy),
-        new("29 CFR 1910.36(g)(2), US CFR: exit access at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law),
-        new("ISO 14122-2: walkways 800 mm preferred, 600 mm at least", Origin.FoundInPublicCopy),
-        new(
+        new Source("FDA/CFP Food Establishment Plan Review Guide 2000, Part 6: 36 in between work units", Origin.FoundInPublicCopy,
+            Force.Guidance).In("us").Of(PlantOf.Retail),
+        new Source("29 CFR 1910.36(g)(2), US CFR: exit access at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law)
+            .In("us"),
+        new("shoulders of a large man, 567 mm by ANSUR II, in working clothes: 600 mm", Origin.OwnAssumption, Force.Measured),
+        new Source(
             "29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice",
-            Origin.FromMemory, Force.Law),
+            Origin.FromMemory, Force.Law).In("us"),
+        new Source("ASR A1.8, Germany, 2022, table 2: 0.60 m to one's own workplace", Origin.FoundInSecondaryCopy, Force.Guidance).In("de"),
+        new Source("ASR A2.3, Germany, 2022: ways out 0.90 m wide for at most 5 people, 1.00 m for 20, 1.20 m for 200",
+            Origin.FoundInSecondaryCopy, Force.Guidance).In("de"),
+        new Source("fire safety risk assessment guide, UK, offices and shops: ways out 750 mm wide", Origin.FoundInSecondaryCopy,
+            Force.Guidance).In("uk"),
+        new Source("29 CFR 1910.22 and 21 CFR 117.20(b)(4), US CFR: aisles wide enough to work in, no number", Origin.FromMemory, Force.Law)
+            .In("us").Of(PlantOf.Food),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Aisle, 914, LimitUnit.Millimetres, Sources[0], Severity.Note, CodeChoice.Us),
-        new(Aisle, 800, LimitUnit.Millimetres, Sources[2], Severity.Note, CodeChoice.Eu, CodeChoice.None),
+        new(Aisle, 914.4, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Aisle, 600, LimitUnit.Millimetres, Sources[4], Severity.Note),
         new(Least, 600, LimitUnit.Millimetres, Sources[2], Severity.Warning),
-        new(WayOut, 711, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
+        new(WayOut, 711.2, LimitUnit.Millimetres, Sources[1], Severity.Error),
+        new(Main, 900, LimitUnit.Millimetres, Sources[5], Severity.Note),
+        new(Main, 750, LimitUnit.Millimetres, Sources[6], Severity.Note),
     ];
 
     public override string Bad => """
@@ -85,7 +97,7 @@ internal sealed class AisleTooNarrow : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var onTheWayOut = Holding(context);
-        var elsewhere = onTheWayOut.Where(l => l.Published.Key != WayOut).ToList();
+        var elsewhere = onTheWayOut.Where(l => l.Published.Key is not (WayOut or Main)).ToList();
         double widest = onTheWayOut.Select(l => l.Value).DefaultIfEmpty(0).Max();
         var pinches = new Dictionary<string, Finding>();
         foreach (var walk in Walks(context))
@@ -111,8 +123,14 @@ internal sealed class AisleTooNarrow : Rule
     {
         bool vehicle = context.Plan.Shell.Kind == Model.Shells.ShellKind.Trailer;
         return [.. Tiers.Holding(context, this)
-            .Select(l => vehicle && l.Severity == Severity.Error ? l with { Severity = Severity.Warning } : l)];
+            .Select(l => vehicle && l.Severity == Severity.Error ? l with { Severity = Severity.Warning } : l)
+            .Select(l => l.Published.Source == Sources[5] && l.SetBy is null ? ForPeople(l, (int)context.Facts.Crew.All.Value) : l)];
     }
+
+    /// <summary>A German way out is wider for more people.</summary>
+    private static AppliedLimit ForPeople(AppliedLimit limit, int people)
+        => people <= 5 ? limit : limit with { Value = people <= 20 ? 1000 : 1200, Text = limit.Text.Replace("900 "
+            + "mm", people <= 20 ? "1000 mm" : "1200 mm", StringComparison.Ordinal) };
 
     /// <summary>Two things make one pinch, wherever it is measured; beside a wall the place counts.</summary>
     private static string Place(Finding finding, Coordinate at) => finding.Things.Count > 1

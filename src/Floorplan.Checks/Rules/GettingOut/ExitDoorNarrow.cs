@@ -15,9 +15,10 @@ internal sealed class ExitDoorNarrow : Rule
 {
     private const string Door = "clear width of an exit door";
     private const string WayOut = "least width of a way out";
+    private const string Body = "width that a person passes through";
 
-    /// <summary>70 sq ft.</summary>
-    private const double SmallRoom = 70 * InchPound.SquareMetresPerSquareFoot;
+    /// <summary>10 sq ft: a closet that nobody works in.</summary>
+    private const double Closet = 10 * InchPound.SquareMetresPerSquareFoot;
 
     public override string Name => "exit-door-narrow";
 
@@ -33,19 +34,28 @@ internal sealed class ExitDoorNarrow : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("NFPA 101, 7.2.1.2.3: 32 in clear; less for a room of at most 70 sq ft", Origin.FoundInPublicCopy, Force.ModelCode),
-        new("29 CFR 1910.36(g)(2), US CFR: a way out at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law),
-        new("ISO 14122-2: walkways 600 mm at least", Origin.FoundInPublicCopy),
-        new(
+        new Source("IBC 2018, 1010.1.1, as adopted in Minnesota: 32 in clear; not for closets of less than 10 sq ft. NFPA 101, "
+            + "where it was "
+            + "adopted, lets rooms of at most 70 sq ft be narrower", Origin.FoundInSecondaryCopy, Force.ModelCode).In("us"),
+        new Source("29 CFR 1910.36(g)(2), US CFR: a way out at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law)
+            .In("us"),
+        new("shoulders of a large man, 567 mm by ANSUR II, in working clothes: 600 mm", Origin.OwnAssumption, Force.Measured),
+        new Source(
             "29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice",
-            Origin.FromMemory, Force.Law),
+            Origin.FromMemory, Force.Law).In("us"),
+        new Source("ASR A2.3, Germany, 2022: doors on ways out 0.80 m wide for at most 5 people, 0.90 m for 50, 1.00 m for 100",
+            Origin.FoundInSecondaryCopy, Force.Guidance).In("de"),
+        new Source("fire safety risk assessment guide, UK, offices and shops: 750 mm; less for fewer than 5 people",
+            Origin.FoundInSecondaryCopy, Force.Guidance).In("uk"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Door, 812.8, LimitUnit.Millimetres, Sources[0], Severity.Warning, CodeChoice.Us),
-        new(Door, 600, LimitUnit.Millimetres, Sources[2], Severity.Warning, CodeChoice.Eu, CodeChoice.None),
-        new(WayOut, 711.2, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
+        new(Door, 812.8, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Door, 800, LimitUnit.Millimetres, Sources[4], Severity.Note),
+        new(Door, 750, LimitUnit.Millimetres, Sources[5], Severity.Note),
+        new(WayOut, 711.2, LimitUnit.Millimetres, Sources[1], Severity.Error),
+        new(Body, 600, LimitUnit.Millimetres, Sources[2], Severity.Warning),
     ];
 
     public override string Bad => """
@@ -70,9 +80,10 @@ internal sealed class ExitDoorNarrow : Rule
         bool vehicle = context.Plan.Shell.Kind == ShellKind.Trailer;
         foreach (var joined in JoinedRooms.Of(context.Plan))
         {
-            bool small = joined.Rooms.Count == 1 && context.Facts.RoomSizes[joined.Rooms[0].Id].Area.Value <= SmallRoom;
+            bool small = joined.Rooms.Count == 1 && context.Facts.RoomSizes[joined.Rooms[0].Id].Area.Value < Closet;
+            int people = context.Facts.Crew.In(joined.Rooms);
             var limits = holding.Where(l => !(small && l is { SetBy: null, Published.Key: Door, Published.Source.Force: Force.ModelCode }))
-                .ToList();
+                .Select(l => ForPeople(l, people)).OfType<AppliedLimit>().ToList();
             foreach (var exit in joined.Exits.Where(e => e.Kind != OpeningKind.CargoDoor))
             {
                 if (Tiers.Below(limits, exit.Width.Millimetres) is { } limit)
@@ -86,5 +97,20 @@ internal sealed class ExitDoorNarrow : Rule
                 }
             }
         }
+    }
+
+    /// <summary>What Germany and the United Kingdom ask goes by the people whose way it is; null where nothing is asked.</summary>
+    private AppliedLimit? ForPeople(AppliedLimit limit, int people)
+    {
+        if (limit.SetBy is not null || people <= 5)
+        {
+            return limit.SetBy is null && limit.Published.Source == Sources[5] && people is > 0 and < 5 ? null : limit;
+        }
+
+        return limit.Published.Source != Sources[4] ? limit : limit with
+        {
+            Value = people <= 50 ? 900 : 1000,
+            Text = limit.Text.Replace("800 mm", people <= 50 ? "900 mm" : "1000 mm", StringComparison.Ordinal),
+        };
     }
 }

@@ -2,6 +2,7 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
+using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 using NetTopologySuite.Geometries;
@@ -35,10 +36,15 @@ internal sealed class ExitLocksIn : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
+        new Source(
             "29 CFR 1910.36(d)(1), US CFR: an exit door opens from inside at all times without keys or tools", Origin.FromMemory,
-            Force.Law),
-        new("Malaysian code of practice for poultry (MY COVP 2017), 6.3: inside release on cold room doors", Origin.FoundInPublicCopy),
+            Force.Law).In("us"),
+        new Source(
+            "ArbStättV, Germany, annex 2.3: doors on ways out open from inside without aids, emergency exits outward",
+            Origin.FoundInPublicCopy, Force.Law).In("de"),
+        new Source(
+            "Malaysian code of practice for poultry (MY COVP 2017), 6.3: inside release on cold room doors",
+            Origin.FoundInPublicCopy, Force.Guidance).In("my").For(Trade.Poultry),
     ];
 
     public override string Bad => """
@@ -75,7 +81,7 @@ internal sealed class ExitLocksIn : Rule
                 string message =
                     $"{Named.Of(door)} of {Named.Of(cold)} does not open from inside{(otherWay ? "" : ", and no other way leads out")}";
                 yield return Find(
-                    otherWay ? Severity.Warning : Severity.Error, [door.Id, cold.Id], message,
+                    context, otherWay ? Severity.Warning : Severity.Error, [door.Id, cold.Id], message,
                     $"fit an inside release and write `opens from inside` on {door.Id}", door.Span, door.Centre.Coordinate) with
                 { NewWords = "opens from inside" };
             }
@@ -90,7 +96,7 @@ internal sealed class ExitLocksIn : Rule
                 .Where(r => !ways.Open.Contains(r.Id) && !ways.HasLockedColdDoor.Contains(r.Id)))
             {
                 yield return Find(
-                    Severity.Error, [room.Id, cargo.Id],
+                    context, Severity.Error, [room.Id, cargo.Id],
                     $"the cargo doors are the only way out of {Named.Of(room)}, and they are barred from outside",
                     $"give {Named.Of(room)} a door to outside, or to a room that has one", room.Span, cargo.Centre.Coordinate);
             }
@@ -105,13 +111,14 @@ internal sealed class ExitLocksIn : Rule
                 && !ways.OpenAndWarm.Contains(r.Id)))
         {
             yield return Find(
-                Severity.Warning, [room.Id], $"the only way out of {Named.Of(room)} leads through a cold store",
+                context, Severity.Warning, [room.Id], $"the only way out of {Named.Of(room)} leads through a cold store",
                 $"give {Named.Of(room)} a door to outside, or to a room that has one", room.Span, room.Floor.InteriorPoint.Coordinate);
         }
     }
 
-    private Finding Find(Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate at)
+    private Finding Find(
+        CheckContext context, Severity severity, IReadOnlyList<string> things, string message, string mend, SourceSpan span, Coordinate at)
         => CheckContext.Find(
             this, severity, things, message, mend, span, at) with
-        { Limit = $"a way out that opens from inside ({Sources[0].Text})" };
+        { Limit = $"a way out that opens from inside ({context.SourceOf(this).Text})" };
 }

@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
@@ -20,6 +21,16 @@ internal sealed class ExitTooFar : Rule
     private const string ShortOnly = "short walk to the only exit";
     private const string Nearest = "walk to the nearest of several exits";
 
+    /// <summary>100 ft for at most 30 people of group B, which small food works are; 75 ft for more.</summary>
+    private const double SmallCrew = 30_480;
+
+    /// <inheritdoc cref="SmallCrew"/>
+    private const double LargeCrew = 22_860;
+    private const int Few = 30;
+
+    /// <summary>100 sq ft of floor for each person, IBC Table 1004.5.</summary>
+    private const double SquareMetresEach = 100 * InchPound.SquareMetresPerSquareFoot;
+
     public override string Name => "exit-too-far";
 
     public override RuleGroup Group => RuleGroup.GettingOut;
@@ -33,25 +44,35 @@ internal sealed class ExitTooFar : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("IBC 2021, 1006.2.1: common path of 75 ft in group B or F without sprinklers", Origin.FromMemory, Force.ModelCode),
-        new("IBC 2021, Table 1017.2: 200 ft in group F-1 without sprinklers", Origin.FoundInPublicCopy, Force.ModelCode),
-        new(
+        new Source("IBC 2018, 1006.2.1, group B, as adopted in Minnesota: common path of 75 ft without sprinklers, 100 ft for at most 30 "
+            + "people", Origin.FoundInSecondaryCopy, Force.ModelCode).In("us"),
+        new Source("IBC 2018, Table 1017.2, as adopted in Minnesota: 200 ft in groups B and F-1 without sprinklers",
+            Origin.FoundInSecondaryCopy, Force.ModelCode).In("us"),
+        new Source(
             "NFPA 101, 2021, Table 40.2.5: common path of 50 ft in general industrial use without sprinklers", Origin.FromMemoryToVerify,
-            Force.ModelCode),
+            Force.ModelCode).In("us"),
+        new Source("ASR A2.3, Germany, 2022: 35 m as the crow flies, walked no more than 1.5 times that; 25 m at raised risk of fire",
+            Origin.FoundInSecondaryCopy, Force.Guidance).In("de"),
+        new Source("fire safety risk assessment guide, UK, offices and shops: walked 18 m where there is one way, 45 m where there are two",
+            Origin.FoundInSecondaryCopy, Force.Guidance).In("uk"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Only, 22_860, LimitUnit.Millimetres, Sources[0], Severity.Warning),
-        new(ShortOnly, 15_240, LimitUnit.Millimetres, Sources[2], Severity.Note, CodeChoice.Us),
+        new(Only, SmallCrew, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Only, 52_500, LimitUnit.Millimetres, Sources[3], Severity.Note),
+        new(Only, 18_000, LimitUnit.Millimetres, Sources[4], Severity.Note),
+        new(ShortOnly, 15_240, LimitUnit.Millimetres, Sources[2], Severity.Note),
         new(Nearest, 60_960, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Nearest, 52_500, LimitUnit.Millimetres, Sources[3], Severity.Note),
+        new(Nearest, 45_000, LimitUnit.Millimetres, Sources[4], Severity.Note),
     ];
 
     public override string Bad => """
         plan "A very long shed"
           units metric
           code us
-        shell shed 26000 x 4000 x 2800
+        shell shed 34000 x 4000 x 2800
         room pack "Packing" dry from west to east
         door d1 pack to outside, west wall, centred, 900 x 2050, swings out, closes itself
         station bench "Packing bench" in pack
@@ -67,9 +88,10 @@ internal sealed class ExitTooFar : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var worst = JoinedRooms.Of(context.Plan)
-            .Select(joined => (One: joined.Exits.Count == 1, Longest: Longest(context, joined)))
+            .Select(joined => (One: joined.Exits.Count == 1, People: People(context, joined), Longest: Longest(context, joined)))
             .Where(g => g.Longest is not null)
-            .Select(g => (g.One, Longest: g.Longest!.Value, Limit: Tiers.Above(Holding(context, g.One), g.Longest.Value.Walk)))
+            .Select(g => (g.One, g.People, Longest: g.Longest!.Value, Limit: Tiers.Above(Holding(context, g.One, g.People),
+                g.Longest.Value.Walk)))
             .Where(g => g.Limit is not null)
             .OrderByDescending(g => g.Longest.Walk - g.Limit!.Value)
             .FirstOrDefault();
@@ -95,8 +117,15 @@ internal sealed class ExitTooFar : Rule
     }
 
     /// <summary>A figure that the plan sets holds however many exits there are.</summary>
-    private IEnumerable<AppliedLimit> Holding(CheckContext context, bool one) => Tiers.Holding(context, this)
-        .Where(l => l.SetBy is not null || (l.Published.Key == Nearest) != one);
+    private IEnumerable<AppliedLimit> Holding(CheckContext context, bool one, int people) => Tiers.Holding(context, this)
+        .Where(l => l.SetBy is not null || (l.Published.Key == Nearest) != one)
+        .Select(l => l is { SetBy: null, Value: SmallCrew } && people > Few
+            ? l with { Value = LargeCrew, Text = $"limit {context.Walk(LargeCrew)} ({l.Published.Source.Text})" }
+            : l);
+
+    private static int People(CheckContext context, JoinedRooms joined) => Math.Max(
+        context.Facts.Crew.In(joined.Rooms),
+        (int)Math.Ceiling((joined.Rooms.Sum(r => context.Facts.RoomSizes[r.Id].Area.Value) / SquareMetresEach) - 1e-6));
 
     /// <summary>The way ends at the outer face of the exit, not at the step outside that routes lead to.</summary>
     private static double ToTheDoor(CheckContext context, Route way) => Overlays.Stretches(way.Path, context.Plan.Shell.Outside).Length;

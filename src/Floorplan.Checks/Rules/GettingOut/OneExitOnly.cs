@@ -31,15 +31,22 @@ internal sealed class OneExitOnly : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("IBC 2021, 1006.2.1: one exit for at most 49 people in group B or F", Origin.FromMemory, Force.ModelCode),
-        new("IBC Table 1004.5: one person for each 100 sq ft of industrial floor", Origin.FoundInSecondaryCopy, Force.ModelCode),
-        new(
+        new Source("IBC 2018, 1006.2.1, as adopted in Minnesota: one exit for at most 49 people in group B or F",
+            Origin.FoundInSecondaryCopy, Force.ModelCode).In("us"),
+        new Source("IBC 2018, Table 1004.5: one person for each 100 sq ft of industrial floor", Origin.FoundInSecondaryCopy,
+            Force.ModelCode).In("us"),
+        new Source(
             "29 CFR 1910.36(b), US CFR: two exit routes, or one where all can leave safely; it gives no number", Origin.FoundInPublicCopy,
-            Force.Law),
+            Force.Law).In("us"),
+        new Source("Approved Document B, volume 2, England: one exit for at most 60 people", Origin.FromMemory, Force.Guidance).In("uk"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits
-        => [new("people that one exit may serve", 49, LimitUnit.Count, Sources[0], Severity.Warning)];
+        =>
+        [
+            new("people that one exit may serve", 49, LimitUnit.Count, Sources[0], Severity.Warning),
+            new("people that one exit may serve", 60, LimitUnit.Count, Sources[3], Severity.Note),
+        ];
 
     public override string Bad => """
         plan "A large packing shed"
@@ -73,7 +80,9 @@ internal sealed class OneExitOnly : Rule
             double area = joined.Rooms.Sum(r => context.Facts.RoomSizes[r.Id].Area.Value);
             int byFloor = (int)Math.Ceiling((area / SquareMetresEach) - 1e-6);
             int crew = context.Facts.Crew.In(joined.Rooms);
-            int people = Math.Max(byFloor, crew);
+
+            // Floor counts for people by the American table alone.
+            int people = limit.SetBy is null && limit.Published.Source != Sources[0] ? crew : Math.Max(byFloor, crew);
             if (people > limit.Value)
             {
                 string counted = crew >= byFloor

@@ -16,6 +16,8 @@ internal sealed class StepAtDoor : Rule
 {
     private const string Rise = "rise of one step";
     private const string Drop = "drop without a guard";
+    private const string MachineDrop = "drop of a platform without a guard, as advised";
+    private const string Rails = "risers of stairs without rails";
 
     public override string Name => "step-at-door";
 
@@ -35,14 +37,31 @@ internal sealed class StepAtDoor : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("29 CFR 1910.25, US CFR: a riser at most 9.5 in", Origin.FoundInSecondaryCopy, Force.Law),
-        new("29 CFR 1910.28(b)(1), US CFR: a guard at a drop of 4 ft or more", Origin.FoundInSecondaryCopy, Force.Law),
+        new Source("IBC 2018, 1011.5 and 1003.5, as adopted in Minnesota: risers of stairs, and one step at an outer door, at most 7 in",
+            Origin.FoundInSecondaryCopy, Force.ModelCode).In("us"),
+        new Source("29 CFR 1910.28(b)(1), US CFR: a guard at a drop of 4 ft or more", Origin.FoundInSecondaryCopy, Force.Law).In("us"),
+        new Source("ISO 14122-3, stairs of machines: going and twice the rise 600 to 660 mm, so that with a going of 210 mm a rise is at "
+            + "most 225 mm", Origin.FoundInSecondaryCopy, Force.Standard).In("eu"),
+        new("steps of stairs at most 225 mm high; common practice", Origin.CommonPractice),
+        new Source("ISO 14122-3, platforms of machines: a guard of 1100 mm where it is more than 500 mm down", Origin.FoundInSecondaryCopy,
+            Force.Standard).In("eu"),
+        new Source("ArbStättV, Germany, annex 2.1: a guard where people can fall more than 1 m", Origin.FoundInPublicCopy, Force.Law)
+            .In("de"),
+        new Source("29 CFR 1910.28(b)(11), US CFR: stair rails from 4 risers on, or 30 in of rise", Origin.FoundInSecondaryCopy, Force.Law)
+            .In("us"),
+        new("a guard where it is 1 m down or more; common practice", Origin.CommonPractice),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Rise, 241.3, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Rise, 177.8, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Rise, 225, LimitUnit.Millimetres, Sources[2], Severity.Warning),
+        new(Rise, 225, LimitUnit.Millimetres, Sources[3], Severity.Warning),
         new(Drop, 1219.2, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Drop, 1000, LimitUnit.Millimetres, Sources[5], Severity.Error),
+        new(Drop, 1000, LimitUnit.Millimetres, Sources[7], Severity.Warning),
+        new(MachineDrop, 500, LimitUnit.Millimetres, Sources[4], Severity.Note),
+        new(Rails, 3, LimitUnit.Count, Sources[6], Severity.Warning),
     ];
 
     public override string Bad => """
@@ -61,7 +80,7 @@ internal sealed class StepAtDoor : Rule
     [
         new(
             "door d1",
-            "door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside, steps 3"),
+            "door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out, closes itself, opens from inside, steps 4, guard"),
     ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
@@ -80,7 +99,7 @@ internal sealed class StepAtDoor : Rule
             {
                 yield return TooHigh(context, door, height, rise, step);
             }
-            else if (context.Limit(this, Drop) is { } drop && !door.Guard && height.Millimetres >= drop.Value - 1e-6)
+            else if (!door.Guard && Fall(context, height.Millimetres) is { } drop)
             {
                 yield return CheckContext.Find(
                     this, drop, height.Millimetres, [door.Id],
@@ -88,7 +107,22 @@ internal sealed class StepAtDoor : Rule
                     $"put a rail round the landing and beside the steps, and write `guard` on {door.Id}", door.Span,
                     door.Centre.Coordinate);
             }
+            else if (!door.Guard && door.Steps is { } risers && context.Limit(this, Rails) is { } rails && risers > rails.Value)
+            {
+                yield return CheckContext.Find(
+                    this, rails, risers, [door.Id], $"the {risers} steps up to {Named.Of(door)} have no rail",
+                    $"put a rail beside the steps, and write `guard` on {door.Id}", door.Span, door.Centre.Coordinate);
+            }
         }
+    }
+
+    /// <summary>Of the figures for a drop the heaviest that a height comes to.</summary>
+    private AppliedLimit? Fall(CheckContext context, double height)
+    {
+        var all = new[] { context.Limit(this, Drop), context.Limit(this, MachineDrop) }.OfType<AppliedLimit>();
+        return all.Where(l => l.Published.Key == Drop && l.Published.Source.Scope.Places.Contains("us")
+            ? height >= l.Value - 1e-6
+            : height > l.Value + Tiers.Tolerance).OrderByDescending(l => l.Severity).FirstOrDefault();
     }
 
     private Finding TooHigh(CheckContext context, Opening door, Length height, double rise, AppliedLimit limit)

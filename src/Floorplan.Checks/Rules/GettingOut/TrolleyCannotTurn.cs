@@ -36,7 +36,7 @@ internal sealed class TrolleyCannotTurn : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("geometry: a rigid rectangle on castors, moved pose by pose; the search agrees with the textbook problem of a ladder or "
-            + "rectangle round a corner", Origin.CommonPractice),
+            + "rectangle round a corner", Origin.CommonPractice, Force.Measured),
         new(
             "the search lets pass what is up to 16 mm too large on a side, and for a trolley longer than 2.5 m up to 1/150 of its length",
             Origin.OwnAssumption),

@@ -47,9 +47,9 @@ internal sealed class BenchHeight : Rule
     [
         new(
             "NIOSH 97-117, Elements of Ergonomics Programs, trays 6 to 8: heavy 28 to 35 in, light 34 to 37 in, precise 37 to 43 in",
-            Origin.FoundInPublicCopy),
+            Origin.FoundInPublicCopy, Force.Measured),
         new("Magnusson and Ortengren, Applied Ergonomics 18(2), 1987: meat cut 17 to 22 cm below the elbow; with the elbow of the middle "
-            + "woman and man of ANSUR II, worked out", Origin.FoundInPublicCopy),
+            + "woman and man of ANSUR II, worked out", Origin.FoundInPublicCopy, Force.Measured),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

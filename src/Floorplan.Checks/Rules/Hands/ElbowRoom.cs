@@ -13,9 +13,6 @@ namespace Floorplan.Checks.Rules.Hands;
 /// <summary>Measures from the middle of one worker to the middle of the next along a bench or rail.</summary>
 internal sealed class ElbowRoom : Rule
 {
-    /// <summary>3 ft of line for each person, in mm.</summary>
-    private const double LineForEach = 914;
-
     public override string Name => "elbow-room";
 
     public override RuleGroup Group => RuleGroup.Hands;
@@ -32,15 +29,11 @@ internal sealed class ElbowRoom : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         Published.AnsurTwo,
-        new(
-            "FSIS Guidebook for facilities, chapter 10, Table 8, 62 FR 45016 App. A, 1997: 0.9 m to 1.8 m of line a person",
-            Origin.FoundInSecondaryCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         RuleLimit.OfBody("width for each worker", BodySize.Largest(BodyMeasure.ElbowToElbow), Sources[0], Severity.Warning),
-        new("width of line for each worker, as advised", LineForEach, LimitUnit.Millimetres, Sources[1], Severity.Note, CodeChoice.Us),
     ];
 
     public override string Caution => "Blades: people who work with knives need room to work and to step back.";

@@ -36,8 +36,8 @@ internal sealed class HandCarryTooFar : Rule
     [
         new(
             "LM-MMH carrying equations, Potvin and others, Ergonomics 64(8), 2021: fitted to carries of 2.1 m to 10 m",
-            Origin.FoundInPublicCopy),
-        new("ISO 11228-1:2021, carrying: accepted mass falls beyond 10 m and is given up to 20 m", Origin.FromMemory),
+            Origin.FoundInPublicCopy, Force.Measured),
+        new("ISO 11228-1:2021, carrying: accepted mass falls beyond 10 m and is given up to 20 m", Origin.FromMemory, Force.Standard),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

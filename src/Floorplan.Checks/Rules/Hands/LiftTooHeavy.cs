@@ -42,7 +42,7 @@ internal sealed class LiftTooHeavy : Rule
     [
         new(
             "Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, 1994, rev. 2021: a lifting index of 1 is the design goal",
-            Origin.FoundInPublicCopy),
+            Origin.FoundInPublicCopy, Force.Measured),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits => [new("lifting index", Goal, LimitUnit.Count, Sources[0], Severity.Warning)];

@@ -40,8 +40,8 @@ internal sealed class OutOfReach : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         Published.AnsurTwo,
-        new("MIL-STD-1472G, Appendix B, 2012: functional reach of a 5th-percentile woman 677 mm", Origin.FoundInPublicCopy),
-        new("ISO 11228-1: loads of 3 kg and more are lifted with both hands", Origin.FromMemory),
+        new("MIL-STD-1472G, Appendix B, 2012: functional reach of a 5th-percentile woman 677 mm", Origin.FoundInPublicCopy, Force.Standard),
+        new("ISO 11228-1: loads of 3 kg and more are lifted with both hands", Origin.FromMemory, Force.Standard),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

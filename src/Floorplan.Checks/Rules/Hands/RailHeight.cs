@@ -4,6 +4,7 @@ using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Stations;
@@ -21,6 +22,9 @@ internal sealed class RailHeight : Rule
 
     /// <summary>48 in.</summary>
     private const double AboveFloor = 1219.2;
+
+    /// <summary>6 ft 6 in.</summary>
+    private const double OfSheep = 1981.2;
 
     /// <summary>The heaviest load of the revised NIOSH lifting equation, 23 kg: more is hoisted, not hung by hand.</summary>
     private const double HungByHand = 23;
@@ -45,16 +49,22 @@ internal sealed class RailHeight : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(Published.AnsurTwo.Title + ": overhead reach standing, worked out from its reach sitting", Origin.FoundInPublicCopy),
-        new(
-            "FSIS Guidebook for facilities 1997, chapter 10, Table 8 (poultry): hooks 48 in or more above the floor",
-            Origin.FoundInSecondaryCopy),
+        new(Published.AnsurTwo.Title + ": overhead reach standing, worked out from its reach sitting", Origin.FoundInPublicCopy,
+            Force.Measured),
+        new Source(
+            "FSIS Guidebook for facilities 1997, chapter 10, Table 8: shackles of a reinspection station for poultry 48 in or more "
+                + "above the "
+                + "floor", Origin.FoundInSecondaryCopy, Force.Guidance).In("us").For(Trade.Poultry),
+        new Source(
+            "FSIS Guidebook for facilities 1997, chapter 9, table 4: cooler rails for sheep 7 ft 6 in, trolleys take 1 ft of it",
+            Origin.FoundInSecondaryCopy, Force.Guidance).In("us").For(Trade.RedMeat),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         RuleLimit.OfBody(Highest, BodySize.Smallest(BodyMeasure.FingertipsUp), Sources[0], Severity.Note),
-        new(Lowest, AboveFloor, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Lowest, AboveFloor, LimitUnit.Millimetres, Sources[1], Severity.Note),
+        new(Lowest, OfSheep, LimitUnit.Millimetres, Sources[2], Severity.Note),
     ];
 
     public override string Bad => """
@@ -152,7 +162,10 @@ internal sealed class RailHeight : Rule
     private static STRtree<(Coordinate At, Station Station)> HungByHands(CheckContext context)
     {
         var places = new STRtree<(Coordinate, Station)>();
-        bool light = context.Plan.Head.Products is { Count: > 0 } products
+        // A carcass is hoisted or pushed along; nobody hangs it up by hand.
+        var trades = context.Plan.Head.Trades;
+        bool byHand = trades.Count == 0 || trades.Any(t => t is not (Trade.RedMeat or Trade.Game));
+        bool light = byHand && context.Plan.Head.Products is { Count: > 0 } products
             && products.All(p => p.WeightEach is { Unit.Kind: QuantityKind.Mass } each && each.Base <= HungByHand);
         var from = context.Plan.Flows.Where(f => light && f.Stream == Model.Flows.Stream.Product).SelectMany(f => f.Legs)
             .Where(l => l.Carriage.Kind == CarriageKind.Rail)

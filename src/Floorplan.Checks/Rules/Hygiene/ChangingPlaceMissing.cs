@@ -24,10 +24,9 @@ internal sealed class ChangingPlaceMissing : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
-            "Reg (EC) 852/2004 Annex II ch.III: hand-wash and changing for mobile and temporary premises", Origin.FoundInPublicCopy,
-            Force.Law),
-        new("9 CFR 416.2(h), US CFR: dressing rooms apart from product rooms", Origin.FromMemory, Force.Law),
+        HygieneSources.Mobile,
+        new Source("9 CFR 416.2(h), US CFR: dressing rooms apart from product rooms", Origin.FromMemory, Force.Law)
+            .In("us").Of(PlantOf.Inspected),
     ];
 
     public override string Bad => """
@@ -56,7 +55,7 @@ internal sealed class ChangingPlaceMissing : Rule
             $"nobody who works in {Named.List(rooms.Select(Named.Of))} has a room to change in",
             "carve a room of class `staff` at the entrance, or say under `day`: elsewhere changing room", context.Plan.Day!.Span,
             rooms[0].Floor.InteriorPoint.Coordinate) with
-        { Limit = $"a place to change ({Sources[context.Plan.Head.Code == CodeChoice.Us ? 1 : 0].Text})" };
+        { Limit = $"a place to change ({context.SourceOf(this).Text})" };
     }
 
     /// <summary>Whether a plan has this fault.</summary>

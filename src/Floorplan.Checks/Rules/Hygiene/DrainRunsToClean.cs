@@ -2,6 +2,7 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
+using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 
@@ -25,10 +26,12 @@ internal sealed class DrainRunsToClean : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("South Africa, Poultry Regulations 2006, reg 11(c)(ii): channels fall from clean to dirty", Origin.FoundInPublicCopy),
         new(
+            "South Africa, Poultry Regulations 2006, reg 11(c)(ii): channels fall from clean to dirty",
+            Origin.FoundInPublicCopy, Force.Law),
+        new Source(
             "Malaysia, veterinary code of practice for poultry plants 2017, 2.10.12: drains flow from clean to dirty",
-            Origin.FoundInPublicCopy),
+            Origin.FoundInPublicCopy, Force.Guidance).In("my").For(Trade.Poultry),
         HygieneSources.Ranks,
     ];
 

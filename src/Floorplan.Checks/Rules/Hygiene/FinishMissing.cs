@@ -1,6 +1,7 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Rooms;
 
 namespace Floorplan.Checks.Rules.Hygiene;
@@ -24,11 +25,21 @@ internal sealed class FinishMissing : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
-            "Food Code 2022, 6-201.13 (from memory); California CURFFL 114150: floor coved up the wall, 3/8 in radius",
-            Origin.FoundInSecondaryCopy, Force.ModelCode),
-        new("Colorado, 8 CCR 1202-16 Part 2, 2024: slaughter rooms have a coved and drained floor", Origin.FoundInPublicCopy),
-        new("South Africa, Poultry Regulations 2006, reg 11(d)(ii): floor and wall meet with a radius of 50 mm", Origin.FoundInPublicCopy),
+        new Source("9 CFR 416.2(b)(2), US CFR: durable, impervious, cleanable; no radius", Origin.FoundInSecondaryCopy, Force.Law)
+            .In("us").Of(PlantOf.Inspected),
+        new Source("Food Code 2022, 6-201.13: floors coved up the wall", Origin.FromMemory, Force.ModelCode).In("us").Of(PlantOf.Retail),
+        new Source("California CURFFL 114150: floor coved up the wall, 3/8 in radius", Origin.FoundInSecondaryCopy, Force.Law)
+            .In("us-ca").Of(PlantOf.Retail),
+        new Source("Colorado, 8 CCR 1202-16 Part 2, 2024: slaughter rooms have a coved and drained floor", Origin.FoundInPublicCopy,
+            Force.Law).In("us-co").For(Trade.Poultry),
+        new Source("Iowa, guidelines for meat plants: floors coved, no radius", Origin.FoundInPublicCopy, Force.Guidance)
+            .In("us-ia").For(Trade.RedMeat),
+        new Source("Regulation (EC) 852/2004, Annex II, chapter II(1): impervious, washable surfaces; no radius", Origin.FromMemory,
+            Force.Law).In("eu"),
+        new Source("South Africa, Red Meat Regulations 2004 and Poultry Regulations 2006, reg 11: floor and wall meet with a radius "
+            + "of 50 mm",
+            Origin.FoundInPublicCopy, Force.Law).In("za").For(Trade.RedMeat, Trade.Poultry),
+        new("floors coved where they are hosed down; common practice", Origin.CommonPractice),
     ];
 
     public override string Bad => """

@@ -28,17 +28,12 @@ internal sealed class RoomsNotSeparated : Rule
             + "hands are full.";
 
     public override string Mend
-        => "Use a hatch, let the door close itself, build the wall up to the ceiling, or put a staff or dry room between.";
+        => "Use a hatch, let the door close itself, build the wall up to the ceiling, or put a staff or dry room between. "
+            + "Where the work is split in time, with cleaning between, `accept` it and say so: European law on slaughter allows that.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        HygieneSources.EdibleApart,
-        new(
-            "FSIS Guidebook ch.10 s.2, 1997: full wall and self-closing door between live dock and clean rooms",
-            Origin.FoundInSecondaryCopy),
-        new(
-            "South Africa, Poultry Regulations 2006, reg 5: rooms of unlike work joined by hatches only, above 100 birds a day",
-            Origin.FoundInPublicCopy),
+        .. HygieneSources.RoomsApart,
         HygieneSources.Ranks,
     ];
 
@@ -59,9 +54,13 @@ internal sealed class RoomsNotSeparated : Rule
     ];
 
     public override IEnumerable<Finding> Check(CheckContext context)
-        => context.Plan.Openings.Where(IsTooOpen).Select(OfOpening)
+    {
+        string limit = $"unlike rooms apart ({context.SourceOf(this).Text})";
+        return context.Plan.Openings.Where(IsTooOpen).Select(OfOpening)
             .Concat(LowWalls(context))
-            .Concat(MissingWalls(context));
+            .Concat(MissingWalls(context))
+            .Select(f => f with { Limit = limit });
+    }
 
     private static bool IsTooOpen(Opening opening)
         => opening is { RoomA: { } a, RoomB: { } b } && AreUnlike(a, b)

@@ -1,6 +1,7 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Rooms;
 using Stream = Floorplan.Model.Flows.Stream;
@@ -26,8 +27,10 @@ internal sealed class StaffCrossesBack : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross inedible rooms "
-            + "on the way to where they change, rest or wash", Origin.FoundInPublicCopy),
+        new Source("Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross "
+            + "inedible rooms "
+            + "on the way to where they change, rest or wash", Origin.FoundInPublicCopy, Force.Guidance)
+            .In("my").For(Trade.Poultry),
         HygieneSources.OneWayFlow, HygieneSources.Ranks,
     ];
 

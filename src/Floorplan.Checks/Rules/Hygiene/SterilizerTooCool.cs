@@ -1,6 +1,7 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
@@ -35,23 +36,25 @@ internal sealed class SterilizerTooCool : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
-            "Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 °C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy,
-            Force.Law),
-        new("9 CFR 354.224, US CFR, for rabbits; for other animals advice: water of 180 °F to sanitize with", Origin.FoundInPublicCopy),
-        new("South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 °C", Origin.FoundInPublicCopy),
+        Published.EuropeanSterilizers,
+        new Source(
+            "9 CFR 354.224, US CFR, for rabbits under voluntary inspection, advice for other animals: water of 180 °F to sanitize with",
+            Origin.FoundInPublicCopy, Force.Guidance).In("us").For([.. Trades.Meat]),
+        Published.SouthAfricanSterilizers,
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new("water of a sterilizer", Metric, LimitUnit.Celsius, Sources[0], Severity.Warning, CodeChoice.Eu),
-        new("water of a sterilizer", Customary, LimitUnit.Celsius, Sources[1], Severity.Warning, CodeChoice.Us),
-        new("water of a sterilizer", Metric, LimitUnit.Celsius, Sources[2], Severity.Warning, CodeChoice.None),
+        new("water of a sterilizer", Metric, LimitUnit.Celsius, Sources[0], Severity.Warning),
+        new("water of a sterilizer", Customary, LimitUnit.Celsius, Sources[1], Severity.Note),
+        new("water of a sterilizer", Metric, LimitUnit.Celsius, Sources[2], Severity.Warning),
     ];
 
     public override string Bad => """
         plan "Pheasant unit"
           units metric
+          code eu
+          trade poultry
         shell shed 6000 x 3000 x 2500
         room draw "Drawing" clean from west to east
         door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself

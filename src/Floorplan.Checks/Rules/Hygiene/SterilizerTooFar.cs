@@ -29,20 +29,19 @@ internal sealed class SterilizerTooFar : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
-            "South Africa, Poultry Regulations 2006, reg 14: a sterilizer of 82 °C within 3 m of the station, beside the basin",
-            Origin.FoundInPublicCopy),
-        new(
-            "Reg (EC) 853/2004 Annex III s.II ch.II(3): water of 82 °C or more, or as good, to disinfect tools", Origin.FoundInPublicCopy,
-            Force.Law),
+        Published.SouthAfricanSterilizers,
+        Published.EuropeanSterilizers,
+        new("what the plan itself asks for: `needs sterilizer`", Origin.CommonPractice),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits
-        => [new("from station to sterilizer", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
+        => [new("from station to sterilizer", 3000, LimitUnit.Millimetres, Sources[0], Severity.Warning) { Quoted = true }];
 
     public override string Bad => """
         plan "Pheasant unit"
           units metric
+          country za
+          trade poultry
         shell shed 9000 x 3000 x 2500
         room draw "Drawing" clean from west to east
         door d1 draw to outside, south wall, 500 from west, 900 x 2050, swings out, closes itself
@@ -93,7 +92,7 @@ internal sealed class SterilizerTooFar : Rule
             return CheckContext.Find(
                 this, Severity.Warning, [station.Id], $"{Named.Of(station)} needs a sterilizer, and {Named.Of(station.Room)} has none",
                 $"add a `sink … sterilizer in {station.Room.Id}` beside it", span, station.Bounds.Centre.Coordinate) with
-            { Limit = $"a sterilizer ({Sources[1].Text})" };
+            { Limit = $"a sterilizer ({context.SourceOf(this).Text})" };
         }
 
         var nearest = sterilizers.NearestNeighbour(station.Footprint.EnvelopeInternal, station.Footprint, new GeometryItemDistance());

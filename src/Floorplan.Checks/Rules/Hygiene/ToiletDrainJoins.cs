@@ -1,6 +1,7 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 
@@ -24,10 +25,13 @@ internal sealed class ToiletDrainJoins : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("9 CFR 416.2(f), US CFR: sewage is not joined to process drains in the building", Origin.FromMemory, Force.Law),
-        new(
+        new Source("9 CFR 416.2(f), US CFR: sewage is not joined to process drains in the building", Origin.FromMemory, Force.Law)
+            .In("us").Of(PlantOf.Inspected),
+        new Source("Iowa, guidelines for meat plants: toilet lines apart until outside", Origin.FoundInPublicCopy, Force.Guidance)
+            .In("us-ia").For(Trade.RedMeat),
+        new Source(
             "Malaysia, veterinary code of practice for poultry plants 2017, 2.10.7-8: toilet lines separate until outside",
-            Origin.FoundInPublicCopy),
+            Origin.FoundInPublicCopy, Force.Guidance).In("my").For(Trade.Poultry),
     ];
 
     public override string Bad => """
@@ -54,7 +58,8 @@ internal sealed class ToiletDrainJoins : Rule
             {
                 yield return CheckContext.Find(this, Severity.Warning, [from.Id, to.Id],
                     $"drain {from.Id} of {Named.Of(from.Room)} runs on to {to.Id} in {Named.Of(room)}, inside the unit",
-                    $"take `runs to {to.Id}` out and lead {from.Id} out of the unit by itself", from.Span, from.At.Coordinate);
+                    $"take `runs to {to.Id}` out and lead {from.Id} out of the unit by itself", from.Span, from.At.Coordinate) with
+                { Limit = $"sewage apart from process water inside ({context.SourceOf(this).Text})" };
             }
         }
     }

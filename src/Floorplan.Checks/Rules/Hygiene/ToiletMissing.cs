@@ -51,13 +51,6 @@ internal sealed class ToiletMissing : Rule
         yield return CheckContext.Find(this, Severity.Warning, Crew.PlacesOf(context.Plan),
             $"no toilet is planned for the crew of {people}",
             "add a room of class `toilet`, or say under `day` what the site has, such as: elsewhere 1 toilet", context.Plan.Day!.Span) with
-        { Limit = $"at least one toilet ({Under(context.Plan.Head.Code).Text})", Figures = [context.Facts.Crew.All] };
+        { Limit = $"at least one toilet ({context.SourceOf(this).Text})", Figures = [context.Facts.Crew.All] };
     }
-
-    private static Source Under(CodeChoice code) => code switch
-    {
-        CodeChoice.Us => HygieneSources.ToiletTable,
-        CodeChoice.Eu => HygieneSources.Lavatories,
-        _ => HygieneSources.AtLeastOneToilet,
-    };
 }

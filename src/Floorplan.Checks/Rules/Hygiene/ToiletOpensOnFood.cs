@@ -1,6 +1,7 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
 
@@ -23,10 +24,13 @@ internal sealed class ToiletOpensOnFood : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
+        new Source(
             "Regulation (EC) 852/2004, Annex II, chapter I(3): lavatories do not open directly into rooms where food is handled",
-            Origin.FoundInSecondaryCopy, Force.Law),
-        new("9 CFR 416.2(h), US CFR: toilets apart from rooms where product is handled or kept", Origin.FromMemory, Force.Law),
+            Origin.FoundInSecondaryCopy, Force.Law).In("eu"),
+        new Source("9 CFR 416.2(h)(1), US CFR: toilets apart from rooms where product is handled or kept", Origin.FoundInSecondaryCopy,
+            Force.Law).In("us").Of(PlantOf.Inspected),
+        new Source("Red Meat Regulations 2004, reg 13, South Africa: a toilet room with its own door, and no way into meat rooms",
+            Origin.FoundInPublicCopy, Force.Law).In("za").For(Trade.RedMeat),
     ];
 
     public override string Bad => """

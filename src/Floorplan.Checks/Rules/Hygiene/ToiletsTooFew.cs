@@ -17,6 +17,13 @@ internal sealed class ToiletsTooFew : Rule
 
     private const int EachMore = 40;
 
+    /// <summary>By ASR A4.1 one set does for at most 9 people, who use it by turns; it gives no table for more here.</summary>
+    private const int MostOfOneSet = 9;
+
+    private static readonly Source OneSet = new Source(
+        "ASR A4.1, Germany, section 4(6): one set of toilet and basin, used by turns, for at most 9 people; a toilet within 50 m, 100 m at "
+            + "most (section 5.2)", Origin.FoundInSecondaryCopy, Force.Guidance).In("de");
+
     public override string Name => "toilets-too-few";
 
     public override RuleGroup Group => RuleGroup.Hygiene;
@@ -29,10 +36,15 @@ internal sealed class ToiletsTooFew : Rule
 
     public override string Mend => "Add a toilet, or say under `day` which ones are elsewhere on the site.";
 
-    public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.ToiletTable];
+    public override IReadOnlyList<Source> Sources { get; } = [HygieneSources.ToiletTable, Welfare.ApprovedCode, OneSet];
 
     // A warning, though it is law: mobile crews with toilets near are left out of it, and so are rooms that no two people use at once.
-    public override IReadOnlyList<RuleLimit> Limits => [new(One, Served[0], LimitUnit.Count, Sources[0], Severity.Warning, CodeChoice.Us)];
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new(One, Served[0], LimitUnit.Count, Sources[0], Severity.Warning),
+        new(One, Welfare.UpTo[0], LimitUnit.Count, Sources[1], Severity.Note),
+        new(One, MostOfOneSet, LimitUnit.Count, Sources[2], Severity.Note),
+    ];
 
     public override string Bad => """
         plan "Large pack shed"
@@ -58,7 +70,7 @@ internal sealed class ToiletsTooFew : Rule
             yield break;
         }
 
-        double served = limit.SetBy is null ? ServedBy(toilets) : limit.Value * toilets;
+        double served = limit.SetBy is null ? Table(limit.Published.Source, toilets) : limit.Value * toilets;
         if (people > served)
         {
             string count = toilets == 1 ? "1 toilet" : $"{toilets} toilets";
@@ -69,11 +81,16 @@ internal sealed class ToiletsTooFew : Rule
                 Figures = [context.Facts.Crew.All],
                 LimitValue = served,
                 Limit = limit.SetBy is null
-                    ? $"limit {served.ToString("0", CultureInfo.InvariantCulture)} people for {count} ({Sources[0].Text})"
+                    ? $"limit {served.ToString("0", CultureInfo.InvariantCulture)} people for {count} ({limit.Published.Source.Text})"
                     : limit.Text,
             };
         }
     }
+
+    /// <summary>Germany gives a figure for a single one alone.</summary>
+    private static double Table(Source source, int toilets) => source == OneSet
+        ? toilets == 1 ? MostOfOneSet : double.PositiveInfinity
+        : source == Welfare.ApprovedCode ? Welfare.ServedBy(toilets) : ServedBy(toilets);
 
     private static int ServedBy(int toilets)
         => toilets <= Served.Length ? Served[toilets - 1] : Served[^1] + (EachMore * (toilets - Served.Length));

@@ -1,7 +1,9 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Text;
+using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Graphs;
 using Floorplan.Model.Rooms;
@@ -33,13 +35,14 @@ internal sealed class UnwashedEntry : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Food Code 2022, 5-204.11: hand sinks where food is handled and in or next to toilet rooms", Origin.FromMemory, Force.Law),
-        new(
-            "Reg (EC) 852/2004 Annex II ch.III: hand-wash and changing for mobile and temporary premises", Origin.FoundInPublicCopy,
-            Force.Law),
-        new(
+        new Source(
+            "Food Code 2022, 5-204.11: hand sinks where food is handled and in or next to toilet rooms", Origin.FromMemory,
+            Force.ModelCode).In("us").Of(PlantOf.Retail),
+        .. Published.HandSinks,
+        HygieneSources.Mobile,
+        new Source(
             "Malaysia, veterinary code of practice for poultry plants 2017, 9.2.2: staff of the edible side do not cross inedible rooms",
-            Origin.FoundInPublicCopy),
+            Origin.FoundInPublicCopy, Force.Guidance).In("my").For(Trade.Poultry),
         HygieneSources.Ranks,
     ];
 

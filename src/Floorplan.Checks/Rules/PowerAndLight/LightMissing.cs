@@ -25,9 +25,12 @@ internal sealed class LightMissing : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("9 CFR 416.2(c), US CFR: light where food is worked on, examined and kept, where tools are washed, and in dressing rooms and "
-            + "toilets", Origin.FromMemory, Force.Law),
-        new("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives", Origin.FoundInPublicCopy, Force.ModelCode),
+        new Source("9 CFR 416.2(c), US CFR: light where food is worked on, examined and kept, where tools are washed, and in dressing "
+            + "rooms and toilets; no figure", Origin.FromMemory, Force.Law).In("us").Of(PlantOf.Inspected),
+        new Source("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives", Origin.FoundInPublicCopy,
+            Force.ModelCode).In("us").Of(PlantOf.Retail),
+        new Source("Regulation (EC) 852/2004, Annex II, chapter I(7): light enough, from the sky or lamps", Origin.FromMemory, Force.Law)
+            .In("eu"),
     ];
 
     public override string Bad => """
@@ -71,7 +74,7 @@ internal sealed class LightMissing : Rule
             yield return CheckContext.Find(
                 this, Severity.Warning, [room.Id], $"{Named.Of(room)} has workers and no light, though other rooms have",
                 $"add a line such as: {line}", room.Span, room.Floor.InteriorPoint.Coordinate) with
-            { Limit = $"light where people work ({Sources[0].Text})", NewLine = line };
+            { Limit = $"light where people work ({context.SourceOf(this).Text})", NewLine = line };
         }
     }
 

@@ -46,17 +46,20 @@ internal sealed class OutletUnprotected : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
+        new Source(
             "NEC 2023 210.8(B): outlets in damp or wet places, at food preparation sinks, and within 6 ft of a sink",
-            Origin.FoundInPublicCopy, Force.ModelCode),
-        new(
-            "IEC 60364-4-41:2017, 411.3.3: a residual current device of 30 mA for socket outlets up to 32 A", Origin.FromMemory,
-            Force.ModelCode),
+            Origin.FoundInPublicCopy, Force.ModelCode).In("us"),
+        new Source(
+            "IEC 60364-4-41:2017 and BS 7671:2018, 411.3.3: a residual current device of 30 mA for every socket outlet up to 32 A",
+            Origin.FromMemory, Force.Standard).In("eu"),
+        new("an outlet that a wet hand at a sink reaches; common practice", Origin.CommonPractice),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         new("distance from an outlet without protection to a sink", NearSink, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new("distance from an outlet without protection to a sink", NearSink, LimitUnit.Millimetres, Sources[2], Severity.Warning,
+            CodeChoice.None),
     ];
 
     public override string Bad => """
@@ -78,11 +81,7 @@ internal sealed class OutletUnprotected : Rule
     {
         var outlets = context.Plan.Services.OfType<Outlet>()
             .Where(s => s is { Room: not null, Guard: null } && IsCovered(s, context.Plan.Head.Code)).ToList();
-        if (outlets.Count == 0 || context.Limit(this) is not { } limit)
-        {
-            yield break;
-        }
-
+        var limit = context.Limit(this);
         var sinks = context.Plan.Stations.Where(s => s.Role == StationRole.Sink).ToLookup(s => s.Room.Id);
         foreach (var outlet in outlets)
         {
@@ -91,14 +90,25 @@ internal sealed class OutletUnprotected : Rule
                 yield return CheckContext.Find(
                     this, Severity.Warning, [outlet.Id],
                     $"outlet {outlet.Id} is in {Named.Of(outlet.Room)}, which is washed down, and has no protection",
-                    Mending(context), outlet.Span, outlet.At.Coordinate);
+                    Mending(context), outlet.Span, outlet.At.Coordinate) with
+                { Limit = $"protection where it is wet ({context.SourceOf(this).Text})" };
+                continue;
+            }
+
+            // In Europe no outlet up to 32 A goes without, wherever it is; a distance that the plan sets holds instead.
+            if (context.Plan.Head.Code == CodeChoice.Eu && limit?.SetBy is null)
+            {
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [outlet.Id], $"outlet {outlet.Id} in {Named.Of(outlet.Room)} does not say its protection",
+                    Mending(context), outlet.Span, outlet.At.Coordinate) with
+                { Limit = $"30 mA for every socket outlet ({Sources[1].Text})" };
                 continue;
             }
 
             var at = Shape.Factory.CreatePoint(outlet.At.Coordinate);
             if (sinks[outlet.Room.Id].Select(s => (Sink: s, Away: s.Footprint.Distance(at))).OrderBy(s => s.Away)
                 .FirstOrDefault() is { Sink: { } sink, Away: var away }
-                && away < limit.Value - Tiers.Tolerance)
+                && limit is not null && away < limit.Value - Tiers.Tolerance)
             {
                 yield return CheckContext.Find(
                     this, limit, away, [outlet.Id, sink.Id],

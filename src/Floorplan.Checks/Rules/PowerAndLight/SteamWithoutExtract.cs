@@ -24,8 +24,8 @@ internal sealed class SteamWithoutExtract : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("9 CFR 416.2(d), US CFR: ventilation that controls steam and condensation", Origin.FromMemory),
-        new("heat and vapour of open tanks, ASHRAE", Origin.FoundInPublicCopy),
+        new("9 CFR 416.2(d), US CFR: ventilation that controls steam and condensation", Origin.FromMemory, Force.Law),
+        new("heat and vapour of open tanks, ASHRAE", Origin.FoundInPublicCopy, Force.Measured),
     ];
 
     public override string Bad => """

@@ -44,23 +44,26 @@ internal sealed class SwitchOutOfReach : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("2010 ADA Standards 308.2 and 308.3: reach 15 in to 48 in; over a thing 20 to 25 in deep 44 in", Origin.FoundInPublicCopy),
-        new(
+        new Source(
+            "2010 ADA Standards 308.2 and 308.3: reach 15 in to 48 in; over a thing 20 to 25 in deep 44 in",
+            Origin.FoundInPublicCopy, Force.Law).In("us"),
+        new Source(
             "2010 ADA Standards 203.9: work areas of staff are left out of most rules, so that the figures are advice here",
-            Origin.FromMemory),
+            Origin.FromMemory, Force.Law).In("us"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Highest, High, LimitUnit.Millimetres, Sources[0], Severity.Warning),
-        new(Lowest, Low, LimitUnit.Millimetres, Sources[0], Severity.Warning),
-        new(Over, HighOver, LimitUnit.Millimetres, Sources[0], Severity.Warning),
-        new(Deepest, Deep, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Highest, High, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Lowest, Low, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Over, HighOver, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new(Deepest, Deep, LimitUnit.Millimetres, Sources[0], Severity.Note),
     ];
 
     public override string Bad => """
         plan "A switch by the door"
           units metric
+          code us
         shell shed 6000 x 3000 x 2600
         room pack "Packing" dry from west to east
         door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself

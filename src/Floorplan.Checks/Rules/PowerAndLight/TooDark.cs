@@ -36,27 +36,37 @@ internal sealed class TooDark : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("FDA Food Code 6-303.11: 50 fc (540 lux) where hands work with food or knives, 20 fc where people wash and in toilets, 10 fc "
-            + "in stores", Origin.FoundInPublicCopy, Force.ModelCode),
-        new("9 CFR 354.226(a), US CFR, for rabbits; for other animals advice: 30 fc on work surfaces", Origin.FoundInPublicCopy),
-        new("EN 12464-1:2021: butchery 500 lux", Origin.FromMemory),
-        new("EN 12464-1:2021: toilets 200 lux, stores 100 lux", Origin.FoundInPublicCopy),
-        new("CAC/RCP 11-1976, withdrawn: work rooms 220 lux, elsewhere 110 lux", Origin.FoundInSecondaryCopy),
+        new Source("FDA Food Code 2022, 6-303.11: 50 fc (540 lux) where hands work with food or knives, 20 fc where people wash and in "
+            + "toilets, 10 fc in stores", Origin.FoundInPublicCopy, Force.ModelCode).In("us").Of(PlantOf.Retail),
+        new Source("EN 12464-1:2021: slaughter, butchery and dairies 500 lux", Origin.FoundInSecondaryCopy, Force.Standard)
+            .In("eu").For(Trade.Poultry, Trade.RedMeat, Trade.Game, Trade.Dairy),
+        new Source("EN 12464-1:2021: sorting and packing 300 lux", Origin.FoundInSecondaryCopy, Force.Standard).In("eu").For(Trade.Produce),
+        new Source("EN 12464-1:2021: washing, cooking and filling of food 200 lux", Origin.FoundInSecondaryCopy, Force.Standard).In("eu"),
+        new Source("EN 12464-1:2021: toilets and changing rooms 200 lux, stores 100 lux", Origin.FoundInPublicCopy, Force.Standard)
+            .In("eu"),
+        new Source("FSA Meat Guide, UK, 2006: work rooms of meat plants 220 lux, inspection 540 lux", Origin.FoundInSecondaryCopy,
+            Force.Guidance).In("uk").For(Trade.Poultry, Trade.RedMeat),
+        new("220 lux where hands work with food, 110 lux elsewhere; common practice, once in CAC/RCP 11-1976, withdrawn",
+            Origin.FoundInSecondaryCopy),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Food, 50 * FootCandle, LimitUnit.Lux, Sources[0], Severity.Warning, CodeChoice.Us),
-        new(Food, 500, LimitUnit.Lux, Sources[2], Severity.Warning, CodeChoice.Eu),
-        new(Food, 220, LimitUnit.Lux, Sources[4], Severity.Warning, CodeChoice.None),
-        new(Dirty, 30 * FootCandle, LimitUnit.Lux, Sources[1], Severity.Warning, CodeChoice.Us),
-        new(Dirty, 220, LimitUnit.Lux, Sources[4], Severity.Warning, CodeChoice.Eu, CodeChoice.None),
-        new(Wash, 20 * FootCandle, LimitUnit.Lux, Sources[0], Severity.Warning, CodeChoice.Us),
-        new(Wash, 200, LimitUnit.Lux, Sources[3], Severity.Warning, CodeChoice.Eu),
-        new(Wash, 110, LimitUnit.Lux, Sources[4], Severity.Warning, CodeChoice.None),
-        new(Keep, 10 * FootCandle, LimitUnit.Lux, Sources[0], Severity.Warning, CodeChoice.Us),
-        new(Keep, 100, LimitUnit.Lux, Sources[3], Severity.Warning, CodeChoice.Eu),
-        new(Keep, 110, LimitUnit.Lux, Sources[4], Severity.Warning, CodeChoice.None),
+        new(Food, 50 * FootCandle, LimitUnit.Lux, Sources[0], Severity.Warning),
+        new(Food, 500, LimitUnit.Lux, Sources[1], Severity.Warning),
+        new(Food, 300, LimitUnit.Lux, Sources[2], Severity.Warning),
+        new(Food, 200, LimitUnit.Lux, Sources[3], Severity.Warning),
+        new(Food, 220, LimitUnit.Lux, Sources[6], Severity.Warning, CodeChoice.None),
+        new(Dirty, 50 * FootCandle, LimitUnit.Lux, Sources[0], Severity.Warning),
+        new(Dirty, 200, LimitUnit.Lux, Sources[3], Severity.Warning),
+        new(Dirty, 220, LimitUnit.Lux, Sources[5], Severity.Note),
+        new(Dirty, 220, LimitUnit.Lux, Sources[6], Severity.Warning, CodeChoice.None),
+        new(Wash, 20 * FootCandle, LimitUnit.Lux, Sources[0], Severity.Warning),
+        new(Wash, 200, LimitUnit.Lux, Sources[4], Severity.Warning),
+        new(Wash, 110, LimitUnit.Lux, Sources[6], Severity.Warning, CodeChoice.None),
+        new(Keep, 10 * FootCandle, LimitUnit.Lux, Sources[0], Severity.Warning),
+        new(Keep, 100, LimitUnit.Lux, Sources[4], Severity.Warning),
+        new(Keep, 110, LimitUnit.Lux, Sources[6], Severity.Warning, CodeChoice.None),
     ];
 
     public override string Bad => """

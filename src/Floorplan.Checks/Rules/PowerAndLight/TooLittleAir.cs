@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Sizing.LightAndAir;
 
@@ -40,22 +41,24 @@ internal sealed class TooLittleAir : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
+        new Source(
             "Malaysian code of veterinary practice for poultry plants, 3.11: at least 4 air changes an hour by fan",
-            Origin.FoundInPublicCopy),
-        new("ASHRAE 62.1, table of exhaust rates: 50 cfm for each toilet", Origin.FoundInSecondaryCopy, Force.ModelCode),
+            Origin.FoundInPublicCopy, Force.Guidance).In("my").For(Trade.Poultry),
+        new Source("ASHRAE 62.1, table of exhaust rates: 50 cfm for each toilet", Origin.FoundInSecondaryCopy, Force.ModelCode).In("us"),
         new("process rooms 10 to 20, scalding and plucking 20 to 30 air changes an hour; common practice", Origin.CommonPractice),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Changes, 4, LimitUnit.AirChanges, Sources[0], Severity.Warning),
+        new(Changes, 4, LimitUnit.AirChanges, Sources[0], Severity.Note) { Quoted = true },
         new(Toilet, ToiletExhaust, LimitUnit.AirFlow, Sources[1], Severity.Warning),
     ];
 
     public override string Bad => """
         plan "Steam room"
           units metric
+          country my
+          trade poultry
         shell shed 6000 x 4000 x 2600
         room scald "Scalding" dirty from west to east
         door d1 scald to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself

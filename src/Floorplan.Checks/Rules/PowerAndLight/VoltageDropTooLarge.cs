@@ -28,8 +28,10 @@ internal sealed class VoltageDropTooLarge : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("NEC 210.19(A) and 215.2(A), informational notes: 5 % from the supply to the farthest outlet", Origin.FoundInSecondaryCopy),
-        new("IEC 60364-5-52, Table G.52.1, public supply: 3 % for light, 5 % for other uses", Origin.FoundInSecondaryCopy),
+        new(
+            "NEC 210.19(A) and 215.2(A), informational notes: 5 % from the supply to the farthest outlet",
+            Origin.FoundInSecondaryCopy, Force.Standard),
+        new("IEC 60364-5-52, Table G.52.1, public supply: 3 % for light, 5 % for other uses", Origin.FoundInSecondaryCopy, Force.Standard),
         new("the smallest cable that carries the circuit, along the walls under the ceiling", Origin.OwnAssumption),
     ];
 

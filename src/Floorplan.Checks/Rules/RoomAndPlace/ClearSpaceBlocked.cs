@@ -26,7 +26,7 @@ internal sealed class ClearSpaceBlocked : Rule
     [
         new("The plan's own `clear` statement; the depth is the designer's or the maker's", Origin.CommonPractice),
         new(
-            "21 CFR 117.20(b)(2), US CFR: adequate, unobstructed working space between equipment and walls, no number", Origin.FromMemory,
+            "21 CFR 117.20(b)(4), US CFR: adequate, unobstructed working space between equipment and walls, no number", Origin.FromMemory,
             Force.Law),
     ];
 

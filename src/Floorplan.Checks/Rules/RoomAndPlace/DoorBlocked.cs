@@ -32,8 +32,10 @@ internal sealed class DoorBlocked : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("29 CFR 1910.36(g)(2), US CFR: an exit route is at least 28 in wide at all points", Origin.FoundInPublicCopy, Force.Law),
-        new("ISO 14122-2: walkways 600 mm wide at least; taken here as the free depth in front of a doorway", Origin.FoundInPublicCopy),
-        new("Geometry of the plan: a leaf cannot sweep through a solid", Origin.OwnAssumption),
+        new(
+            "ISO 14122-2: walkways 600 mm wide at least; taken here as the free depth in front of a doorway",
+            Origin.FoundInPublicCopy, Force.Standard),
+        new("Geometry of the plan: a leaf cannot sweep through a solid", Origin.OwnAssumption, Force.Measured),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

@@ -1,6 +1,7 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
@@ -9,6 +10,7 @@ using Floorplan.Model.Shapes;
 using Floorplan.Model.Shells;
 using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing.Bodies;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 
@@ -18,6 +20,17 @@ internal sealed class Headroom : Rule
 {
     private const string Ceiling = "finished ceiling height";
     private const string Under = "headroom under rails and hung things";
+    private const string Upright = "ceiling that a tall person stands upright under";
+    private const string Bump = "height that a tall person stands upright under";
+
+    /// <summary>6 ft 8 in.</summary>
+    private const double LeastOfHalf = 2032;
+
+    /// <summary>2.00 m binds, 2.10 m is wished for.</summary>
+    private const double Wished = 2100;
+
+    /// <summary>Boots 30 mm, helmet 50 mm; own assumption.</summary>
+    private static readonly BodySize TallInBoots = BodySize.Largest(BodyMeasure.Stature) with { Plus = 80 };
 
     public override string Name => "headroom";
 
@@ -35,23 +48,29 @@ internal sealed class Headroom : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("29 CFR 1910.36(g)(1), US CFR: exit route ceiling 7 ft 6 in", Origin.FoundInPublicCopy, Force.Law),
-        new(
+        new Source("29 CFR 1910.36(g)(1), US CFR: exit route ceiling 7 ft 6 in", Origin.FoundInPublicCopy, Force.Law).In("us"),
+        new Source(
             "29 CFR 1910.36(g)(1), US CFR: projections from an exit route ceiling 6 ft 8 in above the floor", Origin.FoundInPublicCopy,
-            Force.Law),
-        new("ISO 14122-2, headroom over walkways", Origin.FromMemory),
-        new(
+            Force.Law).In("us"),
+        new("a tall man, 1870 mm by ANSUR II, in boots and a helmet: 1950 mm", Origin.OwnAssumption, Force.Measured),
+        new Source(
             "29 CFR 1910.34(a), US CFR: leaves out mobile workplaces such as vehicles; for a trailer the figures are advice",
-            Origin.FromMemory, Force.Law),
+            Origin.FromMemory, Force.Law).In("us"),
+        new Source("ASR A1.8 and A2.3, Germany, 2022: ways 2.00 m high at least, 2.10 m wished for, doors 1.95 m",
+            Origin.FoundInSecondaryCopy, Force.Guidance).In("de"),
+        new Source("IBC 2018, 1003.3, as adopted in Minnesota: not more than half of the ceiling of a way out may be lower than 7 ft 6 in, "
+            + "and that 6 ft 8 in high at least", Origin.FoundInSecondaryCopy, Force.ModelCode).In("us"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         // 7 ft 6 in and 6 ft 8 in.
-        new(Ceiling, 2286, LimitUnit.Millimetres, Sources[0], Severity.Error, CodeChoice.Us),
-        new(Ceiling, 2100, LimitUnit.Millimetres, Sources[2], Severity.Warning),
-        new(Under, 2032, LimitUnit.Millimetres, Sources[1], Severity.Error, CodeChoice.Us),
-        new(Under, 2100, LimitUnit.Millimetres, Sources[2], Severity.Warning),
+        new(Ceiling, 2286, LimitUnit.Millimetres, Sources[0], Severity.Error),
+        new(Ceiling, Wished, LimitUnit.Millimetres, Sources[4], Severity.Note),
+        RuleLimit.OfBody(Upright, TallInBoots, Sources[2], Severity.Warning),
+        new(Under, 2032, LimitUnit.Millimetres, Sources[1], Severity.Error),
+        new(Under, 2000, LimitUnit.Millimetres, Sources[4], Severity.Note),
+        RuleLimit.OfBody(Bump, TallInBoots, Sources[2], Severity.Warning),
     ];
 
     public override string Bad => """
@@ -74,28 +93,40 @@ internal sealed class Headroom : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var found = new List<Finding>();
-        if (context.Limit(this, Ceiling) is { } ceiling)
-        {
-            found.AddRange(LowCeilings(context, ceiling));
-        }
-
-        if (context.Limit(this, Under) is { } under)
-        {
-            var walks = Walks(context);
-            found.AddRange(LowRails(context, under, walks));
-            found.AddRange(context.Plan.Stations.Where(s => s.Hung).Select(s => LowHung(context, under, s, walks)).OfType<Finding>());
-        }
+        var ceiling = context.Limit(this, Ceiling);
+        found.AddRange(LowCeilings(context, ceiling is { SetBy: not null } ? [ceiling] : All(ceiling, context.Limit(this, Upright))));
+        var under = All(context.Limit(this, Under), context.Limit(this, Bump));
+        var walks = Walks(context);
+        found.AddRange(LowRails(context, under, walks));
+        found.AddRange(context.Plan.Stations.Where(s => s.Hung).Select(s => LowHung(context, under, s, walks)).OfType<Finding>());
 
         bool adviceOnly = context.Plan.Shell.Kind == ShellKind.Trailer && context.Plan.Head.Code == CodeChoice.Us;
         return adviceOnly ? found.Select(f => f with { Severity = Severity.Note }) : found;
     }
 
+    private static List<AppliedLimit> All(params AppliedLimit?[] limits) => [.. limits.OfType<AppliedLimit>()];
+
     // Rooms under one low ceiling are one mistake.
-    private IEnumerable<Finding> LowCeilings(CheckContext context, AppliedLimit limit)
-        => from room in context.Plan.Rooms
-           where limit.Value - room.CeilingHeight.Millimetres > Touch.ToleranceMm
-           group room by room.CeilingHeight into low
-           select LowCeiling(context, limit, [.. low]);
+    private IEnumerable<Finding> LowCeilings(CheckContext context, IReadOnlyList<AppliedLimit> limits)
+    {
+        double whole = context.Plan.Rooms.Sum(r => r.Floor.Area);
+        foreach (var low in context.Plan.Rooms.GroupBy(r => r.CeilingHeight))
+        {
+            if (Tiers.Below(limits, low.Key.Millimetres) is not { } limit)
+            {
+                continue;
+            }
+
+            var finding = LowCeiling(context, limit, [.. low]);
+            double below = context.Plan.Rooms.Where(r => limit.Value - r.CeilingHeight.Millimetres > Touch.ToleranceMm)
+                .Sum(r => r.Floor.Area);
+            bool relieved = limit is { SetBy: null, Severity: Severity.Error } && low.Key.Millimetres > LeastOfHalf - Touch.ToleranceMm
+                && below <= (whole / 2) + 1;
+            yield return relieved
+                ? finding with { Severity = Severity.Warning, Limit = $"{limit.Text}; by {Sources[5].Text}" }
+                : finding;
+        }
+    }
 
     private Finding LowCeiling(CheckContext context, AppliedLimit limit, IReadOnlyList<Room> rooms)
     {
@@ -110,11 +141,11 @@ internal sealed class Headroom : Rule
             span, rooms[0].Floor.InteriorPoint.Coordinate);
     }
 
-    private IEnumerable<Finding> LowRails(CheckContext context, AppliedLimit limit, STRtree<LineString> walks)
+    private IEnumerable<Finding> LowRails(CheckContext context, IReadOnlyList<AppliedLimit> limits, STRtree<LineString> walks)
     {
-        foreach (var rail in context.Plan.Rails.Where(r => limit.Value - r.Height.Millimetres > Touch.ToleranceMm))
+        foreach (var rail in context.Plan.Rails)
         {
-            if (FirstWalkUnder(walks, rail.Path) is { } at)
+            if (Tiers.Below(limits, rail.Height.Millimetres) is { } limit && FirstWalkUnder(walks, rail.Path) is { } at)
             {
                 yield return CheckContext.Find(this, limit, rail.Height.Millimetres, [rail.Id],
                     $"people walk under the hooks of rail {rail.Id}, {context.Text(rail.Height)} above the floor",
@@ -125,10 +156,10 @@ internal sealed class Headroom : Rule
         }
     }
 
-    private Finding? LowHung(CheckContext context, AppliedLimit limit, Station hung, STRtree<LineString> walks)
+    private Finding? LowHung(CheckContext context, IReadOnlyList<AppliedLimit> limits, Station hung, STRtree<LineString> walks)
     {
         double bottom = hung.Bottom.Millimetres;
-        if (limit.Value - bottom <= Touch.ToleranceMm)
+        if (Tiers.Below(limits, bottom) is not { } limit)
         {
             return null;
         }

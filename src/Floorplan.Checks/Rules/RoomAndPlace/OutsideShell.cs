@@ -31,8 +31,8 @@ internal sealed class OutsideShell : Rule
     [
         new(
             "Geometry of the plan: two solids cannot share one place; finished faces follow from the shell and its lining",
-            Origin.OwnAssumption),
-        new("ISO 668:2020, least inside sizes of containers", Origin.FromMemory),
+            Origin.OwnAssumption, Force.Measured),
+        new("ISO 668:2020, least inside sizes of containers", Origin.FromMemory, Force.Standard),
     ];
 
     public override string Bad => """

@@ -25,7 +25,7 @@ internal sealed class Overlap : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Geometry of the plan: two solids cannot share one place", Origin.OwnAssumption),
+        new("Geometry of the plan: two solids cannot share one place", Origin.OwnAssumption, Force.Measured),
     ];
 
     public override string Bad => """

@@ -2,6 +2,7 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Sizing.Rooms;
 
@@ -32,9 +33,12 @@ internal sealed class RoomTooSmall : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Workplace health, safety and welfare, UK approved code of practice L24, regulation 10: 11 m³ for each person in the empty "
-            + "room, heights over 3 m not counted; cabs and the like are left out", Origin.FoundInPublicCopy),
-        new("9 CFR 416.2(b)(1): rooms large enough, without a figure", Origin.FromMemory),
+        new Source("Workplace health, safety and welfare, UK approved code of practice L24, regulation 10: 11 m³ for each person in "
+            + "the empty "
+            + "room, heights over 3 m not counted; cabs and the like are left out", Origin.FoundInPublicCopy, Force.Guidance)
+            .In("uk"),
+        new Source("9 CFR 416.2(b)(1), US CFR: rooms large enough, without a figure", Origin.FromMemory, Force.Law)
+            .In("us").Of(PlantOf.Inspected),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits
@@ -43,12 +47,13 @@ internal sealed class RoomTooSmall : Rule
     public override string Bad => """
         plan "Wrapping room"
           units metric
+          country uk
         shell shed 4000 x 3000 x 2600
         room wrap "Wrapping" dry from west to east
         door d1 wrap to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself
         day
           crew wrap 6
-          elsewhere 1 toilet, changing room
+          elsewhere 2 toilets, changing room
         """;
 
     public override IReadOnlyList<LineChange> Mended => [new("crew wrap", "  crew wrap 2")];

@@ -31,7 +31,7 @@ internal sealed class WillNotGoIn : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("Geometry of the plan: a box passes openings that are wider and higher, and moves as a rigid rectangle, slid and turned, "
-            + "over the floor between walls and past what stands", Origin.OwnAssumption),
+            + "over the floor between walls and past what stands", Origin.OwnAssumption, Force.Measured),
         new("The search lets pass what is up to 20 mm too large on a side between walls, and 40 mm past other things; a thing longer "
             + "than 3 m up to 1/150 of its length", Origin.OwnAssumption),
     ];

@@ -27,7 +27,7 @@ internal sealed class AxleOverloaded : Rule
     public override IReadOnlyList<Source> Sources { get; } =
     [
         new("49 CFR 567 and 571.3, US CFR: the load on an axle at most its rating", Origin.FromMemory, Force.Law),
-        new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy),
+        new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy, Force.Measured),
         new("the bare trailer's weight lies in the middle of its box, and its axles share alike", Origin.OwnAssumption),
         ShellLayers.Usual,
     ];

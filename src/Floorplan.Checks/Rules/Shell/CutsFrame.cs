@@ -47,7 +47,7 @@ internal sealed class CutsFrame : Rule
     [
         new(
             "ISO 668 and ISO 1161: outside sizes and corner castings of series 1 containers; post and rail sizes are usual ones",
-            Origin.FromMemory),
+            Origin.FromMemory, Force.Standard),
         new("50 mm square tube round an opening", Origin.OwnAssumption),
     ];
 

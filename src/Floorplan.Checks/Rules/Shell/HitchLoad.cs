@@ -4,6 +4,7 @@ using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Shells;
+using Floorplan.Sizing.Trailers;
 using Floorplan.Sizing.Weights;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -20,6 +21,9 @@ internal sealed class HitchLoad : Rule
 
     /// <summary>A little over the least, for couplings there are plated low; own choice.</summary>
     private const double MiddleOfEurope = 6;
+
+    /// <summary>3.5 t, in kg.</summary>
+    private const double CarTrailer = 3500;
 
     public override string Name => "hitch-load";
 
@@ -40,27 +44,38 @@ internal sealed class HitchLoad : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("towing practice: 10 to 15 % on a ball hitch, 20 to 25 % on a gooseneck", Origin.FoundInPublicCopy),
-        new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy),
+        new Source("towing practice of the United States: 10 to 15 % on a ball hitch, 20 to 25 % on a gooseneck", Origin.FoundInPublicCopy)
+            .In("us"),
+        new("moments about the coupling, Trailer-Body Builders: tongue weight calculator", Origin.FoundInPublicCopy, Force.Measured),
         new("the bare trailer's weight lies in the middle of its box", Origin.OwnAssumption),
         ShellLayers.Usual,
-        new(
+        new Source(
             "Regulation (EU) 1230/2012, Annex I 2.7: at least 4 % of the trailer; the plates of coupling and vehicle say how much at most",
-            Origin.FoundInSecondaryCopy),
+            Origin.FoundInSecondaryCopy, Force.Law).In("eu"),
         new("the plate of the coupling", Origin.CommonPractice),
+        new Source("StVZO 44(3), Germany: at least 4 % of the trailer, and no more than 25 kg needed up to 3.5 t, 500 kg above; "
+            + "above 3.5 t "
+            + "15 % and 2 t at most", Origin.FoundInPublicCopy, Force.Law).In("de"),
+        new("dealers in the United Kingdom: the plate of coupling and vehicle, usually 50 to 150 kg; no share is given",
+            Origin.FoundInSecondaryCopy),
+        new("some weight on the hitch steadies a trailer: 4 %; common practice", Origin.CommonPractice),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Least, 10, LimitUnit.Percent, Sources[0], Severity.Warning, CodeChoice.Us, CodeChoice.None),
-        new(Most, 15, LimitUnit.Percent, Sources[0], Severity.Warning, CodeChoice.Us, CodeChoice.None),
-        new(Least, 4, LimitUnit.Percent, Sources[4], Severity.Warning, CodeChoice.Eu),
+        new(Least, 10, LimitUnit.Percent, Sources[0], Severity.Warning),
+        new(Most, 15, LimitUnit.Percent, Sources[0], Severity.Warning),
+        new(Least, 4, LimitUnit.Percent, Sources[4], Severity.Warning),
+        new(Least, 4, LimitUnit.Percent, Sources[6], Severity.Warning),
+        new(Most, 15, LimitUnit.Percent, Sources[6], Severity.Warning),
+        new(Least, 4, LimitUnit.Percent, Sources[8], Severity.Warning),
     ];
 
     public override string Bad => """
         plan "Towed fish van"
           units metric
-        shell trailer 5 m x 2.2 m x 2.4 m
+          code us
+        shell trailer 5 m x 2.2 m x 2.6 m
           hitch  west, 1200 ahead
           axles  2, 4100 from hitch
           weight 1200 kg empty, 2700 kg rated
@@ -80,7 +95,7 @@ internal sealed class HitchLoad : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var worst = context.Facts.TrailerLoads
-            .Select(load => (Load: load, Percent: 100 * load.HitchShare.Value, Limit: Broken(context, 100 * load.HitchShare.Value)))
+            .Select(load => (Load: load, Percent: 100 * load.HitchShare.Value, Limit: Broken(context, load)))
             .Where(c => c.Limit is not null)
             .OrderByDescending(c => Math.Abs(c.Percent - c.Limit!.Value) + (c.Load.IsFull ? 1e-6 : 0))
             .FirstOrDefault();
@@ -99,7 +114,7 @@ internal sealed class HitchLoad : Rule
         string carries = load.OnHitch.Value >= 0
             ? $"the hitch carries {load.OnHitch.Text} of {load.Total.Text}, {load.HitchShare.Text}"
             : $"the trailer lifts its hitch with {context.Weight(-load.OnHitch.Value)}";
-        double target = limit.SetBy is not null ? limit.Value : context.Plan.Head.Code == CodeChoice.Eu ? MiddleOfEurope : Middle;
+        double target = limit.SetBy is not null ? limit.Value : context.Plan.Head.Code == CodeChoice.Us ? Middle : MiddleOfEurope;
         yield return CheckContext.Find(
             this, limit, worst.Percent, [.. things.Select(s => s.Id)],
             $"{carries}, with everything {(load.IsFull ? "full" : "empty")} ({CountedWeight.Of(context.Facts)})",
@@ -135,12 +150,21 @@ internal sealed class HitchLoad : Rule
         };
     }
 
-    private AppliedLimit? Broken(CheckContext context, double percent)
+    private AppliedLimit? Broken(CheckContext context, TrailerLoad load)
     {
+        double percent = 100 * load.HitchShare.Value;
+        bool german = context.Limit(this, Least) is { SetBy: null } l && l.Published.Source == Sources[6];
+        bool heavy = load.Total.Value > CarTrailer;
         var least = context.Limit(this, Least);
-        if (least is not null && percent < least.Value - 1e-6)
+        bool enough = german && load.OnHitch.Value >= (heavy ? 500 : 25) - 1e-6;
+        if (least is not null && !enough && percent < least.Value - 1e-6)
         {
             return least;
+        }
+
+        if (german && !heavy)
+        {
+            return null;
         }
 
         // A plan that sets its own least share has another kind of hitch.

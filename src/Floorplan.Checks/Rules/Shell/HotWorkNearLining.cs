@@ -50,8 +50,10 @@ internal sealed class HotWorkNearLining : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("NFPA 51B: nothing that burns within 35 ft (11 m) of cutting and welding, or shields and a fire watch; heat led through "
-            + "metal walls counts", Origin.FromMemory, Force.ModelCode),
+        new Source("NFPA 51B: nothing that burns within 35 ft (11 m) of cutting and welding, or shields and a fire watch; heat led through "
+            + "metal walls counts", Origin.FromMemory, Force.ModelCode).In("us"),
+        new("a permit from whoever answers for fire, shields, a fire watch: common practice of welders, no "
+            + "distance", Origin.CommonPractice),
         new("boards, plastics and foams that burn", Origin.CommonPractice),
     ];
 
@@ -87,10 +89,10 @@ internal sealed class HotWorkNearLining : Rule
                 this, Severity.Note, [.. group.Select(p => p.Opening.Id)],
                 $"{(group.Count() == 1 ? "the frame" : "frames")} of {Named.List(group.Select(p => Named.Of(p.Opening)))} "
                     + $"{(group.Count() == 1 ? "is" : "are")} welded into a wall lined with {group.Key}",
-                $"weld before the walls are lined, or strip the lining round each hole; shield what burns within {context.Walk(Away)} "
-                    + "and keep a fire watch",
+                "weld before the walls are lined, or strip the lining round each hole; shield what burns "
+                    + (context.Plan.Head.Code == CodeChoice.Us ? $"within {context.Walk(Away)} " : "near it ") + "and keep a fire watch",
                 first.Span, first.Centre.Coordinate) with
-            { Limit = Sources[0].Text };
+            { Limit = context.SourceOf(this).Text };
         }
     }
 

@@ -39,7 +39,7 @@ internal sealed class OpeningsTooClose : Rule
         new(
             "a strip left whole between two frames: one wave of a container's side, about 280 mm, and as much of a trailer's",
             Origin.OwnAssumption),
-        new("two frames cannot stand in one place: geometry of the holes that are cut", Origin.OwnAssumption),
+        new("two frames cannot stand in one place: geometry of the holes that are cut", Origin.OwnAssumption, Force.Measured),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

@@ -4,6 +4,7 @@ using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Shells;
 
 namespace Floorplan.Checks.Rules.Shell;
@@ -12,6 +13,9 @@ namespace Floorplan.Checks.Rules.Shell;
 internal sealed class TooWideForRoad : Rule
 {
     private const string Width = "widest on the road without a permit";
+
+    private const double KeptCold = 2600;
+    private const double ThickWall = 45;
 
     public override string Name => "too-wide-for-road";
 
@@ -27,13 +31,17 @@ internal sealed class TooWideForRoad : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("23 CFR 658.15, US CFR: 102 in", Origin.FoundInPublicCopy, Force.Law),
+        new Source("23 CFR 658.15, US CFR: 102 in on the National Network", Origin.FoundInPublicCopy, Force.Law).In("us"),
+        new Source("Directive 96/53/EC, Annex I 1.2, and StVZO 32, Germany: 2.55 m; a body that is kept cold, with walls of 45 mm or more, "
+            + "2.60 m", Origin.FoundInSecondaryCopy, Force.Law).In("eu"),
+        new Source("Construction and Use Regulations, UK: trailers 2.55 m", Origin.FoundInSecondaryCopy, Force.Law).In("uk"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Width, 2590.8, LimitUnit.Millimetres, Sources[0], Severity.Warning, CodeChoice.Us),
-        new(Width, 2590.8, LimitUnit.Millimetres, Sources[0], Severity.Note, CodeChoice.Eu, CodeChoice.None),
+        new(Width, 2590.8, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Width, 2550, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Width, 2550, LimitUnit.Millimetres, Sources[2], Severity.Warning),
     ];
 
     public override string Bad => """
@@ -54,7 +62,15 @@ internal sealed class TooWideForRoad : Rule
     {
         var shell = context.Plan.Shell;
         double width = shell.Outside.EnvelopeInternal.Height;
-        if (Tiers.Above(context, this, width) is { } limit)
+        if (context.Limit(this) is not { } published)
+        {
+            yield break;
+        }
+
+        var limit = published is { SetBy: null, Value: 2550 } && published.Published.Source == Sources[1] && IsKeptCold(context.Plan)
+            ? published with { Value = KeptCold, Text = $"limit {context.Text(KeptCold)} ({Sources[1].Text})" }
+            : published;
+        if (width > limit.Value + Tiers.Tolerance)
         {
             yield return CheckContext.Find(
                 this, limit, width, [.. context.Plan.Rooms.Select(r => r.Id)], $"the trailer is {context.Text(width)} wide",
@@ -62,4 +78,8 @@ internal sealed class TooWideForRoad : Rule
                 shell.Span, shell.Outside.InteriorPoint.Coordinate);
         }
     }
+
+    /// <summary>A body with cold rooms alone, thickly walled.</summary>
+    private static bool IsKeptCold(Plan plan) => plan.Shell.WallLining.Millimetres >= ThickWall
+        && plan.Rooms.Count > 0 && plan.Rooms.All(r => r.Class == HygieneClass.Cold);
 }

@@ -38,16 +38,20 @@ internal sealed class ChillTooSlow : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("former 9 CFR 381.66(b)(2), now guidance FSIS-GD-2014-0014: 4, 6 or 8 h to 40 °F by weight", Origin.FoundInPublicCopy),
-        new("trial with bare birds of 0.9 to 1.6 kg in ice water, 32 to 4.4 °C: 43 min, give or take 8", Origin.FoundInPublicCopy),
+        new(
+            "former 9 CFR 381.66(b)(2), now guidance FSIS-GD-2014-0014: 4, 6 or 8 h to 40 °F by weight",
+            Origin.FoundInPublicCopy, Force.Guidance),
+        new(
+            "trial with bare birds of 0.9 to 1.6 kg in ice water, 32 to 4.4 °C: 43 min, give or take 8",
+            Origin.FoundInPublicCopy, Force.Measured),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         new(InIce, 35, LimitUnit.Minutes, Sources[1], Severity.Warning),
-        new(Light, 240, LimitUnit.Minutes, Sources[0], Severity.Warning),
-        new(Middle, 360, LimitUnit.Minutes, Sources[0], Severity.Warning),
-        new(Heavy, 480, LimitUnit.Minutes, Sources[0], Severity.Warning),
+        new(Light, 240, LimitUnit.Minutes, Sources[0], Severity.Note),
+        new(Middle, 360, LimitUnit.Minutes, Sources[0], Severity.Note),
+        new(Heavy, 480, LimitUnit.Minutes, Sources[0], Severity.Note),
     ];
 
     public override string Bad => DayExamples.Line(

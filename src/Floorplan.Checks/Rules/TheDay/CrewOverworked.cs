@@ -32,7 +32,7 @@ internal sealed class CrewOverworked : Rule
             "allowances of Niebel and of the ILO, Introduction to Work Study: 5 % personal, 4 % basic fatigue, 2 % standing",
             Origin.FoundInPublicCopy),
         new("Directive 2003/88/EC, article 4: a break where the day is longer than 6 h", Origin.FromMemory, Force.Law),
-        new("Directive 2003/88/EC, article 4, as advice", Origin.FromMemory),
+        new("Directive 2003/88/EC, article 4, as advice", Origin.FromMemory, Force.Law),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>

@@ -39,9 +39,11 @@ internal sealed class NotLongEnough : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Quebec P-29, r.1, 6.4.3: scalding at least 90 s after bleeding begins", Origin.FoundInPublicCopy),
-        new("Barbut 2002, quoted: soft scald 50 to 53 °C, 120 s; hard scald 59 to 64 °C, 45 to 90 s", Origin.FoundInPublicCopy),
-        new("DVS poultry code 2017, Malaysia, quoted: sub-scald 54 to 58 °C, 60 to 120 s", Origin.FoundInPublicCopy),
+        new("Quebec P-29, r.1, 6.4.3: scalding at least 90 s after bleeding begins", Origin.FoundInPublicCopy, Force.Law),
+        new(
+            "Barbut 2002, quoted: soft scald 50 to 53 °C, 120 s; hard scald 59 to 64 °C, 45 to 90 s",
+            Origin.FoundInPublicCopy, Force.Guidance),
+        new("DVS poultry code 2017, Malaysia, quoted: sub-scald 54 to 58 °C, 60 to 120 s", Origin.FoundInPublicCopy, Force.Guidance),
         new("Reg (EC) 853/2004 Annex III s.IX ch.II: 72 °C for 15 s or 63 °C for 30 min; PMO the same", Origin.FromMemory, Force.Law),
     ];
 

@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -24,25 +25,30 @@ internal sealed class AirGapMissing : Rule
             + "them cannot fail as a valve can.";
 
     public override string Mend
-        => "End the tap above the rim by twice its inner diameter, and 25 mm (1 in) at least, and say so: `air gap 50`, `inlet 20`.";
+        => "End the tap above the rim by twice its inner diameter, and 20 to 25 mm (1 in) at least, and say so: `air gap 50`, `inlet 20`.";
 
     public override string Caution
         => "A mixed-up connection can foul the drinking water. A licensed plumber does the work; local codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
-            "FDA Food Code 5-202.13, as Minnesota Rules 4626.1055: twice the diameter of the inlet, and 25 mm (1 in) at least",
-            Origin.FoundInPublicCopy, Force.ModelCode),
-        new(
-            "9 CFR 416.2(e)(5)-(6), US CFR: no backflow and no cross-connection between drinking water and waste", Origin.FromMemory,
-            Force.Law),
+        new Source(
+            "FDA Food Code 2022, 5-202.13, as Minnesota Rules 4626.1055: twice the diameter of the inlet, and 25 mm (1 in) at least",
+            Origin.FoundInPublicCopy, Force.ModelCode).In("us").Of(PlantOf.Retail),
+        new Source("EN 1717, type AA, and Water Fittings Regulations 1999, UK: twice the diameter of the inlet, and 20 mm at least",
+            Origin.FoundInPublicCopy, Force.Standard).In("eu", "uk"),
+        new("twice the diameter of the inlet, and 20 mm at least; common practice of plumbers", Origin.CommonPractice),
+        .. Published.Backflow,
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         new(Gap, 25, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Gap, 20, LimitUnit.Millimetres, Sources[1], Severity.Warning),
+        new(Gap, 20, LimitUnit.Millimetres, Sources[2], Severity.Warning),
         new(Diameters, 2, LimitUnit.Count, Sources[0], Severity.Warning),
+        new(Diameters, 2, LimitUnit.Count, Sources[1], Severity.Warning),
+        new(Diameters, 2, LimitUnit.Count, Sources[2], Severity.Warning),
     ];
 
     public override string Bad => Unit(15);
@@ -89,7 +95,7 @@ internal sealed class AirGapMissing : Rule
                 $"nothing keeps the water in {Named.Of(tank)} from being sucked back into the pipe, though the plan guards other water",
                 $"write `air gap {Say.SizeUp(Math.Max(least.Value, 50), context.Plan.Units)}` at it, or `backflow preventer` at the "
                     + "water point that fills it", tank.Span, tank.Bounds.Centre.Coordinate) with
-            { Limit = $"an air gap or a guard ({Sources[1].Text})" };
+            { Limit = $"an air gap or a guard ({PlanSources.For(context.Plan.Head, Published.Backflow).Text})" };
         }
     }
 

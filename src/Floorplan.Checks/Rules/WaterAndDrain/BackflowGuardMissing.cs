@@ -1,5 +1,6 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
@@ -25,13 +26,7 @@ internal sealed class BackflowGuardMissing : Rule
     public override string Caution
         => "A mixed-up connection can foul the drinking water. A licensed plumber does the work; local codes prevail.";
 
-    public override IReadOnlyList<Source> Sources { get; } =
-    [
-        new(
-            "9 CFR 416.2(e)(5)-(6), US CFR: no backflow and no cross-connection between drinking water and waste", Origin.FromMemory,
-            Force.Law),
-        new("FDA Food Code 5-203.14: a backflow guard on a hose bibb with a hose on it", Origin.FromMemory, Force.ModelCode),
-    ];
+    public override IReadOnlyList<Source> Sources => Published.Backflow;
 
     public override string Bad => Unit("");
 
@@ -50,7 +45,7 @@ internal sealed class BackflowGuardMissing : Rule
                     this, Severity.Warning, [hose.Id],
                     $"hose {hose.Id} has no guard against water flowing back, though the plan guards other water",
                     $"write `vacuum breaker` at {at} and have it fitted", hose.Span, hose.At.Coordinate) with
-                { Limit = $"a guard at each hose ({Sources[1].Text})" };
+                { Limit = $"a guard at each hose ({context.SourceOf(this).Text})" };
             }
         }
         else if (context.Plan.Day is { Crew.Count: > 0 })

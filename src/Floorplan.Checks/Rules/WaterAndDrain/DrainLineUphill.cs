@@ -25,7 +25,7 @@ internal sealed class DrainLineUphill : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("water runs down", Origin.OwnAssumption),
+        new("water runs down", Origin.OwnAssumption, Force.Measured),
         DrainLine.UsSlopeSource,
         DrainLine.MetricSlopeSource,
     ];

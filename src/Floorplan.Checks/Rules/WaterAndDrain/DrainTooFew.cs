@@ -4,6 +4,7 @@ using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Model;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -11,7 +12,6 @@ namespace Floorplan.Checks.Rules.WaterAndDrain;
 internal sealed class DrainTooFew : Rule
 {
     private const string Area = "floor for each drain";
-    private const string Far = "floor to its nearest drain";
 
     /// <summary>A share by which areas may differ in reckoning.</summary>
     private const double Rounding = 1e-6;
@@ -24,8 +24,7 @@ internal sealed class DrainTooFew : Rule
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
     public override string Says
-        => "A washed room has fewer drains than its floor needs, one of them takes more floor than its share, or a part of the floor "
-            + "lies too far from any.";
+        => "A washed room has fewer drains than its floor needs, or one of them takes more floor than its share.";
 
     public override string Why
         => "The longer the way, the more build-up the fall takes and the more puddles stay behind. Standing water is where listeria lives.";
@@ -34,19 +33,21 @@ internal sealed class DrainTooFew : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("COMAR 10.15.03.21, Maryland, and Iowa meat plant guidelines: a drain for each 400 sq ft", Origin.FoundInPublicCopy),
-        new("RCW 16.68.110, Washington: no floor more than 16 ft from a drain", Origin.FoundInPublicCopy),
+        new Source("COMAR 10.15.03.21, Maryland: a drain for each 400 sq ft", Origin.FoundInPublicCopy, Force.Law).In("us-md"),
+        new Source("Iowa, guidelines for meat plants: a drain of 4 in for each 400 sq ft, but in freezers and dry stores",
+            Origin.FoundInPublicCopy, Force.Guidance).In("us-ia").For(Trade.RedMeat),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
         new(Area, FourHundredSquareFeet, LimitUnit.SquareMetres, Sources[0], Severity.Warning),
-        new(Far, 4877, LimitUnit.Millimetres, Sources[1], Severity.Note),
+        new(Area, FourHundredSquareFeet, LimitUnit.SquareMetres, Sources[1], Severity.Note) { Quoted = true },
     ];
 
     public override string Bad => """
         plan "One drain in a shed"
           units metric
+          country us-md
         shell shed 8000 x 5600 x 2800
           lining walls 20, ceiling 20, floor 120
         room wash "Wash" dirty from west to east
@@ -96,12 +97,6 @@ internal sealed class DrainTooFew : Rule
                     $"drain {busy.Drain.Id} takes {QuantityText.Of(busy.SquareMetres, Measure.Area, context.Plan.Units)} of "
                         + $"{Named.Of(room)}, more than its share of the floor",
                     $"move it, or add a drain near {Say.Place(at, context.Plan.Units)}", busy.Drain.Span, busy.Drain.At.Coordinate);
-            }
-            else if (runsToOwn && context.Limit(this, Far) is { } far && drainage.Run.Value > far.Value + Tiers.Tolerance)
-            {
-                yield return CheckContext.Find(
-                    this, far, drainage.Run, [room.Id], $"floor of {Named.Of(room)} lies {drainage.Run.Text} from the nearest drain",
-                    $"add a drain near {Say.Place(at, context.Plan.Units)}", room.Span, at);
             }
         }
     }

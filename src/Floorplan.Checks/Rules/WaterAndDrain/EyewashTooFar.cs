@@ -36,16 +36,21 @@ internal sealed class EyewashTooFar : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
+        new Source(
             "ANSI/ISEA Z358.1: an eyewash within 10 seconds, about 55 ft, on the same level, 15 minutes of tepid water",
-            Origin.FoundInSecondaryCopy, Force.ModelCode),
-        new(
+            Origin.FoundInSecondaryCopy, Force.Standard).In("us"),
+        new("ten seconds of walking, own assumption; EN 15154-2 asks 6 L/min and gives no distance", Origin.OwnAssumption),
+        new Source(
             "29 CFR 1910.151(c): quick drenching where eyes or body may be exposed to corrosives, without a distance",
-            Origin.FoundInSecondaryCopy),
+            Origin.FoundInSecondaryCopy, Force.Law).In("us"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits
-        => [new("walk to an eyewash", TenSeconds, LimitUnit.Millimetres, Sources[0], Severity.Warning)];
+        =>
+        [
+            new("walk to an eyewash", TenSeconds, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+            new("walk to an eyewash", TenSeconds, LimitUnit.Millimetres, Sources[1], Severity.Note),
+        ];
 
     public override string Bad => """
         plan "Cleaning room"

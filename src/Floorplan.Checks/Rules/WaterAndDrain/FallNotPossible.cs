@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
+using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Model.Shells;
 using Floorplan.Sizing.Drainage;
@@ -30,9 +31,12 @@ internal sealed class FallNotPossible : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("arithmetic: rise = slope x run, to be had from the floor build-up", Origin.OwnAssumption),
-        new("usual floor slopes: 1/8 in/ft (COMAR 10.15.03.21), 1/4 in/ft (CURFFL 114150), 1:60 (Poultry Regulations 2006 reg 11, South "
-            + "Africa)", Origin.FoundInPublicCopy),
+        new("arithmetic: rise = slope x run, to be had from the floor build-up", Origin.OwnAssumption, Force.Measured),
+        new Source("COMAR 10.15.03.21, Maryland: floors slope 1/8 in a foot", Origin.FoundInPublicCopy, Force.Law).In("us-md"),
+        new Source("California CURFFL 114150: floors slope 1/4 in a foot", Origin.FoundInSecondaryCopy, Force.Law)
+            .In("us-ca").Of(PlantOf.Retail),
+        new Source("Red Meat Regulations 2004 and Poultry Regulations 2006, reg 11(c), South Africa: floors slope 1:60 to a drain",
+            Origin.FoundInPublicCopy, Force.Law).In("za").For(Trade.RedMeat, Trade.Poultry),
     ];
 
     public override string Bad

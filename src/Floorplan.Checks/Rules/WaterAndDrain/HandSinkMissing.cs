@@ -21,13 +21,7 @@ internal sealed class HandSinkMissing : Rule
 
     public override string Mend => "Add a hand sink in the room, or in a lobby that opens into it.";
 
-    public override IReadOnlyList<Source> Sources { get; } =
-    [
-        new("Food Code 2022, 5-204.11: hand sinks in food preparation areas", Origin.FromMemory, Force.Law),
-        new(
-            "Food Code 2022, 5-203.11 (WAC 246-215-05230): at least one, and enough for convenient use", Origin.FoundInPublicCopy,
-            Force.Law),
-    ];
+    public override IReadOnlyList<Source> Sources => Published.HandSinks;
 
     public override string Bad => """
         plan "Gutting box"
@@ -65,7 +59,7 @@ internal sealed class HandSinkMissing : Rule
                     $"add one, such as: sink s-{room.Id} hand in {room.Id}, {Suggest.HandSink(context.Plan.Units)}, against … wall, … "
                         + "from …", room.Span, room.Floor.InteriorPoint.Coordinate)
                     with
-                { Limit = $"a hand sink where food is handled ({Sources[0].Text})" };
+                { Limit = $"a hand sink where food is handled ({context.SourceOf(this).Text})" };
             }
         }
     }

@@ -26,23 +26,24 @@ internal sealed class HandSinkTooFar : Rule
     public override string Says => "The walk from a worker's place to the nearest hand sink is too long, or no walk leads to one.";
 
     public override string Why
-        => "Hands are washed as often as the sink is near. Behind a door or a tank it is not used. South African poultry law asks for a "
-            + "basin within 3 m.";
+        => "Hands are washed as often as the sink is near. Behind a door or a tank it is not used. South African law on abattoirs asks for "
+            + "a basin within 3 m; other laws give no distance.";
 
     public override string Mend => "Add a hand sink near the station, or clear the way to the one there is.";
 
-    public override IReadOnlyList<Source> Sources { get; } = [Published.PlanReviewSinks, Published.SouthAfricanPoultry];
+    public override IReadOnlyList<Source> Sources { get; } = [Published.PlanReviewSinks, Published.SouthAfricanBasins];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new("walk from station to hand sink", 7620, LimitUnit.Millimetres, Sources[0], Severity.Warning),
-        new("short walk from station to hand sink", 3000, LimitUnit.Millimetres, Sources[1], Severity.Note, CodeChoice.Eu, CodeChoice.None),
+        new("walk from station to hand sink", 7620, LimitUnit.Millimetres, Sources[0], Severity.Note),
+        new("walk from station to hand sink", 3000, LimitUnit.Millimetres, Sources[1], Severity.Warning) { Quoted = true },
     ];
 
     public override string Bad => """
         plan "A long cutting shed"
           units metric
           code us
+          plant retail
         shell shed 12000 x 4000 x 2800
           lining walls 20, ceiling 20, floor 120
         room cut "Cutting" clean from west to east
@@ -85,28 +86,29 @@ internal sealed class HandSinkTooFar : Rule
             var worst = station.Workers
                 .Select(w => (Worker: w, Nearest: Nearest(context, station, w.Centre.Coordinate, sinks)))
                 .MaxBy(p => p.Nearest.Walk);
-            if (Tiers.Above(context, this, worst.Nearest.Walk) is { } limit)
+            if (worst.Nearest.Sink is null)
             {
-                yield return Report(context, station, worst.Worker.Centre.Coordinate, worst.Nearest, limit);
+                // Whatever distance holds, a sink that nobody can walk to is none.
+                yield return NoWay(context, station, worst.Worker.Centre.Coordinate);
+            }
+            else if (Tiers.Above(context, this, worst.Nearest.Walk) is { } limit)
+            {
+                yield return Report(context, station, worst.Worker.Centre.Coordinate, worst.Nearest.Walk, worst.Nearest.Sink, limit);
             }
         }
     }
 
-    private Finding Report(CheckContext context, Station station, Coordinate at, (double Walk, Station? Sink) nearest, AppliedLimit limit)
-    {
-        if (nearest.Sink is not { } sink)
-        {
-            return CheckContext.Find(
-                this, limit, nearest.Walk, [station.Id], $"no walk leads from {Named.Of(station)} to a hand sink",
-                $"add a hand sink in {Named.Of(station.Room)}, or clear the way to the one there is", station.Span, at);
-        }
+    private Finding NoWay(CheckContext context, Station station, Coordinate at) => CheckContext.Find(
+        this, Severity.Warning, [station.Id], $"no walk leads from {Named.Of(station)} to a hand sink",
+        $"add a hand sink in {Named.Of(station.Room)}, or clear the way to the one there is", station.Span, at) with
+    { Limit = $"a hand sink that people can get to ({PlanSources.For(context.Plan.Head, Published.HandSinks).Text})" };
 
-        return CheckContext.Find(
-            this, limit, nearest.Walk, [station.Id, sink.Id],
-            $"the walk is {context.Walk(nearest.Walk)} from {Named.Of(station)} to the nearest hand sink, {sink.Id}",
-            $"move {sink.Id} nearer by {context.Walk(nearest.Walk - limit.Value)}, or add a hand sink in {Named.Of(station.Room)}",
+    private Finding Report(CheckContext context, Station station, Coordinate at, double walk, Station sink, AppliedLimit limit)
+        => CheckContext.Find(
+            this, limit, walk, [station.Id, sink.Id],
+            $"the walk is {context.Walk(walk)} from {Named.Of(station)} to the nearest hand sink, {sink.Id}",
+            $"move {sink.Id} nearer by {context.Walk(walk - limit.Value)}, or add a hand sink in {Named.Of(station.Room)}",
             station.Span, at);
-    }
 
     private static bool HandlesOpenProduct(Station station) =>
         station.Role == StationRole.Station && station.Room.Class is HygieneClass.Dirty or HygieneClass.Clean && station.Workers.Count > 0;

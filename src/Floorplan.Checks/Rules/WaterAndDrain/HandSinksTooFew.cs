@@ -2,7 +2,9 @@ using System.Globalization;
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
+using Floorplan.Checks.Rules.Hygiene;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -20,15 +22,24 @@ internal sealed class HandSinksTooFew : Rule
     public override string Mend => "Add a hand sink where the crew comes in, or write `hand` at a sink that is kept for hands.";
 
     public override IReadOnlyList<Source> Sources { get; } =
-        [new(
+    [
+        new Source(
             "Malaysian code of practice for poultry (MY COVP 2017), 5.12: a hand sink for each 10 workers, at doors and main stations",
-            Origin.FoundInPublicCopy)];
+            Origin.FoundInPublicCopy, Force.Guidance).In("my").For(Trade.Poultry),
+        Welfare.ApprovedCode,
+    ];
 
-    public override IReadOnlyList<RuleLimit> Limits => [new("people to a hand sink", 10, LimitUnit.Count, Sources[0], Severity.Warning)];
+    public override IReadOnlyList<RuleLimit> Limits =>
+    [
+        new("people to a hand sink", 10, LimitUnit.Count, Sources[0], Severity.Note) { Quoted = true },
+        new("people to a hand sink", Welfare.UpTo[0], LimitUnit.Count, Sources[1], Severity.Note),
+    ];
 
     public override string Bad => """
         plan "Pack hall"
           units metric
+          country my
+          trade poultry
         shell shed 20000 x 8000 x 3000
         room pack "Packing" dry from west to east
         door d1 pack to outside, south wall, 500 from west, 1000 x 2050, swings out, closes itself, opens from inside
@@ -53,16 +64,23 @@ internal sealed class HandSinksTooFew : Rule
         }
 
         double each = people / (double)sinks.Count;
-        if (each > limit.Value)
+        bool byTable = limit.SetBy is null && limit.Published.Source == Welfare.ApprovedCode;
+        int needed = byTable ? Welfare.Needed(people) : (int)Math.Ceiling(people / limit.Value);
+        if (sinks.Count < needed)
         {
-            int more = (int)Math.Ceiling(people / limit.Value) - sinks.Count;
+            int more = needed - sinks.Count;
             yield return CheckContext.Find(
                 this, limit, each, [.. sinks.Select(s => s.Id)],
                 $"the crew of {people} has {FindingCounts.Words(sinks.Count, "hand sink")}, "
                     + $"{each.ToString("0.#", CultureInfo.InvariantCulture)} people to each",
                 $"add {FindingCounts.Words(more, "hand sink")} where the crew comes in", context.Plan.Day!.Span)
                 with
-            { Figures = [context.Facts.Crew.All] };
+            {
+                Figures = [context.Facts.Crew.All],
+                Measured = byTable ? people : each,
+                LimitValue = byTable ? Welfare.ServedBy(sinks.Count) : limit.Value,
+                Limit = byTable ? $"{needed} basins for {people} people ({Welfare.ApprovedCode.Text})" : limit.Text,
+            };
         }
     }
 }

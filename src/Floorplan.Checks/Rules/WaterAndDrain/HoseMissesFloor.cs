@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
+using Floorplan.Model;
 
 namespace Floorplan.Checks.Rules.WaterAndDrain;
 
@@ -30,9 +31,9 @@ internal sealed class HoseMissesFloor : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new(
+        new Source(
             "9 CFR 354.224, US CFR, for rabbits; for other animals advice: hose points so that all parts of the floors can be cleaned",
-            Origin.FoundInPublicCopy),
+            Origin.FoundInPublicCopy, Force.Guidance).In("us").For([.. Trades.Meat]),
         new("a jet cleans 2 m past the nozzle", Origin.OwnAssumption),
     ];
 

@@ -30,7 +30,9 @@ internal sealed class HotWaterShort : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("heat balance: 70 % of the store and what its power heats in an hour, against the day of the plan", Origin.OwnAssumption),
+        new(
+            "heat balance: 70 % of the store and what its power heats in an hour, against the day of the plan",
+            Origin.OwnAssumption, Force.Measured),
     ];
 
     public override string Bad => WetBox.With(

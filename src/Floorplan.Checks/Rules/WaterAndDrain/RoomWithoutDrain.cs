@@ -20,7 +20,7 @@ internal sealed class RoomWithoutDrain : Rule
 
     public override string Mend => "Add a floor drain and falls to it, or say `kept dry` in the room when it is never washed with water.";
 
-    public override IReadOnlyList<Source> Sources { get; } = [Published.FloorDrains];
+    public override IReadOnlyList<Source> Sources => Published.FloorDrains;
 
     public override IReadOnlyList<Cause> FollowsFrom => [.. Cause.AtSameThings("drain-too-far")];
 
@@ -44,7 +44,7 @@ internal sealed class RoomWithoutDrain : Rule
                 this, Severity.Warning, [room.Id], $"{Named.Of(room)} is washed down and has no drain",
                 $"add one, such as: {drain}; or write `kept dry` in the room", room.Span, room.Floor.InteriorPoint.Coordinate)
                 with
-            { NewLine = drain, Limit = $"a drain wherever floors are flooded to clean them ({Published.FloorDrains.Text})" };
+            { NewLine = drain, Limit = $"a drain wherever floors are flooded to clean them ({context.SourceOf(this).Text})" };
         }
     }
 }

@@ -4,6 +4,7 @@ using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Syntax;
+using Floorplan.Model;
 using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
@@ -33,7 +34,9 @@ internal sealed class SinkBlocked : Rule
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
-        new("Food Code 2022, 5-205.11 (WAC 246-215-05270): a hand sink can be got at at all times", Origin.FoundInPublicCopy, Force.Law),
+        new Source(
+            "Food Code 2022, 5-205.11 (WAC 246-215-05270): a hand sink can be got at at all times", Origin.FoundInPublicCopy,
+            Force.ModelCode).In("us").Of(PlantOf.Retail),
         new("half a standing place and a short bend from the bowl", Origin.OwnAssumption),
         Published.AnsurTwo,
     ];

@@ -1,4 +1,3 @@
-using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Drawing.Conventions;
 using Floorplan.Drawing.Frames;
@@ -11,10 +10,9 @@ namespace Floorplan.Drawing.Sheets.PowerLightAir;
 /// <summary>The working space before each panel, where and as deep as <c>panel-space</c> judges it.</summary>
 internal sealed class PanelSpaceLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 {
-    private readonly double? depth = new PlanLimits(facts.Plan)
-        .Find(RuleCatalogue.Find("panel-space")!, RuleCatalogue.Find("panel-space")!.Limits[0].Key)?.Value;
+    private readonly PlanLimits limits = new(facts.Plan);
 
-    public override IEnumerable<LegendEntry> Legend => depth is not null && facts.WorkingSpaces.Count > 0
+    public override IEnumerable<LegendEntry> Legend => facts.WorkingSpaces.Any(s => PanelDepths.For(limits, s) is not null)
         ? [new LegendEntry("working space before a panel", (scene, box) => scene.Rectangle(box, Pen, Layers.Legend))]
         : [];
 
@@ -22,13 +20,13 @@ internal sealed class PanelSpaceLayer(PlanFacts facts) : PlanLayer(facts.Plan)
 
     public override void Draw(PlanCanvas canvas)
     {
-        if (depth is not { } deep)
-        {
-            return;
-        }
-
         foreach (var space in facts.WorkingSpaces)
         {
+            if (PanelDepths.For(limits, space)?.Value is not { } deep)
+            {
+                continue;
+            }
+
             canvas.Scene.Polyline(
                 [.. canvas.Transform.ToPaper(space.Shape(deep).ExteriorRing).Skip(1)], true, Pen, Layers.Power, "panel-space:"
                     + space.Panel.Id);

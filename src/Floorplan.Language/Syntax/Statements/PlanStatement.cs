@@ -15,7 +15,15 @@ public sealed class PlanStatement : Statement
     public UnitSystem? Units => Value(PlanDetails.Units) is { } units ? units.Text == "feet" ? UnitSystem.Feet : UnitSystem.Metric : null;
 
     /// <summary><c>us</c>, <c>eu</c> or <c>none</c>.</summary>
-    public WordSyntax? Code => Value(PlanDetails.Code);
+    public WordSyntax? Code => Value(PlaceDetails.Code);
+
+    /// <summary>In small letters: <c>de</c>, <c>us-wa</c>.</summary>
+    public WordSyntax? Country => Value(PlaceDetails.Country);
+
+    public IReadOnlyList<WordSyntax> Trades => Value(PlaceDetails.Trade)?.All ?? [];
+
+    /// <summary><c>inspected</c>, <c>food</c>, <c>retail</c>, <c>milk</c> or <c>exempt</c>.</summary>
+    public WordSyntax? Plant => Value(PlaceDetails.Plant);
 
     public IReadOnlyList<ProductSyntax> Products => Values(PlanDetails.Product);
 
@@ -42,6 +50,9 @@ public sealed class PlanStatement : Statement
 
 /// <summary><c>revision A, 2026-11-25, "First issue"</c></summary>
 public sealed record RevisionSyntax(TextSyntax Mark, TextSyntax? Date, TextSyntax? Text, SourceSpan Span);
+
+/// <summary><c>trade poultry, red meat</c></summary>
+public sealed record TradesSyntax(IReadOnlyList<WordSyntax> All, SourceSpan Span);
 
 /// <summary><c>people women 10 to 90 %</c>: who, the smallest and the tallest planned for, each optional.</summary>
 public sealed record PeopleSyntax(WordSyntax? Who, NumberSyntax? Least, QuantitySyntax? Most, SourceSpan Span)

@@ -1,6 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
 using Floorplan.Language.Syntax.Values;
+using Floorplan.Language.Words;
 
 namespace Floorplan.Model.Binding.Reading;
 
@@ -19,12 +20,10 @@ internal static class HeadReader
             Title = Text(statement.Label),
             Number = Text(statement.Number),
             Units = units,
-            Code = statement.Code?.Text switch
-            {
-                "us" => CodeChoice.Us,
-                "eu" => CodeChoice.Eu,
-                _ => CodeChoice.None,
-            },
+            Code = CodeOf(statement),
+            Country = statement.Country?.Text ?? "",
+            Trades = [.. statement.Trades.Select(t => Trades.Of(t.Text)).OfType<Trade>().Distinct()],
+            Plant = Enum.TryParse<PlantOf>(statement.Plant?.Text, ignoreCase: true, out var plant) ? plant : null,
             Revisions = [.. statement.Revisions.Select(r => new Revision(r.Mark.Text, Text(r.Date), Text(r.Text)))],
             Products = [.. statement.Products.Select(p => new Product(p.Unit.Text, p.WeightEach?.Value))],
             People = Whom(statement.People),
@@ -39,6 +38,17 @@ internal static class HeadReader
             Span = statement.HeadSpan,
         };
     }
+
+    /// <summary>What the plan says, else what follows from where it stands.</summary>
+    private static CodeChoice CodeOf(PlanStatement statement) => (statement.Code?.Text, statement.Country?.Text) switch
+    {
+        ("us", _) => CodeChoice.Us,
+        ("eu", _) => CodeChoice.Eu,
+        (null, { } country) when Countries.IsAmerican(country) => CodeChoice.Us,
+        (null, { } country) when Countries.IsEuropean(country) => CodeChoice.Eu,
+        (null, null) when statement.Plant is not null => CodeChoice.Us,
+        _ => CodeChoice.None,
+    };
 
     private static People Whom(PeopleSyntax? people) => people is null ? People.Usual : new People(
         people.Who?.Text switch

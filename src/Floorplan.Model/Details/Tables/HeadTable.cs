@@ -11,7 +11,11 @@ internal static class HeadTable
     [
         SaidRows<PlanStatement>.Of(PlanDetails.Number),
         SaidRows<PlanStatement>.Of(PlanDetails.Units),
-        SaidRows<PlanStatement>.Of(PlanDetails.Code),
+        SaidRows<PlanStatement>.Of(PlaceDetails.Code),
+        SaidRows<PlanStatement>.Of(PlaceDetails.Country),
+        SaidRows<PlanStatement>.Part<TradesSyntax, string>(
+            "trade", PlaceDetails.Trade, t => string.Join(", ", t.All.Select(w => w.Text)), (text, _) => text),
+        SaidRows<PlanStatement>.Of(PlaceDetails.Plant),
         SaidRows<PlanStatement>.All(PlanDetails.Revision, r => $"{r.Mark.Text} {r.Date?.Text} {r.Text?.Text}".Trim(), (text, _) => text),
         SaidRows<PlanStatement>.All(
             PlanDetails.Product,

@@ -18,43 +18,66 @@ internal static class GettingOutEdges
     public static IReadOnlyList<Edge> All { get; } =
     [
         new(
-            "aisle-too-narrow", "36 in: FDA/CFP Food Establishment Plan Review Guide 2000, Part 6; code us", 36 * Inch, 913, mm
-                => Aisle(mm, "us"), "table", "tank") { Set = ("800 mm", "1000 mm") },
-        new(
-            "aisle-too-narrow", "800 mm preferred: ISO 14122-2; code eu", 800, 799, mm
-                => Aisle(mm, "eu"), "table", "tank") { Set = ("700 mm", "900 mm") },
-        new("aisle-too-narrow", "600 mm at least: ISO 14122-2; code eu", 600, 599, mm => Aisle(mm, "eu"), "table", "tank") {
-            Lighter = 800, Set = ("500 mm", "700 mm") },
+            "aisle-too-narrow", "36 in: FDA/CFP Food Establishment Plan Review Guide 2000, Part 6; retail in the US", 36 * Inch, 913, mm
+                => Aisle(mm, "code us, plant retail"), "table", "tank") { Set = ("800 mm", "1000 mm") },
+        new("aisle-too-narrow", "0.90 m of a way out: ASR A2.3, Germany, 2022", 900, 899, mm => Aisle(mm, "country de"), "table", "tank"),
+        new("aisle-too-narrow", "750 mm of a way out: fire-risk guide, UK", 750, 749, mm => Aisle(mm, "country uk"), "table", "tank"),
+        new("aisle-too-narrow", "600 mm that a large man passes through: ANSUR II and own assumption; code eu", 600, 599, mm
+            => Aisle(mm, "code eu"), "table", "tank"),
         new(
             "aisle-too-narrow", "28 in at all points of a way out: 29 CFR 1910.36(g)(2); code us", 28 * Inch, 710, mm
-                => Aisle(mm, "us"), "table", "tank") { Lighter = 914 },
-        new("exit-too-far", "75 ft to the only exit: IBC 2021, 1006.2.1 (from memory); code eu", 75 * Foot, (75 * Foot)
-            + 2, mm => OneExit(mm, "eu"), "pack") { Set = ("23 m", "20 m"), Within = 1 },
-        new("exit-too-far", "75 ft to the only exit; code us", 75 * Foot, (75 * Foot)
-            + 2, mm => OneExit(mm, "us"), "pack") { Lighter = 15_240, Set = ("23 m", "20 m"), Within = 1 },
+                => Aisle(mm, "code us, plant exempt"), "table", "tank"),
+        new("exit-too-far", "100 ft to the only exit, at most 30 people: IBC 2018, 1006.2.1, group B; code us", 100 * Foot, (100 * Foot)
+            + 2, mm => OneExit(mm, "code us"), "pack") { Lighter = 15_240, Set = ("31 m", "20 m"), Within = 1 },
+        new("exit-too-far", "75 ft to the only exit of more than 30 people: IBC 2018, 1006.2.1", 75 * Foot, (75 * Foot)
+            + 2, mm => OneExit(mm, "code us") + "\nday\n  crew pack 31", "pack") { Lighter = 15_240, Set = ("23 m", "20 m"), Within = 1 },
+        new("exit-too-far", "18 m where there is one way: fire-risk guide, UK", 18_000, 18_002, mm
+            => OneExit(mm, "country uk"), "pack") { Set = ("19 m", "17 m"), Within = 1 },
+        new("exit-too-far", "45 m where there are two: fire-risk guide, UK", 45_000, 45_002, mm
+            => TwoExits(mm, "country uk"), "pack") { Set = ("46 m", "17 m"), Within = 1 },
+        new("exit-too-far", "35 m as the crow flies, walked 1.5 times as far: ASR A2.3, Germany", 52_500, 52_502, mm
+            => OneExit(mm, "country de"), "pack") { Set = ("53 m", "17 m"), Within = 1 },
         new(
             "exit-too-far", "50 ft to the only exit: NFPA 101, 2021, Table 40.2.5 (from memory, to be verified); code us", 50 * Foot,
-            (50 * Foot) + 2, mm => OneExit(mm, "us"), "pack") { Set = ("16 m", "15 m"), Within = 1 },
-        new("exit-too-far", "200 ft to the nearest of several: IBC 2021, Table 1017.2", 200 * Foot, (200 * Foot)
-            + 2, mm => TwoExits(mm, "eu"), "pack") { Set = ("62 m", "50 m"), Within = 1 },
+            (50 * Foot) + 2, mm => OneExit(mm, "code us"), "pack") { Set = ("16 m", "15 m"), Within = 1 },
+        new("exit-too-far", "200 ft to the nearest of several: IBC 2018, Table 1017.2; code us", 200 * Foot, (200 * Foot)
+            + 2, mm => TwoExits(mm, "code us"), "pack") { Set = ("62 m", "50 m"), Within = 1 },
         new(
-            "one-exit-only", "49 people: IBC 2021, 1006.2.1 (from memory), each with 100 sq ft: IBC Table 1004.5 (secondary copy)", 49, 50,
-            Crowd, "d1") { Set = ("60", "40") },
-        new("one-exit-only", "a crew of 49: IBC 2021, 1006.2.1 (from memory)", 49, 50, Crew, "d1") { Set = ("60", "40") },
+            "one-exit-only", "49 people: IBC 2018, 1006.2.1, each with 100 sq ft: Table 1004.5; code us", 49, 50,
+            people => Crowd(people).With("code us"), "d1") { Set = ("60", "40") },
+        new("one-exit-only", "a crew of 49: IBC 2018, 1006.2.1", 49, 50, people => Crew(people).With("code us"), "d1") {
+            Set = ("60", "40") },
+        new("one-exit-only", "a crew of 60: Approved Document B, England (from memory)", 60, 61, people
+            => Crew(people).With("country uk"), "d1") { Set = ("65", "40") },
         new(
-            "exit-door-narrow", "32 in clear: NFPA 101, 7.2.1.2.3; code us", 32 * Inch, 812, mm
-                => Exit(mm, "us", 6000), "d1") { Set = ("800 mm", "900 mm") },
+            "exit-door-narrow", "32 in clear: IBC 2018, 1010.1.1; code us", 32 * Inch, 812, mm
+                => Exit(mm, "code us", 6000), "d1") { Set = ("800 mm", "900 mm") },
         new(
-            "exit-door-narrow", "28 in of a way out: 29 CFR 1910.36(g)(2); code us, a room of at most 70 sq ft", 28 * Inch, 710, mm
-                => Exit(mm, "us", 2000), "d1"),
-        new("exit-door-narrow", "28 in of a way out; code us", 28 * Inch, 710, mm => Exit(mm, "us", 6000), "d1") { Lighter = 32 * Inch },
-        new("exit-door-narrow", "600 mm: ISO 14122-2; code eu", 600, 599, mm => Exit(mm, "eu", 6000), "d1") { Set = ("500 mm", "700 mm") },
-        new(
-            "step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), without steps", 9.5 * Inch, 242, mm
-                => Raised(mm, ""), "d1") { Set = ("250 mm", "200 mm") },
-        new(
-            "step-at-door", "a rise of 9.5 in: 29 CFR 1910.25 (secondary copy), 3 steps", 9.5 * Inch, 242, mm
-                => Raised(3 * mm, ", steps 3"), "d1") { Set = ("250 mm", "200 mm") },
+            "exit-door-narrow", "28 in of a way out: 29 CFR 1910.36(g)(2); code us, a closet of less than 10 sq ft", 28 * Inch, 710, mm
+                => Closet(mm), "d1"),
+        new("exit-door-narrow", "28 in of a way out; code us", 28 * Inch, 710, mm => Exit(mm, "code us", 6000), "d1") {
+            Lighter = 32 * Inch },
+        new("exit-door-narrow", "600 mm that a large man passes through: ANSUR II and own assumption; code eu", 600, 599, mm
+            => Exit(mm, "code eu", 6000), "d1") { Set = ("500 mm", "700 mm") },
+        new("exit-door-narrow", "0.80 m for at most 5 people: ASR A2.3, Germany, 2022", 800, 799, mm
+            => Exit(mm, "country de", 6000), "d1") { Set = ("750 mm", "850 mm") },
+        new("exit-door-narrow", "0.90 m for at most 50 people: ASR A2.3, Germany, 2022", 900, 899, mm
+            => Exit(mm, "country de", 6000) + "\nday\n  crew cut 6", "d1") { Set = ("750 mm", "950 mm") },
+        new("exit-door-narrow", "750 mm: fire-risk guide, UK", 750, 749, mm
+            => Exit(mm, "country uk", 6000), "d1") { Set = ("700 mm", "850 mm") },
+        new("step-at-door", "a rise of 7 in: IBC 2018, 1003.5, one step; code us", 7 * Inch, 178.8, mm
+            => Raised(mm, "").With("code us"), "d1") { Set = ("250 mm", "150 mm") },
+        new("step-at-door", "a rise of 225 mm: ISO 14122-3 with a going of 210 mm; code eu", 225, 226, mm
+            => Raised(mm, ""), "d1") { Set = ("250 mm", "200 mm") },
+        new("step-at-door", "a rise of 225 mm, common practice; code none", 225, 226, mm
+            => Raised(mm, "").With("code none"), "d1") { Set = ("250 mm", "200 mm") },
+        new("step-at-door", "a rise of 7 in: IBC 2018, 1011.5, 3 steps; code us", 7 * Inch, 178.8, mm
+            => Raised(3 * mm, ", steps 3").With("code us"), "d1") { Set = ("250 mm", "150 mm") },
+        new("step-at-door", "a drop of 1 m: ArbStättV annex 2.1, Germany", 1000, 1001, mm
+            => Raised(mm, ", ramp").With("country de"), "d1") { Lighter = 500 },
+        new("step-at-door", "a drop of 500 mm, as a note: ISO 14122-3", 500, 501, mm => Raised(mm, ", ramp"), "d1"),
+        new("step-at-door", "stair rails from 4 risers: 29 CFR 1910.28(b)(11)", 3, 4, n
+            => Raised(500, Invariant($", steps {n:0}")).With("code us"), "d1"),
     ];
 
     private static string Crowd(double people) => Invariant($"""
@@ -79,11 +102,21 @@ internal static class GettingOutEdges
           crew   pack {people - 9}, bench 9
         """);
 
-    private static string Exit(double wide, string code, double length) => Invariant($"""
+    private static string Exit(double wide, string head, double length) => Invariant($"""
         plan "Edge"
           units metric
-          code {code}
         shell shed {length} x 2800 x 2800
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, west wall, centred, {wide:0.####} x 2050, swings out
+        """).With(head);
+
+    /// <summary>A room of 900 x 900 mm.</summary>
+    private static string Closet(double wide) => Invariant($"""
+        plan "Edge"
+          units metric
+          code us
+        shell shed 1100 x 1100 x 2800
+          walls 100
         room cut "Cutting" clean from west to east
         door d1 cut to outside, west wall, centred, {wide:0.####} x 2050, swings out
         """);
@@ -98,10 +131,9 @@ internal static class GettingOutEdges
         door d1 cut to outside, south wall, 700 from west, 900 x 2050, swings out{steps}
         """);
 
-    private static string Aisle(double wide, string code) => Invariant($"""
+    private static string Aisle(double wide, string head) => Invariant($"""
         plan "Edge"
           units metric
-          code {code}
         shell shed 6000 x 2800 x 2800
         room cut "Cutting" clean from west to east
         door d1 cut to outside, west wall, 1000 from north, 900 x 2050, swings out
@@ -117,15 +149,15 @@ internal static class GettingOutEdges
           worker west
         flow people "Packer"
           outside -> d1 -> pack
-        """);
+        """).With(head);
 
     /// <summary>From the middle of the east wall of a narrow room, straight through the door in the west wall.</summary>
-    private static string OneExit(double walk, string code) => Shed(walk, 225, code, """
+    private static string OneExit(double walk, string head) => Shed(walk, 225, head, """
         shell shed {0} x 1100 x 2800
         door d1 pack to outside, west wall, centred, 800 x 2050, swings out
         """);
 
-    private static string TwoExits(double walk, string code) => Shed(walk, 700, code, """
+    private static string TwoExits(double walk, string head) => Shed(walk, 700, head, """
         shell shed {0} x 2600 x 2800
         door d1 pack to outside, west wall, 100 from south, 800 x 2050, swings out
         door d2 pack to outside, west wall, 100 from north, 800 x 2050, swings out
@@ -135,7 +167,7 @@ internal static class GettingOutEdges
     /// A walk that ends at the outer face of the door, and whose straight line goes on to one step outside, aside from where
     /// it starts; so the length along the shed is walk / sqrt(1 + (aside / whole)^2), with the whole way for the length of both.
     /// </summary>
-    private static string Shed(double walk, double aside, string code, string shell)
+    private static string Shed(double walk, double aside, string head, string shell)
     {
         double slant = aside / (walk + StepOutside);
         double along = walk / Math.Sqrt(1 + (slant * slant));
@@ -143,9 +175,8 @@ internal static class GettingOutEdges
         return $"""
             plan "Edge"
               units metric
-              code {code}
             {shell.Replace("{0}", length, StringComparison.Ordinal)}
             room pack "Packing" dry from west to east
-            """;
+            """.With(head);
     }
 }

@@ -69,9 +69,6 @@ internal static class HandsEdges
             "elbow-room", "564 mm, 95th-percentile woman (ANSUR II), where only women work", 564, 563, mm
                 => Elbows(mm, "eu", "people women"), "bench"),
         new(
-            "elbow-room", "3 ft of line a person: FSIS Guidebook ch. 10 Table 8, 62 FR 45016, 1997 (secondary copy)", 914.4, 913, mm
-                => Elbows(mm, "us"), "bench") { Set = ("900 mm", "1000 mm") },
-        new(
             "bench-height", "28 in: heavy standing work, NIOSH 97-117", 711.2, 710, mm
                 => BenchHeight(mm), "bench") { Set = ("700 mm", "750 mm") },
         new("bench-height", "43 in: precise standing work, NIOSH 97-117", 1092.2, 1093, mm => BenchHeight(mm), "bench"),
@@ -119,8 +116,11 @@ internal static class HandsEdges
             "rail-height", "2097 mm, fingertips of a 5th-percentile man, where only men work: ANSUR II, worked out", 2097, 2098, mm
                 => Rail(mm, "people men"), "r1", "table"),
         new(
-            "rail-height", "48 in over the floor: FSIS Guidebook 1997, chapter 10, Table 8, secondary copy", 48 * 25.4, 1218, mm
-                => Rail(mm), "r1"),
+            "rail-height", "48 in over the floor, as a note: FSIS Guidebook 1997, chapter 10, Table 8; poultry", 48 * 25.4, 1218, mm
+                => Rail(mm).With("code us, trade poultry"), "r1"),
+        new(
+            "rail-height", "6 ft 6 in, as a note: FSIS Guidebook 1997, chapter 9, table 4, less 1 ft of trolley; red meat", 78 * 25.4, 1980,
+            mm => Rail(mm).With("code us, trade red meat"), "r1"),
     ];
 
     /// <summary>From a bench to another of the same height, so that the load goes neither up nor down.</summary>

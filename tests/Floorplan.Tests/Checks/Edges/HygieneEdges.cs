@@ -9,11 +9,20 @@ internal static class HygieneEdges
     [
         new("doubles-back", "a fifth of the way (own assumption)", 20, 20.1, Back, "c", "b") { Set = ("25 %", "15 %") },
         new(
-            "sterilizer-too-far", "3 m: South Africa, Poultry Regulations 2006, reg 14", 3000, 3001, Sterilizer, "bench",
-            "z1") { Set = ("3.5 m", "2.5 m") },
+            "sterilizer-too-far", "3 m: Poultry Regulations 2006, reg 14, South Africa", 3000, 3001, mm
+                => Sterilizer(mm).With("country za, trade poultry"), "bench", "z1") { Set = ("3.5 m", "2.5 m") },
+        new(
+            "sterilizer-too-far", "3 m: Red Meat Regulations 2004, reg 14, South Africa", 3000, 3001, mm
+                => Sterilizer(mm).With("country za, trade red meat"), "bench", "z1") { Set = ("3.5 m", "2.5 m") },
         new(
             "toilets-too-few", "one toilet for 15 people: 29 CFR 1910.141(c)(1), Table J-1", 15, 16, people
                 => Crew(people, 1), "pack") { Set = ("20", "14") },
+        new("toilets-too-few", "one for 5: UK code of practice L24, table 1", 5, 6, people
+            => Crew(people, 1).With("country uk"), "pack") { Set = ("20", "4") },
+        new("toilets-too-few", "two for 25: UK code of practice L24, table 1", 25, 26, people
+            => Crew(people, 2).With("country uk"), "pack"),
+        new("toilets-too-few", "one set for 9: ASR A4.1, Germany, 4(6)", 9, 10, people
+            => Crew(people, 1).With("country de"), "pack") { Set = ("20", "8") },
         new("toilets-too-few", "two for 35", 35, 36, people => Crew(people, 2), "pack") { Set = ("20", "14") },
         new("toilets-too-few", "three for 55", 55, 56, people => Crew(people, 3), "pack"),
         new("toilets-too-few", "four for 80", 80, 81, people => Crew(people, 4), "pack"),

@@ -19,8 +19,16 @@ internal static class PowerEdges
         new(
             "panel-space", "3 ft before 0 to 150 V to ground: 29 CFR 1910.303 Table S-1, as WAC 296-24-95703; code us", 3 * Foot, 913, mm
                 => Panel(mm, "us"), "p1", "tank") { Set = ("900 mm", "1000 mm") },
-        new("panel-space", "3 ft, as advice: code eu", 3 * Foot, 913, mm => Panel(mm, "eu"), "p1", "tank") { Set = ("900 mm", "1000 mm") },
-        new("outlet-unprotected", "6 ft from a sink: NEC 2023 210.8(B)", 6 * Foot, 1828, Outlet, "s1", "x1") { Set = ("1.8 m", "1.9 m") },
+        new("panel-space", "700 mm as a note: IEC 60364-7-729, from memory; code eu", 700, 699, mm => Panel(mm, "eu"), "p1", "tank") {
+            Set = ("600 mm", "800 mm") },
+        new(
+            "panel-space", "3 ft 6 in facing grounded parts, 151 to 600 V to ground: 29 CFR 1910.303 Table S-1", 42 * Inch, 1066, mm
+                => Panel(mm, "us").Replace("230 V single-phase", "480 V three-phase", StringComparison.Ordinal), "p1", "tank") {
+            Set = ("900 mm", "1100 mm") },
+        new("outlet-unprotected", "6 ft from a sink: NEC 2023 210.8(B); code us", 6 * Foot, 1828, mm
+            => Outlet(mm).With("code us"), "s1", "x1") { Set = ("1.8 m", "1.9 m") },
+        new("outlet-unprotected", "6 ft from a sink, common practice; code none", 6 * Foot, 1828, Outlet, "s1", "x1") {
+            Set = ("1.8 m", "1.9 m") },
         new(
             "switch-out-of-reach", "48 in at most: 2010 ADA 308.2, as advice", 48 * Inch, 1220, mm
                 => Switch(mm, 0), "sw1") { Set = ("1300 mm", "1200 mm") },
@@ -32,37 +40,41 @@ internal static class PowerEdges
             "switch-out-of-reach", "25 in at most to reach over: 2010 ADA 308.2.2, as advice", 25 * Inch, 636, mm
                 => Switch(1000, mm), "bench", "sw1"),
         new(
-            "too-dark", "50 fc where hands work with food: FDA Food Code 6-303.11(C); code us", 50 * FootCandle, 537, lux
-                => Light(lux, "clean", "us", Worker), "cut") { Set = ("500 lux", "560 lux") },
+            "too-dark", "50 fc where hands work with food: FDA Food Code 6-303.11(C); retail", 50 * FootCandle, 537, lux
+                => Light(lux, "clean", "code us, plant retail", Worker), "cut") { Set = ("500 lux", "560 lux") },
         new(
-            "too-dark", "500 lux in butchery: EN 12464-1, from memory; code eu", 500, 499, lux
-                => Light(lux, "clean", "eu", Worker), "cut") { Set = ("450 lux", "540 lux") },
+            "too-dark", "500 lux in butchery: EN 12464-1", 500, 499, lux
+                => Light(lux, "clean", "code eu, trade red meat", Worker), "cut") { Set = ("450 lux", "540 lux") },
+        new("too-dark", "300 lux for sorting and packing: EN 12464-1", 300, 299, lux
+            => Light(lux, "clean", "code eu, trade produce", Worker), "cut"),
+        new("too-dark", "200 lux for washing, cooking and filling: EN 12464-1", 200, 199, lux
+            => Light(lux, "clean", "code eu, trade kitchen", Worker), "cut"),
         new(
-            "too-dark", "220 lux in work rooms: CAC/RCP 11-1976, secondary copy; code none", 220, 219, lux
-                => Light(lux, "clean", "none", Worker), "cut") { Set = ("200 lux", "240 lux") },
+            "too-dark", "220 lux in work rooms: common practice, once in CAC/RCP 11-1976; code none", 220, 219, lux
+                => Light(lux, "clean", "code none", Worker), "cut") { Set = ("200 lux", "240 lux") },
         new(
-            "too-dark", "30 fc on work surfaces: 9 CFR 354.226(a), for rabbits; code us", 30 * FootCandle, 322, lux
-                => Light(lux, "dirty", "us", Worker), "cut"),
-        new(
-            "too-dark", "220 lux in work rooms: CAC/RCP 11-1976, secondary copy; code eu", 220, 219, lux
-                => Light(lux, "dirty", "eu", Worker), "cut"),
+            "too-dark", "50 fc in a dirty room: FDA Food Code 6-303.11(C); retail", 50 * FootCandle, 537, lux
+                => Light(lux, "dirty", "code us, plant retail", Worker), "cut"),
+        new("too-dark", "200 lux in a dirty room: EN 12464-1", 200, 199, lux => Light(lux, "dirty", "code eu", Worker), "cut"),
+        new("too-dark", "220 lux as a note in meat plants: FSA Meat Guide, UK, 2006", 220, 219, lux
+            => Light(lux, "dirty", "country uk, trade poultry", Worker), "cut"),
         new(
             "too-dark", "20 fc where people wash: FDA Food Code 6-303.11(B); code us", 20 * FootCandle, 214, lux
-                => Light(lux, "staff", "us", ""), "cut"),
-        new("too-dark", "200 lux in toilets: EN 12464-1; code eu", 200, 199, lux => Light(lux, "toilet", "eu", ""), "cut"),
+                => Light(lux, "staff", "code us, plant retail", ""), "cut"),
+        new("too-dark", "200 lux in toilets: EN 12464-1; code eu", 200, 199, lux => Light(lux, "toilet", "code eu", ""), "cut"),
         new(
-            "too-dark", "110 lux elsewhere: CAC/RCP 11-1976, secondary copy; code none", 110, 109, lux
-                => Light(lux, "staff", "none", ""), "cut"),
+            "too-dark", "110 lux elsewhere: common practice, once in CAC/RCP 11-1976; code none", 110, 109, lux
+                => Light(lux, "staff", "code none", ""), "cut"),
         new(
             "too-dark", "10 fc in stores: FDA Food Code 6-303.11(A); code us", 10 * FootCandle, 107, lux
-                => Light(lux, "cold", "us", ""), "cut"),
-        new("too-dark", "100 lux in stores: EN 12464-1; code eu", 100, 99, lux => Light(lux, "dry", "eu", ""), "cut"),
+                => Light(lux, "cold", "code us, plant retail", ""), "cut"),
+        new("too-dark", "100 lux in stores: EN 12464-1; code eu", 100, 99, lux => Light(lux, "dry", "code eu", ""), "cut"),
         new(
-            "too-dark", "110 lux in stores: CAC/RCP 11-1976, secondary copy; code none", 110, 109, lux
-                => Light(lux, "cold", "none", ""), "cut"),
+            "too-dark", "110 lux in stores: common practice, once in CAC/RCP 11-1976; code none", 110, 109, lux
+                => Light(lux, "cold", "code none", ""), "cut"),
         new(
-            "too-little-air", "4 air changes an hour: Malaysian code of veterinary practice 3.11", 4, 3.99, Changes,
-            "scald") { Set = ("3.5 changes/h", "5 changes/h") },
+            "too-little-air", "4 air changes an hour: Malaysian code of veterinary practice 3.11", 4, 3.99, anHour
+                => Changes(anHour).With("country my, trade poultry"), "scald") { Set = ("3.5 changes/h", "5 changes/h") },
         new(
             "circuit-overloaded", "80 % of its breaker for hours: NEC 210.20(A), secondary copy; code us", 80, 80.1,
             percent => Outlet("us", 240, 20, percent), "saw", "x1") { Set = ("90 %", "70 %") },
@@ -90,7 +102,8 @@ internal static class PowerEdges
         new(
             "panel-too-small", "no less than the load: IEC 60364-4-43 433.1, secondary copy; code eu", 100, 100.1,
             percent => Machine("eu", "63 A 230 V single-phase", Watts(230, 63, percent)), "p1") { Set = ("110 %", "90 %") },
-        new("too-little-air", "50 cfm from a toilet: ASHRAE 62.1, secondary copy", 50 * Cfm, 49 * Cfm, Toilet, "wc") { Within = 1e-6 },
+        new("too-little-air", "50 cfm from a toilet: ASHRAE 62.1, secondary copy", 50 * Cfm, 49 * Cfm, flow
+            => Toilet(flow).With("code us"), "wc") { Within = 1e-6 },
     ];
 
     /// <summary>An outlet on the wall of a sink in a dry room, that far from it.</summary>
@@ -176,21 +189,21 @@ internal static class PowerEdges
             door d1 pack to outside, south wall, 300 from west, 1000 x 2050, swings out
             switch sw1 in pack, north wall, 2500 from west, height {height:0.####}
             """);
+        text = text.With("code us");
         return deep == 0
             ? text
             : text + Invariant($"\nstation bench in pack, 1200 x {deep:0.####} x 800, against north wall, 2000 from west");
     }
 
-    private static string Light(double lux, string kind, string code, string inIt) => Invariant($"""
+    private static string Light(double lux, string kind, string head, string inIt) => Invariant($"""
         plan "Edge"
           units metric
-          code {code}
         shell shed 6000 x 3000 x 2600
         room cut "Cutting" {kind} from west to east
         door d1 cut to outside, south wall, 300 from west, 1000 x 2050, swings out
         light cut {lux:0.####} lux
         {inIt}
-        """);
+        """).With(head);
 
     /// <summary>A room of 6 x 4 x 2.5 m inside, so of 60 m3.</summary>
     private static string Changes(double anHour) => Invariant($"""

@@ -14,8 +14,11 @@ internal static class RoomEdges
             "headroom", "ceiling of 7 ft 6 in: 29 CFR 1910.36(g)(1); code us", 90 * Inch, 2284, mm
                 => Shed("us", mm), "one") { Set = ("2200 mm", "2400 mm") },
         new(
-            "headroom", "ceiling of 2100 mm: ISO 14122-2 (from memory); code eu", 2100, 2098, mm
-                => Shed("eu", mm), "one") { Set = ("2000 mm", "2200 mm") },
+            "headroom", "ceiling of 2100 mm, as a note: ASR A1.8, Germany", 2100, 2098, mm
+                => Shed("eu", mm).With("country de"), "one") { Set = ("2000 mm", "2200 mm") },
+        new(
+            "headroom", "1950 mm, a tall man in boots and helmet: ANSUR II, 1870 mm, and own assumption", 1950, 1948, mm
+                => Shed("eu", mm).Replace("900 x 2000", "900 x 1800", StringComparison.Ordinal), "one"),
         new(
             "headroom", "6 ft 8 in under what hangs: 29 CFR 1910.36(g)(1); code us", 80 * Inch, 2030, mm
                 => Shed("us", 2600, Hood(mm)), "hood"),
@@ -24,7 +27,7 @@ internal static class RoomEdges
                 => Shed("eu", 2600, Tank(mm)), "d1", "tank") { Set = ("500 mm", "700 mm") },
         new(
             "room-too-small", "11 m3 for each of two on 10 m2: UK code of practice L24, regulation 10", 11, 10.99, each
-                => Crew(each * 2 / 10), "one") { Set = ("10 m3", "12 m3") },
+                => Crew(each * 2 / 10).With("country uk"), "one") { Set = ("10 m3", "12 m3") },
         new("clear-space-blocked", "1200 mm that the plan asks for", 1200, 1198, mm => Shed("eu", 2600, Kettle(mm)), "kettle", "tank"),
     ];
 

@@ -56,8 +56,9 @@ internal static class ShellEdges
         new(
             "too-heavy", "the plate of a trailer: 49 CFR 567 (from memory)", 3500, 3501, kg
                 => Trailer(1500, kg - 1500, 2500), "tank") { Set = ("4 t", "3 t") },
-        new("hitch-load", "10 % of the weight at least: towing practice", 10, 9.9, Hitch, "tank") { Set = ("8 %", "12 %"), Within = 0.02 },
-        new("hitch-load", "15 % of the weight at most: towing practice", 15, 15.1, Hitch, "tank") { Within = 0.02 },
+        new("hitch-load", "10 % of the weight at least: towing practice, code us", 10, 9.9, Hitch, "tank") {
+            Set = ("8 %", "12 %"), Within = 0.02 },
+        new("hitch-load", "15 % of the weight at most: towing practice, code us", 15, 15.1, Hitch, "tank") { Within = 0.02 },
         new("hitch-load", "4 % at least: Regulation (EU) 1230/2012, Annex I 2.7", 4, 3.9, HitchInEurope, "tank") { Within = 0.02 },
         new(
             "axle-overloaded", "two plates of 1500 kg: 49 CFR 567 (from memory); all weight over the axles", 3000, 3001, kg
@@ -66,8 +67,11 @@ internal static class ShellEdges
             "too-wide-for-road", "102 in: 23 CFR 658.15; code us", 102 * 25.4, 2592, mm
                 => Wide(mm, "us"), "work") { Set = ("2700 mm", "2500 mm") },
         new(
-            "too-wide-for-road", "102 in: 23 CFR 658.15; code eu", 102 * 25.4, 2592, mm
+            "too-wide-for-road", "2.55 m: Directive 96/53/EC, Annex I 1.2; code eu", 2550, 2551, mm
                 => Wide(mm, "eu"), "work") { Set = ("2700 mm", "2500 mm") },
+        new(
+            "too-wide-for-road", "2.55 m: Construction and Use Regulations, UK", 2550, 2551, mm
+                => Wide(mm, "eu").With("country uk"), "work") { Set = ("2700 mm", "2500 mm") },
     ];
 
     /// <summary>A door this far from the post of the closed west end, which stands 178 mm in from the outside.</summary>

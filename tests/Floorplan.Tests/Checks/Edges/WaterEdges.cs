@@ -24,10 +24,13 @@ internal static class WaterEdges
                 => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, {2000 + mm} from west, 200 from north, 100")), "bench",
                     "fd1") { Set = ("3.5 m", "2.5 m") },
         new(
-            "drain-too-few", "a drain for each 400 sq ft: COMAR 10.15.03.21, Maryland; Iowa meat plant guidelines", 400 * SquareFoot,
-            400.5 * SquareFoot, m2 => OneDrain(m2 * 1e6 / (20 * Foot), 20 * Foot), "wash") { Set = ("40 m2", "30 m2"), Within = 1e-3 },
-        new("drain-too-few", "no floor more than 16 ft from a drain: RCW 16.68.110, Washington", 16 * Foot, (16 * Foot)
-            + 1, HalfDiagonal, "wash") { Within = 0.1 },
+            "drain-too-few", "a drain for each 400 sq ft: COMAR 10.15.03.21, Maryland", 400 * SquareFoot,
+            400.5 * SquareFoot, m2 => OneDrain(m2 * 1e6 / (20 * Foot), 20 * Foot).With("country us-md"), "wash") {
+            Set = ("40 m2", "30 m2"), Within = 1e-3 },
+        new(
+            "drain-too-few", "a drain for each 400 sq ft, as a note: Iowa meat plant guidelines", 400 * SquareFoot,
+            400.5 * SquareFoot, m2 => OneDrain(m2 * 1e6 / (20 * Foot), 20 * Foot).With("country us-ia, trade red meat"), "wash") {
+            Set = ("40 m2", "30 m2"), Within = 1e-3 },
         new(
             "fall-not-possible", "rise = slope x run, from the floor build-up of 50 mm", 50, 51, mm
                 => Falls(mm / 0.02, floor: 50, outlet: 200), "fd1", "wash"),
@@ -38,30 +41,38 @@ internal static class WaterEdges
             "fall-not-possible", "an outlet above the ground, here 500 mm below the floor", 500, 501, mm
                 => Rinse("needs drain", Invariant($"drain fd1 floor in rinse, 1500 from west, centred, 100, outlet {mm} below floor")),
                     "fd1"),
-        new("hand-sink-too-far", "25 ft: FDA/CFP Food Establishment Plan Review Guide 2000, Part 4; code us", 25 * Foot, (25 * Foot)
-            + 1, mm => SinkAlong(mm, "us"), "bench", "s1") { Set = ("8 m", "7 m") },
-        new("hand-sink-too-far", "25 ft, code eu", 25 * Foot, (25 * Foot)
-            + 1, mm => SinkAlong(mm, "eu"), "bench", "s1") { Lighter = 3000, Set = ("8 m", "7 m") },
+        new("hand-sink-too-far", "25 ft: FDA/CFP Food Establishment Plan Review Guide 2000, Part 4; retail in the US", 25 * Foot,
+            (25 * Foot)
+            + 1, mm => SinkAlong(mm, "code us, plant retail"), "bench", "s1") { Set = ("8 m", "7 m") },
+        new("hand-sink-too-far", "25 ft quoted where the plan does not say whose plant it is", 25 * Foot, (25 * Foot)
+            + 1, mm => SinkAlong(mm, "code us"), "bench", "s1") { Set = ("8 m", "7 m") },
         new(
-            "hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code eu", 3000, 3001, mm
-                => SinkAlong(mm, "eu"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+            "hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa", 3000, 3001, mm
+                => SinkAlong(mm, "country za, trade poultry"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
         new(
-            "hand-sink-too-far", "3 m: Poultry Regulations 2006, reg 15, South Africa; code none", 3000, 3001, mm
-                => SinkAlong(mm, "none"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
+            "hand-sink-too-far", "3 m: Red Meat Regulations 2004, reg 15, South Africa", 3000, 3001, mm
+                => SinkAlong(mm, "country za, trade red meat"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
         new(
-            "sterilizer-too-cool", "82 C: Reg (EC) 853/2004 Annex III; code eu", 82, 81, c
-                => Sterilizer(c, "eu"), "z1") { Set = ("80 C", "85 C") },
+            "hand-sink-too-far", "3 m quoted for poultry under code eu, which has no figure", 3000, 3001, mm
+                => SinkAlong(mm, "code eu, trade poultry"), "bench", "s1") { Set = ("3.5 m", "2.5 m") },
         new(
-            "sterilizer-too-cool", "180 F: 9 CFR 354.224, for rabbits; code us", 148 / 1.8, 82, c
-                => Sterilizer(c, "us"), "z1") { Set = ("80 C", "85 C") },
+            "sterilizer-too-cool", "82 C: Reg (EC) 853/2004 Annex III; poultry under code eu", 82, 81, c
+                => Sterilizer(c, "code eu, trade poultry"), "z1") { Set = ("80 C", "85 C") },
         new(
-            "sterilizer-too-cool", "82 C: Poultry Regulations 2006, reg 14, South Africa; code none", 82, 81, c
-                => Sterilizer(c, "none"), "z1") { Set = ("80 C", "85 C") },
+            "sterilizer-too-cool", "180 F: 9 CFR 354.224, for rabbits, a note; game under code us", 148 / 1.8, 82, c
+                => Sterilizer(c, "code us, trade game"), "z1") { Set = ("80 C", "85 C") },
+        new(
+            "sterilizer-too-cool", "82 C: Red Meat Regulations 2004, reg 14, South Africa", 82, 81, c
+                => Sterilizer(c, "country za, trade red meat"), "z1") { Set = ("80 C", "85 C") },
         new(
             "hand-sinks-too-few", "one for 10 workers: Malaysian code of practice for poultry (MY COVP 2017), 5.12", 10, 11, people
-                => Crew(people), "s1") { Set = ("12", "9") },
-        new("eyewash-too-far", "55 ft: ANSI/ISEA Z358.1, secondary copy", 55 * Foot, (55 * Foot)
-            + 1, Eyewash, "foam", "e1") { Set = ("18 m", "15 m"), Within = 1 },
+                => Crew(people, "country my, trade poultry"), "s1") { Set = ("12", "9") },
+        new("hand-sinks-too-few", "one basin for 5 people: UK code of practice L24, table 1", 5, 6, people
+            => Crew(people, "country uk"), "s1") { Set = ("12", "4") },
+        new("eyewash-too-far", "55 ft: ANSI/ISEA Z358.1, secondary copy; code us", 55 * Foot, (55 * Foot)
+            + 1, mm => Eyewash(mm, "code us"), "foam", "e1") { Set = ("18 m", "15 m"), Within = 1 },
+        new("eyewash-too-far", "as far in Europe, own assumption: EN 15154-2 gives no distance", 55 * Foot, (55 * Foot)
+            + 1, mm => Eyewash(mm, "code eu"), "foam", "e1") { Set = ("18 m", "15 m"), Within = 1 },
         // A person's middle keeps 225 mm off the walls: half of the 450 mm that the floor's own movers take (ANSUR II).
         new(
             "hose-misses-floor", "a jet of 2 m past the nozzle (own assumption)", 2000, 2010, Hose, "wash",
@@ -70,11 +81,12 @@ internal static class WaterEdges
             "sink-blocked", "half a standing place and a short bend, 450 mm (own assumption)", 450, 452, SinkBetween, "left", "right",
             "s1") { Set = ("500 mm", "440 mm"), Within = 0.6 },
         new(
-            "air-gap-missing", "25 mm at least: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 25, 24, mm
-                => Rinse(
-                    "needs cold 8 L/min",
-                    Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}")),
-                        "tank") { Set = ("20 mm", "30 mm") },
+            "air-gap-missing", "25 mm at least: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055; retail", 25, 24, mm
+                => Gap(mm).With("code us, plant retail"), "tank") { Set = ("20 mm", "30 mm") },
+        new("air-gap-missing", "20 mm at least: EN 1717, type AA; Water Fittings Regulations 1999, UK", 20, 19, mm
+            => Gap(mm).With("country uk"), "tank") { Set = ("15 mm", "30 mm") },
+        new("air-gap-missing", "20 mm at least, common practice; code none", 20, 19, mm => Gap(mm).With("code none"), "tank") {
+            Set = ("15 mm", "30 mm") },
         new(
             "air-gap-missing", "twice an inlet of 20 mm: FDA Food Code 5-202.13, as Minnesota Rules 4626.1055", 40, 39, mm
                 => Rinse(
@@ -147,6 +159,9 @@ internal static class WaterEdges
             """).Replace("  code eu\n", Invariant($"  code eu\n  mains {pascals / 1e5:0.########} bar\n"), StringComparison.Ordinal);
     }
 
+    private static string Gap(double mm) => Rinse("needs cold 8 L/min",
+        Invariant($"station tank \"Tank\" in rinse, 900 x 600 x 850, against north wall, 2500 from west, air gap {mm}"));
+
     private static string Rinse(string needs, string more) => $"""
         plan "Edge"
           units metric
@@ -162,15 +177,15 @@ internal static class WaterEdges
         {more}
         """;
 
-    private static string Sterilizer(double celsius, string code) => Rinse("needs cold 8 L/min", Invariant($"""
+    private static string Sterilizer(double celsius, string head) => Rinse("needs cold 8 L/min", Invariant($"""
         water w1 hot in rinse, north wall, 2700 from west, height 1200
         sink z1 sterilizer in rinse
           size  300 x 300 x 900
           place against north wall, 2500 from west
           needs hot 2 L/min at {celsius:0.####} C
-        """)).Replace("code eu", "code " + code, StringComparison.Ordinal);
+        """)).With(head);
 
-    private static string Crew(double people) => Invariant($"""
+    private static string Crew(double people, string head) => Invariant($"""
         plan "Edge"
           units metric
         shell shed 40 m x 20 m x 4 m
@@ -179,10 +194,10 @@ internal static class WaterEdges
         sink s1 hand in pack, 400 x 350, against north wall, 1000 from west
         day
           crew pack {people}
-        """);
+        """).With(head);
 
     /// <summary>Two things of one size along a wall: the walk between their fronts is straight.</summary>
-    private static string Eyewash(double far) => Invariant($"""
+    private static string Eyewash(double far, string head) => Invariant($"""
         plan "Edge"
           units metric
         shell shed 20000 x 3000 x 2500
@@ -190,7 +205,7 @@ internal static class WaterEdges
         door d1 clean to outside, south wall, 500 from west, 900 x 2050, swings out
         store foam chemicals in clean, 400 x 400 x 900, against north wall, 600 from west
         sink e1 eyewash in clean, 400 x 400 x 900, against north wall, {600 + far:0.####} from west
-        """);
+        """).With(head);
 
     /// <summary>A shed with walls of 100 mm round a floor of the size asked for.</summary>
     private static string OneDrain(double length, double depth, string more = "") => Invariant($"""
@@ -203,9 +218,6 @@ internal static class WaterEdges
         door d1 wash to outside, south wall, centred, 900 x 2050, swings out
         drain fd1 floor in wash, {length / 2:0.####} from west, centred, 100
         """);
-
-    /// <summary>A drain in the middle of a floor of 12 to 5 lies half a diagonal, 13, from the corners.</summary>
-    private static string HalfDiagonal(double far) => OneDrain(2 * far * 12 / 13, 2 * far * 5 / 13);
 
     /// <summary>
     /// Floor that goes on so far past the end of a hose: both ends of its way lie 225 mm off the north wall, and it is as long as the
@@ -230,10 +242,9 @@ internal static class WaterEdges
     }
 
     /// <summary>Bench and sink are equally deep, so the walk from the worker to before the sink is straight.</summary>
-    private static string SinkAlong(double walk, string code) => Invariant($"""
+    private static string SinkAlong(double walk, string head) => Invariant($"""
         plan "Edge"
           units metric
-          code {code}
         shell shed 12 m x 4 m x 2.8 m
         room cut "Cutting" clean from west to east
         door d1 cut to outside, south wall, centred, 900 x 2050, swings out
@@ -245,7 +256,7 @@ internal static class WaterEdges
           size   400 x 600 x 900
           place  against north wall, {1000 - 200 + walk:0.####} from west
           clear  south 450
-        """);
+        """).With(head);
 
     /// <summary>
     /// Benches on both sides stand out past the sink; a body 320 mm deep (abdominal depth of a 95th-percentile man, ANSUR II) stands

@@ -10,20 +10,50 @@ namespace Floorplan.Tests.Checks.Framework;
 public sealed class PlanLimitsTests
 {
     private static readonly Rule Headroom = RuleCatalogue.Find("headroom")!;
+    private static readonly Rule Sink = RuleCatalogue.Find("hand-sink-too-far")!;
     private static readonly Rule Door = RuleCatalogue.Find("door-blocked")!;
 
-    /// <summary>29 CFR 1910.36(g)(1): 7 ft 6 in = 2286 mm. ISO 14122-2: 2100 mm.</summary>
+    /// <summary>29 CFR 1910.36(g)(1): 7 ft 6 in = 2286 mm. ASR A1.8, Germany: 2100 mm, and guidance never warns.</summary>
     [Theory]
-    [InlineData("us", 2286, Severity.Error)]
-    [InlineData("eu", 2100, Severity.Warning)]
-    [InlineData("none", 2100, Severity.Warning)]
-    public void The_plans_code_chooses_the_figure(string code, double millimetres, Severity severity)
+    [InlineData("code us", 2286, Severity.Error)]
+    [InlineData("country us-wa", 2286, Severity.Error)]
+    [InlineData("country de", 2100, Severity.Note)]
+    public void Place_chooses_the_figure(string head, double millimetres, Severity severity)
     {
-        var limit = new PlanLimits(Plan($"code {code}")).Find(Headroom, Headroom.Limits[0].Key)!;
+        var limit = new PlanLimits(Plan(head)).Find(Headroom, Headroom.Limits[0].Key)!;
 
         Assert.Equal(millimetres, limit.Value);
         Assert.Equal(severity, limit.Severity);
     }
+
+    [Theory]
+    [InlineData("code eu")]
+    [InlineData("code none")]
+    [InlineData("country fr")]
+    public void Where_no_figure_holds_there_is_none(string head)
+        => Assert.Null(new PlanLimits(Plan(head)).Find(Headroom, Headroom.Limits[0].Key));
+
+    /// <summary>Reg 15 of South Africa binds abattoirs there, is quoted for the same trade elsewhere, and says nothing of cheese.</summary>
+    [Theory]
+    [InlineData("country za, trade poultry", Severity.Warning, false)]
+    [InlineData("country za", Severity.Note, true)]
+    [InlineData("country de, trade red meat", Severity.Note, true)]
+    [InlineData("country de, trade dairy", null, false)]
+    [InlineData("code eu", null, false)]
+    [InlineData("code none, trade poultry", null, false)]
+    public void A_figure_binds_where_place_and_trade_match_and_may_be_quoted_elsewhere(string head, Severity? severity, bool advice)
+    {
+        var limit = new PlanLimits(Plan(head)).Find(Sink, Sink.Limits[1].Key);
+
+        Assert.Equal(severity, limit?.Severity);
+        Assert.Equal(advice, limit?.IsAdvice ?? false);
+    }
+
+    [Fact]
+    public void What_is_quoted_says_that_it_does_not_bind()
+        => Assert.StartsWith(
+            "no figure for poultry in Germany; elsewhere 3",
+            new PlanLimits(Plan("country de, trade poultry")).Find(Sink, Sink.Limits[1].Key)!.Text);
 
     [Fact]
     public void A_plans_own_limit_counts_and_both_figures_are_printed_with_the_reason()
@@ -39,7 +69,8 @@ public sealed class PlanLimitsTests
     [Fact]
     public void A_plans_own_limit_sets_only_the_first_figure()
     {
-        var limit = new PlanLimits(Plan("code us", "limit headroom 2200 \"agreed\"")).Find(Headroom, Headroom.Limits[2].Key)!;
+        var limit = new PlanLimits(Plan("code us", "limit headroom 2200 \"agreed\"")).Find(
+            Headroom, "headroom under rails and hung things")!;
 
         Assert.Equal(2032, limit.Value);
         Assert.Null(limit.SetBy);

@@ -91,11 +91,12 @@ public sealed partial class RuleCatalogueTests
     [Theory]
     [InlineData(Origin.FoundInPublicCopy, Force.Law, Severity.Error)]
     [InlineData(Origin.FoundInPublicCopy, Force.ModelCode, Severity.Warning)]
-    [InlineData(Origin.FoundInPublicCopy, Force.Guidance, Severity.Warning)]
+    [InlineData(Origin.FoundInPublicCopy, Force.Guidance, Severity.Note)]
+    [InlineData(Origin.FoundInPublicCopy, Force.Standard, Severity.Warning)]
     [InlineData(Origin.FoundInSecondaryCopy, Force.Law, Severity.Warning)]
     [InlineData(Origin.FromMemory, Force.Law, Severity.Warning)]
     [InlineData(Origin.FromMemoryToVerify, Force.Law, Severity.Note)]
-    [InlineData(Origin.CommonPractice, Force.Guidance, Severity.Warning)]
+    [InlineData(Origin.CommonPractice, Force.Practice, Severity.Warning)]
     [InlineData(Origin.OwnAssumption, Force.Law, Severity.Warning)]
     public void A_source_bounds_the_weight_of_its_findings(Origin origin, Force force, Severity heaviest)
         => Assert.Equal(heaviest, new Source("A text", origin, force).Heaviest);

@@ -28,7 +28,7 @@ public sealed class AisleTooNarrowTests
         var finding = Assert.Single(Found(Shed, 2600 - 600 - 650, Worked, "limit aisle-too-narrow 500 mm \"agreed on site\""));
 
         Assert.Equal(Severity.Error, finding.Severity);
-        Assert.Equal(711, finding.LimitValue);
+        Assert.Equal(711, finding.LimitValue!.Value, 0.5);
     }
 
     /// <summary>29 CFR 1910.34(a) leaves out mobile workplaces.</summary>
@@ -42,6 +42,7 @@ public sealed class AisleTooNarrowTests
         plan "Two rows"
           units metric
           code us
+          plant retail
         shell {shell}
         room cut "Cutting" clean from west to east
         door d1 cut to outside, south wall, 300 from west, 900 x 2050, swings out

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Floorplan.Tests.Checks.Rules.GettingOut;
 
-/// <summary>IBC 2021, 1006.2.1 (from memory); 29 CFR 1910.36(g)(2), and 1910.34(a) (from memory), which leaves out vehicles.</summary>
+/// <summary>IBC 2018, 1006.2.1 (secondary copy); 29 CFR 1910.36(g)(2), and 1910.34(a) (from memory), which leaves out vehicles.</summary>
 public sealed class ExitDoorTests
 {
     private const string Between = "door d3 a to b, centred, 900 x 2050, slides";
@@ -22,6 +22,7 @@ public sealed class ExitDoorTests
         => Assert.Equal(findings, CheckedPlan.Check($"""
         plan "Two halves"
           units metric
+          code us
         shell shed 30 m x 20 m x 3 m
         room a dry from west to 15 m
         room b dry from 15 m to east

@@ -4,14 +4,20 @@ using Xunit;
 
 namespace Floorplan.Tests.Checks.Rules.GettingOut;
 
-/// <summary>29 CFR 1910.25 and 1910.28(b)(1) (secondary copies): a riser at most 9.5 in, a guard at a drop of 4 ft or more.</summary>
+/// <summary>
+/// IBC 2018, 1011.5 (secondary copy): a riser at most 7 in. 29 CFR 1910.28(b)(1) and (11) (secondary copies): a guard at a drop of 4 ft or
+/// more, stair rails from 4 risers on.
+/// </summary>
 public sealed class StepAtDoorTests
 {
     [Theory]
     [InlineData("  ground 4 ft below floor", "steps 6", true)]
-    [InlineData("  ground 4 ft below floor", "steps 6, guard", false)]
+    [InlineData("  ground 4 ft below floor", "steps 7, guard", false)]
+    [InlineData("  ground 4 ft below floor", "steps 6, guard", true)]
     [InlineData("  ground 4 ft below floor", "ramp", true)]
-    [InlineData("  ground 3 ft 11 in below floor", "steps 5", false)]
+    [InlineData("  ground 3 ft 11 in below floor", "steps 7, guard", false)]
+    [InlineData("  ground 3 ft below floor", "steps 6", true)]
+    [InlineData("  ground 20 in below floor", "steps 3", false)]
     [InlineData("  ground 3 ft below floor", "ramp", false)]
     [InlineData("  ground 5 ft below floor", "guard", false)]
     [InlineData("  ground 3 ft below floor", "steps 3", true)]
@@ -28,9 +34,9 @@ public sealed class StepAtDoorTests
         const string ground = "  ground 32 in below floor";
         var finding = Assert.Single(Found(ground, ""));
 
-        Assert.Contains("`steps 4`", finding.Mend);
-        Assert.Contains("8\" high each", finding.Mend);
-        Assert.Empty(Found(ground, ", steps 4"));
+        Assert.Contains("`steps 5`", finding.Mend);
+        Assert.Contains("6 7/16\" high each", finding.Mend);
+        Assert.Empty(Found(ground, ", steps 5, guard"));
     }
 
     private static IReadOnlyList<Finding> Found(string ground, string door) => CheckedPlan.Check($"""

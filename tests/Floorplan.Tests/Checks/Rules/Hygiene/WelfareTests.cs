@@ -27,9 +27,10 @@ public sealed class WelfareTests
                     + "in make, corner south-west"));
 
     [Theory]
-    [InlineData("us", "29 CFR 1910.141(c)(1)", "9 CFR 416.2(h)")]
+    [InlineData("us\n  plant inspected", "29 CFR 1910.141(c)(1)", "9 CFR 416.2(h)")]
+    [InlineData("us\n  plant retail", "Food Code 2022, 5-203.12", "practice of the trade")]
     [InlineData("eu", "852/2004, Annex II, chapter I(3)", "852/2004 Annex II ch.III")]
-    [InlineData("none", "Food Code 2022, 5-203.12", "852/2004 Annex II ch.III")]
+    [InlineData("none", "practice of the trade", "practice of the trade")]
     public void Each_code_is_named_with_its_own_text(string code, string toilet, string change)
     {
         var all = CheckedPlan.Check(Plan("crew make 2", "", "").Replace("code us", "code " + code));

@@ -27,6 +27,7 @@ public sealed class RoomTooSmallTests
     private static string Room(int eaves, string workers, string crew) => FormattableString.Invariant($"""
         plan "Room"
           units metric
+          country uk
         shell shed 4200 x 2700 x {eaves}
         room work "Work" clean from west to east
         door d1 work to outside, south wall, 300 from west, 1000 x 2050, swings out

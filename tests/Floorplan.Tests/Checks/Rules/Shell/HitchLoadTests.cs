@@ -40,7 +40,8 @@ public sealed class HitchLoadTests
     /// </summary>
     [Theory]
     [InlineData("us", 29, 1)]
-    [InlineData("none", 29, 1)]
+    [InlineData("none", 29, 0)]
+    [InlineData("none", 45, 1)]
     [InlineData("eu", 29, 0)]
     [InlineData("eu", 45, 1)]
     public void The_least_share_is_that_of_the_code(string code, int from, int found)

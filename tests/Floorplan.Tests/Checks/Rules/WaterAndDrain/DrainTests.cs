@@ -84,6 +84,7 @@ public sealed class DrainTests
     private static string Wash(int length, int depth, string lining = "") => $"""
         plan "Wash"
           units metric
+          country us-md
         shell shed {length + 200} x {depth + 200} x 2800
           {lining}
         door d1 wash to outside, south wall, 200 from west, 900 x 2050, swings out
