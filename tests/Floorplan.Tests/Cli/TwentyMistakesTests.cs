@@ -28,11 +28,11 @@ public class TwentyMistakesTests
         {
             "against north wall, centred\n  holds    5 shelves", "against east wall, 10 in from south, turned 90\n  holds    5 shelves",
             "panel-space", "before the panel p1", "leave 3'-0\" free" },
-        { "light evis 50 fc", "light evis 15 fc", "too-dark", "15 fc of light where hands work with food", "bring it to 50 fc" },
+        { "light evis 50 fc", "", "light-missing", "has workers and no light", "add a line such as: light evis" },
         {
-            "south wall, 12 in from west, 36 in x 80 in, swings out, closes itself, opens from inside, steps 3",
+            "south wall, 12 in from west, 36 in x 80 in, swings out, closes itself, opens from inside, steps 4, guard",
                 "south wall, 12 in from west, 36 in x 80 in, swings out, closes itself, opens from inside",
-            "step-at-door", "2'-0\" above the ground", "write `steps 3` on d1"
+            "step-at-door", "2'-0\" above the ground", "write `steps 4` on d1"
         },
         { "3 in from south, 32 in x 78 in", "3 in from south, 20 in x 78 in", "unreachable", "d4 is only 1'-8\" wide", "widen the way" },
         { "60 in x 24 in x 36 in", "60 in x 24 in x 48 in", "bench-height", "too high for standing work", "lower it by 5\"" },
@@ -66,8 +66,8 @@ public class TwentyMistakesTests
             "outlet-unprotected", "which is washed down, and has no protection", "licensed electrician"
         },
         {
-            "light kill 30 fc", "light kill 30 fc\nswitch k1 in evis, south wall, 60 in from west, height 60 in", "switch-out-of-reach",
-            "over 2'-2\" of Chill tank", "free stretch of wall" },
+            "light kill 30 fc", "light kill 30 fc\nswitch k1 in evis, south wall, 60 in from west, height 24 in", "switch-out-of-reach",
+            "Chill tank (chill) stands before switch k1", "free stretch of wall" },
     };
 
     [Theory]

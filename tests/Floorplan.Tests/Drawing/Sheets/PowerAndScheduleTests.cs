@@ -64,7 +64,7 @@ public class PowerAndScheduleTests
     [Fact]
     public void The_working_space_of_the_panel_is_drawn_as_deep_as_the_rule_measures_it()
     {
-        var pages = DrawnPlans.Draw(Plan, [5]);
+        var pages = DrawnPlans.Draw(Floorplan.Tests.Checks.Support.Headed.With(Plan, "code us"), [5]);
         var space = PaperBox.Of(pages.Items<PolylineItem>().Single(p => p.Group == "panel-space:p1").Points);
 
         // 3 ft deep and 30 in wide (NEC 110.26(A)(1) and (2)), at whatever scale: their ratio stays.

@@ -66,6 +66,8 @@ public class PowerTests
         var request = DrawnPlans.Request("""
             plan "Steam room"
               units metric
+              country my
+              trade poultry
             shell shed 6200 x 3200 x 2500
               lining walls 0, ceiling 0, floor 0
             room scald "Scalding" dirty from west to east
