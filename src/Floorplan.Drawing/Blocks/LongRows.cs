@@ -22,5 +22,6 @@ internal static class LongRows
 
     /// <summary>The lines of one piece; none where this text is shorter than its neighbours.</summary>
     public static IReadOnlyList<string> Of(IReadOnlyList<string> lines, Range piece)
-        => [.. lines.Skip(piece.Start.Value).Take(piece.End.Value - piece.Start.Value)];
+        => lines.Count <= piece.End.Value && piece.Start.Value == 0 ? lines
+            : [.. lines.Skip(piece.Start.Value).Take(piece.End.Value - piece.Start.Value)];
 }

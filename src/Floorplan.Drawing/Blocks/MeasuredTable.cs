@@ -39,9 +39,15 @@ internal sealed class MeasuredTable
     /// <summary>Of every text, row by row; rows of one cell are not counted.</summary>
     private readonly double[][] cells;
 
+    /// <summary>The same with nothing for each row of one cell.</summary>
+    private readonly double[]?[] lengths;
+
     /// <summary>Of the longest text, word, and figure with its unit of each column.</summary>
     private readonly double[] longest;
     private readonly Lazy<(double[] Words, double[] Figures)> parts;
+
+    /// <summary>With every text in one line, which is the same at any width.</summary>
+    private TextBlock? unbroken;
 
     public MeasuredTable(KeyTable table, DrawingStandard standard)
     {
@@ -55,7 +61,8 @@ internal sealed class MeasuredTable
         heads = [.. shown.Select(i => table.Columns[i])];
         rows = [.. texts.Select(r => r.Length > 1 ? [.. shown.Select(i => r[i])] : r)];
         string[][] full = [.. rows.Where(r => r.Length > 1)];
-        cells = [.. full.Select(r => r.Select(c => Width(c)).ToArray())];
+        lengths = [.. rows.Select(r => r.Length > 1 ? r.Select(c => Width(c)).ToArray() : null)];
+        cells = [.. lengths.OfType<double[]>()];
         longest = [.. heads.Select((h, i) => Math.Max(Width(h, true), cells.Select(c => c[i]).DefaultIfEmpty(0).Max()) + WordSlack)];
         parts = new(() => (
             [
@@ -69,21 +76,35 @@ internal sealed class MeasuredTable
     public TextBlock At(double width)
     {
         var columns = Share(width);
-        return new TextBlock(title, [.. Rows(columns, width)], Row(heads, columns, bold: true).Single())
+        if (columns.Widths != longest)
+        {
+            return Block(columns, width);
+        }
+
+        return cells.Length < rows.Count ? Block(columns, width) : unbroken ??= Block(columns, width);
+    }
+
+    private TextBlock Block(TableColumns columns, double width)
+    {
+        IReadOnlyList<string>[][] lines =
+            [.. rows.Select((r, i) => Wrapped(r, lengths[i], r.Length == 1 ? [width] : columns.Widths, bold: r.Length == 1))];
+        return new TextBlock(
+            title, [.. Rows(lines, columns, width)], Row(Wrapped(heads, null, columns.Widths, bold: true), columns, bold: true).Single())
         {
             IsTight = columns.IsTight,
-            Broken = columns.Widths.Sum() < longest.Sum() ? rows.Count(r => r.Length > 1 && IsBroken(r, columns)) : 0,
+            Broken = columns.Widths.Sum() < longest.Sum()
+                ? Enumerable.Range(0, rows.Count).Count(i => rows[i].Length > 1 && IsBroken(rows[i], lines[i])) : 0,
         };
     }
 
     /// <summary>A row of one cell heads the rows below it, and is never left alone at the foot of a column.</summary>
-    private IEnumerable<BlockRow> Rows(TableColumns columns, double width)
+    private IEnumerable<BlockRow> Rows(IReadOnlyList<string>[][] lines, TableColumns columns, double width)
     {
         for (int i = 0; i < rows.Count; i++)
         {
             if (rows[i].Length > 1 || i + 1 == rows.Count || rows[i + 1].Length == 1)
             {
-                foreach (var row in Row(rows[i], Columns(rows[i]), bold: rows[i].Length == 1))
+                foreach (var row in Row(lines[i], Columns(rows[i]), bold: rows[i].Length == 1))
                 {
                     yield return row;
                 }
@@ -91,8 +112,8 @@ internal sealed class MeasuredTable
                 continue;
             }
 
-            var head = Row(rows[i], Columns(rows[i]), bold: true).First();
-            foreach (var (index, below) in Row(rows[++i], columns, bold: false).Index())
+            var head = Row(lines[i], Columns(rows[i]), bold: true).First();
+            foreach (var (index, below) in Row(lines[++i], columns, bold: false).Index())
             {
                 yield return index > 0 ? below : new BlockRow(head.Height + below.Height, (scene, at) =>
                 {
@@ -142,8 +163,8 @@ internal sealed class MeasuredTable
     }
 
     /// <summary>A short text on three lines or more is read word by word, and a long one in a narrow column is a ribbon.</summary>
-    private bool IsBroken(string[] row, TableColumns columns) => row.Where((text, i) =>
-        TextWrap.Lines(text, columns.Widths[i], standard.NoteHeight).Count > (text.Length <= ShortText ? 2 : MostLines)).Any();
+    private static bool IsBroken(string[] row, IReadOnlyList<string>[] lines)
+        => row.Where((text, i) => lines[i].Count > (text.Length <= ShortText ? 2 : MostLines)).Any();
 
     /// <summary>The width of a head that is set in two lines.</summary>
     private double InTwoLines(string head)
@@ -165,9 +186,14 @@ internal sealed class MeasuredTable
 
     private double Width(string text, bool bold = false) => TextMeasure.Width(text, standard.NoteHeight, bold);
 
-    private IEnumerable<BlockRow> Row(string[] texts, TableColumns columns, bool bold)
+    /// <param name="lengths">Of the texts, where they are known.</param>
+    private IReadOnlyList<string>[] Wrapped(string[] texts, double[]? lengths, double[] widths, bool bold)
+        => [.. texts.Select((t, i) => lengths is not null && t.Length > 0 && lengths[i] <= widths[i]
+            ? [t.TrimEnd()] : TextWrap.Lines(t, widths[i], standard.NoteHeight, bold))];
+
+    private IEnumerable<BlockRow> Row(IReadOnlyList<string>[] lines, TableColumns columns, bool bold)
     {
-        var lines = texts.Select((t, i) => TextWrap.Lines(t, columns.Widths[i], standard.NoteHeight, bold)).ToArray();
+        double used = columns.Widths.Sum() + (columns.Gap * (columns.Widths.Length - 1));
         return LongRows.Pieces(lines.Max(l => l.Count)).Select(piece =>
         {
             var parts = lines.Select(l => LongRows.Of(l, piece)).ToArray();
@@ -181,7 +207,7 @@ internal sealed class MeasuredTable
                 }
             })
             {
-                Used = columns.Widths.Sum() + (columns.Gap * (columns.Widths.Length - 1)),
+                Used = used,
             };
         });
     }

@@ -27,41 +27,54 @@ internal sealed record Arrangement(
     /// <param name="blocksOf">The text for columns of a width.</param>
     public FlowedText Flow(Func<double, IReadOnlyList<ColumnBlock>> blocksOf)
     {
-        var blocks = blocksOf(ColumnWidth);
-        if (Side is not { } narrowest)
-        {
-            return TextFlow.Of(blocks, Views.Columns(ColumnWidth), Whole, Air, MostPages);
-        }
-
-        var sides = Views.Sides(narrowest);
-        var beside = new SideText(sides, blocksOf, Air);
-        var flowed = TextFlow.Of(
-            blocks.Where((_, i) => !beside.Taken.Contains(i)), Views.Columns(ColumnWidth, sides, beside.Pages), Whole, Air, MostPages);
-        return flowed with
+        var beside = Side is { } narrowest ? new SideText(Views.Sides(narrowest), blocksOf, Air) : null;
+        var flowed = Flow(blocksOf(ColumnWidth), beside, MostPages, []);
+        return beside is null ? flowed : flowed with
         {
             Rows = [.. flowed.Rows.Concat(beside.Rows).OrderBy(r => r.Page)],
-            Pages = Math.Max(flowed.Pages, beside.Pages.Select(p => p + 1).DefaultIfEmpty(0).Max()),
+            Pages = Math.Max(flowed.Pages, beside.AfterLast),
         };
     }
 
-    /// <summary>How good it is: few pages, and none with much blank paper. Less is better.</summary>
-    public double Cost(FlowedText text)
+    /// <summary>The text that does not stand beside the views.</summary>
+    /// <param name="blocks">All text for columns of this width.</param>
+    /// <param name="beside">What stands beside the views; null for nothing.</param>
+    /// <param name="mostPages">More of them are not tried.</param>
+    /// <param name="rows">Takes the rows of the answer.</param>
+    public FlowedText Flow(IReadOnlyList<ColumnBlock> blocks, SideText? beside, int mostPages, List<PlacedRow> rows)
+        => beside is null
+            ? TextFlow.Of(blocks, Views.Columns(ColumnWidth), Whole, Air, mostPages, rows)
+            : TextFlow.Of(
+                blocks.Where((_, i) => !beside.Taken.Contains(i)), Views.Columns(ColumnWidth, beside.Columns, beside.Pages), Whole, Air,
+                mostPages, rows);
+
+    /// <summary>How good it is: few pages, and none with much blank paper. Less is better, and a page never costs less than 1.</summary>
+    /// <param name="text">Without what stands beside the views.</param>
+    /// <param name="beside">What stands beside the views; null for nothing.</param>
+    /// <param name="enough">From here on the answer may be any figure above it.</param>
+    public double Cost(FlowedText text, SideText? beside, double enough)
     {
-        int pages = Math.Max(1, Math.Max(Views.Pages.Count, text.Pages));
+        int pages = Math.Max(Math.Max(1, Views.Pages.Count), Math.Max(text.Pages, beside?.AfterLast ?? 0));
         double cost = 0;
-        int row = 0;
-        for (int page = 0; page < pages; page++)
+        var (row, side) = (0, 0);
+        for (int page = 0; page < pages && cost < enough; page++)
         {
             var ink = Views.Ink(page);
-            for (; row < text.Rows.Count && text.Rows[row].Page == page; row++)
-            {
-                var placed = text.Rows[row];
-                ink.Add(PaperBox.At(placed.At, Math.Min(placed.Width, placed.Row.Used), placed.Row.Height + Air));
-            }
-
+            Take(ink, text.Rows, ref row, page);
+            Take(ink, beside?.Rows ?? [], ref side, page);
             cost += 1 + ink.Blank + (TooBlank * Math.Max(0, ink.Blank - MostBlank));
         }
 
         return cost;
+    }
+
+    /// <summary>The ink of the rows of one page, of which <paramref name="next"/> is the first.</summary>
+    private void Take(InkEstimate ink, IReadOnlyList<PlacedRow> rows, ref int next, int page)
+    {
+        for (; next < rows.Count && rows[next].Page == page; next++)
+        {
+            var placed = rows[next];
+            ink.Add(PaperBox.At(placed.At, Math.Min(placed.Width, placed.Row.Used), placed.Row.Height + Air));
+        }
     }
 }

@@ -28,6 +28,9 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     /// <summary>The same of a row with a short text on three lines or more; own choice.</summary>
     private const double ForBroken = 0.08;
 
+    /// <summary>What differs by less is as good.</summary>
+    private const double Better = 1e-9;
+
     /// <summary>Paper between rows, mm: more of it where the last page would stay half blank; own choice.</summary>
     private static readonly double[] Airs = [0, 0.8, 1.8, 3];
 
@@ -37,6 +40,7 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
     private readonly DrawingStandard standard = DrawingStandard.For(content.Units);
     private readonly BlockMeasures measures = new(content);
     private readonly Dictionary<(double Width, double Height), IReadOnlyList<ColumnBlock>> blocks = [];
+    private readonly List<PlacedRow> tried = [];
     private KeyTable first = new("", [], []);
     private KeyTable last = new("", [], []);
 
@@ -87,27 +91,51 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
 
     private void Try(ViewPages views, ref (Arrangement Arrangement, double Cost)? best, double lead = 0)
     {
-        var large = standard with { NoteHeight = LargeText, SubtitleHeight = LargeTitle };
-        foreach (var text in (DrawingStandard[])[standard, large])
+        foreach (var text in (DrawingStandard[])[standard, standard with { NoteHeight = LargeText, SubtitleHeight = LargeTitle }])
         {
             double narrowest = NarrowestSide * text.NoteHeight / standard.NoteHeight;
-            double?[] sides = views.Sides(narrowest).Any(s => s is not null) ? [null, narrowest] : [null];
+            var columns = views.Sides(narrowest);
+
+            // What stands beside the views is the same for columns of any width under them.
+            var beside = columns.Any(c => c is not null)
+                ? Airs.ToDictionary(a => a, a => new SideText(columns, width => Blocks(width, text), a)) : [];
             foreach (double width in Widths(views, text.NoteHeight / standard.NoteHeight))
             {
-                double tight = Blocks(width, text).Sum(b => (b.IsTight ? TooTight : 0) + (b.Broken * ForBroken));
-                foreach (double? side in sides)
+                if (best is { } known && !MayBeat(known.Cost, lead))
                 {
-                    foreach (var (whole, air) in Ways)
-                    {
-                        var arrangement = new Arrangement(views, width, text, whole, air, side);
-                        var flow = Flow(arrangement);
-                        double cost = flow.Complete ? arrangement.Cost(flow) + lead + tight : double.PositiveInfinity;
-                        if (best is null || cost < best.Value.Cost - 1e-9)
-                        {
-                            best = (arrangement, cost);
-                        }
-                    }
+                    return;
                 }
+
+                double tight = Blocks(width, text).Sum(b => (b.IsTight ? TooTight : 0) + (b.Broken * ForBroken));
+                foreach (var (whole, air) in Ways)
+                {
+                    TryOne(new Arrangement(views, width, text, whole, air), null, ref best, lead + tight);
+                }
+
+                foreach (var (whole, air) in Ways.Where(w => beside.TryGetValue(w.Air, out var side) && side.Taken.Count > 0))
+                {
+                    TryOne(new Arrangement(views, width, text, whole, air, narrowest), beside[air], ref best, lead + tight);
+                }
+            }
+        }
+
+        // A page never costs less than 1.
+        bool MayBeat(double cost, double more) => Math.Max(1, views.Pages.Count) + more < cost - Better;
+
+        void TryOne(Arrangement arrangement, SideText? side, ref (Arrangement Arrangement, double Cost)? best, double more)
+        {
+            double limit = best is { } known ? known.Cost - Better - more : double.PositiveInfinity;
+            if (best is { } b && !MayBeat(b.Cost, more))
+            {
+                return;
+            }
+
+            int most = (int)Math.Min(Arrangement.MostPages, limit);
+            var flow = arrangement.Flow(Blocks(arrangement.ColumnWidth, arrangement.Text), side, most, tried);
+            double cost = flow.Complete ? arrangement.Cost(flow, side, limit) : double.PositiveInfinity;
+            if (best is null || cost < limit)
+            {
+                best = (arrangement, cost + more);
             }
         }
     }

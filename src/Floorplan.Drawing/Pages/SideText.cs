@@ -18,6 +18,7 @@ internal sealed class SideText
     /// <param name="air">Paper between two rows, mm.</param>
     public SideText(IReadOnlyList<PaperBox?> columns, Func<double, IReadOnlyList<ColumnBlock>> blocksOf, double air)
     {
+        Columns = columns;
         for (int page = 0; page < columns.Count; page++)
         {
             if (columns[page] is { } column)
@@ -27,10 +28,16 @@ internal sealed class SideText
         }
     }
 
+    /// <summary>Of each page with views.</summary>
+    public IReadOnlyList<PaperBox?> Columns { get; }
+
     public IReadOnlyList<PlacedRow> Rows => rows;
 
     /// <summary>Which blocks stand here, from 0.</summary>
     public IReadOnlySet<int> Taken => taken;
+
+    /// <summary>How many pages there are up to the last that has text here.</summary>
+    public int AfterLast { get; private set; }
 
     /// <summary>Which pages have such a column with text in it, from 0.</summary>
     public IReadOnlySet<int> Pages => pages;
@@ -41,21 +48,33 @@ internal sealed class SideText
         for (int i = 0; i < blocks.Count; i++)
         {
             var block = blocks[i];
-            BlockRow[] all = [block.Title, .. block.Head is { } head ? [head] : Array.Empty<BlockRow>(), .. block.Rows];
-            if (taken.Contains(i) || block.IsTight || block.Broken > 0 || down + all.Sum(r => r.Height + air) - air > column.Height)
+            double height = block.HeadHeight + block.RowHeight + (air * (block.Rows.Count + (block.Head is null ? 0 : 1)));
+            if (taken.Contains(i) || block.IsTight || block.Broken > 0 || down + height > column.Height)
             {
                 continue;
             }
 
-            foreach (var row in all)
+            Put(block.Title);
+            if (block.Head is { } head)
             {
-                rows.Add(new PlacedRow(page, new PaperPoint(column.Left, column.Top + down), column.Width, row));
-                down += row.Height + air;
+                Put(head);
+            }
+
+            foreach (var row in block.Rows)
+            {
+                Put(row);
             }
 
             down += TextFlow.BlockGap;
             taken.Add(i);
             pages.Add(page);
+            AfterLast = page + 1;
+        }
+
+        void Put(BlockRow row)
+        {
+            rows.Add(new PlacedRow(page, new PaperPoint(column.Left, column.Top + down), column.Width, row));
+            down += row.Height + air;
         }
     }
 }

@@ -5,7 +5,7 @@ namespace Floorplan.Drawing.Pages;
 
 /// <summary>A row of text and where it stands.</summary>
 /// <param name="Page">From 0.</param>
-internal sealed record PlacedRow(int Page, PaperPoint At, double Width, BlockRow Row);
+internal readonly record struct PlacedRow(int Page, PaperPoint At, double Width, BlockRow Row);
 
 /// <param name="Pages">How many pages have text or come before text.</param>
 /// <param name="Complete">False when more pages than allowed would be needed.</param>
@@ -26,27 +26,32 @@ internal sealed class TextFlow
     private readonly Func<int, IReadOnlyList<PaperBox>> columnsOf;
     private readonly double air;
     private readonly int mostPages;
-    private readonly List<PlacedRow> rows = [];
+    private readonly double tallestAfter;
+    private readonly List<PlacedRow> rows;
     private IReadOnlyList<PaperBox> columns;
     private int page;
     private int column;
     private double down;
 
-    private TextFlow(Func<int, IReadOnlyList<PaperBox>> columnsOf, double air, int mostPages)
+    private TextFlow(Func<int, IReadOnlyList<PaperBox>> columnsOf, double air, int mostPages, List<PlacedRow> rows)
     {
-        (this.columnsOf, this.air, this.mostPages) = (columnsOf, air, mostPages);
+        (this.columnsOf, this.air, this.mostPages, this.rows) = (columnsOf, air, mostPages, rows);
         columns = columnsOf(0);
+        tallestAfter = columnsOf(int.MaxValue).Max(c => c.Height);
     }
 
     /// <param name="columnsOf">The columns of each page, from 0; pages after those with views are all alike.</param>
     /// <param name="air">Paper between two rows, mm.</param>
     /// <param name="whole">Keeps blocks whole where a later column holds them whole.</param>
+    /// <param name="rows">Takes the rows in place of what it held: a list that is large already saves time.</param>
     public static FlowedText Of(
-        IEnumerable<ColumnBlock> blocks, Func<int, IReadOnlyList<PaperBox>> columnsOf, bool whole, double air, int mostPages)
+        IEnumerable<ColumnBlock> blocks, Func<int, IReadOnlyList<PaperBox>> columnsOf, bool whole, double air, int mostPages,
+        List<PlacedRow> rows)
     {
-        var flow = new TextFlow(columnsOf, air, mostPages);
+        rows.Clear();
+        var flow = new TextFlow(columnsOf, air, mostPages, rows);
         bool complete = blocks.All(b => flow.Fill(b, whole));
-        return new FlowedText(flow.rows, flow.rows.Count == 0 ? 0 : flow.rows[^1].Page + 1, complete);
+        return new FlowedText(rows, rows.Count == 0 ? 0 : rows[^1].Page + 1, complete);
     }
 
     private double Room => column < columns.Count ? columns[column].Height - down : 0;
@@ -97,7 +102,7 @@ internal sealed class TextFlow
     {
         int left = block.Rows.Count - row;
         double together = Tall(block, row, left < 2 * FewestRows ? left : FewestRows);
-        double most = columnsOf(mostPages).Max(c => c.Height) - block.HeadHeight - (2 * air);
+        double most = tallestAfter - block.HeadHeight - (2 * air);
         return together <= most ? together : Tall(block, row, 1);
     }
 
@@ -106,10 +111,19 @@ internal sealed class TextFlow
         => Tall(block, row, block.Rows.Count - row == FewestRows && row >= FewestRows ? FewestRows : 1);
 
     private double Tall(ColumnBlock block, int row, int rows)
-        => block.Rows.Skip(row).Take(rows).Sum(r => r.Height + air) - air;
+        => block.HeightOf(row, rows) + ((Math.Min(rows, block.Rows.Count - row) - 1) * air);
 
     /// <summary>Of this page and of pages without views, which come at last.</summary>
-    private double TallestColumn() => columns.Skip(column + 1).Concat(columnsOf(mostPages)).Max(c => c.Height);
+    private double TallestColumn()
+    {
+        double tallest = tallestAfter;
+        for (int i = column + 1; i < columns.Count; i++)
+        {
+            tallest = Math.Max(tallest, columns[i].Height);
+        }
+
+        return tallest;
+    }
 
     private void Put(BlockRow row)
     {
