@@ -1,4 +1,5 @@
 using Floorplan.Sizing.LightAndAir;
+using Floorplan.Sizing.LightAndAir.Lamps;
 using Floorplan.Sizing.LightAndAir.Rooms;
 using Floorplan.Sizing.Sizes;
 
@@ -8,6 +9,7 @@ namespace Floorplan.Sizing;
 public sealed partial class PlanFacts
 {
     private IReadOnlyDictionary<string, RoomLight>? light;
+    private IReadOnlyDictionary<string, RoomLamps>? lamps;
     private IReadOnlyDictionary<string, RoomAir>? air;
     private IReadOnlyList<HotTank>? hotTanks;
     private Told<SizedSubject>? airSizes;
@@ -15,6 +17,9 @@ public sealed partial class PlanFacts
 
     /// <summary>By the id of the room.</summary>
     public IReadOnlyDictionary<string, RoomLight> Light => Once(ref light, RoomLight.Of);
+
+    /// <summary>By the id of the room: lamps that the plan says, or that the light it says needs.</summary>
+    public IReadOnlyDictionary<string, RoomLamps> Lamps => Once(ref lamps, RoomLamps.Of);
 
     /// <summary>By the id of the room; every room has one.</summary>
     public IReadOnlyDictionary<string, RoomAir> Air => Once(ref air, RoomAir.Of);

@@ -31,7 +31,7 @@ public static class RelatedRules
         ["eyewash-too-far", "hand-sink-too-far"],
         ["panel-space", "outlet-unprotected", "switch-out-of-reach"],
         ["circuit-overloaded", "voltage-mismatch", "voltage-drop", "panel-too-small"],
-        ["light-missing", "too-dark"],
+        ["light-missing", "too-dark", "lamps-too-few"],
         ["exit-too-far", "one-exit-only", "exit-door-narrow", "exit-locks-in", "step-at-door", "aisle-too-narrow"],
         ["cuts-frame", "openings-too-close", "wall-cut-too-much", "hot-work-near-lining"],
         ["floor-overloaded", "too-heavy", "axle-overloaded", "hitch-load", "too-wide-for-road"],

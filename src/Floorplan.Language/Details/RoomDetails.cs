@@ -55,6 +55,12 @@ public static class RoomDetails
     public static Detail<QuantitySyntax> Light { get; } = Forms.Quantity(
         "light", "its light level", "a light level", [QuantityKind.Illuminance], "light 221 lux", "light 543 lux");
 
+    public static Detail<LampsSyntax> Lamps { get; } = new(
+        "lamps",
+        "its lamps: how many, the light that one gives, and what one draws",
+        ["lamps 6 x 4100 lm 35 W", "lamps 4 x 3100 lm"],
+        LampsOf);
+
     public static Detail<WordSyntax> Washed { get; } = new(
         "washed down",
         "the floor is hosed, or it is not",
@@ -75,7 +81,19 @@ public static class RoomDetails
         Clashes = (a, b) => a.Any(f => b.Any(g => g.Surface.Text == f.Surface.Text)),
     };
 
-    public static IReadOnlyList<Detail> All { get; } = [Slice, Area, Place, Keep, Cooling, Light, Washed, Finish];
+    public static IReadOnlyList<Detail> All { get; } = [Slice, Area, Place, Keep, Cooling, Light, Lamps, Washed, Finish];
+
+    private static LampsSyntax? LampsOf(Cursor c)
+    {
+        if (c.Whole("how many lamps", 1, Bounds.MostLamps) is not { } count || !c.Expect("x")
+            || c.Quantity("the light that one gives", QuantityKind.LuminousFlux) is not { } flux)
+        {
+            return null;
+        }
+
+        var power = c.AtNumber ? c.Quantity("what one draws", QuantityKind.Power) : null;
+        return new LampsSyntax((int)count.Value, flux, power);
+    }
 
     private static SliceSyntax? SliceOf(Cursor c)
     {

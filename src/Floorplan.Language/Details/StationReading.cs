@@ -207,7 +207,8 @@ internal static class StationReading
 
             var phase = kind.Text == "power" && (c.IsWord("single-phase") || c.IsWord("three-phase")) ? c.Word("how many phases") : null;
             var at = c.Try("at") ? c.Quantity("a temperature or pressure", QuantityKind.Temperature, QuantityKind.Pressure) : null;
-            needs.Add(new NeedSyntax(kind, amounts, at, start.To(c.Before)) { Phase = phase });
+            bool fill = kind.Text is "cold" or "hot" && c.Try("to") && c.Expect("fill");
+            needs.Add(new NeedSyntax(kind, amounts, at, start.To(c.Before)) { Phase = phase, IsToFill = fill });
         }
         while (c.NextInList(n => n.Kind == TokenKind.Word));
         return needs;

@@ -34,6 +34,9 @@ public static class Bounds
     /// <summary>On one site.</summary>
     public const int MostToilets = 100;
 
+    /// <summary>In one room.</summary>
+    public const int MostLamps = 10_000;
+
     /// <summary>The smallest picture, 1:n.</summary>
     public const int SmallestScale = 1000;
 

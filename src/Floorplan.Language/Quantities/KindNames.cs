@@ -24,6 +24,7 @@ public static class KindNames
         QuantityKind.Pressure => "a pressure",
         QuantityKind.Money => "a price",
         QuantityKind.Force => "a force",
+        QuantityKind.LuminousFlux => "the light of a lamp",
         _ => "a speed",
     };
 }

@@ -65,6 +65,7 @@ public enum Measure
 
     /// <summary>lux.</summary>
     Illuminance,
+    LuminousFlux,
 
     /// <summary>Pa.</summary>
     Pressure,

@@ -35,6 +35,7 @@ public static class PrintedUnits
         [Measure.Voltage] = Everywhere(new("V", "V", 1, 0)),
         [Measure.Current] = Everywhere(new("A", "A", 1, 1)),
         [Measure.Illuminance] = (new("lux", "lux", 1, 0), new("fc", "fc", 1 / SquareFoot, 1)),
+        [Measure.LuminousFlux] = Everywhere(new("lm", "lm", 1, 0)),
         [Measure.Pressure] = (new("bar", "bar", 100_000, 2), new("psi", "psi", InchPound.PascalsPerPoundPerSquareInch, 1)),
         [Measure.SurfacePressure] = (new("kPa", null, Kilo, 2), new("lb/sq ft", null, InchPound.PascalsPerPoundPerSquareInch / 144, 1)),
         [Measure.WindSpeed] = (new("m/s", "m/s", 1, 1), new("mph", "mph", InchPound.MetresPerSecondOfMilePerHour, 0)),

@@ -23,4 +23,5 @@ public enum QuantityKind
     Money,
     Speed,
     Force,
+    LuminousFlux,
 }

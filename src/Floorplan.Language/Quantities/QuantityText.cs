@@ -184,6 +184,7 @@ public static class QuantityText
         QuantityKind.Temperature => Measure.Temperature,
         QuantityKind.Power => Measure.Heat,
         QuantityKind.Illuminance => Measure.Illuminance,
+        QuantityKind.LuminousFlux => Measure.LuminousFlux,
         QuantityKind.Pressure => Measure.Pressure,
         QuantityKind.Speed => Measure.Speed,
         _ => null,

@@ -37,6 +37,7 @@ public static class UnitTable
         .. Scaled(QuantityKind.Voltage, ("V", 1)),
         .. Scaled(QuantityKind.Current, ("A", 1)),
         .. Scaled(QuantityKind.Illuminance, ("lux", 1), ("lx", 1), ("fc", 1 / (Foot * Foot))),
+        .. Scaled(QuantityKind.LuminousFlux, ("lm", 1)),
         .. Scaled(QuantityKind.Ratio, ("%", 0.01)),
         .. Scaled(QuantityKind.Area, ("m2", 1), ("ft2", Foot * Foot)),
         .. Scaled(QuantityKind.Pressure, ("bar", 100_000), ("kPa", 1000), ("psi", InchPound.PascalsPerPoundPerSquareInch)),

@@ -34,6 +34,9 @@ public sealed record Room
     /// <summary>Light in lux; null when not said.</summary>
     public double? Lux { get; init; }
 
+    /// <summary>Null when not said.</summary>
+    public SaidLamps? Lamps { get; init; }
+
     /// <summary>
     /// Washed down with a hose: true unless the plan says otherwise for dirty and clean rooms, false for the others. It says nothing of
     /// drains.

@@ -15,6 +15,7 @@ internal static class NeedReading
         return new Need(kind, amount, need.At?.Value ?? voltage, need.Span)
         {
             Others = [.. amounts.Where(a => a != amount && a != voltage)],
+            IsToFill = need.IsToFill,
             Phases = need.Phase?.Text switch { "single-phase" => 1, "three-phase" => 3, _ => null },
         };
     }

@@ -179,6 +179,9 @@ public sealed record Need(NeedKind Kind, Quantity? Amount, Quantity? At, SourceS
     /// <summary>Phases of the power: 1 or 3; null when not said.</summary>
     public int? Phases { get; init; }
 
+    /// <summary>Water runs only until the thing is full.</summary>
+    public bool IsToFill { get; init; }
+
     /// <summary>As a plan writes it: <c>hot 4 L/min at 60 C</c>, <c>power 1.5 kW at 230 V three-phase</c>.</summary>
     public string Print(UnitSystem units)
     {
@@ -186,6 +189,7 @@ public sealed record Need(NeedKind Kind, Quantity? Amount, Quantity? At, SourceS
         parts.AddRange(new[] { Amount }.OfType<Quantity>().Concat(Others).Select(a => QuantityText.Of(a, units)));
         parts.Add(At is { } at ? $"at {QuantityText.Of(at, units)}" : "");
         parts.Add(Phases switch { 1 => "single-phase", 3 => "three-phase", _ => "" });
+        parts.Add(IsToFill ? "to fill" : "");
         return string.Join(' ', parts.Where(p => p.Length > 0));
     }
 }

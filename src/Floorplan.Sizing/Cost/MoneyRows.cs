@@ -13,7 +13,7 @@ internal static class MoneyRows
         var build = Total("cost to build", "cost of", money.Build);
         if (build is { } built)
         {
-            rows.Add(SizeRow.Of("to build", built.Figure, FormattableString.Invariant($"{money.Build.Count} lines that have a rate")));
+            rows.Add(SizeRow.Of("to build", built.Figure, QuantityText.Count(money.Build.Count, "line") + " of what is built"));
         }
 
         var crew = Total("cost of the crew a day", "daily cost of", money.Crew);

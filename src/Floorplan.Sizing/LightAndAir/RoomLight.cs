@@ -1,12 +1,16 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Text;
+using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Model.Services;
 using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.LightAndAir;
 
-/// <summary>The light that the plan gives a room, in a <c>light</c> statement or in the room itself: the brightest of several.</summary>
+/// <summary>
+/// The light that the plan gives a room, in a <c>light</c> statement or in the room itself: the brightest of several; where it says lamps
+/// only, what they give.
+/// </summary>
 /// <param name="SaidAt">Where the plan says it.</param>
 public sealed record RoomLight(Room Room, Figure Level, SourceSpan SaidAt)
 {
@@ -15,7 +19,18 @@ public sealed record RoomLight(Room Room, Figure Level, SourceSpan SaidAt)
     /// <summary>By the id of the room; rooms whose light the plan does not say are left out.</summary>
     public static IReadOnlyDictionary<string, RoomLight> Of(PlanFacts facts)
     {
-        var plan = facts.Plan;
+        var lit = new Dictionary<string, RoomLight>(Said(facts.Plan), StringComparer.Ordinal);
+        foreach (var lamps in facts.Lamps.Values.Where(l => l.Asked is null))
+        {
+            lit.TryAdd(lamps.Room.Id, new RoomLight(lamps.Room, lamps.Reached, lamps.Room.Span));
+        }
+
+        return lit;
+    }
+
+    /// <summary>Of those rooms that say a level.</summary>
+    internal static IReadOnlyDictionary<string, RoomLight> Said(Plan plan)
+    {
         var lamps = plan.Services.OfType<Light>().Where(s => s is { Room: not null, Amount: not null }).ToLookup(s => s.Room!.Id);
         var lit = new Dictionary<string, RoomLight>(StringComparer.Ordinal);
         foreach (var room in plan.Rooms)

@@ -32,6 +32,7 @@ public sealed class PowerLightAirSheet : Sheet
             [
                 new StationLayer(plan, StationLook.NumberOnly),
                 new PanelSpaceLayer(request.Facts),
+                new LampLayer(request.Facts),
                 new WallLayer(plan),
                 new OpeningLayer(plan),
                 new ServiceLayer(plan, ServiceSheet.Power),
@@ -80,5 +81,9 @@ public sealed class PowerLightAirSheet : Sheet
         }
 
         yield return "Light is the level at the height of the work.";
+        if (facts.Lamps.Count > 0)
+        {
+            yield return "Lamps are drawn where even rows put them: the electrician moves them clear of ducts, pipes and hatches.";
+        }
     }
 }

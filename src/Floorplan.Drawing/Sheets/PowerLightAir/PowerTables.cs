@@ -8,6 +8,7 @@ using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Sizing;
 using Floorplan.Sizing.Power.Circuits;
+using Floorplan.Sizing.LightAndAir.Lamps;
 using Floorplan.Sizing.Uses;
 using Floorplan.Sizing.Working;
 
@@ -73,16 +74,22 @@ internal static class PowerTables
 
     public static KeyTable Rooms(PlanFacts facts) => new(
         "Light and air by room",
-        ["Room", "Light", "Air in", "Air out", "Volume", "Changes"],
+        ["Room", "Light", "Lamps", "Air in", "Air out", "Volume", "Changes"],
         [.. facts.Air.Values.Select(a => (IReadOnlyList<Cell>)
         [
             a.Room.Label,
             facts.Light.GetValueOrDefault(a.Room.Id) is { } lit ? lit.Level : "not said",
+            facts.Lamps.GetValueOrDefault(a.Room.Id) is { } lamps ? Lamps(lamps, facts.Plan.Units) : "",
             Flow(a.In, a.HasSupply),
             Flow(a.Out, a.HasExhaust),
             a.Volume,
             a.Changes is { } changes ? changes : "",
         ])]);
+
+    /// <summary><c>4 of 4000 lm</c>; proposed ones say so.</summary>
+    private static string Lamps(RoomLamps lamps, UnitSystem units)
+        => $"{QuantityText.Plain(lamps.Count.Value, 0)} of {QuantityText.Of(lamps.Flux, Measure.LuminousFlux, units)}"
+            + (lamps.IsSaid ? "" : ", proposed");
 
     /// <summary><c>yes</c> for a fan without a figure, empty without a fan.</summary>
     private static Cell Flow(Figure? flow, bool hasFan) => flow is not null ? flow : hasFan ? "yes" : "";

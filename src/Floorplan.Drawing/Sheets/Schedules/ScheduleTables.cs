@@ -75,8 +75,11 @@ internal static class ScheduleTables
     }
 
     public static KeyTable Connections(PlanFacts facts) => new(
-        "Connections to outside, all uses at once",
-        ["What", "Uses", "Together", "Uses without a figure"],
+        "Connections to outside",
+        ["What", "Uses", "All at once", "Without a figure", "To order"],
         [.. facts.Connections.Select(c => (IReadOnlyList<Cell>)
-            [c.Name, c.Uses, c.Together is { } sum ? sum : "", c.NotSaid > 0 ? FormattableString.Invariant($"{c.NotSaid}") : ""])]);
+        [
+            c.Name, c.Uses, c.Together is { } sum ? sum : "", c.NotSaid > 0 ? FormattableString.Invariant($"{c.NotSaid}") : "",
+            string.Join("; ", ConnectionSize.Of(c.Kind, facts)),
+        ])]);
 }

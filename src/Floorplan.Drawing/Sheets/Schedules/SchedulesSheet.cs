@@ -28,8 +28,8 @@ public sealed class SchedulesSheet : Sheet
             [
                 "Numbers and marks are those of sheet 1.",
                 TapeWords.Note(Tape.For(plan.Units)),
-                "Connections: every use open or running at once, as written in the plan. What is used together, and the size of pipes "
-                    + "and cables, is worked out by the plumber and the electrician.",
+                "Connections: all at once counts every use as written in the plan. What to order is worked out on sheets 4 and 5; licensed "
+                    + "trades confirm it.",
                 "Empty cells: the plan does not say.",
                 .. OpeningKeyTable.Marks(plan) is { } marks ? [marks] : Array.Empty<string>(),
                 "Weights: linings, floor and partitions are of what the plan says, or of what the table says. Openings are not taken off "

@@ -4,17 +4,18 @@ using Floorplan.Drawing.Labels;
 using Floorplan.Drawing.Scene;
 using Floorplan.Drawing.Symbols;
 using Floorplan.Drawing.Views;
-using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax;
-using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Model.Stations;
+using Floorplan.Sizing;
 
 namespace Floorplan.Drawing.Sheets.WaterAndDrainage;
 
 /// <summary>Runs as diagrams, lettered along their length: cold, hot, waste, and which way each drain leaves.</summary>
-public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLayer(plan)
+public sealed class PipeLayer(PlanFacts facts, IReadOnlyList<PipeRun> runs) : PlanLayer(facts.Plan)
 {
+    private readonly PipeSizes sizes = new(facts);
+
     /// <summary>A run is lettered at least this often on paper, mm.</summary>
     private const double LetterEvery = 60;
 
@@ -61,7 +62,7 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
             var lines = PipePaths.Of(run, canvas.Transform);
             for (int i = 0; i < lines.Count; i++)
             {
-                var (from, to, trunk) = lines[i];
+                var (from, to, trunk, use) = lines[i];
                 brush.Line(from, to, look.Pen);
                 if (!trunk)
                 {
@@ -69,9 +70,9 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
                     brush.Disc(to, EndDot);
                 }
 
-                Letter(canvas, look, trunk && run.Kind != NeedKind.Drain
-                    ? Letters(look, run.Point)
-                    : look.Letters, from, to, FormattableString.Invariant($"{group}:{i}"), group);
+                string letters = use is not null ? Letters(look, sizes.Of(run.Kind, run.Point, use))
+                    : trunk && run.Kind != NeedKind.Drain ? Letters(look, sizes.Of(run.Kind, run.Point)) : look.Letters;
+                Letter(canvas, look, letters, from, to, FormattableString.Invariant($"{group}:{i}"), group);
             }
         }
 
@@ -100,14 +101,11 @@ public sealed class PipeLayer(Plan plan, IReadOnlyList<PipeRun> runs) : PlanLaye
         var brush = canvas.Brush(Layers.Drainage, group, Band.Flow);
         brush.Line(from, tip - PaperShapes.Times(direction, HeadLength * 0.8), look.Pen);
         ArrowheadSymbol.Filled(brush, tip, direction, HeadLength);
-        Letter(canvas, look, Letters(look, drain), from, tip, group, group);
+        Letter(canvas, look, Letters(look, sizes.Of(drain)), from, tip, group, group);
     }
 
-    /// <summary>
-    /// What it carries, and its size where the plan says it: <c>CW 20</c>. That is the size at the point; branches are the plumber's.
-    /// </summary>
-    private string Letters(PipeLook look, ServicePoint point)
-        => point is ISizedPoint { Size: { } size } ? $"{look.Letters} {QuantityText.Bought(size, Plan.Units)}" : look.Letters;
+    /// <summary>What it carries, and its size: <c>CW 20</c>.</summary>
+    private static string Letters(PipeLook look, string size) => size.Length > 0 ? $"{look.Letters} {size}" : look.Letters;
 
     private static void Letter(PlanCanvas canvas, PipeLook look, string letters, PaperPoint from, PaperPoint to, string id, string group)
     {

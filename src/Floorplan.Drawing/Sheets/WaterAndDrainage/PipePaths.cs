@@ -18,17 +18,18 @@ internal static class PipePaths
     /// <summary>A branch ends this far inside the outline of what it serves.</summary>
     private const double Inside = 1.2;
 
-    public static IReadOnlyList<(PaperPoint From, PaperPoint To, bool Trunk)> Of(PipeRun run, PlanTransform transform)
+    /// <summary>A branch has the station that it runs to.</summary>
+    public static IReadOnlyList<(PaperPoint From, PaperPoint To, bool Trunk, Station? Use)> Of(PipeRun run, PlanTransform transform)
     {
         var point = transform.ToPaper(run.Point.At);
         bool alongX = run.Point.Wall?.RunsEastWest() ?? true;
         int lane = run.Kind switch { NeedKind.ColdWater => 2, NeedKind.HotWater => 3, _ => 0 };
         var into = run.Point.Wall is { } wall ? wall.Opposite().Direction() : new PaperPoint(0, 0);
         var start = point + PaperShapes.Times(into, lane * Lane);
-        var lines = new List<(PaperPoint, PaperPoint, bool)>();
+        var lines = new List<(PaperPoint, PaperPoint, bool, Station?)>();
         if (start != point)
         {
-            lines.Add((point, start, false));
+            lines.Add((point, start, false, null));
         }
 
         double low = alongX ? start.X : start.Y;
@@ -47,7 +48,7 @@ internal static class PipePaths
             double end = trunk < near ? Math.Min(near + Inside, far) : trunk > far ? Math.Max(far - Inside, near) : trunk;
             if (end != trunk)
             {
-                lines.Add(alongX ? (new(at, trunk), new(at, end), false) : (new(trunk, at), new(end, at), false));
+                lines.Add(alongX ? (new(at, trunk), new(at, end), false, use) : (new(trunk, at), new(end, at), false, use));
             }
         }
 
@@ -56,12 +57,12 @@ internal static class PipePaths
         return lines;
     }
 
-    private static void AddTrunk(List<(PaperPoint, PaperPoint, bool)> lines, PaperPoint start, double to, bool alongX)
+    private static void AddTrunk(List<(PaperPoint, PaperPoint, bool, Station?)> lines, PaperPoint start, double to, bool alongX)
     {
         var end = alongX ? new PaperPoint(to, start.Y) : new PaperPoint(start.X, to);
         if (end != start)
         {
-            lines.Add((start, end, true));
+            lines.Add((start, end, true, null));
         }
     }
 }

@@ -37,7 +37,7 @@ public sealed class WaterAndDrainageSheet : Sheet
                 new WallLayer(plan),
                 new OpeningLayer(plan),
                 new HoseReachLayer(plan),
-                new PipeLayer(plan, runs),
+                new PipeLayer(facts, runs),
                 new ServiceLayer(plan, ServiceSheet.Water),
                 new LevelLayer(facts),
                 new NeedLayer(facts),
@@ -81,6 +81,11 @@ public sealed class WaterAndDrainageSheet : Sheet
         if (reach.Length > 0)
         {
             yield return "Reaches all the floor of its room, on the way round what stands there: " + string.Join(", ", reach) + ".";
+        }
+
+        if (facts.WaterPiping is not null || facts.DrainLines.Lines.Count > 0)
+        {
+            yield return "Letters along a pipe give its size: as the plan says it, or as worked out in the tables here.";
         }
 
         yield return DatumWords.Note(plan.Shell.Kind);

@@ -29,11 +29,18 @@ public sealed class RoomStatement : Statement
 
     public QuantitySyntax? Light => Value(RoomDetails.Light);
 
+    public LampsSyntax? Lamps => Value(RoomDetails.Lamps);
+
     /// <summary>True for <c>washed down</c>, false for <c>kept dry</c>, null when not said.</summary>
     public bool? WashedDown => Value(RoomDetails.Washed) is { } washed ? washed.Text == "down" : null;
 
     public IReadOnlyList<FinishSyntax> Finishes => [.. Values(RoomDetails.Finish).SelectMany(f => f)];
 }
+
+/// <summary><c>lamps 6 x 4000 lm 36 W</c></summary>
+/// <param name="Flux">Light that one gives.</param>
+/// <param name="Power">What one draws; null when not said.</param>
+public sealed record LampsSyntax(int Count, QuantitySyntax Flux, QuantitySyntax? Power);
 
 /// <param name="To">Null when it could not be read.</param>
 public sealed record SliceSyntax(SliceBoundSyntax From, SliceBoundSyntax? To);

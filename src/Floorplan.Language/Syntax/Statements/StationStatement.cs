@@ -68,6 +68,9 @@ public sealed record NeedSyntax(WordSyntax Kind, IReadOnlyList<QuantitySyntax> A
 {
     /// <summary><c>single-phase</c> or <c>three-phase</c> of power; null when not said.</summary>
     public WordSyntax? Phase { get; init; }
+
+    /// <summary><c>to fill</c>: water that runs only until it is full.</summary>
+    public bool IsToFill { get; init; }
 }
 
 /// <summary><c>clear south 900 "crate trolley"</c></summary>

@@ -11,6 +11,8 @@ internal sealed record RoomFacts(RoomDraft Shape, string Label, HygieneClass Cla
 
     public double? CoolingWatts { get; init; }
 
+    public SaidLamps? Lamps { get; init; }
+
     public double? Lux { get; init; }
 
     public bool? WashedDown { get; init; }

@@ -23,6 +23,7 @@ internal sealed class RoomReader(Reports reports)
             KeepCelsius = statement.Keep is { Value.Unit.Kind: QuantityKind.Temperature } keep ? keep.Value.Base : null,
             CoolingWatts = statement.Cooling is { Value.Unit.Kind: QuantityKind.Power } cooling ? cooling.Value.Base : null,
             Lux = statement.Light is { Value.Unit.Kind: QuantityKind.Illuminance } light ? light.Value.Base : null,
+            Lamps = statement.Lamps is { } lamps ? SaidLamps.Of(lamps) : null,
             WashedDown = statement.WashedDown,
             Finishes = statement.Finishes.GroupBy(f => f.Surface.Text).ToDictionary(g => g.Key, g => g.Last().Text.Text),
         };

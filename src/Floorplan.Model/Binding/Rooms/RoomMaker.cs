@@ -48,6 +48,7 @@ internal sealed class RoomMaker(PlanDraft draft, NameTable names, Reports report
             CarvedFrom = laid.CarvedFrom,
             KeepCelsius = facts.KeepCelsius,
             CoolingWatts = facts.CoolingWatts,
+            Lamps = facts.Lamps,
             Lux = facts.Lux ?? lux,
             WashedDown = facts.WashedDown ?? facts.Class is HygieneClass.Dirty or HygieneClass.Clean,
             Falls = falls,

@@ -1,6 +1,7 @@
 using Floorplan.Language.Details;
 using Floorplan.Language.Quantities;
 using Floorplan.Language.Syntax.Statements;
+using Floorplan.Model.Rooms;
 using Floorplan.Model.Shapes;
 
 namespace Floorplan.Model.Details.Tables;
@@ -24,6 +25,8 @@ internal static class RoomTable
         SaidRows<RoomStatement>.Of(RoomDetails.Keep),
         SaidRows<RoomStatement>.Of(RoomDetails.Cooling),
         SaidRows<RoomStatement>.Of(RoomDetails.Light),
+        SaidRows<RoomStatement>.Part<LampsSyntax, SaidLamps>(
+            "lamps", RoomDetails.Lamps, SaidLamps.Of, (lamps, units) => lamps.Print(units)),
         SaidRows<RoomStatement>.Part<Language.Syntax.Values.WordSyntax, bool>(
             "floor", RoomDetails.Washed, w => w.Text == "down", (isWashed, _) => isWashed ? "washed down" : "kept dry"),
         new SaidRow<RoomStatement, IReadOnlyList<FinishSyntax>>(

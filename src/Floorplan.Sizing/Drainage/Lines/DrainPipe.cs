@@ -10,6 +10,9 @@ namespace Floorplan.Sizing.Drainage.Lines;
 /// <param name="Units">Drainage fixture units that a building drain of it takes at 1/4 in a foot; 0 where it takes none.</param>
 public sealed record DrainPipe(string Name, double Nominal, double Bore, double Units)
 {
+    /// <summary>Short, for a drawing: <c>3"</c>, <c>DN 100</c>.</summary>
+    public string Mark => (Name.EndsWith(" in", StringComparison.Ordinal) ? Name[..^3] + "\"" : Name).Replace(' ', '\u00A0');
+
     private const double Inch = 25.4;
 
     private static readonly DrainPipe[] Inches =

@@ -12,6 +12,8 @@ internal static class LightSizes
 {
     private const int MostNames = 6;
 
+    private const double FootCandle = 1 / InchPound.SquareMetresPerSquareFoot;
+
     private static readonly Source Sum = new("sum over the rooms", Origin.CommonPractice);
 
     private static readonly string[] Cautions =
@@ -24,26 +26,27 @@ internal static class LightSizes
     public static SizedSubject? Of(PlanFacts facts)
     {
         var plan = facts.Plan;
-        if (facts.Light.Count == 0)
+        if (facts.Light.Count == 0 && facts.Lamps.Count == 0)
         {
             return null;
         }
 
         var w = new Workings(plan.Units);
-        var rooms = plan.Rooms.Where(r => facts.Light.ContainsKey(r.Id)).DistinctBy(r => r.Id)
-            .Select(r => RoomLamps.Of(facts, facts.Light[r.Id], w)).OfType<RoomLamps>().ToList();
+        var rooms = plan.Rooms.DistinctBy(r => r.Id).Select(r => facts.Lamps.GetValueOrDefault(r.Id)).OfType<RoomLamps>().ToList();
         List<SizeRow> rows = rooms.Count == 0 ? [] : [Total(rooms, w)];
         string[] ways = [.. WaysOut(facts)];
         if (ways.Length > 0)
         {
             rows.Add(new SizeRow(
                 "emergency light", Names(ways),
-                $"at least {w.Text(1, Measure.Illuminance)} along the middle of the way out for an hour, EN 1838", null));
+                plan.Head.Code == CodeChoice.Us
+                    ? $"on average {w.Text(FootCandle, Measure.Illuminance)} along the way out for 90 min, NFPA 101, from memory"
+                    : $"at least {w.Text(1, Measure.Illuminance)} along the middle of the way out for an hour, EN 1838", null));
         }
 
         return new SizedSubject("Light", rows)
         {
-            Figures = w.Figures,
+            Figures = [.. rooms.SelectMany(r => r.Figures), .. w.Figures],
             Tables = rooms.Count == 0 ? [] : [Table(rooms, plan.Units)],
             Missing = [.. Missing(facts, rooms)],
             Cautions = Cautions,
@@ -57,9 +60,10 @@ internal static class LightSizes
             "lamps", Figure.WholePlan, count, QuantityKind.Count, QuantityText.Count(count, "lamp"), "sum over the rooms",
             WorkingText.Sum([.. rooms.Select(r => QuantityText.Plain(r.Count.Value, 0))]), Sum,
             [.. rooms.Select(r => FigureInput.Of(r.Count))]);
+        string draws = "together " + w.Text(rooms.Sum(r => r.Power.Value), Measure.Power);
         return SizeRow.Of(
-            "lamps", lamps,
-            $"battens of {RoomLamps.Batten}, own assumption; together " + w.Text(count * RoomLamps.Watts, Measure.Power));
+            "lamps", lamps, rooms.TrueForAll(r => r.IsSaid) ? draws
+                : $"{(rooms.Exists(r => r.IsSaid) ? "where not said, " : "")}battens of {RoomLamps.Batten}, own assumption; {draws}");
     }
 
     private static SizeTable Table(List<RoomLamps> rooms, UnitSystem units) => new(
@@ -67,13 +71,14 @@ internal static class LightSizes
         [
             .. rooms.Select(r => new[]
             {
-                r.Room.Id, r.Level.Text, r.Index.Text, r.Count.Text, FormattableString.Invariant($"{r.Rows} of {r.Each}"),
+                r.Room.Id, r.Asked?.Text ?? "not said", r.Index.Text, r.Count.Text + (r.IsSaid ? ", said" : ""),
+                    FormattableString.Invariant($"{r.Rows} of {r.Each}"),
                 QuantityText.Distance(r.Spacing.Along, units)
                     + (r.Rows > 1 ? $", rows {QuantityText.Distance(r.Spacing.Across, units)}" : ""),
-                r.Reached.Text, QuantityText.Of(r.Count.Value * RoomLamps.Watts, Measure.Power, units),
+                r.Reached.Text, r.Power.Text,
             }),
         ],
-        [.. rooms.SelectMany(r => new[] { r.Level, r.Index, r.Count, r.Reached })]);
+        [.. rooms.SelectMany(r => new[] { r.Asked, r.Index, r.Count, r.Reached, r.Power }.OfType<Figure>())]);
 
     /// <summary>Rooms that people leave the unit by, and those that they work in; own reading of the way out.</summary>
     private static IEnumerable<string> WaysOut(PlanFacts facts)

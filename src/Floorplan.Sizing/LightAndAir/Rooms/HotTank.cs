@@ -4,7 +4,7 @@ using Floorplan.Model.Stations;
 
 namespace Floorplan.Sizing.LightAndAir.Rooms;
 
-/// <summary>A tank of hot water that product stays in: it stands open and steams.</summary>
+/// <summary>A tank of hot water that product goes through: it stands open and steams.</summary>
 /// <param name="Celsius">Of its water.</param>
 /// <param name="Span">Where the plan says the temperature.</param>
 public sealed record HotTank(Station Station, double Celsius, SourceSpan Span)
@@ -21,7 +21,8 @@ public sealed record HotTank(Station Station, double Celsius, SourceSpan Span)
     internal static IReadOnlyList<HotTank> Of(PlanFacts facts) =>
     [
         .. from station in facts.Plan.Stations
-           where station.Stays is not null && station.Role == StationRole.Station
+           where Water.Supply.HoldsWater(station) && station.Role == StationRole.Station
+           where !facts.Uses.By(station, NeedKind.HotWater).All(u => u.Written?.IsToFill == true)
            let hottest = facts.Uses.By(station, NeedKind.HotWater)
                .Where(u => u.At is { Unit.Kind: QuantityKind.Temperature, Base: >= Steams }).MaxBy(u => u.At!.Value.Base)
            where hottest is not null

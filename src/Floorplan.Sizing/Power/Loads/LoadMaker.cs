@@ -106,16 +106,16 @@ internal sealed class LoadMaker(PlanFacts facts, PanelSystem system, Workings wo
     private IEnumerable<PowerLoad> Lamps()
     {
         var switches = plan.Services.OfType<Switch>().Where(s => s.Room is not null && s.Circuit.Length > 0).ToLookup(s => s.Room!.Id);
-        foreach (var light in facts.Light.Values.Where(l => l.Level.Value > 0))
+        foreach (var light in facts.Lamps.Values.Where(l => l.Power.Value > 0))
         {
-            var watts = LampLoad.Of(light, facts.RoomSizes[light.Room.Id].Area, workings);
-            var volts = LoadVolts.Of(null, 1, 0, null, system, plan.Units, light.SaidAt);
+            var watts = light.Power;
+            var volts = LoadVolts.Of(null, 1, 0, null, system, plan.Units, light.Room.Span);
             var current = workings.Of(
                 "current of lamps", light.Room.Id, watts.Value / volts.Volts, Measure.Current, "power / volts",
                 $"{workings.Fine(watts.Value, Measure.Power)} / {volts.Input.Text}", LampSource, FigureInput.Of(watts), volts.Input);
             yield return new PowerLoad(
                 light.Room.Id, "lamps of " + light.Room.Label, PowerLoadKind.Light, volts.Volts, 1, current,
-                LoadCurrent.VoltAmperes("lamps of " + light.Room.Id, current, volts, workings), light.SaidAt)
+                LoadCurrent.VoltAmperes("lamps of " + light.Room.Id, current, volts, workings), light.Room.Span)
             {
                 Room = light.Room,
                 At = light.Room.Bounds.Centre,

@@ -12,11 +12,12 @@ namespace Floorplan.Sizing.Power.Sizes;
 /// <param name="Connected">VA of everything at once.</param>
 /// <param name="Demand">VA of what is on at once, by factors.</param>
 /// <param name="Peak">VA at the busiest moment of the day; null where the day cannot be run.</param>
+/// <param name="Energy">J of a day; null where the day cannot be run.</param>
 /// <param name="Missing">Loads that say no power.</param>
 /// <param name="Figures">In the order in which they are worked out.</param>
 public sealed record PowerDesign(
     IReadOnlyList<PowerLoad> Loads, IReadOnlyList<SizedCircuit> Circuits, IReadOnlyList<SizedPanel> Panels, Figure Connected,
-    Figure Demand, Figure? Peak, GeneratorSize Generator, IReadOnlyList<NotSaid> Missing, IReadOnlyList<Figure> Figures)
+    Figure Demand, Figure? Peak, Figure? Energy, GeneratorSize Generator, IReadOnlyList<NotSaid> Missing, IReadOnlyList<Figure> Figures)
 {
     private static readonly Source SumSource = new("arithmetic: everything at once", Origin.OwnAssumption);
 
@@ -44,6 +45,7 @@ public sealed record PowerDesign(
             p, plan.Head.Code, [.. circuits.Where(c => ReferenceEquals(c.Panel, p))], panels.Count == 1 ? demand : null, workings));
         var peak = DayPeak.Of(facts, loads, workings);
         var generator = GeneratorSize.Of(loads, demand, workings);
-        return new PowerDesign(loads, circuits, sized, connected, demand, peak, generator, missing, workings.Figures);
+        return new PowerDesign(loads, circuits, sized, connected, demand, peak, DayEnergy.Of(facts, loads, workings), generator, missing,
+            workings.Figures);
     }
 }

@@ -41,6 +41,11 @@ internal static class PowerSizes
             yield return SizeRow.Of("highest in the day", peak, "simulated; what is not on the line runs all day");
         }
 
+        if (design.Energy is { } energy)
+        {
+            yield return SizeRow.Of("energy a day", energy, "with hot water and cold rooms, as if all were electric");
+        }
+
         if (design.Panels.MaxBy(p => p.Rating is { } r ? p.Current.Value / r.Value : 0) is { } panel)
         {
             yield return SizeRow.Of("service", panel.Current, Service(panel));

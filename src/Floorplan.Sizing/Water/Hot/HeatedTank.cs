@@ -12,15 +12,8 @@ namespace Floorplan.Sizing.Water.Hot;
 /// <param name="Loss">W while it stands hot.</param>
 public sealed record HeatedTank(Station Station, double Celsius, Figure? HeatUp, Figure? Hours, Figure Loss)
 {
-    /// <summary>Not said at all: what it would have to be to be open and hot. Own choice.</summary>
-    private const double Hot = 40;
-
-    /// <summary>Stations that hold what goes through hot water.</summary>
-    internal static IReadOnlyList<HeatedTank> Of(PlanFacts facts, IReadOnlyList<WaterDraw> draws, HotWaterBasis basis, Workings w) =>
-    [
-        .. draws.Where(d => d is { Station: { } s, HotAt: >= Hot } && Supply.HoldsWater(s) && s.Role == StationRole.Station)
-            .Select(d => Of(facts, d.Station!, d.HotAt!.Value, basis, w)),
-    ];
+    internal static IReadOnlyList<HeatedTank> Of(PlanFacts facts, HotWaterBasis basis, Workings w)
+        => [.. facts.HotTanks.Select(t => Of(facts, t.Station, t.Celsius, basis, w))];
 
     private static HeatedTank Of(PlanFacts facts, Station tank, double celsius, HotWaterBasis basis, Workings w)
     {

@@ -26,8 +26,8 @@ public sealed record HotWaterHour(Figure Litres, string When, Figure Day)
             return null;
         }
 
-        var powers = draws.Where(d => d.Station is not null && d.Hot > 0).ToDictionary(
-            d => d.Id, d => WaterHeat.Power(d.Hot, basis.Taken(d.HotAt) - basis.Cold), StringComparer.Ordinal);
+        var powers = draws.Where(d => d.Station is not null && d.HotRunsOn > 0).ToDictionary(
+            d => d.Id, d => WaterHeat.Power(d.HotRunsOn, basis.Taken(d.HotAt) - basis.Cold), StringComparer.Ordinal);
         if (draws.Any(d => d.Units is { Hot: > 0 } && d.Station!.IsHandSink))
         {
             powers[RunningTimes.HandWash] = WaterHeat.Power(WaterDraw.HandTapFlow * WaterDay.OpenShare, basis.Hands - basis.Cold);

@@ -10,7 +10,8 @@ namespace Floorplan.Sizing.Water.Hot;
 
 /// <summary>Hot water and ice, for the subject and what goes on from it.</summary>
 /// <param name="Hour">Null where the day cannot be run.</param>
-public sealed record HotWaterSized(SizedSubject Subject, HotWaterHour? Hour, SaidHeater Heater)
+/// <param name="Heat">J a day, for hot water and what open tanks lose; null where the day cannot be run.</param>
+public sealed record HotWaterSized(SizedSubject Subject, HotWaterHour? Hour, SaidHeater Heater, Figure? Heat = null)
 {
     /// <summary>A store is heated again in so long, s; own choice.</summary>
     private const double Recovery = 2 * 3600;
@@ -34,7 +35,7 @@ public sealed record HotWaterSized(SizedSubject Subject, HotWaterHour? Hour, Sai
         var basis = HotWaterBasis.Of(facts, water.Draws, water.Network.Heater);
         var hour = HotWaterHour.Of(facts, water.Draws, basis, w);
         var heater = SaidHeater.Of(facts, basis, w);
-        var tanks = HeatedTank.Of(facts, water.Draws, basis, w);
+        var tanks = HeatedTank.Of(facts, basis, w);
         var rows = new List<SizeRow>();
         if (hour is not null)
         {
@@ -73,7 +74,7 @@ public sealed record HotWaterSized(SizedSubject Subject, HotWaterHour? Hour, Sai
                     + "electrician connect it by the local code.",
             ],
         };
-        return new HotWaterSized(subject, hour, heater);
+        return new HotWaterSized(subject, hour, heater, energy);
     }
 
     private static IEnumerable<SizeRow> Proposed(HotWaterHour hour, HotWaterBasis basis, Workings w)

@@ -36,7 +36,7 @@ public sealed record WaterDay(
         }
 
         var working = new Dictionary<string, Figure>(StringComparer.Ordinal);
-        foreach (var draw in draws.Where(d => d.Station is not null && d.Flow > 0))
+        foreach (var draw in draws.Where(d => d.Station is not null && d.RunsOn > 0))
         {
             working[draw.Id] = OfStation(draw, running, frame, w);
         }
@@ -86,8 +86,8 @@ public sealed record WaterDay(
         // What is not on the line is used all through work.
         double seconds = running.Seconds(draw.Id) ?? Ticks.Seconds(frame.HandsEnd);
         return w.Of(
-            "water that runs through it", draw.Id, draw.Flow * seconds, Measure.Liquid, "flow x time in use",
-            $"{w.Text(draw.Flow, Measure.Flow)} x {QuantityText.Time(seconds)}", InUse, [.. draw.Inputs]);
+            "water that runs through it", draw.Id, draw.RunsOn * seconds, Measure.Liquid, "flow x time in use",
+            $"{w.Text(draw.RunsOn, Measure.Flow)} x {QuantityText.Time(seconds)}", InUse, [.. draw.Inputs]);
     }
 
     private static Figure? OfWashDown(PlanFacts facts, IReadOnlyList<WaterDraw> draws, DayFrame frame, Workings w)

@@ -29,6 +29,15 @@ public sealed record WaterDraw(
 
     public double Flow => Cold + Hot;
 
+    /// <summary>m3/s of <see cref="Cold"/> and of <see cref="Hot"/> that runs only until the thing is full.</summary>
+    public (double Cold, double Hot) ToFill { get; init; }
+
+    /// <summary>m3/s that runs all the time that the thing is in use.</summary>
+    public double RunsOn => Flow - ToFill.Cold - ToFill.Hot;
+
+    /// <inheritdoc cref="RunsOn"/>
+    public double HotRunsOn => Hot - ToFill.Hot;
+
     public bool IsHose => Station is null;
 
     /// <summary>How many hoses are open at a time: one a person, and one where the plan counts nobody.</summary>
@@ -67,8 +76,12 @@ public sealed record WaterDraw(
             station.Id, station, isFixture ? Pipes.FixtureUnits.Of(station) : null, Sum(NeedKind.ColdWater), Sum(NeedKind.HotWater),
             uses.Where(u => u.Kind == NeedKind.HotWater && u.At is { Unit.Kind: QuantityKind.Temperature })
                 .Select(u => (double?)u.At!.Value.Base).FirstOrDefault(),
-            [.. said.Select(u => FigureInput.Said("flow of " + station.Id, UseText.WithKind(u, units), u.Span))]);
+            [.. said.Select(u => FigureInput.Said("flow of " + station.Id, UseText.WithKind(u, units), u.Span))])
+        {
+            ToFill = (Sum(NeedKind.ColdWater, true), Sum(NeedKind.HotWater, true)),
+        };
 
-        double Sum(NeedKind kind) => said.Where(u => u.Kind == kind).Sum(u => u.Amount!.Value.Base);
+        double Sum(NeedKind kind, bool fills = false)
+            => said.Where(u => u.Kind == kind && (!fills || u.Written?.IsToFill == true)).Sum(u => u.Amount!.Value.Base);
     }
 }

@@ -46,7 +46,7 @@ internal static class WaterPeak
             return (null, "");
         }
 
-        var flows = draws.Where(d => !d.IsHose && d.Flow > 0).ToDictionary(d => d.Id, d => d.Flow, StringComparer.Ordinal);
+        var flows = draws.Where(d => !d.IsHose && d.RunsOn > 0).ToDictionary(d => d.Id, d => d.RunsOn, StringComparer.Ordinal);
         bool washes = draws.Any(d => d.Station?.IsHandSink == true);
         if (washes)
         {

@@ -39,7 +39,7 @@ public sealed class TextFlowTests
         var flowed = TextFlow.Of(
             [Block("Legend", 2), block, Block("Notes", 3)],
             page => [PaperBox.At(new(0, 0), 100, page == 0 ? low : 200), PaperBox.At(new(110, 0), 100, page == 0 ? low : 200)],
-            whole: false, air, mostPages: 9);
+            whole: false, air, mostPages: 9, []);
 
         Assert.True(flowed.Complete);
         var pieces = flowed.Rows.Where(r => block.Rows.Contains(r.Row)).GroupBy(r => (r.Page, r.At.X)).Select(g => g.Count()).ToList();
