@@ -14,6 +14,7 @@ public sealed partial class PlanFacts
     private IReadOnlyList<TrailerLoad>? trailerLoads;
     private Told<TankStates>? tankStates;
     private WorkingWeight? workingWeight;
+    private IReadOnlyList<CraneLift>? craneLifts;
     private Told<CentreOfWeight>? centreEmpty;
     private Told<CentreOfWeight>? centreFull;
 
@@ -42,6 +43,10 @@ public sealed partial class PlanFacts
 
     /// <summary>With everything full; null without any weight.</summary>
     public CentreOfWeight? CentreFull => Once(ref centreFull, f => new Told<CentreOfWeight>(CentreOfWeight.Of(f, full: true))).Value;
+
+    /// <summary>A container on a crane, empty and full; none where its weight is not whole.</summary>
+    public IReadOnlyList<CraneLift> CraneLifts
+        => Once(ref craneLifts, f => [.. new[] { false, true }.Select(full => CraneLift.Of(f, full)).OfType<CraneLift>()]);
 
     /// <summary>With people and product in it.</summary>
     public WorkingWeight WorkingWeight => Once(ref workingWeight, Weights.WorkingWeight.Of);

@@ -22,7 +22,7 @@ public static class PlanReport
             [
                 OwnerChapter.Of(facts, findings),
                 .. Day(facts),
-                .. sizes.Subjects.Select(SubjectChapter.Of),
+                .. sizes.Subjects.Select(s => SubjectChapter.Of(s, facts)),
                 .. OriginChapter.Of(sizes),
                 .. NotSaidChapter(facts, sizes),
             ])

@@ -39,6 +39,7 @@ internal static class MoneySizes
         {
             Figures = work.Figures,
             Tables = [Table(all, rates, book), .. WhatMatters.Of(money, book.Text) is { } matters ? [matters] : Array.Empty<SizeTable>()],
+            Swings = WhatMatters.Shown(money, book.Text),
             Missing = [.. MoneyMissing.Of(facts, rates, money, all, [.. items.Where(i => i.Cost is null).Select(i => i.Station)])],
             Cautions =
                 ["Money is the owner's rates times the plan's quantities: tax, loans, spoilt goods and slow months are not in it."],

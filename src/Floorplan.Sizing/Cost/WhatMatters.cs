@@ -25,12 +25,19 @@ internal static class WhatMatters
             [
                 .. swings.Take(MostShown).Select(s => (IReadOnlyList<string>)
                 [
-                    s.Factor.Name, text(s.Factor.Of.Low), text(s.Factor.Of.High), text(s.AtLow), text(s.AtHigh),
+                    s.Factor.Name, Factor.Text(Range.Of(s.Factor.Of.Low)), Factor.Text(Range.Of(s.Factor.Of.High)), text(s.AtLow), text(s.AtHigh),
                     text(Math.Abs(s.AtHigh - s.AtLow)),
                 ]),
             ],
             []);
     }
+
+    /// <summary>The same for a chart.</summary>
+    public static IReadOnlyList<SizeSwing> Shown(MoneyPlan money, Func<double, string> text) => money.Surplus(Middle) is null ? [] :
+    [
+        .. Swings(money).Take(MostShown).Select(s => new SizeSwing(
+            $"{s.Factor.Name}: {Factor.Text(s.Factor.Of)}", s.AtLow, s.AtHigh, text(s.AtLow), text(s.AtHigh))),
+    ];
 
     internal static IReadOnlyList<(Factor Factor, double AtLow, double AtHigh)> Swings(MoneyPlan money)
     {

@@ -16,6 +16,9 @@ public sealed record SizedSubject(string Name, IReadOnlyList<SizeRow> Rows)
     /// <summary>Schedules: pipes, circuits, loads of a room.</summary>
     public IReadOnlyList<SizeTable> Tables { get; init; } = [];
 
+    /// <summary>What changes the answer most, the largest first; empty where nothing is a range.</summary>
+    public IReadOnlyList<SizeSwing> Swings { get; init; } = [];
+
     /// <summary>What could not be sized, with what to write.</summary>
     public IReadOnlyList<NotSaid> Missing { get; init; } = [];
 
@@ -32,6 +35,10 @@ public sealed record SizeRow(string What, string Value, string Remark, Figure? F
 {
     public static SizeRow Of(string what, Figure figure, string remark = "") => new(what, figure.Text, remark, figure);
 }
+
+/// <summary>One figure from its low to its high end, and the answer at both.</summary>
+/// <param name="Name">Of the figure, with its ends: <c>bird: 18 to 22</c>.</param>
+public sealed record SizeSwing(string Name, double AtLow, double AtHigh, string TextAtLow, string TextAtHigh);
 
 /// <summary>What the plan does not say, so that something could not be sized.</summary>
 /// <param name="What">As the end of a sentence: <c>power of plucker</c>.</param>

@@ -30,13 +30,17 @@ public sealed record CraneLift(
     private static readonly Source Pair = new(
         "lifting practice: of four legs on a stiff load only two on a diagonal are counted", Origin.CommonPractice);
 
+    /// <summary>In the order in which they are worked out.</summary>
+    public IReadOnlyList<Figure> Figures { get; private init; } = [];
+
     public Figure Heaviest => Corners.MaxBy(c => c.Value)!;
 
     public Figure Lightest => Corners.MinBy(c => c.Value)!;
 
     /// <summary>Null for what is no container, and without a weight of the bare box.</summary>
-    internal static CraneLift? Of(PlanFacts facts, bool full, Workings work)
+    internal static CraneLift? Of(PlanFacts facts, bool full)
     {
+        var work = new Workings(facts.Plan.Units);
         var shell = facts.Plan.Shell;
         if (shell.Kind != ShellKind.Container || !facts.Weight.IsWhole
             || (full ? facts.CentreFull : facts.CentreEmpty) is not { } centre)
@@ -64,7 +68,10 @@ public sealed record CraneLift(
         return new CraneLift(
             full, total, centre, corners, share, legs, angle,
             Force("force in the worst leg", worst, SlingLegs.Force(Math.Max(0, worst.Value), angle.Value), "", Statics),
-            Force("force in a leg where two carry all", total, SlingLegs.PairForce(total.Value, angle.Value), " / 2", Pair));
+            Force("force in a leg where two carry all", total, SlingLegs.PairForce(total.Value, angle.Value), " / 2", Pair))
+        {
+            Figures = work.Figures,
+        };
 
         Figure Corner(string name)
         {

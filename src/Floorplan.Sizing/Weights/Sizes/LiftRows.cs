@@ -17,8 +17,12 @@ internal static class LiftRows
 
     public static void Add(PlanFacts facts, Workings work, List<SizeRow> rows, List<SizeTable> tables, List<string> cautions)
     {
-        List<CraneLift> lifts =
-            [.. new[] { false, true }.Select(full => CraneLift.Of(facts, full, work)).OfType<CraneLift>()];
+        var lifts = facts.CraneLifts;
+        foreach (var figure in lifts.SelectMany(l => l.Figures))
+        {
+            work.Add(figure);
+        }
+
         if (lifts is [var empty, ..])
         {
             rows.Add(new SizeRow("centre of weight", empty.Centre.Text, $"empty; {empty.OffShare.Text} of the length", empty.Centre.East));
