@@ -25,8 +25,8 @@ internal static class WhatMatters
             [
                 .. swings.Take(MostShown).Select(s => (IReadOnlyList<string>)
                 [
-                    s.Factor.Name, Factor.Text(Range.Of(s.Factor.Of.Low)), Factor.Text(Range.Of(s.Factor.Of.High)), text(s.AtLow), text(s.AtHigh),
-                    text(Math.Abs(s.AtHigh - s.AtLow)),
+                    s.Factor.Name, Factor.Text(Range.Of(s.Factor.Of.Low)), Factor.Text(Range.Of(s.Factor.Of.High)),
+                    text(s.AtLow), text(s.AtHigh), text(Math.Abs(s.AtHigh - s.AtLow)),
                 ]),
             ],
             []);
