@@ -1,4 +1,5 @@
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Rules.LightAndAir;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;
 
@@ -15,6 +16,7 @@ internal static class PowerAndLightRules
         new VoltageDropTooLarge(),
         new PanelTooSmall(),
         new LightMissing(),
+        new LampsTooFew(),
         new TooDark(),
         new TooLittleAir(),
         new SteamWithoutExtract(),

@@ -149,6 +149,38 @@ public class PlanSizesTests
         Assert.Contains(water.Missing, m => m.What == "where the water comes in");
     }
 
+    /// <summary>A vat that is filled once a day takes what it holds, 400 kg of water, and not its tap's flow all the time it is in
+    /// use.</summary>
+    [Fact]
+    public void Water_that_only_fills_is_counted_once()
+    {
+        string text = File.ReadAllText(Repository.At("templates", "goat-dairy-shed.unit"));
+        var fills = CheckedPlan.Facts(CheckedPlan.Plan(text)).WaterSized!.Day!;
+        var runs = CheckedPlan.Facts(CheckedPlan.Plan(text.Replace(" to fill", "", StringComparison.Ordinal))).WaterSized!.Day!;
+
+        Assert.DoesNotContain("vat", fills.Working.Keys);
+        Assert.Equal(0.4, fills.Fills["vat"].Value, 3);
+        double seconds = CheckedPlan.Facts(CheckedPlan.Plan(text)).Running!.Seconds("vat")!.Value;
+        Assert.Equal(24 / 60_000.0 * seconds, runs.Total.Value - fills.Total.Value, 6);
+    }
+
+    /// <summary>Energy balance of the day: the parts and nothing else, and every lamp more takes more.</summary>
+    [Theory, MemberData(nameof(Templates))]
+    public void Energy_of_a_day_is_the_sum_of_its_parts(string template)
+    {
+        if (Facts(template).PowerDesign is not { Energy: { } energy })
+        {
+            return;
+        }
+
+        Assert.Equal(energy.Value, energy.Inputs.Sum(i => i.Worked!.Value), 1e-6 * energy.Value);
+        string text = File.ReadAllText(Repository.At("templates", template + ".unit"));
+        string brighter = text.Replace(" 540 lux", " 2000 lux", StringComparison.Ordinal).Replace(" 50 fc", " 190 fc",
+            StringComparison.Ordinal);
+        Assert.NotEqual(text, brighter);
+        Assert.True(CheckedPlan.Facts(CheckedPlan.Plan(brighter)).PowerDesign!.Energy!.Value > energy.Value);
+    }
+
     [Fact]
     public void A_plan_without_services_has_nothing_to_size()
     {

@@ -1,10 +1,11 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Rules.PowerAndLight;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 
-namespace Floorplan.Checks.Rules.PowerAndLight;
+namespace Floorplan.Checks.Rules.LightAndAir;
 
 /// <summary>The lamps that a room says against the light that the plan promises there.</summary>
 internal sealed class LampsTooFew : Rule

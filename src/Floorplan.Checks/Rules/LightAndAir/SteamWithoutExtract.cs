@@ -4,7 +4,7 @@ using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 
-namespace Floorplan.Checks.Rules.PowerAndLight;
+namespace Floorplan.Checks.Rules.LightAndAir;
 
 /// <summary>Rooms with an open tank of hot water that no exhaust draws air from.</summary>
 internal sealed class SteamWithoutExtract : Rule

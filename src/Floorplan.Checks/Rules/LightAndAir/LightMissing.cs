@@ -1,11 +1,12 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Rules.PowerAndLight;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 
-namespace Floorplan.Checks.Rules.PowerAndLight;
+namespace Floorplan.Checks.Rules.LightAndAir;
 
 internal sealed class LightMissing : Rule
 {

@@ -1,13 +1,14 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
+using Floorplan.Checks.Rules.PowerAndLight;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
 using Floorplan.Sizing.LightAndAir;
 
-namespace Floorplan.Checks.Rules.PowerAndLight;
+namespace Floorplan.Checks.Rules.LightAndAir;
 
 /// <summary>
 /// The air that fans bring into a room or draw out of it, against the room's volume; for a toilet against what one draws.

@@ -1,12 +1,13 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
+using Floorplan.Checks.Rules.PowerAndLight;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Rooms;
 
-namespace Floorplan.Checks.Rules.PowerAndLight;
+namespace Floorplan.Checks.Rules.LightAndAir;
 
 /// <summary>The light that the plan gives a room against what the work in it wants.</summary>
 internal sealed class TooDark : Rule
