@@ -4,7 +4,6 @@ using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
-using Floorplan.Model;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Shells;
 

@@ -1,7 +1,6 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model;
 using Floorplan.Sizing.Staffing;
 
 namespace Floorplan.Checks.Rules.Hygiene;

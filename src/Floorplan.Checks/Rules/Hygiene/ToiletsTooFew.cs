@@ -3,7 +3,6 @@ using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model;
 using Floorplan.Sizing.Staffing;
 
 namespace Floorplan.Checks.Rules.Hygiene;

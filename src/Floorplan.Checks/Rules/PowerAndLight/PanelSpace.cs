@@ -3,7 +3,6 @@ using Floorplan.Checks.Framework;
 using Floorplan.Checks.Limits;
 using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
-using Floorplan.Model;
 using Floorplan.Sizing.Power;
 
 namespace Floorplan.Checks.Rules.PowerAndLight;

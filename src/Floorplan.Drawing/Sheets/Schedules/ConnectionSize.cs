@@ -1,4 +1,3 @@
-using Floorplan.Language.Quantities;
 using Floorplan.Model.Stations;
 using Floorplan.Sizing;
 
