@@ -27,7 +27,7 @@ internal static class GalleryIndex
                 .Append('\n');
         }
 
-        text.Append("\n## Rules\n");
+        text.Append("\n## Rules\n\nEvery figure with its place, trade, kind, source and how it was read: [limits](rules/limits.md).\n");
         foreach (var group in RuleCatalogue.All.GroupBy(r => r.Group))
         {
             text.Append("\n### ").Append(group.Key.Title()).Append("\n\n");

@@ -36,6 +36,7 @@ internal static class GalleryMaker
             files.Add($"rules/{rule.Name}-good.svg", Picture(rule, rule.Good, rule.Name + ", mended"));
         }
 
+        files.Add("rules/limits.md", LimitTable.Markdown());
         files.Add("README.md", GalleryIndex.Write());
         return files;
     }

@@ -14,12 +14,13 @@ public sealed partial record Source(string Title, Origin Confirmed, Force Force 
     public Scope Scope { get; init; } = Scope.Anywhere;
 
     /// <summary>
-    /// The heaviest finding that a figure of this source may give: an error only for a law read in its own text, a note for guidance and
+    /// The heaviest finding that a figure of this source may give: an error only for a law read in its own text and
+    /// for what bodies were measured to bear, a note for guidance and
     /// for a figure still to be verified.
     /// </summary>
     public Severity Heaviest => (Confirmed, Force) switch
     {
-        (Origin.FoundInPublicCopy, Force.Law) => Severity.Error,
+        (Origin.FoundInPublicCopy, Force.Law or Force.Measured) => Severity.Error,
         (Origin.FromMemoryToVerify, _) or (_, Force.Guidance) => Severity.Note,
         _ => Severity.Warning,
     };

@@ -15,6 +15,7 @@ namespace Floorplan.Checks.Rules.GettingOut;
 internal sealed class StepAtDoor : Rule
 {
     private const string Rise = "rise of one step";
+    private const string Stairs = "rise of one step of a building, as advised";
     private const string Drop = "drop without a guard";
     private const string MachineDrop = "drop of a platform without a guard, as advised";
     private const string Rails = "risers of stairs without rails";
@@ -50,11 +51,13 @@ internal sealed class StepAtDoor : Rule
         new Source("29 CFR 1910.28(b)(11), US CFR: stair rails from 4 risers on, or 30 in of rise", Origin.FoundInSecondaryCopy, Force.Law)
             .In("us"),
         new("a guard where it is 1 m down or more; common practice", Origin.CommonPractice),
+        new Source("29 CFR 1910.25(c), US CFR: risers of a workplace at most 9.5 in", Origin.FoundInSecondaryCopy, Force.Law).In("us"),
     ];
 
     public override IReadOnlyList<RuleLimit> Limits =>
     [
-        new(Rise, 177.8, LimitUnit.Millimetres, Sources[0], Severity.Warning),
+        new(Rise, 241.3, LimitUnit.Millimetres, Sources[8], Severity.Warning),
+        new(Stairs, 177.8, LimitUnit.Millimetres, Sources[0], Severity.Note),
         new(Rise, 225, LimitUnit.Millimetres, Sources[2], Severity.Warning),
         new(Rise, 225, LimitUnit.Millimetres, Sources[3], Severity.Warning),
         new(Drop, 1219.2, LimitUnit.Millimetres, Sources[1], Severity.Warning),
@@ -95,7 +98,7 @@ internal sealed class StepAtDoor : Rule
             var height = ground + door.Sill;
             bool nobodySteps = door.Guard && !door.Ramp && door.Steps is null;
             double rise = door.Ramp || nobodySteps ? 0 : height.Millimetres / (door.Steps ?? 1);
-            if (context.Limit(this, Rise) is { } step && rise > step.Value + Tiers.Tolerance)
+            if (Tiers.Above(Rises(context), rise) is { } step)
             {
                 yield return TooHigh(context, door, height, rise, step);
             }
@@ -115,6 +118,12 @@ internal sealed class StepAtDoor : Rule
             }
         }
     }
+
+    /// <summary>The plan's own figure alone, where it sets one.</summary>
+    private IEnumerable<AppliedLimit> Rises(CheckContext context)
+        => context.Limit(this, Rise) is { SetBy: not null } set
+            ? [set]
+            : new[] { context.Limit(this, Rise), context.Limit(this, Stairs) }.OfType<AppliedLimit>();
 
     /// <summary>Of the figures for a drop the heaviest that a height comes to.</summary>
     private AppliedLimit? Fall(CheckContext context, double height)

@@ -46,6 +46,12 @@ internal static class CheckMarkdown
         }
 
         Rules(text, RuleResult.Of(examination.Plan, examination.Findings));
+        text.Append(Escape(NotJudged.Of(examination.Plan, examination.Findings).Text)).Append(".\n\n");
+        if (NotJudged.NotChosen(examination.Plan.Head) is { } open)
+        {
+            text.Append(Escape(open)).Append(".\n\n");
+        }
+
         text.Append(
             "Checked against the figures named here; local codes, the authority having jurisdiction and licensed practice prevail.\n\n");
     }

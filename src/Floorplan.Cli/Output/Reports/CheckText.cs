@@ -30,6 +30,14 @@ internal static class CheckText
         }
 
         WriteSummary(page, input.Input.Name, examination);
+        if (examination.Plan is { } plan)
+        {
+            page.Prose(NotJudged.Of(plan, examination.Findings).Text);
+            if (NotJudged.NotChosen(plan.Head) is { } open)
+            {
+                page.Prose(open);
+            }
+        }
     }
 
     /// <summary>One line: the counts, and what it was checked against or why it was not.</summary>

@@ -1,5 +1,7 @@
 using Floorplan.Checks.Limits;
+using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
+using Floorplan.Sizing.Working;
 
 namespace Floorplan.Cli.Output.RulePages;
 
@@ -9,10 +11,30 @@ internal static class LimitFigure
     /// <summary><c>7.6 m (24.9 ft)</c>.</summary>
     public static string Value(RuleLimit limit) => LimitUnits.Both(limit.Value, limit.Unit);
 
-    /// <summary><c>code us</c>, <c>code us or eu</c>, or <c>any code</c>.</summary>
-    public static string Codes(RuleLimit limit)
+    /// <summary><c>in us-md, for poultry, plant retail</c>, or <c>anywhere</c>.</summary>
+    public static string Scope(RuleLimit limit)
     {
-        string[] names = [.. limit.Codes.Select(c => c.Word())];
-        return names.Length == 0 ? "any code" : "code " + string.Join(" or ", names);
+        var scope = limit.Source.Scope;
+        string[] parts =
+        [
+            .. Part("in ", scope.Places),
+            .. Part("for ", [.. scope.Trades.Select(t => t.Word())]),
+            .. Part("plant ", [.. scope.Plants.Select(p => p.ToString().ToLowerInvariant())]),
+            .. Part("code ", [.. limit.Codes.Select(c => c.Word())]),
+        ];
+        return parts.Length == 0 ? "anywhere" : string.Join(", ", parts);
     }
+
+    /// <summary>What a finding against it weighs where it binds.</summary>
+    public static Severity Weight(RuleLimit limit) => limit.Severity < limit.Source.Heaviest ? limit.Severity : limit.Source.Heaviest;
+
+    public static string Kind(Force force) => force switch
+    {
+        Force.ModelCode => "model code",
+        Force.Measured => "bodies, physics",
+        _ => force.ToString().ToLowerInvariant(),
+    };
+
+    private static string[] Part(string word, IReadOnlyList<string> words)
+        => words.Count == 0 ? [] : [word + string.Join(" or ", words)];
 }

@@ -61,11 +61,8 @@ internal sealed record RulePage(string Title, IReadOnlyList<RulePage.Section> Se
     }
 
     private static string Limit(RuleLimit limit)
-        => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Codes(limit)}, {DiagnosticText.Word(SeverityOf(limit))} "
-            + $"({limit.Source.Text})";
-
-    private static Language.Diagnostics.Severity SeverityOf(RuleLimit limit)
-        => limit.Severity < limit.Source.Heaviest ? limit.Severity : limit.Source.Heaviest;
+        => $"{limit.Key}: {LimitFigure.Value(limit)}, {LimitFigure.Scope(limit)}, {DiagnosticText.Word(LimitFigure.Weight(limit))} "
+            + $"({LimitFigure.Kind(limit.Source.Force)}: {limit.Source.Text})";
 
     private static string Settable(Rule rule) => $"A plan sets its own with: limit {rule.Name} VALUE \"reason\"";
 }

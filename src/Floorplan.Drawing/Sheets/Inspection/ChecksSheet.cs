@@ -51,8 +51,10 @@ public sealed class ChecksSheet : Sheet
             Notes =
             [
                 $"Code chosen in the plan: {plan.Head.Code.Word()}. A rule not listed has no figure under it.",
-                "Sources not marked otherwise were read in a public copy; those marked from memory, common practice or own assumption "
-                    + "have to be confirmed.",
+                NotJudged.Of(plan, request.Findings).Text + ".",
+                .. NotJudged.NotChosen(plan.Head) is { } open ? [open + "."] : Array.Empty<string>(),
+                "Sources not marked otherwise were read in a public copy; those marked as a reprint, from memory, common practice or own "
+                    + "assumption have to be confirmed.",
             ],
             Cautions = [Cautions.LocalCode],
         };

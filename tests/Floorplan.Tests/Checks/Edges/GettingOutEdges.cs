@@ -65,13 +65,15 @@ internal static class GettingOutEdges
             => Exit(mm, "country de", 6000) + "\nday\n  crew cut 6", "d1") { Set = ("750 mm", "950 mm") },
         new("exit-door-narrow", "750 mm: fire-risk guide, UK", 750, 749, mm
             => Exit(mm, "country uk", 6000), "d1") { Set = ("700 mm", "850 mm") },
-        new("step-at-door", "a rise of 7 in: IBC 2018, 1003.5, one step; code us", 7 * Inch, 178.8, mm
+        new("step-at-door", "a rise of 9.5 in: 29 CFR 1910.25(c); code us", 9.5 * Inch, 242, mm
+            => Raised(mm, "").With("code us"), "d1") { Lighter = 7 * Inch, Set = ("250 mm", "200 mm") },
+        new("step-at-door", "a rise of 7 in, as a note: IBC 2018, 1003.5, one step; code us", 7 * Inch, 178.8, mm
             => Raised(mm, "").With("code us"), "d1") { Set = ("250 mm", "150 mm") },
         new("step-at-door", "a rise of 225 mm: ISO 14122-3 with a going of 210 mm; code eu", 225, 226, mm
             => Raised(mm, ""), "d1") { Set = ("250 mm", "200 mm") },
         new("step-at-door", "a rise of 225 mm, common practice; code none", 225, 226, mm
             => Raised(mm, "").With("code none"), "d1") { Set = ("250 mm", "200 mm") },
-        new("step-at-door", "a rise of 7 in: IBC 2018, 1011.5, 3 steps; code us", 7 * Inch, 178.8, mm
+        new("step-at-door", "a rise of 7 in, as a note: IBC 2018, 1011.5, 3 steps; code us", 7 * Inch, 178.8, mm
             => Raised(3 * mm, ", steps 3").With("code us"), "d1") { Set = ("250 mm", "150 mm") },
         new("step-at-door", "a drop of 1 m: ArbStättV annex 2.1, Germany", 1000, 1001, mm
             => Raised(mm, ", ramp").With("country de"), "d1") { Lighter = 500 },

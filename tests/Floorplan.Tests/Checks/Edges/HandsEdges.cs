@@ -109,6 +109,10 @@ internal static class HandsEdges
         new(
             "lift-too-heavy", "index 1: 51 lb x (1 - 0.0075 x 10) at 40 in, DHHS (NIOSH) 94-110", 1, 1.01, index
                 => Lift(index * 51 * 0.925, 1016), "bench", "rack"),
+        new("lift-too-heavy", "index 3: three times 51 lb, DHHS (NIOSH) 94-110, rev. 2021", 3, 3.03, index
+            => Lift(index * 51, 762), "bench", "rack") { Lighter = 1 },
+        new("lift-too-heavy", "20 kg where women work: ISO 11228-1:2021 (from memory)", 20, 20.1, kg
+            => Lift(kg / 0.45359237, 762).Replace("  people men\n", "", StringComparison.Ordinal), "bench", "rack") { Within = 0.02 },
         new(
             "rail-height", "1926 mm, fingertips of a 5th-percentile woman with the arm up: ANSUR II, worked out", 1926, 1927, mm
                 => Rail(mm), "r1", "table") { Set = ("2000 mm", "1900 mm") },
@@ -127,6 +131,7 @@ internal static class HandsEdges
     private static string Lift(double pounds, double high) => Invariant($"""
         {Head}
           product hams, {pounds:0.#####} lb each
+          people men
         shell shed 6000 x 3000 x 2600
         room salt "Salting" clean from west to east
         station bench "Bench" in salt
