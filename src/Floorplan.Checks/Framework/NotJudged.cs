@@ -30,11 +30,15 @@ public sealed record NotJudged(int Rules, IReadOnlyList<(string Rule, string Why
     {
         var limits = new PlanLimits(plan);
         var found = findings.Select(f => f.Rule).ToHashSet(StringComparer.Ordinal);
-        var applying = RuleCatalogue.All.Where(r => r.Group != RuleGroup.File && r.AppliesTo(plan)).ToList();
+
+        // A rule of the day does not run without one, and could.
+        var applying = RuleCatalogue.All
+            .Where(r => r.Group != RuleGroup.File && (r.Group == RuleGroup.TheDay || r.AppliesTo(plan))).ToList();
         return new NotJudged(applying.Count, [
             .. from rule in applying
                where !found.Contains(rule.Name)
-               let why = Wanted.GetValueOrDefault(rule.Name)?.Invoke(plan) ?? NoFigure(rule, limits)
+               let why = Wanted.GetValueOrDefault(rule.Name)?.Invoke(plan)
+                   ?? (rule.AppliesTo(plan) ? NoFigure(rule, limits) : "no day")
                where why is not null
                select (rule.Name, why),
         ]);
@@ -62,9 +66,10 @@ public sealed record NotJudged(int Rules, IReadOnlyList<(string Rule, string Why
     [
         .. Each(p => p.Stations.Any(s => s.WeightFull is not null || s.WeightEmpty is not null || s.Volume is not null), "no weights",
             "hitch-load", "axle-overloaded", "floor-overloaded", "too-heavy"),
-        .. Each(p => p.Day is not null, "no day", "crew-overworked", "crew-cannot-be-there", "bin-fills-up"),
+        .. Each(p => p.Day is not null, "no day", "crew-overworked", "crew-cannot-be-there", "bin-fills-up",
+            "step-without-figure"),
         .. Each(p => p.Day is not null && p.Stations.Any(s => s.WorkEach is not null || s.Cycle is not null || s.Stays is not null),
-            "no day with work times", "falls-behind", "queue-overflows", "step-without-figure", "store-too-small"),
+            "no day with work times", "falls-behind", "queue-overflows", "store-too-small"),
         .. Each(p => p.Stations.Any(s => s.Stays is not null), "no `stays`", "not-long-enough", "chill-too-slow"),
         .. Each(p => p.Day is { Crew.Count: > 0 }, "no crew", "toilet-missing", "toilets-too-few", "changing-place-missing",
             "hand-sinks-too-few"),

@@ -57,8 +57,10 @@ public sealed partial record Source(string Title, Origin Confirmed, Force Force 
         _ => "own assumption, no document",
     };
 
-    /// <summary>The last year that its title names, or <c>not dated</c>.</summary>
-    public string Edition => Year().Matches(Title) is { Count: > 0 } years ? years[^1].Value : "not dated";
+    /// <summary>The years that its title names, or <c>not dated</c>.</summary>
+    public string Edition => Year().Matches(Title) is { Count: > 0 } years
+        ? string.Join(", ", years.Select(y => y.Value).Distinct())
+        : "not dated";
 
     /// <summary>The same for these places, such as <c>us-wa</c>.</summary>
     public Source In(params string[] places) => this with { Scope = Scope with { Places = places } };

@@ -136,7 +136,7 @@ internal sealed class StepAtDoor : Rule
 
     private Finding TooHigh(CheckContext context, Opening door, Length height, double rise, AppliedLimit limit)
     {
-        int needed = (int)Math.Ceiling((height.Millimetres / limit.Value) - 1e-6);
+        int needed = (int)Math.Ceiling((height.Millimetres / Rises(context).Min(l => l.Value)) - 1e-6);
         string message = door.Steps is { } steps
             ? $"the {(steps == 1 ? "step" : FormattableString.Invariant($"{steps} steps"))} up to {Named.Of(door)} "
                 + $"{(steps == 1 ? "is" : "are")} {context.Text(rise)} high{(steps == 1 ? "" : " each")}"

@@ -66,7 +66,7 @@ internal static class GettingOutEdges
         new("exit-door-narrow", "750 mm: fire-risk guide, UK", 750, 749, mm
             => Exit(mm, "country uk", 6000), "d1") { Set = ("700 mm", "850 mm") },
         new("step-at-door", "a rise of 9.5 in: 29 CFR 1910.25(c); code us", 9.5 * Inch, 242, mm
-            => Raised(mm, "").With("code us"), "d1") { Lighter = 7 * Inch, Set = ("250 mm", "200 mm") },
+            => Raised(mm, "").With("code us"), "d1") { Lighter = 177.8, Set = ("250 mm", "200 mm") },
         new("step-at-door", "a rise of 7 in, as a note: IBC 2018, 1003.5, one step; code us", 7 * Inch, 178.8, mm
             => Raised(mm, "").With("code us"), "d1") { Set = ("250 mm", "150 mm") },
         new("step-at-door", "a rise of 225 mm: ISO 14122-3 with a going of 210 mm; code eu", 225, 226, mm
