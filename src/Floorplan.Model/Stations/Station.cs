@@ -130,7 +130,7 @@ public sealed record Station
 
     public SourceSpan Span { get; init; }
 
-    public bool IsHandSink => Role == StationRole.Sink && Purpose == "hand";
+    public bool IsHandSink => Role == StationRole.Sink && Purpose is "hand" or "hands" or "handwash" or "hand-wash" or "washbasin";
 
     public bool IsSterilizer => Role == StationRole.Sink && Purpose == "sterilizer";
 }

@@ -10,7 +10,8 @@ public class FolderTests
     /// <summary>Their files are alike: one symbol, one rule, one kind of service or the details of one statement in each.</summary>
     private static readonly HashSet<string> Alike =
     [
-        "Floorplan.Drawing/Symbols", "Floorplan.Checks/Rules/Hygiene", "Floorplan.Checks/Rules/WaterAndDrain", "Floorplan.Model/Services",
+        "Floorplan.Drawing/Symbols", "Floorplan.Checks/Rules/Hygiene", "Floorplan.Checks/Rules/WaterAndDrain",
+        "Floorplan.Model/Services",
         "Floorplan.Language/Details",
     ];
 

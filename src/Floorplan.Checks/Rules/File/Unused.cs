@@ -1,5 +1,6 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
@@ -15,7 +16,8 @@ internal sealed class Unused : Rule
     public override RuleGroup Group => RuleGroup.File;
 
     public override string Says => "A station, store, bin or inner opening is on no flow and nobody stands at it. "
-        + "Sinks, outer doors, windows, vents, doors of staff, plant and toilet rooms are left out, and so is a plan without flows; "
+        + "Sinks, what hangs or is on wheels, what serves the building or its people by its label, outer doors, windows, "
+        + "vents, doors of staff, plant and toilet rooms are left out, and so is a plan without flows; "
         + "inner doors are looked at only when the plan draws a people flow.";
 
     public override string Why
@@ -48,6 +50,12 @@ internal sealed class Unused : Rule
           outside -> d1 -> uncap -> d1 -> outside   by hand
         """;
 
+    private static readonly string[] Equipment =
+    [
+        "air condition", "fan", "heater", "boiler", "water tank", "toilet", "closet", "locker", "hoist", "extinguisher", "first aid",
+        "broom", "cooling unit", "compressor", "pump", "softener", "filter", "gas", "fly", "towel", "coat", "clothes", "boot",
+    ];
+
     public override IReadOnlyList<LineChange> Mended => [new("outside ->", "  outside -> d1 -> uncap -> tank -> d1 -> outside   by hand")];
 
     public override IEnumerable<Finding> Check(CheckContext context)
@@ -70,7 +78,13 @@ internal sealed class Unused : Rule
 
     // A station that works on the product belongs on a flow even when somebody stands at it.
     private static bool NeedsUser(Station station)
-        => station.Role != StationRole.Sink && (station.Workers.Count == 0 || station.WorkEach is not null || station.Cycle is not null);
+        => !IsEquipment(station) && station.Role != StationRole.Sink
+            && (station.Workers.Count == 0 || station.WorkEach is not null || station.Cycle is not null);
+
+    // What serves the building and its people is on no way of goods: it hangs, is wheeled, or its label says what it is.
+    private static bool IsEquipment(Station station) => (station.WorkEach is null && station.Cycle is null)
+        && (station.Hung || station.Movable || IsAside(station.Room) || Chemicals.AreKeptIn(station)
+            || Equipment.Any(word => station.Label.Contains(word, StringComparison.OrdinalIgnoreCase)));
 
     private static bool NeedsUser(Opening opening, bool peopleAreDrawn)
         => opening is { RoomA: { } a, RoomB: { } b }

@@ -7,7 +7,9 @@ using Floorplan.Language.Text;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Space;
+using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Distance;
 
 namespace Floorplan.Checks.Rules.GettingOut;
 
@@ -20,6 +22,9 @@ internal sealed class AisleTooNarrow : Rule
     private const string Least = "width that a person passes through";
     private const string Main = "width of a way out, as advised";
     private const string WayOut = "least width anywhere on a way out";
+
+    /// <summary>Nobody walks through less: there something is handed over a slit. Own assumption, mm.</summary>
+    private const double Slit = 200;
 
     /// <summary>Walks that are pinched at the same place share one finding; own assumption.</summary>
     private const double SamePinch = 600;
@@ -103,7 +108,7 @@ internal sealed class AisleTooNarrow : Rule
         foreach (var walk in Walks(context))
         {
             var (width, at) = context.Space.NarrowestAlong(walk.Route, widest);
-            if (Tiers.Below(walk.IsWayOut ? onTheWayOut : elsewhere, width) is { } limit)
+            if (width >= Slit && Tiers.Below(walk.IsWayOut ? onTheWayOut : elsewhere, width) is { } limit)
             {
                 var finding = Pinch(context, limit, width, at, walk.Span);
                 string place = Place(finding, at);
@@ -145,8 +150,8 @@ internal sealed class AisleTooNarrow : Rule
         var between = context.Space.StationsNear(near)
             .Where(s => s.Footprint.Distance(point) <= (width / 2) + 1)
             .OrderBy(s => s.Id, StringComparer.Ordinal)
-            .Take(2)
             .ToList();
+        between = Opposite(between, at);
         string where = between.Count switch
         {
             0 => $"between walls, {Say.Place(at, context.Plan.Units)}",
@@ -162,6 +167,29 @@ internal sealed class AisleTooNarrow : Rule
                 ? span
                 : between[0].Span, at);
     }
+
+    /// <summary>The two that the way leads between; where all stand on one side of it, the nearest.</summary>
+    private static List<Station> Opposite(List<Station> near, Coordinate at)
+    {
+        foreach (var (i, a) in near.Index())
+        {
+            if (near.Skip(i + 1).FirstOrDefault(b => IsBetween(a, b, at)) is { } b)
+            {
+                return [a, b];
+            }
+        }
+
+        return [.. near.OrderBy(s => s.Footprint.Distance(Model.Shapes.Shape.Factory.CreatePoint(at))).Take(1)];
+    }
+
+    private static bool IsBetween(Station a, Station b, Coordinate at)
+    {
+        var (p, q) = (Nearest(a, at), Nearest(b, at));
+        return ((p.X - at.X) * (q.X - at.X)) + ((p.Y - at.Y) * (q.Y - at.Y)) < 0;
+    }
+
+    private static Coordinate Nearest(Station station, Coordinate at)
+        => DistanceOp.NearestPoints(station.Footprint, Model.Shapes.Shape.Factory.CreatePoint(at))[0];
 
     private static IEnumerable<(Route Route, SourceSpan Span, bool IsWayOut)> Walks(CheckContext context)
     {

@@ -14,7 +14,8 @@ internal sealed class AirRunsToClean : Rule
     public override RuleGroup Group => RuleGroup.Hygiene;
 
     public override string Says
-        => "Fans draw air from a dirtier room into a cleaner one: air is supplied to the dirtier room, or drawn only from the cleaner one.";
+        => "Fans draw air from a dirtier room into a cleaner one: air is supplied to the dirtier room, or drawn only from the "
+            + "cleaner one, which then pulls it through a hatch or door.";
 
     public override string Why
         => "Steam, feather dust and smell go where the air goes. It has to come in at the clean end and leave at the dirty end.";
@@ -47,6 +48,11 @@ internal sealed class AirRunsToClean : Rule
     {
         var supplied = Rooms<AirSupply>(context);
         var drawn = Rooms<AirExhaust>(context);
+        foreach (var finding in Pulled(context, supplied.ConvertAll(s => s.Room.Id), drawn))
+        {
+            yield return finding;
+        }
+
         foreach (var (from, point) in supplied.Where(s => !drawn.Exists(d => d.Room == s.Room)))
         {
             // The dirtiest supplied room against the cleanest one that air leaves from: one fan in the wrong place is one mistake.
@@ -58,6 +64,25 @@ internal sealed class AirRunsToClean : Rule
                         + "from dirty to clean",
                     $"supply {Named.Of(to)} and draw from {Named.Of(from)}: air supply {to.Id}, exhaust {from.Id}", point.Span,
                     from.Floor.InteriorPoint.Coordinate);
+            }
+        }
+    }
+
+    /// <summary>A fan that only draws from a clean room takes its air from next door, through the hatch.</summary>
+    private IEnumerable<Finding> Pulled(CheckContext context, List<string> supplied, List<(Room Room, AirExhaust Point)> drawn)
+    {
+        foreach (var (clean, point) in drawn.Where(d => Rank(d.Room) == 0 && !supplied.Contains(d.Room.Id)))
+        {
+            if (context.Plan.Openings.Select(o => o.RoomA?.Id == clean.Id ? o.RoomB : o.RoomB?.Id == clean.Id ? o.RoomA : null)
+                .OfType<Room>()
+                .FirstOrDefault(r => Rank(r) > 1 && !supplied.Contains(r.Id) && !drawn.Exists(d => d.Room.Id == r.Id)) is { } dirty)
+            {
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [dirty.Id, clean.Id],
+                    $"air is drawn out of {Named.Of(clean)}, {Word(clean)}, and blown in nowhere there, so that it comes in from "
+                        + $"{Named.Of(dirty)}, {Word(dirty)}",
+                    $"supply {Named.Of(clean)} and draw from {Named.Of(dirty)}: air supply {clean.Id}, exhaust {dirty.Id}", point.Span,
+                    clean.Floor.InteriorPoint.Coordinate);
             }
         }
     }

@@ -14,7 +14,8 @@ internal sealed class OuterDoorStaysOpen : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "A door to outside of a room with product does not close itself. Cargo doors are left out.";
+    public override string Says => "A door to outside of a room with product does not close itself. Cargo doors and roll-up "
+        + "doors are left out.";
 
     public override string Why
         => "A door that nobody pulls shut lets in flies, dust and mice, and hands that carry crates pull no door shut.";
@@ -57,7 +58,8 @@ internal sealed class OuterDoorStaysOpen : Rule
     public override IEnumerable<Finding> Check(CheckContext context)
     {
         var source = context.SourceOf(this);
-        foreach (var door in context.Plan.Openings.Where(o => o is { Kind: OpeningKind.Door, InShell: true, ClosesItself: false }))
+        foreach (var door in context.Plan.Openings.Where(o => o is { Kind: OpeningKind.Door, InShell: true, ClosesItself: false }
+            && o.Swing?.Kind != SwingKind.RollUp))
         {
             if (new[] { door.RoomA, door.RoomB }.OfType<Room>()
                 .FirstOrDefault(r => r.Class is HygieneClass.Dirty or HygieneClass.Clean or HygieneClass.Cold) is { } room)

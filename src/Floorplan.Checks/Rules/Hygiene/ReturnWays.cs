@@ -13,12 +13,18 @@ internal sealed class ReturnWays
 
     public ReturnWays(CheckContext context)
     {
+        bool dirty = true, said = false;
+        (int Flow, string Stop) last = default;
         foreach (var chain in Journey.Of(context.Space, Stream.Returns).GroupBy(j => (Flow: j.Flow.Span.Start, j.Legs[0].Leg.Chain)))
         {
             // What leaves a clean room is as clean as the product there; what comes from anywhere else has been used.
-            bool dirty = true, said = false;
+            // A line that begins where the one before ended goes on with the same things.
+            bool goesOn = chain.First().From is not OutsideStop && chain.First().From.Name == last.Stop && chain.Key.Flow == last.Flow;
+            dirty = !goesOn || dirty;
+            said = goesOn && said;
             foreach (var journey in chain)
             {
+                last = (chain.Key.Flow, journey.To.Name);
                 bool fromClean = IsClean(journey.FromRoom);
                 dirty &= !fromClean;
                 if (dirty)

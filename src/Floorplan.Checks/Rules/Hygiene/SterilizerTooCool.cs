@@ -22,10 +22,11 @@ internal sealed class SterilizerTooCool : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "A sterilizer is fed with water that is not hot enough to kill what is on a knife.";
+    public override string Says => "A sterilizer is fed with water that is not hot enough to kill what is on a knife, or nothing heats it.";
 
     public override string Why
-        => "At 70 °C (158 °F) a knife looks as clean as at 82 °C (180 °F), and carries on what it cut last. A long pipe cools the water "
+        => "At 70 °C (158 °F) a knife looks as clean as at 82 °C (180 °F), and carries on what it cut last. A long pipe cools "
+            + "the water "
             + "further.";
 
     public override string Mend
@@ -84,6 +85,15 @@ internal sealed class SterilizerTooCool : Rule
                     this, limit, fed.Base, [sink.Id], $"sterilizer {sink.Id} is fed at {context.Temperature(fed.Base)}",
                     $"write `needs hot … at {context.Temperature(limit.Value)}`, or let it heat its own water: `needs power`", need.Span,
                     sink.Bounds.Centre.Coordinate);
+            }
+            else if (!sink.Needs.Any(n => n.Kind is NeedKind.HotWater or NeedKind.Power or NeedKind.Steam))
+            {
+                yield return CheckContext.Find(
+                    this, Severity.Warning, [sink.Id],
+                    $"nothing heats sterilizer {sink.Id}: it has neither hot water nor power",
+                    $"write `needs power` if it heats its own water, or `needs hot … at {context.Temperature(limit.Value)}`", sink.Span,
+                    sink.Bounds.Centre.Coordinate) with
+                { Limit = limit.Text };
             }
         }
     }

@@ -53,6 +53,7 @@ internal sealed class SterilizerTooFar : Rule
           worker south
           needs sterilizer
         sink z1 sterilizer in draw, 300 x 300, against north wall, 4500 from west
+          needs power 230 V 0.6 kW
         """;
 
     public override IReadOnlyList<LineChange> Mended =>

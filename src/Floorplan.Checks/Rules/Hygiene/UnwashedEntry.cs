@@ -80,7 +80,7 @@ internal sealed class UnwashedEntry : Rule
         bool nobodyChanges = ChangingPlaceMissing.Holds(context.Plan);
         foreach (var chain in Journey.Of(context.Space, Stream.People).GroupBy(j => (j.Flow.Span.Start, j.Legs[0].Leg.Chain)))
         {
-            var entry = new Entry(sinks);
+            var entry = new Entry(sinks, beganInside: chain.First().FromRoom is not null);
             foreach (var journey in chain)
             {
                 if (entry.Walk(journey.Rooms, journey.To, journey.Legs[0].Leg.Period == Period.During) is { } fault
@@ -106,7 +106,8 @@ internal sealed class UnwashedEntry : Rule
                 && !sinks.Contains(r.Id)))
         {
             if (ways.TryGetValue(room.Id, out var way)
-                && new Entry(sinks).Walk([.. way.Select(rooms.GetValueOrDefault)], null, true) is { Unwashed: true } fault)
+                && new Entry(sinks, beganInside: false).Walk([.. way.Select(rooms.GetValueOrDefault)], null,
+                    true) is { Unwashed: true } fault)
             {
                 yield return Found(
                     fault, Severity.Note, $"by the way in through the fewest rooms people reach {Named.Of(fault.Room)}", [], room.Span,
@@ -132,10 +133,12 @@ internal sealed class UnwashedEntry : Rule
     private sealed record Fault(Room Room, bool Unwashed);
 
     /// <summary>One person on the way through the rooms; what is said once about one way is not said again farther on.</summary>
-    private sealed class Entry(HashSet<string> sinks)
+    /// <param name="beganInside">Who is at work already came in, washed and changed, by another line; what is dirty on the way
+    /// counts.</param>
+    private sealed class Entry(HashSet<string> sinks, bool beganInside)
     {
-        private bool washed;
-        private bool changed;
+        private bool washed = beganInside;
+        private bool changed = beganInside;
         private bool said;
         private bool onCleanSide;
         private bool crossed;

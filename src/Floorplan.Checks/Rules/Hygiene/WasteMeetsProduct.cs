@@ -74,9 +74,10 @@ internal sealed class WasteMeetsProduct : Rule
         return context.Space.Meetings
             .Select(m => Ordered(m, journeys))
             .OfType<Crossing>()
-            .Where(c => !IsHandOver(c) && (c.SameTime || MattersLater(context.Plan.Rooms, c)))
+            .Where(c => !IsHandOver(c) && !IsInTheYard(context.Plan.Rooms, c) && (c.SameTime || MattersLater(context.Plan.Rooms, c)))
             .GroupBy(
-                c => (Waste: c.WasteOn.Legs[0].Leg.Span.Start, Product: c.Product.Flow.Span.Start, Place: PlaceOf(context.Plan.Rooms, c)))
+                c => (Waste: c.WasteOn.Legs[0].Leg.Span.Start, Product: c.SameTime ? c.Product.Flow.Span.Start : 0,
+                    Place: c.SameTime ? PlaceOf(context.Plan.Rooms, c) : ""))
             .Select(g => Found(context, [.. g.OrderBy(c => c.SameTime ? 0 : 1)]));
     }
 
@@ -125,6 +126,9 @@ internal sealed class WasteMeetsProduct : Rule
                 new[] { c.Product.Leg.From, c.Product.Leg.To }.OfType<StationStop>().Any(p => p.Station.Id == s.Station.Id)
                 && s.Station.Footprint.Distance(Shape.Factory.CreatePoint(c.At)) <= HandOverMm);
     }
+
+    // In the open air ways are not drawn; only a door that both go through counts.
+    private static bool IsInTheYard(IReadOnlyList<Room> rooms, Crossing c) => !Shared(c).Any() && RoomAt(rooms, c.At) is null;
 
     // Raw product walked over later soils no more than the dirty room itself does.
     private static bool MattersLater(IReadOnlyList<Room> rooms, Crossing c)

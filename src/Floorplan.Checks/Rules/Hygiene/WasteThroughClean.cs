@@ -12,7 +12,8 @@ internal sealed class WasteThroughClean : Rule
 
     public override RuleGroup Group => RuleGroup.Hygiene;
 
-    public override string Says => "Waste on its real way enters a clean or cold room other than the one where it was made.";
+    public override string Says => "Waste on its real way enters a clean or cold room, or a room to change in, other than "
+        + "where it was made.";
 
     public override string Why
         => "Offal drips, and bins are never clean underneath. What the dirty side has washed off the product is wheeled past the product "
@@ -47,7 +48,7 @@ internal sealed class WasteThroughClean : Rule
         {
             var passed = journey.Rooms.Append(journey.ToRoom)
                 .OfType<Room>()
-                .Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold && r.Id != journey.FromRoom?.Id)
+                .Where(r => r.Class is HygieneClass.Clean or HygieneClass.Cold or HygieneClass.Staff && r.Id != journey.FromRoom?.Id)
                 .DistinctBy(r => r.Id)
                 .ToList();
             if (passed.Count > 0)

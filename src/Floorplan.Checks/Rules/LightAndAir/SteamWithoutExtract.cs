@@ -3,6 +3,7 @@ using Floorplan.Checks.Framework;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 using Floorplan.Model.Services;
+using Floorplan.Model.Stations;
 
 namespace Floorplan.Checks.Rules.LightAndAir;
 
@@ -51,7 +52,7 @@ internal sealed class SteamWithoutExtract : Rule
 
     public override IReadOnlyList<LineChange> Mended => [new("air supply", "air supply scald, exhaust scald")];
 
-    public override bool AppliesTo(Plan plan) => plan.Stations.Any(s => s.Stays is not null);
+    public override bool AppliesTo(Plan plan) => plan.Stations.Any(s => s.Needs.Any(n => n.Kind is NeedKind.HotWater or NeedKind.Power));
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {

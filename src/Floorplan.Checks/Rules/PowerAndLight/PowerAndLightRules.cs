@@ -21,5 +21,7 @@ internal static class PowerAndLightRules
         new TooLittleAir(),
         new SteamWithoutExtract(),
         new CoolingTooSmall(),
+        new ColdRoomWithoutUnit(),
+        new ColdRoomTooWarm(),
     ];
 }

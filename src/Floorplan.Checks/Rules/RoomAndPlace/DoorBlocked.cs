@@ -127,17 +127,18 @@ internal sealed class DoorBlocked : Rule
             var front = Sides.InFrontOf(door, Sides.Into(door, room), limit.Value);
             foreach (var station in context.Space.StationsNear(front.EnvelopeInternal))
             {
-                if (!station.Movable
-                    && !IsHitByLeaf(door, station)
+                if (!IsHitByLeaf(door, station)
                     && Touch.IsBetween(station, door.Sill.Millimetres, Mover.Person.HeightMm)
                     && Touch.Shared(front, station.Footprint) is { } shared)
                 {
                     double free = door.Reveal.Distance(shared);
-                    yield return CheckContext.Find(this, limit, free, [door.Id, station.Id],
-                        $"{Named.Of(station)} stands {context.Text(free)} in front of {Named.Of(door)}",
+                    var finding = CheckContext.Find(this, limit, free, [door.Id, station.Id],
+                        $"{Named.Of(station)} {(station.Movable ? "is parked" : "stands")} {context.Text(free)} in front of "
+                            + $"{Named.Of(door)}",
                         $"move {Named.Of(station)} at least {context.Text(limit.Value - free)} away, or move {Named.Of(door)} along the "
                             + "wall",
                         station.Span, shared.InteriorPoint.Coordinate);
+                    yield return station.Movable ? finding with { Severity = Severity.Note } : finding;
                 }
             }
         }

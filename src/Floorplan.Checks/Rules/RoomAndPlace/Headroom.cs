@@ -168,7 +168,7 @@ internal sealed class Headroom : Rule
         near.ExpandBy(WorkerSize.Depth.Millimetres);
         var standing = context.Space.StationsNear(near).SelectMany(s => s.Workers)
             .FirstOrDefault(w => Touch.Shared(w.Floor, hung.Footprint) is not null);
-        var at = standing?.Centre.Coordinate ?? FirstWalkUnder(walks, hung.Footprint);
+        var at = standing?.Centre.Coordinate ?? FirstWalkUnder(walks, OverFreeFloor(context, hung));
         return at is null
             ? null
             : CheckContext.Find(this, limit, bottom, [hung.Id],
@@ -176,6 +176,11 @@ internal sealed class Headroom : Rule
                 $"hang it {context.Text(limit.Value - bottom)} higher, or over something that stands on the floor",
                 hung.Span, at);
     }
+
+    /// <summary>What hangs over a tank or bench is reached into there, and nobody walks.</summary>
+    private static Geometry OverFreeFloor(CheckContext context, Station hung)
+        => context.Space.StationsNear(hung.Footprint.EnvelopeInternal).Where(s => !s.Hung && !s.Movable)
+            .Aggregate((Geometry)hung.Footprint, (free, s) => Overlays.Less(free, s.Footprint));
 
     private static STRtree<LineString> Walks(CheckContext context)
     {

@@ -11,6 +11,7 @@ internal static class RoomAndPlaceRules
         new Overlap(),
         new ClearSpaceBlocked(),
         new DoorBlocked(),
+        new PersonInWay(),
         new WillNotGoIn(),
         new Headroom(),
         new RoomTooSmall(),

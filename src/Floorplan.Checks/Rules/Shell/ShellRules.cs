@@ -12,6 +12,7 @@ internal static class ShellRules
         new WallCutTooMuch(),
         new HotWorkNearLining(),
         new TooWideForRoad(),
+        new TooHighForRoad(),
         new FloorOverloaded(),
         new TooHeavy(),
         new HitchLoad(),

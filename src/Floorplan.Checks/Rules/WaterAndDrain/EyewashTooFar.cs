@@ -21,7 +21,8 @@ internal sealed class EyewashTooFar : Rule
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
 
     public override string Says
-        => "A `store … chemicals` has no eyewash within ten seconds' walk. A plan that keeps no chemicals, or does not say so, is not "
+        => "A `store … chemicals`, or one whose label says so, has no eyewash within ten seconds' walk. A plan that keeps no "
+            + "chemicals, or does not say so, is not "
             + "looked at.";
 
     public override string Why
@@ -68,7 +69,7 @@ internal sealed class EyewashTooFar : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var stores = context.Plan.Stations.Where(s => s is { Role: StationRole.Store, Purpose: "chemicals" }).ToList();
+        var stores = context.Plan.Stations.Where(Chemicals.AreKeptIn).ToList();
         if (stores.Count == 0 || context.Limit(this) is not { } limit)
         {
             yield break;

@@ -10,6 +10,9 @@ namespace Floorplan.Checks.Rules.WaterAndDrain;
 /// <summary>Hand sinks take cold and hot water from the nearest point of any room, and their waste runs in a pipe to any drain.</summary>
 internal sealed class SinkNotServed : Rule
 {
+    /// <summary>A waste pipe of a sink this long still finds a drain of the next room, mm; common practice.</summary>
+    private const double NearDrain = 2000;
+
     public override string Name => "sink-not-served";
 
     public override RuleGroup Group => RuleGroup.WaterAndDrain;
@@ -17,7 +20,9 @@ internal sealed class SinkNotServed : Rule
     public override string Says
         => "The plan has water points, and none of them gives hand sinks cold or hot water, or no drain takes their waste. A plan that "
             + "names no "
-        + "water point yet is not looked at, nor is its hot water where it has a heater.";
+        + "water point yet is not looked at, nor is its hot water where it has a heater. A room whose own water points are "
+        + "all cold is told in a note, and so is any other "
+            + "sink far from every drain.";
 
     public override string Why
         => "Cold water alone does not take fat and blood off hands, and nobody keeps hands in it for as long as washing takes.";
@@ -26,7 +31,8 @@ internal sealed class SinkNotServed : Rule
         => "Write `hot` at a water point near the sinks, or add one, with the heater that feeds it; give the unit a drain.";
 
     public override string Caution
-        => "Mixed to hand temperature at the tap: water over 50 °C (122 °F) scalds. A licensed plumber does the work; local codes prevail.";
+        => "Mixed to hand temperature at the tap: water over 50 °C (122 °F) scalds. A licensed plumber does the work; local "
+            + "codes prevail.";
 
     public override IReadOnlyList<Source> Sources { get; } =
     [
@@ -76,16 +82,64 @@ internal sealed class SinkNotServed : Rule
             { NewLine = drain };
         }
 
+        bool asked = plan.Stations.Any(s => s.Needs.Any(n => n.Kind == NeedKind.HotWater))
+            && !plan.Services.OfType<WaterPoint>().Any(p => p.Hot);
+        foreach (var finding in water.Length > 0 || asked ? [] : ColdRooms(context, sinks))
+        {
+            yield return finding;
+        }
+
+        foreach (var sink in plan.Stations.Where(s => s.Role == StationRole.Sink && !s.IsHandSink
+            && !s.Needs.Any(n => n.Kind == NeedKind.Drain)))
+        {
+            if (Undrained(context, sink) is { } finding)
+            {
+                yield return finding;
+            }
+        }
+
         bool Lacks(NeedKind kind)
             => sinks.Exists(s => context.Facts.Supply.Of(s.Id, kind)?.Point is null)
                 && !plan.Stations.Any(s => s.Needs.Any(n => n.Kind == kind));
     }
 
+    /// <summary>Rooms whose own water points are all cold: hot water has to come from another room, and nothing says that it
+    /// does.</summary>
+    private IEnumerable<Finding> ColdRooms(CheckContext context, List<Station> sinks)
+    {
+        var points = context.Plan.Services.OfType<WaterPoint>().Where(p => p.Room is not null).ToLookup(p => p.Room!.Id);
+        var heated = context.Plan.Services.OfType<Heater>().Select(h => h.Room?.Id).ToHashSet();
+        foreach (var room in sinks.GroupBy(s => s.Room.Id).Where(g => points[g.Key].Any() && points[g.Key].All(p => !p.Hot)
+            && !heated.Contains(g.Key)))
+        {
+            var first = room.First();
+            var near = points[room.Key].First();
+            yield return CheckContext.Find(
+                this, Severity.Note, [.. room.Select(s => s.Id)],
+                $"the water points of {Named.Of(first.Room)} give no hot water for {Listed([.. room])}",
+                $"write `hot` at {near.Id}, or set a small heater beside the sink", first.Span, first.Bounds.Centre.Coordinate);
+        }
+    }
+
+    /// <summary>A sink in a room without a drain, when its waste would have to go far to one of another room.</summary>
+    private Finding? Undrained(CheckContext context, Station sink)
+    {
+        var drains = context.Plan.Services.OfType<Drain>().ToList();
+        return drains.Count == 0 || drains.Exists(d => d.Room?.Id == sink.Room.Id
+                || sink.Footprint.IsWithinDistance(Model.Shapes.Shape.Factory.CreatePoint(d.At.Coordinate), NearDrain))
+            ? null
+            : CheckContext.Find(
+                this, Severity.Warning, [sink.Id], $"no drain of {Named.Of(sink.Room)} takes the waste of {Named.Of(sink)}",
+                $"add one, such as: {Suggest.Drain(sink.Room, context.Plan.Units)}", sink.Span, sink.Bounds.Centre.Coordinate);
+    }
+
     private Finding Dry(CheckContext context, List<Station> sinks, string[] water)
     {
         string words = string.Join(' ', water);
-        string point = Suggest.Water(sinks[0].Id + "-water", words, sinks[0].Room, sinks[0].Bounds, context.Plan.Units);
+        // Where cold water stands already, hot water is asked for most.
         var near = context.Plan.Services.OfType<WaterPoint>().First();
+        var sink = sinks.Find(s => s.Room.Id == near.Room?.Id) ?? sinks[0];
+        string point = Suggest.Water(sink.Id + "-water", words, sink.Room, sink.Bounds, context.Plan.Units);
         return CheckContext.Find(
             this, Severity.Warning, [.. sinks.Select(s => s.Id)],
             $"no water point gives {words.Replace(" ", " and ", StringComparison.Ordinal)} water for {Listed(sinks)}",

@@ -17,6 +17,7 @@ internal static class WaterAndDrainRules
         new HandSinksTooFew(),
         new SinkNotServed(),
         new SinkBlocked(),
+        new ToiletNotServed(),
         new AirGapMissing(),
         new BackflowGuardMissing(),
         new HoseMissesFloor(),

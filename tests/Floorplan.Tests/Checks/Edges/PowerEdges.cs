@@ -16,6 +16,15 @@ internal static class PowerEdges
 
     public static IReadOnlyList<Edge> All { get; } =
     [
+        new("cold-room-too-warm", "poultry at 4 C: 853/2004 Annex III s.II, Tier-LMHV", 4, 4.2, c => Cold(c, "eu", "ducks"), "store"),
+        new("cold-room-too-warm", "poultry at 40 F (common practice)", 4.4, 4.6, c => Cold(c, "us", "ducks"), "store") {
+            Set = ("6 C", "3 C") },
+        new("cold-room-too-warm", "meat at 7 C: 853/2004 Annex III s.I ch.VII", 7, 7.2, c => Cold(c, "eu", "lambs"), "store"),
+        new("cold-room-too-warm", "meat at 7 C (common practice)", 7, 7.2, c => Cold(c, "none", "lambs"), "store"),
+        new("cold-room-too-warm", "fish near melting ice, 2 C: 853/2004 Annex III s.VIII", 2, 2.2, c => Cold(c, "eu", "fish"), "store"),
+        new("cold-room-too-warm", "fish at 38 F (common practice)", 3.3, 3.5, c => Cold(c, "us", "fish"), "store"),
+        new("cold-room-too-warm", "milk at 8 C: 853/2004 Annex III s.IX", 8, 8.2, c => Cold(c, "eu", "milk"), "store"),
+        new("cold-room-too-warm", "milk at 45 F: PMO 17p", 7.2, 7.4, c => Cold(c, "us", "milk"), "store"),
         new(
             "panel-space", "3 ft before 0 to 150 V to ground: 29 CFR 1910.303 Table S-1, as WAC 296-24-95703; code us", 3 * Foot, 913, mm
                 => Panel(mm, "us"), "p1", "tank") { Set = ("900 mm", "1000 mm") },
@@ -107,6 +116,17 @@ internal static class PowerEdges
     ];
 
     /// <summary>An outlet on the wall of a sink in a dry room, that far from it.</summary>
+    private static string Cold(double celsius, string code, string product) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+          product {product}, 2 kg each
+        shell shed 6000 x 4000 x 2600
+        room store "Store" cold from west to east
+          keep {celsius} C
+        door d1 store to outside, south wall, 300 from west, 1000 x 2050, swings out, closes itself, opens from inside
+        """);
+
     private static string Outlet(double away) => Invariant($"""
         plan "Edge"
           units metric

@@ -35,6 +35,10 @@ internal static class ShellEdges
         new("wall-cut-too-much", "two fifths of the wall (own assumption)", 40, 40.1, Share, "h1", "h2") {
             Set = ("45 %", "35 %"), Within = 0.02 },
         new("wall-cut-too-much", "half the wall (own assumption)", 50, 50.1, Share, "h1", "h2") { Lighter = 40, Within = 0.02 },
+        new("too-high-for-road", "4.00 m: 96/53/EC, Annex I; StVZO section 32", 4000, 4001, mm => Tall(mm, "eu"), "cut") {
+            Set = ("4.2 m", "3.8 m"), Within = 0.1 },
+        new("too-high-for-road", "13 ft 6 in (common practice)", 4114.8, 4116, mm => Tall(mm, "us"), "cut") { Within = 0.1 },
+        new("too-high-for-road", "4 m without a code (common practice)", 4000, 4001, mm => Tall(mm, "none"), "cut") { Within = 0.1 },
         new(
             "floor-overloaded", "4 t on a metre of a 20 ft box: container trade figures", 4000, 4001, kg
                 => Tank("20 ft standard", 2000, 2 * kg), "tank") { Set = ("4.5 t", "3.5 t") },
@@ -75,6 +79,17 @@ internal static class ShellEdges
     ];
 
     /// <summary>A door this far from the post of the closed west end, which stands 178 mm in from the outside.</summary>
+    /// <summary>Without `ground` the box alone is measured, from its underside to its roof.</summary>
+    private static string Tall(double mm, string code) => Invariant($"""
+        plan "Edge"
+          units metric
+          code {code}
+        shell trailer 6 m x 2.5 m x {mm} mm
+          axles 2
+        room cut "Cutting" clean from west to east
+        door d1 cut to outside, south wall, 400 from west, 900 x 2050, swings out, closes itself, opens from inside
+        """);
+
     private static string FromPost(double left) => Box(Invariant(
         $"door d1 work to outside, south wall, {left + Fitting - EndWall - Lining} from west, 900 x 2050, swings out, opens from inside"));
 

@@ -11,6 +11,9 @@ public sealed class UnusedTests
     [InlineData("station tank in extract\n  size 700 x 700 x 1000\n  place against north wall, 3000 from west\n  worker south", 0)]
     [InlineData(
         "station tank in extract\n  size 700 x 700 x 1000\n  place against north wall, 3000 from west\n  worker south\n  work 5 s each", 1)]
+    [InlineData("station ac \"Air conditioner\" in extract, 700 x 300 x 300, against north wall, 3000 from west, hung, underside 2100", 0)]
+    [InlineData("station tank \"Fresh water tank\" in extract, 700 x 700 x 1000, against north wall, 3000 from west", 0)]
+    [InlineData("station cart in extract, 700 x 500 x 900, against north wall, 3000 from west, on wheels", 0)]
     [InlineData("bin b1 60 L in extract, 450 x 450, against north wall, 3000 from west", 1)]
     [InlineData("sink s1 hand in extract, 400 x 350, against north wall, 3000 from west", 0)]
     [InlineData("door d9 extract to outside, south wall, 3000 from west, 900 x 2050, swings out", 0)]

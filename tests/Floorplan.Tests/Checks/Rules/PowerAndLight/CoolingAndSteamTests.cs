@@ -59,10 +59,23 @@ public sealed class CoolingAndSteamTests
     public void An_open_tank_of_hot_water_wants_an_exhaust(string air, int findings)
         => Assert.Equal(findings, CheckedPlan.Check($"{Scald}\n{air}", "steam-without-extract").Count);
 
-    /// <summary>Lukewarm water hardly steams, and a tap is no tank.</summary>
+    /// <summary>Lukewarm water hardly steams, and a tap over a bench is no tank.</summary>
     [Theory]
     [InlineData("at 60 C", "at 30 C")]
-    [InlineData("  stays 1 min\n", "")]
+    [InlineData("Scald tank", "Rinse bench")]
     public void Lukewarm_water_and_taps_do_not(string was, string now)
-        => Assert.Empty(CheckedPlan.Check(Scald.Replace(was, now, StringComparison.Ordinal), "steam-without-extract"));
+        => Assert.Empty(CheckedPlan.Check(
+            Scald.Replace(was, now, StringComparison.Ordinal)
+                .Replace(was == "Scald tank" ? "  stays 1 min\n" : "\r", "", StringComparison.Ordinal), "steam-without-extract"));
+
+    /// <summary>A scald tank is one by its name, and a kettle boils by its own power; common practice.</summary>
+    [Theory]
+    [InlineData("  stays 1 min\n", "")]
+    [InlineData("needs hot 8 L/min at 60 C", "needs cold 8 L/min, power 230 V 6 kW")]
+    public void A_scald_tank_or_kettle_steams_by_its_name(string was, string now)
+        => Assert.Single(CheckedPlan.Check(
+            Scald.Replace(was, now, StringComparison.Ordinal)
+                .Replace("Scald tank", was.StartsWith("needs", StringComparison.Ordinal) ? "Kettle" : "Scald tank",
+                    StringComparison.Ordinal),
+            "steam-without-extract"));
 }

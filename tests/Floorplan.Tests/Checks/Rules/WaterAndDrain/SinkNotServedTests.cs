@@ -19,9 +19,12 @@ public sealed class SinkNotServedTests
     [InlineData("water w1 cold in work, north wall, 2000 from west, height 1200", 1)]
     [InlineData("water w1 hot in work, north wall, 2000 from west, height 1200", 1)]
     [InlineData(
-        "water w1 cold in work, north wall, 2000 from west, height 1200\nwater w2 hot in lobby, south wall, 500 from west, height 1200", 0)]
+        "water w1 cold in work, north wall, 2000 from west, height 1200\nwater w2 hot in lobby, south wall, 500 from west, height 1200", 1)]
+    [InlineData(
+        "water w1 cold hot in work, north wall, 2000 from west, height 1200\nwater w2 cold in work, south wall, 500 from "
+            + "west, height 1200", 0)]
     [InlineData("", 0)]
-    public void A_point_of_any_room_serves_all_hand_sinks_and_a_plan_without_points_is_not_looked_at(string water, int findings)
+    public void A_room_with_water_points_wants_a_hot_one_and_a_plan_without_points_is_not_looked_at(string water, int findings)
         => Assert.Equal(
             findings,
             CheckedPlan.Check(Unit($"{Sinks}\n{water}\ndrain fd1 floor in work, 3000 from west, centred, 100"), "sink-not-served").Count);
