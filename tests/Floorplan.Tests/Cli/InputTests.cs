@@ -62,7 +62,7 @@ public class InputTests
         var run = CliRun.In(folder.Path, "", "check", "good.unit", "not-there.unit", "bad.unit");
         Assert.Equal(2, run.Exit);
         Assert.Contains("\nbad.unit: 1 error; ", run.Out);
-        Assert.Contains("3 files: 1 error, ", run.Out);
+        Assert.Contains("3 files: 1 error", run.Out);
         Assert.Contains("; 1 not read\n", run.Out);
         Assert.Equal("floorplan: not-there.unit: there is no such file\n", run.Error);
     }

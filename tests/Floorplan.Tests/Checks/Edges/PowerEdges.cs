@@ -183,8 +183,8 @@ internal static class PowerEdges
         """);
 
     /// <summary>
-    /// 40 x 3 m of floor, lamps of 100 lm/W of which 0.5 x 0.7 is used; 1 m up, 20 m along and 1 m across to the middle of the ceiling,
-    /// in 1.5 mm2 of 29 mV for each A and m.
+    /// 40 x 3 m of floor, two lamps of half of the power; 1 m up, 20 m along and 1 m across to the middle of the ceiling, in 1.5 mm2 of
+    /// 29 mV for each A and m.
     /// </summary>
     private static string Lamps(double percent) => Invariant($"""
         plan "Edge"
@@ -193,9 +193,9 @@ internal static class PowerEdges
           walls 100
           lining walls 0, ceiling 0, floor 0
         room hall "Hall" dry from west to east
+          lamps 2 x 9000 lm {percent / 100 * 230 / (0.029 * 22) * 230 / 2:0.########} W
         door d1 hall to outside, south wall, 10 m from west, 1000 x 2050, swings out
         panel p1 in hall, west wall, 500 from south, height 1600, 63 A 230 V single-phase
-        light hall {percent / 100 * 230 / (0.029 * 22) * 230 * 35 / 120:0.########} lux
         """);
 
     /// <summary>A switch that high, behind a low bench that deep; no bench when 0.</summary>

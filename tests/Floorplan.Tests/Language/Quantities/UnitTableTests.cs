@@ -45,6 +45,7 @@ public class UnitTableTests
         ["A"] = x => ElectricCurrent.FromAmperes(x).Amperes,
         ["lux"] = x => Illuminance.FromLux(x).Lux,
         ["lx"] = x => Illuminance.FromLux(x).Lux,
+        ["lm"] = x => LuminousFlux.FromLumens(x).Lumens,
         ["fc"] = x => x * Area.FromSquareMeters(1).SquareFeet,
         ["%"] = x => Ratio.FromPercent(x).DecimalFractions,
         ["m2"] = x => Area.FromSquareMeters(x).SquareMeters,
