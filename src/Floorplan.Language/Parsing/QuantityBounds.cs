@@ -16,7 +16,8 @@ public static class QuantityBounds
     public static IReadOnlyList<Quantity> Most { get; } =
     [
         Of(10_000, "m2"), Of(1_000, "m3"), Of(100_000, "m3/h"), Of(60_000, "cfm"), Of(8_766, "h"), Of(1_000, "t"),
-        Of(500, "C"), Of(10_000, "kW"), Of(1_000, "V"), Of(10_000, "A"), Of(100_000, "lux"), Of(1_000, "%"), Of(1_000, "bar"),
+        Of(500, "C"), Of(10_000, "kW"), Of(1_000, "V"), Of(10_000, "A"), Of(100_000, "lux"), Of(1_000_000, "lm"),
+        Of(1_000, "%"), Of(1_000, "bar"),
         Of(100, "m/s"), new(1_000_000, UnitTable.Rate("things/h")!), new(1_000_000, UnitTable.Count("things")),
     ];
 

@@ -19,6 +19,7 @@ internal static class MeasureKinds
         Measure.Voltage => QuantityKind.Voltage,
         Measure.Current => QuantityKind.Current,
         Measure.Illuminance => QuantityKind.Illuminance,
+        Measure.LuminousFlux => QuantityKind.LuminousFlux,
         Measure.Pressure or Measure.SurfacePressure => QuantityKind.Pressure,
         Measure.Speed or Measure.WindSpeed => QuantityKind.Speed,
         Measure.Force => QuantityKind.Force,
