@@ -4,7 +4,6 @@ using Floorplan.Checks.Limits;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Services;
-using Floorplan.Model.Shells;
 using Floorplan.Model.Stations;
 using Stream = Floorplan.Model.Flows.Stream;
 

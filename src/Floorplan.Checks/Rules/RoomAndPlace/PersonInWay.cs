@@ -5,7 +5,6 @@ using Floorplan.Language.Syntax;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Openings;
 using Floorplan.Model.Rooms;
-using Floorplan.Model.Shapes;
 using Floorplan.Model.Space;
 using Floorplan.Model.Stations;
 using NetTopologySuite.Geometries;

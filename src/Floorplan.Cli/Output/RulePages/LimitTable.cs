@@ -1,6 +1,5 @@
 using System.Text;
 using Floorplan.Checks.Framework;
-using Floorplan.Checks.Limits;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Model;
 

@@ -1,5 +1,4 @@
 using Floorplan.Checks.Framework;
-using Floorplan.Drawing.Frames;
 using Floorplan.Tests.Architecture;
 using Floorplan.Tests.Checks.Support;
 using Floorplan.Tests.Cli;
