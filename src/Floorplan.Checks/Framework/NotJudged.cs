@@ -20,10 +20,11 @@ public sealed record NotJudged(int Rules, IReadOnlyList<(string Rule, string Why
     private static readonly FrozenDictionary<string, Func<Plan, string?>> Wanted = Wants().ToFrozenDictionary();
 
     /// <summary>
-    /// <c>72 of 78 rules had something to look at; not judged: hitch-load (no weights), falls-behind (no work times)</c>.
+    /// <c>72 of 78 rules had something to look at; not judged: hitch-load, too-heavy (no weights); falls-behind (no work times)</c>.
     /// </summary>
     public string Text => FormattableString.Invariant($"{Rules - Missing.Count} of {Rules} rules had something to look at")
-        + (Missing.Count == 0 ? "" : "; not judged: " + string.Join(", ", Missing.Select(m => $"{m.Rule} ({m.Why})")));
+        + (Missing.Count == 0 ? "" : "; not judged: " + string.Join(
+            "; ", Missing.GroupBy(m => m.Why).Select(g => $"{string.Join(", ", g.Select(m => m.Rule))} ({g.Key})")));
 
     public static NotJudged Of(Plan plan, IReadOnlyList<Finding> findings)
     {

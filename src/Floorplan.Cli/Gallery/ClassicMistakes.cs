@@ -30,8 +30,8 @@ internal static class ClassicMistakes
             1,
             "The fillet bench was made half as deep again to have room for a second crate.",
             [(
-                "  size     1300 x 600 x 900\n  place    against south wall, 1370 from west",
-                "  size     1300 x 1000 x 900\n  place    against south wall, 1370 from west")]),
+                "  size     1300 x 600 x 900\n  place    against south wall, 1250 from west",
+                "  size     1300 x 1000 x 900\n  place    against south wall, 1250 from west")]),
         new("sink-behind-tank",
             "A hand sink behind a tank",
             "goat-dairy-shed",

@@ -43,24 +43,22 @@ public sealed class HoseCover
     /// </summary>
     public Figure? FarthestOfRoom(Hose hose) => whole.GetValueOrDefault(hose.Id);
 
-    /// <summary>The corner of the free floor that lies farthest past the end of the hose that comes nearest to it.</summary>
+    /// <summary>
+    /// The corner of the free floor that lies farthest past the end of the hose that comes nearest to it. Pockets that nobody can walk
+    /// into, such as behind a tank, do not count where there is other floor.
+    /// </summary>
     private static MissedFloor? Farthest(PlanFacts facts, Room room, IReadOnlyList<Hose> hoses)
     {
-        (Hose Hose, double Way, Coordinate At)? worst = null;
-        foreach (var at in Corners(facts, room, c => hoses.Min(h => h.At.Coordinate.Distance(c) - Length(h))))
-        {
-            var (hose, way) = hoses.Select(h => (Hose: h, Way: Way(facts.Space, h, room, at))).MinBy(h => h.Way - Length(h.Hose));
-            if (worst is not { } w || way - Length(hose) > w.Way - Length(w.Hose))
-            {
-                worst = (hose, way, at);
-            }
-        }
-
-        if (worst is not { } found)
+        var nearest = Corners(facts, room, c => hoses.Min(h => h.At.Coordinate.Distance(c) - Length(h)))
+            .Select(at => (At: at, Hose: hoses.Select(h => (Hose: h, Way: Way(facts.Space, h, room,
+                at))).MinBy(h => h.Way - Length(h.Hose))))
+            .Select(n => (n.Hose.Hose, n.Hose.Way, n.At)).ToList();
+        if (nearest.Count == 0)
         {
             return null;
         }
 
+        var found = Walked(nearest, n => n.Way).MaxBy(n => n.Way - Length(n.Hose));
         double past = found.Way - Length(found.Hose);
         var units = facts.Plan.Units;
         return new MissedFloor(room, found.Hose, found.At, new Figure
@@ -85,7 +83,7 @@ public sealed class HoseCover
             return null;
         }
 
-        double way = corners.Max(c => Way(facts.Space, hose, hose.Room!, c));
+        double way = Walked([.. corners.Select(c => Way(facts.Space, hose, hose.Room!, c))], w => w).Max();
         return new Figure
         {
             Name = "way from the hose to the farthest floor of its room",
@@ -105,6 +103,10 @@ public sealed class HoseCover
         facts.Space.FreeFloor(room, Mover.Person).Coordinates.Distinct()
             .OrderByDescending(straight).ThenBy(c => c.X).ThenBy(c => c.Y)
             .Take(MostWalks);
+
+    /// <summary>Those with a way, or all where none has one.</summary>
+    private static List<T> Walked<T>(List<T> all, Func<T, double> way)
+        => all.Exists(a => double.IsFinite(way(a))) ? all.FindAll(a => double.IsFinite(way(a))) : all;
 
     /// <summary>Within the building; infinite when there is no way.</summary>
     private static double Way(FloorSpace space, Hose hose, Room room, Coordinate at) =>

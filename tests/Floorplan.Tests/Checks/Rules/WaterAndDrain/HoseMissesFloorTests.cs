@@ -64,6 +64,22 @@ public sealed class HoseMissesFloorTests
         Assert.Empty(CheckedPlan.Check(two + "door d2 wash to cut, centred, 900 x 2050, swings wash\n", Rule));
     }
 
+    /// <summary>Two tanks shut off a corner of 1500 x 800: nobody walks there, and the rest of the floor is reached.</summary>
+    [Fact]
+    public void A_pocket_that_nobody_can_walk_into_is_not_told()
+    {
+        const string Tanks = """
+            station a "A" in wash
+              size 600 x 1400 x 1500
+              place at 9700, 1400
+            station b "B" in wash
+              size 1500 x 600 x 1500
+              place at 10300, 1400
+            """;
+        Assert.Empty(CheckedPlan.Check(Shed("hose hz1 on w1, 12 m", Tanks), Rule));
+        Assert.Single(CheckedPlan.Check(Shed("hose hz1 on w1, 4 m", Tanks), Rule));
+    }
+
     [Fact]
     public void A_dry_room_is_not_washed()
         => Assert.Empty(CheckedPlan.Check(Shed("hose hz1 on w1, 2 m").Replace("dirty", "dry", StringComparison.Ordinal), Rule));
