@@ -134,8 +134,11 @@ internal sealed class AisleTooNarrow : Rule
 
     /// <summary>A German way out is wider for more people.</summary>
     private static AppliedLimit ForPeople(AppliedLimit limit, int people)
-        => people <= 5 ? limit : limit with { Value = people <= 20 ? 1000 : 1200, Text = limit.Text.Replace("900 "
-            + "mm", people <= 20 ? "1000 mm" : "1200 mm", StringComparison.Ordinal) };
+        => people <= 5 ? limit : limit with
+        {
+            Value = people <= 20 ? 1000 : 1200,
+            Text = limit.Text.Replace("900 mm", people <= 20 ? "1000 mm" : "1200 mm", StringComparison.Ordinal),
+        };
 
     /// <summary>Two things make one pinch, wherever it is measured; beside a wall the place counts.</summary>
     private static string Place(Finding finding, Coordinate at) => finding.Things.Count > 1

@@ -7,8 +7,8 @@ using Floorplan.Language.Quantities;
 using Floorplan.Model;
 using Floorplan.Model.Services;
 using Floorplan.Sizing;
-using Floorplan.Sizing.Power.Circuits;
 using Floorplan.Sizing.LightAndAir.Lamps;
+using Floorplan.Sizing.Power.Circuits;
 using Floorplan.Sizing.Uses;
 using Floorplan.Sizing.Working;
 
