@@ -36,7 +36,7 @@ public sealed class CheckContext(PlanFacts facts)
     public AppliedLimit? PanelDepth(WorkingSpace space) => PanelDepths.For(limits, space);
 
     /// <summary>Of a rule's sources the one that binds this plan; the practice of the trade where none does.</summary>
-    public Source SourceOf(Rule rule) => PlanSources.For(Plan.Head, rule.Sources);
+    public Source SourceOf(Rule rule) => rule.SourceFor(Plan);
 
     /// <summary>All figures of a rule that hold for this plan, as <see cref="PlanLimits.Holding"/> says.</summary>
     public IReadOnlyList<AppliedLimit> Holding(Rule rule) => limits.Holding(rule);

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Limits;
+using Floorplan.Checks.Measuring;
 using Floorplan.Model;
 using Floorplan.Model.Flows;
 using Floorplan.Model.Services;
@@ -79,8 +80,7 @@ public sealed record NotJudged(int Rules, IReadOnlyList<(string Rule, string Why
         .. Each(p => p.Stations.Any(s => s.IsSterilizer || s.Needs.Any(n => n.Kind == NeedKind.Sterilizer)), "no sterilizer",
             "sterilizer-too-far", "sterilizer-too-cool"),
         .. Each(p => p.Services.OfType<Hose>().Any(), "no hoses", "hose-misses-floor"),
-        .. Each(p => p.Stations.Any(s => s is { Role: StationRole.Store, Purpose: "chemicals" }), "no store of chemicals",
-            "eyewash-too-far"),
+        .. Each(p => p.Stations.Any(Chemicals.AreKeptIn), "no store of chemicals", "eyewash-too-far"),
         .. Each(p => p.Services.OfType<WaterPoint>().Any(), "no water points", "sink-not-served", "supply-too-small"),
         .. Each(p => p.Services.OfType<Drain>().Any(), "no drains", "drain-too-few", "drain-pipe-too-small", "drain-line-uphill",
             "toilet-drain-joins", "fall-not-possible"),
@@ -88,7 +88,7 @@ public sealed record NotJudged(int Rules, IReadOnlyList<(string Rule, string Why
         .. Each(p => p.Services.OfType<Panel>().Any(), "no panel", "panel-space", "panel-too-small", "voltage-mismatch", "voltage-drop"),
         .. Each(p => p.Services.OfType<Outlet>().Any(), "no outlets", "outlet-unprotected"),
         .. Each(p => p.Services.OfType<Switch>().Any(), "no switches", "switch-out-of-reach"),
-        .. Each(p => p.Services.OfType<Light>().Any() || p.Rooms.Any(r => r.Lux is not null), "no light said", "too-dark", "light-missing"),
+        .. Each(p => LitRooms.Of(p).Count > 0, "no light said", "too-dark", "light-missing"),
         .. Each(p => p.Services.OfType<AirPoint>().Any(), "no fans", "too-little-air", "air-runs-to-clean"),
         .. Each(p => p.Rails.Count > 0, "no rails", "rail-height"),
         .. Each(p => p.Stations.Any(s => s.Workers.Count > 0), "no workers", "out-of-reach", "nowhere-to-stand"),

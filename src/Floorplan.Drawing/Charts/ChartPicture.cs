@@ -12,6 +12,9 @@ namespace Floorplan.Drawing.Charts;
 /// </summary>
 internal static class ChartPicture
 {
+    /// <summary>As wide as A4 or letter lying, mm.</summary>
+    public const double UsualWidth = 250;
+
     private const double Margin = 6;
     private const double TitleHeight = 9;
     private const int LongestDescription = 600;

@@ -91,6 +91,8 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
 
     private void Try(ViewPages views, ref (Arrangement Arrangement, double Cost)? best, double lead = 0)
     {
+        // A page never costs less than 1.
+        int least = Math.Max(1, views.Pages.Count);
         foreach (var text in (DrawingStandard[])[standard, standard with { NoteHeight = LargeText, SubtitleHeight = LargeTitle }])
         {
             double narrowest = NarrowestSide * text.NoteHeight / standard.NoteHeight;
@@ -101,7 +103,7 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
                 ? Airs.ToDictionary(a => a, a => new SideText(columns, width => Blocks(width, text), a)) : [];
             foreach (double width in Widths(views, text.NoteHeight / standard.NoteHeight))
             {
-                if (best is { } known && !MayBeat(known.Cost, lead))
+                if (least >= Limit(best, lead))
                 {
                     return;
                 }
@@ -119,13 +121,14 @@ internal sealed class Arranger(SheetContent content, PageSpace space)
             }
         }
 
-        // A page never costs less than 1.
-        bool MayBeat(double cost, double more) => Math.Max(1, views.Pages.Count) + more < cost - Better;
+        // A try has to stay under it with its pages; more is what it costs besides.
+        static double Limit((Arrangement Arrangement, double Cost)? best, double more)
+            => best is { } known ? known.Cost - Better - more : double.PositiveInfinity;
 
         void TryOne(Arrangement arrangement, SideText? side, ref (Arrangement Arrangement, double Cost)? best, double more)
         {
-            double limit = best is { } known ? known.Cost - Better - more : double.PositiveInfinity;
-            if (best is { } b && !MayBeat(b.Cost, more))
+            double limit = Limit(best, more);
+            if (least >= limit)
             {
                 return;
             }

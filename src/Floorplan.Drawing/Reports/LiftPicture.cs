@@ -10,8 +10,6 @@ namespace Floorplan.Drawing.Reports;
 /// <summary>The box from above with what each corner carries on a crane, and where its weight lies.</summary>
 internal static class LiftPicture
 {
-    private const double Width = 250;
-
     /// <param name="lifts">At least one.</param>
     public static SheetScene Draw(IReadOnlyList<CraneLift> lifts, Shell shell, UnitSystem units)
     {
@@ -19,6 +17,6 @@ internal static class LiftPicture
         return ChartPicture.Draw(
             "corners", "On a crane",
             "The box from above, empty and full: the weight on each corner, and the centre of weight. The table has the numbers.",
-            [.. lifts.Select(l => new LiftSketch(l, shell, Width, standard))], Width, standard);
+            [.. lifts.Select(l => new LiftSketch(l, shell, ChartPicture.UsualWidth, standard))], ChartPicture.UsualWidth, standard);
     }
 }

@@ -9,9 +9,6 @@ namespace Floorplan.Drawing.Reports;
 /// <summary>What changes an answer most, as a picture of the report.</summary>
 internal static class SwingPicture
 {
-    /// <summary>As the day chart, mm.</summary>
-    private const double Width = 250;
-
     /// <param name="subject">With swings.</param>
     public static SheetScene Draw(SizedSubject subject, UnitSystem units)
     {
@@ -20,6 +17,7 @@ internal static class SwingPicture
             "what-matters", "What matters most",
             "Each figure from its low to its high end, all others in the middle: what that does to the surplus of the first year, building "
                 + "paid. The table has the numbers.",
-            [new SwingChart(subject.Swings, "Surplus of the first year, building paid", Width, standard)], Width, standard);
+            [new SwingChart(subject.Swings, "Surplus of the first year, building paid", ChartPicture.UsualWidth, standard)],
+            ChartPicture.UsualWidth, standard);
     }
 }

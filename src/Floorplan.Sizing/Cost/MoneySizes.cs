@@ -35,11 +35,12 @@ internal static class MoneySizes
 
         string unit = facts.Day.Planned.Products.Count == 1 ? facts.Day.Planned.Unit : "items";
         MoneyRows.Add(book, money, terms, unit, rows);
+        var (tables, swings) = WhatMatters.Of(money, book.Text);
         return new SizedSubject("Money", rows)
         {
             Figures = work.Figures,
-            Tables = [Table(all, rates, book), .. WhatMatters.Of(money, book.Text) is { } matters ? [matters] : Array.Empty<SizeTable>()],
-            Swings = WhatMatters.Shown(money, book.Text),
+            Tables = [Table(all, rates, book), .. tables],
+            Swings = swings,
             Missing = [.. MoneyMissing.Of(facts, rates, money, all, [.. items.Where(i => i.Cost is null).Select(i => i.Station)])],
             Cautions =
                 ["Money is the owner's rates times the plan's quantities: tax, loans, spoilt goods and slow months are not in it."],

@@ -10,38 +10,31 @@ internal static class WhatMatters
 {
     private const int MostShown = 12;
 
-    /// <summary>Null where no surplus is known, or every figure is one number.</summary>
-    public static SizeTable? Of(MoneyPlan money, Func<double, string> text)
+    /// <summary>As a table and for a chart; none where no surplus is known, or every figure is one number.</summary>
+    public static (IReadOnlyList<SizeTable> Tables, IReadOnlyList<SizeSwing> Swings) Of(MoneyPlan money, Func<double, string> text)
     {
-        if (money.Surplus(Middle) is null)
-        {
-            return null;
-        }
-
-        var swings = Swings(money);
-        return swings.Count == 0 ? null : new SizeTable(
-            "What matters most: surplus of the first year, building paid",
-            ["What", "From", "To", "Surplus at the low end", "Surplus at the high end", "Difference"],
-            [
-                .. swings.Take(MostShown).Select(s => (IReadOnlyList<string>)
-                [
-                    s.Factor.Name, Factor.Text(Range.Of(s.Factor.Of.Low)), Factor.Text(Range.Of(s.Factor.Of.High)),
-                    text(s.AtLow), text(s.AtHigh), text(Math.Abs(s.AtHigh - s.AtLow)),
-                ]),
-            ],
-            []);
+        var shown = Swings(money).Take(MostShown).ToList();
+        return shown.Count == 0 ? ([], []) : ([Table(shown, text)], [
+            .. shown.Select(s => new SizeSwing(
+                $"{s.Factor.Name}: {Factor.Text(s.Factor.Of)}", s.AtLow, s.AtHigh, text(s.AtLow), text(s.AtHigh))),
+        ]);
     }
 
-    /// <summary>The same for a chart.</summary>
-    public static IReadOnlyList<SizeSwing> Shown(MoneyPlan money, Func<double, string> text) => money.Surplus(Middle) is null ? [] :
-    [
-        .. Swings(money).Take(MostShown).Select(s => new SizeSwing(
-            $"{s.Factor.Name}: {Factor.Text(s.Factor.Of)}", s.AtLow, s.AtHigh, text(s.AtLow), text(s.AtHigh))),
-    ];
+    private static SizeTable Table(List<(Factor Factor, double AtLow, double AtHigh)> swings, Func<double, string> text) => new(
+        "What matters most: surplus of the first year, building paid",
+        ["What", "From", "To", "Surplus at the low end", "Surplus at the high end", "Difference"],
+        [
+            .. swings.Select(s => (IReadOnlyList<string>)
+            [
+                s.Factor.Name, Factor.Text(Range.Of(s.Factor.Of.Low)), Factor.Text(Range.Of(s.Factor.Of.High)),
+                text(s.AtLow), text(s.AtHigh), text(Math.Abs(s.AtHigh - s.AtLow)),
+            ]),
+        ],
+        []);
 
     internal static IReadOnlyList<(Factor Factor, double AtLow, double AtHigh)> Swings(MoneyPlan money)
     {
-        return [
+        return money.Surplus(Middle) is null ? [] : [
             .. money.Factors.Where(f => !f.Of.IsOne).Select(f => (Factor: f, AtLow: At(f, f.Of.Low), AtHigh: At(f, f.Of.High)))
                 .OrderByDescending(s => Math.Abs(s.AtHigh - s.AtLow)).ThenBy(s => s.Factor.Name, StringComparer.Ordinal)];
 

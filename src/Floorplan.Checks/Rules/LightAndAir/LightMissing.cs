@@ -1,10 +1,10 @@
 using Floorplan.Checks.Findings;
 using Floorplan.Checks.Framework;
+using Floorplan.Checks.Measuring;
 using Floorplan.Checks.Rules.PowerAndLight;
 using Floorplan.Language.Diagnostics;
 using Floorplan.Language.Quantities;
 using Floorplan.Model;
-using Floorplan.Model.Services;
 
 namespace Floorplan.Checks.Rules.LightAndAir;
 
@@ -62,7 +62,7 @@ internal sealed class LightMissing : Rule
 
     public override IEnumerable<Finding> Check(CheckContext context)
     {
-        var lit = Lit(context.Plan);
+        var lit = LitRooms.Of(context.Plan);
         if (lit.Count == 0)
         {
             yield break;
@@ -81,10 +81,4 @@ internal sealed class LightMissing : Rule
 
     /// <summary>What the mend proposes: 50 fc, or what that is in whole lux.</summary>
     private static double Lux(Plan plan) => plan.Units == UnitSystem.Metric ? 540 : 50 / InchPound.SquareMetresPerSquareFoot;
-
-    private static HashSet<string> Lit(Plan plan) =>
-    [
-        .. plan.Rooms.Where(r => r.Lux is not null).Select(r => r.Id),
-        .. plan.Services.OfType<Light>().Where(s => s.Room is not null).Select(s => s.Room!.Id),
-    ];
 }

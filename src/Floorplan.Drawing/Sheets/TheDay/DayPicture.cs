@@ -9,22 +9,19 @@ namespace Floorplan.Drawing.Sheets.TheDay;
 /// <summary>The day chart by itself: what people and stations do, and what is out.</summary>
 public static class DayPicture
 {
-    /// <summary>As wide as A4 or letter lying, mm.</summary>
-    private const double Width = 250;
-
     /// <param name="facts">Of a plan whose day can be run.</param>
     public static SheetScene Draw(PlanFacts facts)
     {
         var day = facts.DayInTime ?? throw new ArgumentException("the day of this plan is not run", nameof(facts));
         var standard = DrawingStandard.For(facts.Plan.Units);
         var planned = facts.Day.Planned;
-        var charts = DayCharts.Lanes(facts, day, Width, double.PositiveInfinity, standard);
+        var charts = DayCharts.Lanes(facts, day, ChartPicture.UsualWidth, double.PositiveInfinity, standard);
         string rate = QuantityText.Coarse(facts.Day.Rate);
         string answer = facts.Day.KeepsUp ? "it keeps up" : $"the line makes {rate} {planned.Unit}/h at most";
         return ChartPicture.Draw(
             "day", $"{facts.Plan.Head.Title}: the day",
             $"{planned.Asked} are asked for; {answer}. Lanes of what each person and each "
                 + "station is at through the day, and what is out beside the target.",
-            [.. charts, new CurvesOfDay(facts, day, Width, standard).Output], Width, standard);
+            [.. charts, new CurvesOfDay(facts, day, ChartPicture.UsualWidth, standard).Output], ChartPicture.UsualWidth, standard);
     }
 }

@@ -1,4 +1,5 @@
 using Floorplan.Model;
+using Floorplan.Sizing.Water.Pipes;
 using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Drainage.Lines;
@@ -11,7 +12,7 @@ namespace Floorplan.Sizing.Drainage.Lines;
 public sealed record DrainPipe(string Name, double Nominal, double Bore, double Units)
 {
     /// <summary>Short, for a drawing: <c>3"</c>, <c>DN 100</c>.</summary>
-    public string Mark => (Name.EndsWith(" in", StringComparison.Ordinal) ? Name[..^3] + "\"" : Name).Replace(' ', '\u00A0');
+    public string Mark => PipeMark.Of(Name, Name);
 
     private const double Inch = 25.4;
 

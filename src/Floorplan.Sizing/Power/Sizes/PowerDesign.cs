@@ -11,13 +11,11 @@ namespace Floorplan.Sizing.Power.Sizes;
 /// <summary>All that is worked out of a plan's power; rules, sheets and the subject show the same figures.</summary>
 /// <param name="Connected">VA of everything at once.</param>
 /// <param name="Demand">VA of what is on at once, by factors.</param>
-/// <param name="Peak">VA at the busiest moment of the day; null where the day cannot be run.</param>
-/// <param name="Energy">J of a day; null where the day cannot be run.</param>
 /// <param name="Missing">Loads that say no power.</param>
 /// <param name="Figures">In the order in which they are worked out.</param>
 public sealed record PowerDesign(
     IReadOnlyList<PowerLoad> Loads, IReadOnlyList<SizedCircuit> Circuits, IReadOnlyList<SizedPanel> Panels, Figure Connected,
-    Figure Demand, Figure? Peak, Figure? Energy, GeneratorSize Generator, IReadOnlyList<NotSaid> Missing, IReadOnlyList<Figure> Figures)
+    Figure Demand, GeneratorSize Generator, IReadOnlyList<NotSaid> Missing, IReadOnlyList<Figure> Figures)
 {
     private static readonly Source SumSource = new("arithmetic: everything at once", Origin.OwnAssumption);
 
@@ -43,9 +41,8 @@ public sealed record PowerDesign(
         var demand = DemandLoad.Of(Figure.WholePlan, loads, plan.Head.Code, workings);
         var sized = panels.ConvertAll(p => PanelSizer.Of(
             p, plan.Head.Code, [.. circuits.Where(c => ReferenceEquals(c.Panel, p))], panels.Count == 1 ? demand : null, workings));
-        var peak = DayPeak.Of(facts, loads, workings);
         var generator = GeneratorSize.Of(loads, demand, workings);
-        return new PowerDesign(loads, circuits, sized, connected, demand, peak, DayEnergy.Of(facts, loads, workings), generator, missing,
+        return new PowerDesign(loads, circuits, sized, connected, demand, generator, missing,
             workings.Figures);
     }
 }

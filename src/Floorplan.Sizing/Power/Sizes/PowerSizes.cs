@@ -1,6 +1,7 @@
 using Floorplan.Language.Quantities;
 using Floorplan.Sizing.Power.Panels;
 using Floorplan.Sizing.Sizes;
+using Floorplan.Sizing.Working;
 
 namespace Floorplan.Sizing.Power.Sizes;
 
@@ -15,11 +16,14 @@ internal static class PowerSizes
             return null;
         }
 
-        return new SizedSubject("Power", [.. Rows(design)])
+        // Rules and sheets ask for the design alone, so only here the day is run.
+        var work = new Workings(facts.Plan.Units);
+        var (peak, energy) = (DayPeak.Of(facts, design.Loads, work), DayEnergy.Of(facts, design.Loads, work));
+        return new SizedSubject("Power", [.. Rows(design, peak, energy)])
         {
-            Figures = design.Figures,
+            Figures = [.. design.Figures, .. work.Figures],
             Tables = PowerSchedules.Of(design, facts.Plan),
-            Missing = [.. design.Missing, .. NotThere(facts, design)],
+            Missing = [.. design.Missing, .. NotThere(facts, design, peak)],
             Cautions =
             [
                 .. facts.Plan.Head.Code != Model.CodeChoice.Us && design.Generator.Motor is not null
@@ -32,16 +36,16 @@ internal static class PowerSizes
         };
     }
 
-    private static IEnumerable<SizeRow> Rows(PowerDesign design)
+    private static IEnumerable<SizeRow> Rows(PowerDesign design, Figure? peak, Figure? energy)
     {
         yield return SizeRow.Of("connected load", design.Connected, QuantityText.Count(design.Loads.Count, "load"));
         yield return SizeRow.Of("demand load", design.Demand, "by factors: not all is on at once");
-        if (design.Peak is { } peak)
+        if (peak is not null)
         {
             yield return SizeRow.Of("highest in the day", peak, "simulated; what is not on the line runs all day");
         }
 
-        if (design.Energy is { } energy)
+        if (energy is not null)
         {
             yield return SizeRow.Of("energy a day", energy, "with hot water and cold rooms, as if all were electric");
         }
@@ -73,7 +77,7 @@ internal static class PowerSizes
         ? $"panel {panel.Panel.Id} is rated {rating.Text}; lines uneven by {panel.Uneven.Text}"
         : $"panel {panel.Panel.Id} says no rating; lines uneven by {panel.Uneven.Text}";
 
-    private static IEnumerable<NotSaid> NotThere(PlanFacts facts, PowerDesign design)
+    private static IEnumerable<NotSaid> NotThere(PlanFacts facts, PowerDesign design, Figure? peak)
     {
         var plan = facts.Plan;
         bool us = plan.Head.Code == Model.CodeChoice.Us;
@@ -90,7 +94,7 @@ internal static class PowerSizes
             yield return new NotSaid($"rating of panel {panel.Panel.Id}", $"100 A in panel {panel.Panel.Id}", panel.Panel.Span);
         }
 
-        if (design.Peak is null)
+        if (peak is null)
         {
             yield return new NotSaid("load through the day", "target 60 items/h for 5 h under day", plan.Head.Span);
         }

@@ -10,8 +10,7 @@ namespace Floorplan.Sizing.Water.Pipes;
 public sealed record TubeSize(string Name, double Size, double Bore)
 {
     /// <summary>Short, for a drawing: <c>3/4"</c>, <c>22</c>.</summary>
-    public string Mark => Name.EndsWith(" in", StringComparison.Ordinal)
-        ? Name[..^3].Replace(' ', '\u00A0') + "\"" : Name[..Name.IndexOf(' ', StringComparison.Ordinal)];
+    public string Mark => PipeMark.Of(Name, Name[..Name.IndexOf(' ', StringComparison.Ordinal)]);
 
     private const double Inch = 0.0254;
     private const double InchMm = 25.4;

@@ -16,6 +16,9 @@ public sealed class LightMissingTests
     public void Light_said_in_the_room_itself_counts() => Assert.Empty(Found("  light 220 lux", "light pack 540 lux"));
 
     [Fact]
+    public void Lamps_said_in_the_room_count() => Assert.Empty(Found("  lamps 4 x 4000 lm", "light pack 540 lux"));
+
+    [Fact]
     public void A_store_where_nobody_works_may_be_left_out() => Assert.Empty(Found("", "light pack 540 lux, gut 220 lux"));
 
     [Fact]
